@@ -1,0 +1,1 @@
+//! The use cases over core, store, papers and sight, with the types of the contract.

@@ -1,0 +1,3 @@
+//! The `hosewright` command line.
+
+fn main() {}

@@ -1,0 +1,179 @@
+//! What a check found, and what it was asked.
+
+use crate::catalogue::Basis;
+use crate::find::{EndFound, Found, HoseCandidate, NextReading, Settled, UnknownHose};
+use crate::quantity::{Bar, Dn, Millimetres};
+use crate::spec::{Service, Spec};
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+use ts_rs::TS;
+
+/// How grave. Ordered: the gravest finding is the verdict of the whole.
+#[derive(
+    Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, JsonSchema, TS,
+)]
+#[serde(rename_all = "kebab-case")]
+pub enum Verdict {
+    /// Within its limit.
+    Pass,
+    /// A person should know and decide.
+    Caution,
+    /// Must not be made so.
+    Stop,
+}
+
+/// What a check is asked: a spec, its service and what is known of the original.
+#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(deny_unknown_fields, default)]
+pub struct Question {
+    /// The assembly to be made.
+    pub spec: Spec,
+    /// What it will have to stand.
+    pub service: Service,
+    /// What the original was, as `find` gives it.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub found: Option<Evidence>,
+    /// Limits of prudence that a person takes on.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub overrides: Vec<Override>,
+}
+
+/// What is known of the original hose: `find`'s answer, and what was printed or recorded.
+#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(default, deny_unknown_fields)]
+pub struct Evidence {
+    /// Hose candidates.
+    pub hose: Vec<HoseCandidate>,
+    /// End candidates.
+    pub ends: Vec<EndFound>,
+    /// Probability of an unknown hose.
+    pub unknown: UnknownHose,
+    /// Whether each part is settled.
+    pub settled: Settled,
+    /// Not used here; accepted because `find`'s answer has it.
+    pub next: Vec<NextReading>,
+    /// Working pressure printed on the old hose or recorded for it.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub printed_pressure_bar: Option<Bar>,
+    /// The catalogue `find` answered from.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub catalogue: Option<String>,
+    /// The program that answered.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub program: Option<String>,
+}
+
+impl From<Found> for Evidence {
+    fn from(found: Found) -> Self {
+        Self {
+            hose: found.hose,
+            ends: found.ends,
+            unknown: found.unknown,
+            settled: found.settled,
+            next: found.next,
+            ..Self::default()
+        }
+    }
+}
+
+/// A person takes a limit of prudence on. Never pressure, end family, fluid or conductivity.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(deny_unknown_fields)]
+pub struct Override {
+    /// The finding's rule.
+    pub rule: String,
+    /// Who.
+    pub by: String,
+    /// Why.
+    pub reason: String,
+}
+
+/// The answer of a check.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema, TS)]
+pub struct Checked {
+    /// The gravest finding.
+    pub verdict: Verdict,
+    /// Rating of the whole: its weakest part's. None while a part's is not known.
+    pub assembly_pressure_bar: Option<Bar>,
+    /// Which part that is: `hose`, `A`, `B` or `adapter`.
+    pub weakest: Option<Weakest>,
+    /// Length to cut, once both cut-offs are known.
+    pub cut_length_mm: Option<Millimetres>,
+    /// Tolerance of the overall length: minus (negative) and plus.
+    pub length_tolerance_mm: Option<[f64; 2]>,
+    /// By gravity, gravest first.
+    pub findings: Vec<Finding>,
+    /// Other hoses that were put through the same check.
+    pub alternatives: Vec<Alternative>,
+}
+
+/// The part that sets the pressure.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+pub enum Weakest {
+    /// The hose.
+    #[serde(rename = "hose")]
+    Hose,
+    /// End A.
+    A,
+    /// End B.
+    B,
+    /// An adapter.
+    #[serde(rename = "adapter")]
+    Adapter,
+}
+
+/// One thing looked at, with its limit and where the limit comes from.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema, TS)]
+pub struct Finding {
+    /// The rule's name, such as `pressure` or `end-unsettled`; the key of its words.
+    pub rule: String,
+    /// How grave.
+    pub verdict: Verdict,
+    /// What it is.
+    pub value: Option<f64>,
+    /// What it may be.
+    pub limit: Option<f64>,
+    /// Unit of both.
+    pub unit: &'static str,
+    /// Why, in words; empty until the edge writes it.
+    pub why: String,
+    /// What to do about it, in words; empty until the edge writes it, and for a pass.
+    pub cure: String,
+    /// Where the limit comes from.
+    pub source: String,
+    /// How sure the limit is.
+    pub basis: Basis,
+    /// Which case of the rule it is: the words' key behind the rule's name, and the names in it.
+    #[serde(skip)]
+    #[ts(skip)]
+    pub case: Case,
+}
+
+/// Which words a finding needs: a key and the names and numbers that stand in them.
+#[derive(Debug, Clone, Default, PartialEq)]
+pub struct Case {
+    /// Words' key, such as `pressure-above-rating`.
+    pub key: &'static str,
+    /// Names put into the words.
+    pub names: Vec<(&'static str, String)>,
+}
+
+/// Another hose put through the same check.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema, TS)]
+pub struct Alternative {
+    /// Standard.
+    pub standard: String,
+    /// Type.
+    #[serde(rename = "type")]
+    pub kind: String,
+    /// Nominal diameter.
+    pub dn: Dn,
+    /// Its verdict in the same service.
+    pub verdict: Verdict,
+    /// For and against, in words; empty until the edge writes them.
+    pub reasons: Vec<String>,
+    /// The words' keys and names of those reasons.
+    #[serde(skip)]
+    #[ts(skip)]
+    pub cases: Vec<Case>,
+}

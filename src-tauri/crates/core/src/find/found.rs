@@ -1,0 +1,170 @@
+//! What the readings say it was.
+
+use crate::quantity::Dn;
+use crate::spec::{Gender, Role};
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+use ts_rs::TS;
+
+/// Ranked candidates for the hose and each end. The probabilities of one list and its `unknown`
+/// add to one.
+#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
+pub struct Found {
+    /// Hose types and sizes, likeliest first.
+    pub hose: Vec<HoseCandidate>,
+    /// Each end that was read.
+    pub ends: Vec<EndFound>,
+    /// Probability that the hose is none of the catalogue's.
+    pub unknown: UnknownHose,
+    /// Whether each part is settled.
+    pub settled: Settled,
+    /// What to read next, most useful first.
+    pub next: Vec<NextReading>,
+}
+
+/// The probability that a hose is none of the catalogue's.
+#[derive(Debug, Clone, Copy, Default, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
+pub struct UnknownHose {
+    /// Between 0 and 1.
+    pub hose: f64,
+}
+
+/// A hose class: the rows that no reading can tell apart, named by the first of them.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
+pub struct HoseCandidate {
+    /// Standard.
+    pub standard: String,
+    /// Type.
+    #[serde(rename = "type")]
+    pub kind: String,
+    /// Nominal diameter.
+    pub dn: Dn,
+    /// Dash size.
+    pub dash: Option<u16>,
+    /// Between 0 and 1.
+    pub probability: f64,
+    /// The rest of the class.
+    #[serde(default)]
+    pub also: Vec<HoseName>,
+}
+
+/// A hose row by name.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
+pub struct HoseName {
+    /// Standard.
+    pub standard: String,
+    /// Type.
+    #[serde(rename = "type")]
+    pub kind: String,
+    /// Nominal diameter.
+    pub dn: Dn,
+    /// Dash size.
+    pub dash: Option<u16>,
+}
+
+/// What one end can be.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
+pub struct EndFound {
+    /// Which end.
+    pub role: Role,
+    /// Likeliest first.
+    pub candidates: Vec<EndCandidate>,
+    /// Ends that would screw together with a candidate and must not, while still undecided.
+    pub lookalikes: Vec<LookalikeFound>,
+    /// Probability that the end is none of the catalogue's.
+    pub unknown: f64,
+}
+
+/// An end class: the rows that no reading can tell apart, named by the first of them.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
+pub struct EndCandidate {
+    /// Family.
+    pub family: String,
+    /// Standard.
+    pub standard: String,
+    /// Size.
+    pub size: String,
+    /// Dash size.
+    pub dash: Option<i16>,
+    /// Thread as written.
+    pub thread: Option<String>,
+    /// Which half; none for flanges.
+    pub gender: Option<Gender>,
+    /// Between 0 and 1.
+    pub probability: f64,
+    /// The rest of the class.
+    #[serde(default)]
+    pub also: Vec<EndName>,
+}
+
+/// An end by name.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+pub struct EndName {
+    /// Family.
+    pub family: String,
+    /// Size.
+    pub size: String,
+}
+
+/// A dangerous partner that is still possible.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
+pub struct LookalikeFound {
+    /// Family.
+    pub family: String,
+    /// Size.
+    pub size: String,
+    /// Which half starts on which, and what happens, from the table.
+    pub danger: String,
+    /// The reading that parts the two, from the table.
+    #[serde(default)]
+    pub separates: String,
+}
+
+/// Whether one class holds 99 % and no dangerous partner holds 0.1 % or more.
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+pub struct Settled {
+    /// The hose.
+    pub hose: bool,
+    /// End A.
+    #[serde(rename = "A")]
+    pub a: bool,
+    /// End B.
+    #[serde(rename = "B")]
+    pub b: bool,
+}
+
+impl Settled {
+    /// Whether that end is settled.
+    pub fn end(self, role: Role) -> bool {
+        match role {
+            Role::A => self.a,
+            Role::B => self.b,
+        }
+    }
+}
+
+/// What a reading is taken of.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize, JsonSchema, TS)]
+pub enum Part {
+    /// The hose.
+    #[serde(rename = "hose")]
+    Hose,
+    /// End A.
+    A,
+    /// End B.
+    B,
+}
+
+/// A reading worth taking.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
+pub struct NextReading {
+    /// What it is taken of.
+    pub of: Part,
+    /// The key of the reading, such as `seat_included_angle_deg`.
+    pub reading: String,
+    /// Expected gain of information.
+    pub gain_bits: f64,
+    /// Where the jaws go, in words; empty until the edge writes it.
+    #[serde(default)]
+    pub how: String,
+}

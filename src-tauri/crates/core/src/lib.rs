@@ -1,0 +1,22 @@
+//! What a hydraulic hose was, what may replace it and how it is made.
+//!
+//! Data flows one way, a module for each arrow:
+//! readings -> [`find`] -> candidates -> [`check`] -> findings -> [`make`] -> build sheet ->
+//! [`tag`] -> text on a label -> [`record`] -> events of the register.
+//! [`print`], [`flow`], [`route`] and [`life`] answer questions beside that way.
+//!
+//! The crate does no input or output, has no clock and no randomness of its own, and makes no
+//! sentences: it gives codes and values, and words are made at the edge.
+
+pub mod catalogue;
+pub mod check;
+pub mod find;
+pub mod flow;
+pub mod life;
+pub mod make;
+pub mod print;
+pub mod quantity;
+pub mod record;
+pub mod route;
+pub mod spec;
+pub mod tag;

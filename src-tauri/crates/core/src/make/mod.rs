@@ -1,0 +1,1 @@
+//! A checked spec -> its build sheet: cut length, tolerance, steps with their cautions.

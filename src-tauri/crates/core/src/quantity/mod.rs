@@ -1,0 +1,252 @@
+//! Quantities as newtypes, so a bar can not be passed for a millimetre, and the one place where
+//! the trade's writing of them (`13/16 in`, `1 1/16"`, `20,6 mm`, `3000 psi`, `-40 F`) is read.
+
+mod parse;
+
+pub use parse::{QuantityError, parse_length};
+
+use schemars::JsonSchema;
+use serde::{Deserialize, Deserializer, Serialize};
+use std::str::FromStr;
+use ts_rs::TS;
+
+/// A number or the trade's writing of it, as it comes from outside.
+#[derive(Deserialize)]
+#[serde(untagged)]
+enum NumberOrText {
+    Number(f64),
+    Text(String),
+}
+
+macro_rules! quantity {
+    ($(#[$doc:meta])* $name:ident, $unit:literal, $parse:path, $example:literal) => {
+        $(#[$doc])*
+        #[derive(Debug, Clone, Copy, PartialEq, PartialOrd, Serialize, TS)]
+        #[ts(as = "f64")]
+        pub struct $name(pub f64);
+
+        impl $name {
+            /// The unit's symbol.
+            pub const UNIT: &'static str = $unit;
+
+            /// The bare number in the unit of the type.
+            pub const fn get(self) -> f64 {
+                self.0
+            }
+        }
+
+        impl FromStr for $name {
+            type Err = QuantityError;
+            fn from_str(text: &str) -> Result<Self, QuantityError> {
+                $parse(text).map($name)
+            }
+        }
+
+        impl<'de> Deserialize<'de> for $name {
+            fn deserialize<D: Deserializer<'de>>(from: D) -> Result<Self, D::Error> {
+                match NumberOrText::deserialize(from)
+                    .map_err(|_| serde::de::Error::custom(concat!("a number in ", $unit, " or a text such as \"", $example, "\" is expected")))?
+                {
+                    NumberOrText::Number(number) => Ok($name(number)),
+                    NumberOrText::Text(text) => text.parse().map_err(serde::de::Error::custom),
+                }
+            }
+        }
+
+        impl JsonSchema for $name {
+            fn schema_name() -> std::borrow::Cow<'static, str> {
+                stringify!($name).into()
+            }
+            fn json_schema(_: &mut schemars::SchemaGenerator) -> schemars::Schema {
+                schemars::json_schema!({
+                    "description": concat!("A number in ", $unit, ", or a text such as \"", $example, "\"."),
+                    "type": ["number", "string"]
+                })
+            }
+        }
+    };
+}
+
+quantity!(
+    /// A length in millimetres.
+    Millimetres, "mm", parse::length, "13/16 in"
+);
+quantity!(
+    /// A pressure in bar (gauge, unless the field's name says `abs`).
+    Bar, "bar", parse::pressure, "3000 psi"
+);
+quantity!(
+    /// A temperature in degrees Celsius.
+    Celsius, "C", parse::temperature, "212 F"
+);
+quantity!(
+    /// An angle in degrees. Seats are given by their included angle (37 degree flare = 74).
+    Degrees, "deg", parse::angle, "74"
+);
+quantity!(
+    /// A volume flow in litres a minute.
+    LitresPerMinute, "l/min", parse::flow, "20 gpm"
+);
+
+impl Millimetres {
+    /// One inch, exactly (international yard and pound agreement, 1959).
+    pub const PER_INCH: f64 = 25.4;
+
+    /// A length given in inches.
+    pub fn from_inches(inches: f64) -> Self {
+        Self(inches * Self::PER_INCH)
+    }
+}
+
+impl Bar {
+    /// Bar in one pound-force a square inch (NIST SP 811, appendix B).
+    pub const PER_PSI: f64 = 0.068_947_572_931_683_6;
+
+    /// The same pressure in psi.
+    pub fn psi(self) -> f64 {
+        self.0 / Self::PER_PSI
+    }
+}
+
+/// A reading of a length: the value and, where known, its standard error.
+///
+/// On input a number, the trade's writing, or `{"value":..,"error":..}`. Writing in fractions of an
+/// inch carries half its step as error: `13/16 in` is 20.6375 mm with an error of 1/32 in.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, TS)]
+#[ts(as = "f64")]
+pub struct Reading {
+    /// What was read.
+    pub value: Millimetres,
+    /// Its standard error, where the way it was written or the person gave one.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub error: Option<Millimetres>,
+}
+
+impl Reading {
+    /// A reading with no error of its own: the instrument's stands for it.
+    pub fn of(value: f64) -> Self {
+        Self { value: Millimetres(value), error: None }
+    }
+}
+
+impl FromStr for Reading {
+    type Err = QuantityError;
+    fn from_str(text: &str) -> Result<Self, QuantityError> {
+        let (value, step) = parse_length(text)?;
+        Ok(Self { value: Millimetres(value), error: step.map(|step| Millimetres(step / 2.0)) })
+    }
+}
+
+impl<'de> Deserialize<'de> for Reading {
+    fn deserialize<D: Deserializer<'de>>(from: D) -> Result<Self, D::Error> {
+        #[derive(Deserialize)]
+        #[serde(deny_unknown_fields)]
+        struct WithError {
+            value: Millimetres,
+            error: Option<Millimetres>,
+        }
+        #[derive(Deserialize)]
+        #[serde(untagged)]
+        enum Form {
+            Number(f64),
+            Text(String),
+            WithError(WithError),
+        }
+        let form = Form::deserialize(from).map_err(|_| {
+            serde::de::Error::custom(
+                "a number in mm, a text such as \"13/16 in\", or {\"value\":..,\"error\":..} is expected",
+            )
+        })?;
+        match form {
+            Form::Number(number) => Ok(Reading::of(number)),
+            Form::Text(text) => text.parse().map_err(serde::de::Error::custom),
+            Form::WithError(read) => Ok(Reading { value: read.value, error: read.error }),
+        }
+    }
+}
+
+impl JsonSchema for Reading {
+    fn schema_name() -> std::borrow::Cow<'static, str> {
+        "Reading".into()
+    }
+    fn json_schema(_: &mut schemars::SchemaGenerator) -> schemars::Schema {
+        schemars::json_schema!({
+            "description": "A number in mm, a text such as \"13/16 in\" (half its step is its error), or value and error.",
+            "anyOf": [
+                {"type": ["number", "string"]},
+                {
+                    "type": "object",
+                    "properties": {
+                        "value": {"type": ["number", "string"]},
+                        "error": {"type": ["number", "string", "null"]}
+                    },
+                    "required": ["value"],
+                    "additionalProperties": false
+                }
+            ]
+        })
+    }
+}
+
+/// A nominal diameter (DN), the size number of a hose: 12 for the half-inch hose, 6.3 in the
+/// series that print fractions. Kept in tenths so that sizes compare exactly.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, TS)]
+#[ts(as = "f64")]
+pub struct Dn(u16);
+
+impl Dn {
+    /// From the number as written; `None` when it is no plausible size (0 < DN <= 1000).
+    pub fn new(number: f64) -> Option<Self> {
+        let tenths = (number * 10.0).round();
+        (number.is_finite() && tenths >= 1.0 && tenths <= 10_000.0).then_some(Self(tenths as u16))
+    }
+
+    /// The number as written.
+    pub fn get(self) -> f64 {
+        f64::from(self.0) / 10.0
+    }
+}
+
+impl std::fmt::Display for Dn {
+    fn fmt(&self, to: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        if self.0 % 10 == 0 {
+            write!(to, "{}", self.0 / 10)
+        } else {
+            write!(to, "{}.{}", self.0 / 10, self.0 % 10)
+        }
+    }
+}
+
+impl FromStr for Dn {
+    type Err = QuantityError;
+    fn from_str(text: &str) -> Result<Self, QuantityError> {
+        let digits = text.trim().trim_start_matches("DN").trim().replace(',', ".");
+        digits.parse().ok().and_then(Self::new).ok_or_else(|| QuantityError::Size { text: text.to_owned() })
+    }
+}
+
+impl Serialize for Dn {
+    fn serialize<S: serde::Serializer>(&self, to: S) -> Result<S::Ok, S::Error> {
+        if self.0 % 10 == 0 { to.serialize_u16(self.0 / 10) } else { to.serialize_f64(self.get()) }
+    }
+}
+
+impl<'de> Deserialize<'de> for Dn {
+    fn deserialize<D: Deserializer<'de>>(from: D) -> Result<Self, D::Error> {
+        let number = match NumberOrText::deserialize(from) {
+            Ok(NumberOrText::Number(number)) => Self::new(number),
+            Ok(NumberOrText::Text(text)) => text.parse().ok(),
+            Err(_) => None,
+        };
+        number.ok_or_else(|| serde::de::Error::custom("a nominal diameter such as 12 or 6.3 is expected"))
+    }
+}
+
+impl JsonSchema for Dn {
+    fn schema_name() -> std::borrow::Cow<'static, str> {
+        "Dn".into()
+    }
+    fn json_schema(_: &mut schemars::SchemaGenerator) -> schemars::Schema {
+        schemars::json_schema!({"description": "Nominal diameter of a hose, such as 12.", "type": "number"})
+    }
+}

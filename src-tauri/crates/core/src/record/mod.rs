@@ -1,0 +1,1 @@
+//! The events of the register: what is ever written, as plain data.

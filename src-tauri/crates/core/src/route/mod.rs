@@ -1,0 +1,1 @@
+//! Where the ports are -> how tight the hose bends: the elastic rod.

@@ -1,0 +1,197 @@
+//! What a hose assembly is: hose, two ends, length and turn, and the service it does.
+
+use crate::quantity::{Bar, Celsius, Degrees, Dn, LitresPerMinute, Millimetres};
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+use ts_rs::TS;
+
+/// Which end of the assembly. End A is the one the turn is sighted from.
+#[derive(
+    Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, JsonSchema, TS,
+)]
+pub enum Role {
+    /// The first end.
+    A,
+    /// The other end.
+    B,
+}
+
+/// Which half of a connection a part is, by its thread.
+#[derive(
+    Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, JsonSchema, TS,
+)]
+#[serde(rename_all = "kebab-case")]
+pub enum Gender {
+    /// Thread on the outside.
+    Male,
+    /// Thread on the inside.
+    Female,
+}
+
+/// A hose by its standard's names, as in the catalogue.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(deny_unknown_fields)]
+pub struct HoseRef {
+    /// The standard, such as `EN 853`.
+    pub standard: String,
+    /// The type within it, such as `2SN`.
+    #[serde(rename = "type")]
+    pub kind: String,
+    /// Nominal diameter.
+    pub dn: Dn,
+}
+
+/// One end of an assembly.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(deny_unknown_fields)]
+pub struct EndSpec {
+    /// A or B.
+    pub role: Role,
+    /// Family by the catalogue's name, such as `JIC 37 flare` or `flange 62`.
+    pub family: String,
+    /// Size within the family, such as `-10`, `L15`, `3/4`.
+    pub size: String,
+    /// Which half; none for flanges.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub gender: Option<Gender>,
+    /// `straight`, `elbow45`, `elbow90`, `compact90`, `standpipe`, `banjo` and the like.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub form: Option<String>,
+    /// Drop of an elbow.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub drop_mm: Option<Millimetres>,
+    /// From sealing point to hose stop: the supplier's or measured, never from a table of ours.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub cutoff_mm: Option<Millimetres>,
+    /// The user's own rating, from their supplier; stands over the table's.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub rating_bar: Option<Bar>,
+}
+
+/// A part between hose end and machine, with its own rating.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(deny_unknown_fields)]
+pub struct Adapter {
+    /// What it is, in words.
+    pub name: String,
+    /// The supplier's rating; unknown stops.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub rating_bar: Option<Bar>,
+}
+
+/// A hose assembly, as far as it is known.
+#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(deny_unknown_fields)]
+pub struct Spec {
+    /// The hose.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub hose: Option<HoseRef>,
+    /// Both ends, in any order.
+    #[serde(default)]
+    pub ends: Vec<EndSpec>,
+    /// Adapters in the line.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub adapters: Vec<Adapter>,
+    /// From sealing point to sealing point, nuts pushed back.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub overall_length_mm: Option<Millimetres>,
+    /// Looking along the hose from A to B with A's elbow up: clockwise to B's elbow, 0 to 359.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub turn_deg: Option<Degrees>,
+    /// What the cover is, such as `non-conductive`.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub cover: Option<Cover>,
+}
+
+impl Spec {
+    /// The end with that role.
+    pub fn end(&self, role: Role) -> Option<&EndSpec> {
+        self.ends.iter().find(|end| end.role == role)
+    }
+}
+
+/// A cover with a duty of its own.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(rename_all = "kebab-case")]
+pub enum Cover {
+    /// Nothing special.
+    Plain,
+    /// Does not lead current (often orange or printed so).
+    NonConductive,
+    /// Resists flame.
+    FlameResistant,
+    /// Leads static charge away.
+    Antistatic,
+}
+
+/// What a place asks of the hose beyond pressure.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(rename_all = "kebab-case")]
+pub enum Duty {
+    /// Near power lines: must not lead current.
+    NonConductive,
+    /// Must resist flame.
+    FlameResistant,
+    /// Must lead static charge away.
+    Antistatic,
+}
+
+/// What the line does.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(rename_all = "kebab-case")]
+pub enum Line {
+    /// From the pump.
+    Pressure,
+    /// Back to the tank.
+    Return,
+    /// Into the pump.
+    Suction,
+    /// Leakage of a pump or motor.
+    CaseDrain,
+    /// Control pressure.
+    Pilot,
+    /// To a cylinder, both ways.
+    Cylinder,
+}
+
+/// What the assembly will have to stand.
+#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(deny_unknown_fields, default)]
+pub struct Service {
+    /// Pressure of the circuit in work.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub working_pressure_bar: Option<Bar>,
+    /// Setting of the relief or port relief valve.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub relief_bar: Option<Bar>,
+    /// Highest peak, where known.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub surge_pressure_bar: Option<Bar>,
+    /// Fluid by its class (`HM`, `HFC`) or name.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub fluid: Option<String>,
+    /// Coldest the fluid gets.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub fluid_min_c: Option<Celsius>,
+    /// Hottest the fluid gets.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub fluid_max_c: Option<Celsius>,
+    /// Hottest air round the hose.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub ambient_max_c: Option<Celsius>,
+    /// Flow through the hose.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub flow_l_min: Option<LitresPerMinute>,
+    /// What the line does.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub line: Option<Line>,
+    /// Tightest bend at the inside of the hose.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub bend_radius_mm: Option<Millimetres>,
+    /// Lowest absolute pressure in the line, in kPa.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub vacuum_kpa_abs: Option<f64>,
+    /// What the place asks beyond pressure.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub duties: Vec<Duty>,
+}

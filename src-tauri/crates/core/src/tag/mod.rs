@@ -1,0 +1,1 @@
+//! A spec <-> the text on its tag, and the code that names it.

@@ -1,0 +1,1 @@
+//! Drawing operations and their SVG, PNG and PDF; labels, build sheets and tables of records.

@@ -1,0 +1,1 @@
+//! Reading pictures: QR codes from photographs.

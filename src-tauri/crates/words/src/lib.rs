@@ -1,0 +1,124 @@
+//! All words for people, from one set of Fluent catalogues (`locales/<language>/*.ftl`), and the
+//! one place where numbers and units are written. The core gives codes; the words for them are here.
+
+mod number;
+
+pub use number::{Pressure, length, number, percent, pressure, signed};
+
+use fluent_bundle::concurrent::FluentBundle;
+use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
+
+/// A language the words are written in.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum Language {
+    /// English.
+    English,
+}
+
+impl Language {
+    /// Every language, in the order a person is offered them.
+    pub const ALL: [Language; 1] = [Language::English];
+
+    /// The tag by BCP 47.
+    pub const fn tag(self) -> &'static str {
+        match self {
+            Language::English => "en",
+        }
+    }
+}
+
+include!(concat!(env!("OUT_DIR"), "/sources.rs"));
+
+/// The words of one language.
+pub struct Words {
+    bundle: FluentBundle<FluentResource>,
+}
+
+impl std::fmt::Debug for Words {
+    fn fmt(&self, to: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        write!(to, "Words({:?})", self.bundle.locales)
+    }
+}
+
+impl Words {
+    /// The words of that language. Broken catalogue files are found by a test, not by a user: what
+    /// can be read of them is used.
+    pub fn of(language: Language) -> Self {
+        let locale = language.tag().parse().unwrap_or_default();
+        let mut bundle = FluentBundle::new_concurrent(vec![locale]);
+        bundle.set_use_isolating(false);
+        for (_, text) in sources(language) {
+            let resource = match FluentResource::try_new((*text).to_owned()) {
+                Ok(resource) | Err((resource, _)) => resource,
+            };
+            bundle.add_resource_overriding(resource);
+        }
+        Self { bundle }
+    }
+
+    /// Whether there are words for that id.
+    pub fn has(&self, id: &str) -> bool {
+        self.bundle.has_message(id)
+    }
+
+    /// The words for an id with its values put in. An id without words gives the id itself, so
+    /// nothing is ever silently left out; a test holds that every code has words.
+    pub fn say(&self, id: &str, values: &[(&str, &dyn Say)]) -> String {
+        let Some(pattern) = self.bundle.get_message(id).and_then(|message| message.value()) else {
+            return id.to_owned();
+        };
+        let mut args = FluentArgs::new();
+        for (name, value) in values {
+            args.set((*name).to_owned(), value.value());
+        }
+        let mut errors = Vec::new();
+        self.bundle.format_pattern(pattern, Some(&args), &mut errors).into_owned()
+    }
+}
+
+/// What can stand in words: text, or a number that plural rules look at.
+pub trait Say {
+    /// As Fluent takes it.
+    fn value(&self) -> FluentValue<'static>;
+}
+
+impl Say for &str {
+    fn value(&self) -> FluentValue<'static> {
+        FluentValue::from((*self).to_owned())
+    }
+}
+
+impl Say for String {
+    fn value(&self) -> FluentValue<'static> {
+        FluentValue::from(self.clone())
+    }
+}
+
+impl Say for usize {
+    fn value(&self) -> FluentValue<'static> {
+        FluentValue::from(*self as f64)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_catalogue_file_is_whole() {
+        for language in Language::ALL {
+            for (file, text) in sources(language) {
+                if let Err((_, errors)) = FluentResource::try_new((*text).to_owned()) {
+                    panic!("{}/{file}: {errors:?}", language.tag());
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn words_take_their_values() {
+        let words = Words::of(Language::English);
+        assert_eq!(words.say("verdict-stop", &[]), "STOP");
+        assert_eq!(words.say("no-such-words", &[]), "no-such-words");
+    }
+}

@@ -1,0 +1,81 @@
+//! Numbers and units as people read them.
+
+/// Pressure units a person may prefer first.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Pressure {
+    /// Bar first, psi beside it.
+    Bar,
+    /// Psi first, bar beside it.
+    Psi,
+}
+
+/// A number with at most that many decimals and no needless zeros. Minus is a true minus.
+pub fn number(value: f64, decimals: usize) -> String {
+    let mut text = format!("{value:.decimals$}");
+    if text.contains('.') {
+        text.truncate(text.trim_end_matches('0').trim_end_matches('.').len());
+    }
+    if text == "-0" {
+        text = "0".to_owned();
+    }
+    text.replace('-', "\u{2212}")
+}
+
+/// A number with its sign always written.
+pub fn signed(value: f64, decimals: usize) -> String {
+    let text = number(value, decimals);
+    if value > 0.0 && text != "0" { format!("+{text}") } else { text }
+}
+
+/// A length in millimetres.
+pub fn length(mm: f64, decimals: usize) -> String {
+    format!("{} mm", number(mm, decimals))
+}
+
+/// A pressure in bar with psi beside it, psi rounded as the trade prints it (to 10 from 1000 up).
+pub fn pressure(bar: f64, first: Pressure) -> String {
+    let psi = bar / 0.068_947_572_931_683_6;
+    let psi = if psi >= 1000.0 { (psi / 10.0).round() * 10.0 } else { psi };
+    let (bar, psi) = (format!("{} bar", number(bar, 0)), format!("{} psi", number(psi, 0)));
+    match first {
+        Pressure::Bar => format!("{bar} ({psi})"),
+        Pressure::Psi => format!("{psi} ({bar})"),
+    }
+}
+
+/// A probability as a percentage that never rounds a doubt away: 99.96 % is no 100 %, and what is
+/// below one percent says so.
+pub fn percent(probability: f64) -> String {
+    let percent = probability * 100.0;
+    if percent <= 0.0 {
+        "0 %".to_owned()
+    } else if percent < 1.0 {
+        "<1 %".to_owned()
+    } else if percent >= 99.5 && percent < 100.0 {
+        ">99 %".to_owned()
+    } else {
+        format!("{} %", number(percent, 0))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn numbers_are_written_short_and_true() {
+        assert_eq!(number(20.60, 2), "20.6");
+        assert_eq!(number(-3.0, 1), "\u{2212}3");
+        assert_eq!(number(-0.01, 1), "0");
+        assert_eq!(signed(12.0, 0), "+12");
+        assert_eq!(pressure(206.8, Pressure::Bar), "207 bar (3000 psi)");
+    }
+
+    #[test]
+    fn a_percentage_never_rounds_a_doubt_away() {
+        assert_eq!(percent(0.9996), ">99 %");
+        assert_eq!(percent(0.004), "<1 %");
+        assert_eq!(percent(0.6), "60 %");
+        assert_eq!(percent(1.0), "100 %");
+    }
+}

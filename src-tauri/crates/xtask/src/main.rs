@@ -1,0 +1,3 @@
+//! The project's own chores: checks, generated types, figures.
+
+fn main() {}
