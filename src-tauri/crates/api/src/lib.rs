@@ -39,3 +39,24 @@ impl std::fmt::Debug for Api {
         write!(to, "Api({PROGRAM}, tables {})", self.catalogue.version)
     }
 }
+
+impl Api {
+    /// All use cases without a register: what is asked of the tables alone.
+    pub fn new(language: Language, world: Box<dyn World>) -> Self {
+        Self { catalogue: Catalogue::embedded(), words: Words::of(language), world, register: None }
+    }
+
+    /// The words of the language in use.
+    pub fn words(&self) -> &Words {
+        &self.words
+    }
+
+    /// The tables.
+    pub fn catalogue(&self) -> &'static Catalogue {
+        self.catalogue
+    }
+
+    fn answer<T>(&self, content: T) -> Answer<T> {
+        Answer::new(content, self.catalogue)
+    }
+}
