@@ -1,5 +1,6 @@
 //! Ends: threaded families, flanges, their ratings as hose ends, torques and look-alike dangers.
 
+use super::table::{CatalogueError, Row};
 use super::{Band, Basis, Provenance};
 use crate::quantity::{Bar, Degrees, Dn, Millimetres};
 use schemars::JsonSchema;
@@ -75,6 +76,10 @@ pub struct EndRow {
     pub seat_included_angle_deg: Option<Degrees>,
     /// Shape of the male half's cone.
     pub male_cone: Option<Cone>,
+    /// Shape of the female half's cone.
+    pub female_cone: Option<Cone>,
+    /// Basis of both shapes.
+    pub cone_basis: Basis,
     /// Across flats of the swivel nut; a weak clue.
     pub swivel_hex_mm: Option<Millimetres>,
     /// Outside diameter of the tube that names the size.
@@ -98,7 +103,7 @@ pub struct Flange {
     pub family: String,
     /// Standard.
     pub standard: String,
-    /// Size as written, such as `-12`; the bolt circle for pump flanges.
+    /// Size as written, such as `-12`; the bolt circle (`BC40`) for the square pump flanges.
     pub size: String,
     /// Dash size.
     pub dash: Option<i16>,
@@ -128,6 +133,12 @@ pub struct Flange {
     pub provenance: Provenance,
     /// Basis of the head's diameter, which differs from row to row.
     pub head_od_basis: Basis,
+    /// Basis of the head's thickness.
+    pub head_thickness_basis: Basis,
+    /// Basis of the bolt spacing.
+    pub bolt_spacing_basis: Basis,
+    /// Basis of the pressure.
+    pub pressure_basis: Basis,
     /// Remarks.
     pub note: String,
 }
@@ -147,6 +158,75 @@ pub struct EndRating {
     pub provenance: Provenance,
     /// Remarks.
     pub note: String,
+}
+
+/// An end or a flange.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Connection<'c> {
+    /// A threaded or plain end.
+    End(&'c EndRow),
+    /// A four-bolt flange.
+    Flange(&'c Flange),
+}
+
+impl<'c> Connection<'c> {
+    /// The family's name.
+    pub fn family(self) -> &'c str {
+        match self {
+            Self::End(end) => &end.family,
+            Self::Flange(flange) => &flange.family,
+        }
+    }
+
+    /// The size within the family.
+    pub fn size(self) -> &'c str {
+        match self {
+            Self::End(end) => &end.size,
+            Self::Flange(flange) => &flange.size,
+        }
+    }
+
+    /// The standard.
+    pub fn standard(self) -> &'c str {
+        match self {
+            Self::End(end) => &end.standard,
+            Self::Flange(flange) => &flange.standard,
+        }
+    }
+
+    /// The dash size.
+    pub fn dash(self) -> Option<i16> {
+        match self {
+            Self::End(end) => end.dash,
+            Self::Flange(flange) => flange.dash,
+        }
+    }
+
+    /// The hose size it goes with in the standard.
+    pub fn dn(self) -> Option<Dn> {
+        match self {
+            Self::End(end) => end.dn,
+            Self::Flange(flange) => flange.dn,
+        }
+    }
+
+    /// The rating of the connection itself, which no hose end on it can pass.
+    pub fn ceiling(self) -> EndRating {
+        let (pressure, basis, source, note) = match self {
+            Self::End(row) => (row.max_pressure_bar, row.pressure_basis, &row.provenance.source, &row.note),
+            Self::Flange(row) => {
+                (row.max_pressure_bar, row.pressure_basis, &row.provenance.source, &row.note)
+            }
+        };
+        EndRating {
+            family: self.family().to_owned(),
+            size: self.size().to_owned(),
+            max_pressure_bar: pressure,
+            standard: self.standard().to_owned(),
+            provenance: Provenance { source: source.clone(), basis },
+            note: note.clone(),
+        }
+    }
 }
 
 /// How an end is tightened.
@@ -201,4 +281,92 @@ pub struct Lookalike {
     pub separates: String,
     /// Source and basis.
     pub provenance: Provenance,
+}
+
+pub(super) const END_COLUMNS: &str = "\
+    family,standard,size,dash,dn,thread,male_major_nom_mm,male_major_min_mm,male_major_max_mm,\
+    female_minor_nom_mm,female_minor_min_mm,female_minor_max_mm,pitch_mm,tpi,taper,flank_angle_deg,\
+    seals,seat_included_angle_deg,male_cone,female_cone,cone_basis,swivel_hex_mm,tube_od_mm,\
+    male_bore_mm,max_pressure_bar,pressure_basis,source,basis,note";
+
+impl EndRow {
+    pub(super) fn read(row: &Row<'_>) -> Result<Self, CatalogueError> {
+        Ok(Self {
+            family: row.text("family")?,
+            standard: row.text("standard")?,
+            size: row.text("size")?,
+            dash: row.optional_value("dash", "a dash size such as -8")?,
+            dn: row.dn("dn")?,
+            thread: row.optional_text("thread"),
+            male_major_nom_mm: row.mm("male_major_nom_mm")?,
+            male_major_mm: row.band("male_major_min_mm", "male_major_max_mm")?,
+            female_minor_nom_mm: row.mm("female_minor_nom_mm")?,
+            female_minor_mm: row.band("female_minor_min_mm", "female_minor_max_mm")?,
+            pitch_mm: row.mm("pitch_mm")?,
+            tpi: row.optional_number("tpi")?,
+            taper: row.yes("taper")?,
+            flank_angle_deg: row.degrees("flank_angle_deg")?,
+            seals: row.names("seals")?,
+            seat_included_angle_deg: row.degrees("seat_included_angle_deg")?,
+            male_cone: row.optional_name("male_cone")?,
+            female_cone: row.optional_name("female_cone")?,
+            cone_basis: row.basis("cone_basis")?,
+            swivel_hex_mm: row.mm("swivel_hex_mm")?,
+            tube_od_mm: row.mm("tube_od_mm")?,
+            male_bore_mm: row.mm("male_bore_mm")?,
+            max_pressure_bar: row.bar("max_pressure_bar")?,
+            pressure_basis: row.basis("pressure_basis")?,
+            provenance: row.provenance()?,
+            note: row.note("note"),
+        })
+    }
+}
+
+pub(super) const FLANGE_COLUMNS: &str = "\
+    family,standard,size,dash,dn,head_od_mm,head_thickness_mm,bolt_long_mm,bolt_short_mm,bolt_metric,\
+    bolt_inch,port_bore_mm,oring_id_mm,oring_section_mm,max_pressure_bar,head_od_basis,\
+    head_thickness_basis,bolt_spacing_basis,pressure_basis,source,basis,note";
+
+impl Flange {
+    pub(super) fn read(row: &Row<'_>) -> Result<Self, CatalogueError> {
+        Ok(Self {
+            family: row.text("family")?,
+            standard: row.text("standard")?,
+            size: row.text("size")?,
+            dash: row.optional_value("dash", "a dash size such as -8")?,
+            dn: row.dn("dn")?,
+            head_od_mm: row.mm("head_od_mm")?,
+            head_thickness_mm: row.mm("head_thickness_mm")?,
+            bolt_long_mm: row.mm("bolt_long_mm")?,
+            bolt_short_mm: row.mm("bolt_short_mm")?,
+            bolt_metric: row.optional_text("bolt_metric"),
+            bolt_inch: row.optional_text("bolt_inch"),
+            port_bore_mm: row.mm("port_bore_mm")?,
+            oring_id_mm: row.mm("oring_id_mm")?,
+            oring_section_mm: row.mm("oring_section_mm")?,
+            max_pressure_bar: row.bar("max_pressure_bar")?,
+            provenance: row.provenance()?,
+            head_od_basis: row.basis("head_od_basis")?,
+            head_thickness_basis: row.basis("head_thickness_basis")?,
+            bolt_spacing_basis: row.basis("bolt_spacing_basis")?,
+            pressure_basis: row.basis("pressure_basis")?,
+            note: row.note("note"),
+        })
+    }
+}
+
+pub(super) const RATING_COLUMNS: &str = "\
+    family,size,max_pressure_bar,standard,source,basis,note";
+
+impl EndRating {
+    pub(super) fn read(row: &Row<'_>) -> Result<Self, CatalogueError> {
+        Ok(Self {
+            family: row.text("family")?,
+            size: row.text("size")?,
+            max_pressure_bar: row.bar("max_pressure_bar")?,
+            standard: row.text("standard")?,
+            provenance: row.provenance()?,
+            note: row.note("note"),
+        })
+    }
 }

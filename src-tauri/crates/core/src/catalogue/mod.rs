@@ -5,16 +5,23 @@
 mod end;
 mod hose;
 mod knowledge;
+mod load;
+mod lookup;
 mod provenance;
+mod table;
+mod tables;
 
-pub use end::{Cone, EndRating, EndRow, Flange, Lookalike, Seal, Torque, TorqueMethod};
-pub use hose::{HoseRow, HoseType, Interchange, Reinforcement};
+pub use end::{Cone, Connection, EndRating, EndRow, Flange, Lookalike, Seal, Torque, TorqueMethod};
+pub use hose::{ColumnBases, HoseRow, HoseType, Interchange, Reinforcement, TypeBases};
 pub use knowledge::{Caution, FailureCause, FluidRating, FluidRow, Rule, Step};
+pub use lookup::UnknownName;
 pub use provenance::{Basis, Provenance};
+pub use table::CatalogueError;
+pub use tables::Table;
 
-use crate::quantity::Dn;
 use schemars::JsonSchema;
 use serde::Serialize;
+use std::collections::HashMap;
 use ts_rs::TS;
 
 /// Smallest and largest value of a new part, in the unit of the field's name.
@@ -33,6 +40,8 @@ pub struct Catalogue {
     pub hoses: Vec<HoseRow>,
     /// Hose types; twins of another standard name the type whose sizes they share.
     pub types: Vec<HoseType>,
+    /// The size rows that twins share, each under the twin's own name. [`Catalogue::hose`] finds them.
+    pub twins: Vec<HoseRow>,
     /// Threaded and plain ends, one row for each size of each family.
     pub ends: Vec<EndRow>,
     /// Four-bolt flanges.
@@ -51,18 +60,8 @@ pub struct Catalogue {
     pub fluids: Vec<FluidRow>,
     /// Rules of length, age, speed and the like.
     pub rules: Vec<Rule>,
+    /// What the labels (`S03`) in remarks stand for.
+    pub sources: HashMap<String, String>,
     /// The version: a hash of all tables.
     pub version: String,
-}
-
-impl Catalogue {
-    /// The type of that standard and name, by any name people use for them.
-    pub fn hose_type(&self, standard: &str, kind: &str) -> Option<&HoseType> {
-        self.types.iter().find(|t| t.standard == standard && t.kind == kind)
-    }
-
-    /// The size row of a type; twins find the row of the type whose sizes they share.
-    pub fn hose(&self, standard: &str, kind: &str, dn: Dn) -> Option<&HoseRow> {
-        self.hoses.iter().find(|h| h.standard == standard && h.kind == kind && h.dn == dn)
-    }
 }
