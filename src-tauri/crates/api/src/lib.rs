@@ -15,7 +15,7 @@ pub use error::{ApiError, Code};
 use chrono::{DateTime, NaiveDate, Utc};
 use hosewright_core::catalogue::Catalogue;
 use hosewright_core::tag;
-use hosewright_store::Register;
+type Register = ();
 use hosewright_words::{Language, Words};
 
 /// Name and version, as every answer and paper carries it.

@@ -1,17 +1,17 @@
 //! The one table of commands: name, function, question and answer. Every way in goes through it, and
 //! the JSON Schema and the TypeScript types are made from it.
 
-pub mod catalogue;
+//later catalogue
 pub mod check;
 pub mod find;
-pub mod job;
+//later job
 pub mod life;
 pub mod make;
 pub mod oil;
 pub mod print;
-pub mod register;
+//later register
 pub mod route;
-pub mod tag;
+//later tag
 
 use crate::{Answer, Api, ApiError, question};
 use schemars::{JsonSchema, Schema};
@@ -153,4 +153,16 @@ impl ExportTypes for File {
     fn export_types(_: &ts_rs::Config) -> Result<(), ts_rs::ExportError> {
         Ok(())
     }
+}
+
+table! {
+    "find" => find::find: hosewright_core::find::Readings => Answer<hosewright_core::find::Found>,
+    "print" => print::print: print::PrintQuestion => Answer<hosewright_core::print::Printed>,
+    "check" => check::check: hosewright_core::check::Question => Answer<hosewright_core::check::Checked>,
+    "make" => make::make: make::MakeQuestion => Answer<hosewright_core::make::BuildSheet>,
+    "make.paper" => make::paper: make::PaperQuestion => File,
+    "route" => route::route: hosewright_core::route::Layout => Answer<hosewright_core::route::Routed>,
+    "flow" => oil::flow: hosewright_core::flow::FlowQuestion => Answer<hosewright_core::flow::FlowAnswer>,
+    "surge" => oil::surge: hosewright_core::flow::SurgeQuestion => Answer<hosewright_core::flow::SurgeAnswer>,
+    "life" => life::life: Nothing => Answer<hosewright_core::life::Life>,
 }
