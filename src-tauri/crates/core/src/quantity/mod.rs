@@ -72,6 +72,10 @@ quantity!(
     Millimetres, "mm", parse::length, "13/16 in"
 );
 quantity!(
+    /// A length in metres, for lines: a text with no unit is metres too.
+    Metres, "m", parse::metres, "10 ft"
+);
+quantity!(
     /// A pressure in bar (gauge, unless the field's name says `abs`).
     Bar, "bar", parse::pressure, "3000 psi"
 );
