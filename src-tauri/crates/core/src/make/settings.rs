@@ -41,7 +41,7 @@ pub struct EndSettings {
 
 /// What is taken off the hose before the end goes on.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
-#[serde(rename_all = "kebab-case", deny_unknown_fields)]
+#[serde(rename_all = "kebab-case")]
 pub enum Skive {
     /// Nothing: a no-skive end.
     None,
