@@ -1,1 +1,5 @@
-//! Helpers that the tests share.
+//! Helpers that the tests share, and the comparisons with check values that stand in the figures.
+
+pub mod flow_figures;
+pub mod life_figures;
+pub mod vectors;
