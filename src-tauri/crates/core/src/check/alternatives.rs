@@ -2,7 +2,7 @@
 
 use super::subject::{Hose, Subject, hose_name, same_size};
 use super::{Alternative, Finding, Verdict, cases, findings, gravest};
-use crate::catalogue::{HoseRow, Provenance};
+use crate::catalogue::{HoseRow, Interchange, Provenance};
 use crate::quantity::{Bar, Millimetres};
 use crate::spec::{HoseRef, Spec};
 
@@ -60,11 +60,9 @@ fn distance(own: &HoseRow, other: &HoseRow) -> f64 {
 /// What speaks for it beside the spec's own hose.
 fn advantages(own: Hose<'_>, row: &HoseRow) -> Vec<Finding> {
     let pass = |key| Finding::new("alternative", Verdict::Pass, key).about("hose", hose_name(row));
-    let named = |with: &crate::catalogue::Interchange| {
-        with.standard == row.standard && with.kind.as_ref().is_some_and(|kind| *kind == row.kind)
-    };
-    let twin = own.kind.interchange.iter().any(|with| with.equal && named(with));
-    let twin = twin.then(|| pass(cases::ALTERNATIVE_TWIN).from(&own.kind.provenance));
+    let twin = |with: &&Interchange| with.equal && with.standard == row.standard && with.kind == row.kind;
+    let twin = own.kind.interchange.iter().find(twin);
+    let twin = twin.map(|with| pass(cases::ALTERNATIVE_TWIN).from(&with.provenance));
     let compared = |own: Option<f64>, other: Option<f64>, better: fn(f64, f64) -> bool| {
         own.zip(other).filter(|(own, other)| better(*other, *own))
     };

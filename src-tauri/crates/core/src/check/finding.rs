@@ -114,7 +114,7 @@ pub struct Checked {
     /// What was checked: a build sheet is made of this and of nothing else.
     #[serde(skip)]
     #[ts(skip)]
-    pub(crate) spec: Spec,
+    pub spec: Spec,
 }
 
 /// The part that sets the pressure.

@@ -1,5 +1,6 @@
 //! Why no build sheet is given.
 
+use crate::spec::Role;
 use thiserror::Error;
 
 /// Why no build sheet is given.
@@ -21,15 +22,26 @@ pub enum MakeError {
     },
     /// Two settings are given for one end.
     #[error("settings for end {0:?} are given twice; one for A and one for B are expected")]
-    SettingsTwice(crate::spec::Role),
+    SettingsTwice(Role),
     /// A setting that can not be.
-    #[error("settings.{role:?}.{field} is {value}; a number from 0 up is expected")]
+    #[error("settings.{field} is {value} for end {role:?}; a number from 0 up is expected")]
     Setting {
         /// The end.
-        role: crate::spec::Role,
+        role: Role,
         /// The field.
         field: &'static str,
-        /// What was given.
+        /// What was given, as text: what can not be a number is written too.
         value: String,
     },
+}
+
+impl MakeError {
+    /// The field that is wrong; empty when it is the whole.
+    pub fn field(&self) -> &str {
+        match self {
+            Self::Stopped { .. } => "",
+            Self::Missing { field, .. } | Self::Setting { field, .. } => field,
+            Self::SettingsTwice(_) => "settings",
+        }
+    }
 }

@@ -41,7 +41,7 @@ pub struct EndSettings {
 
 /// What is taken off the hose before the end goes on.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
-#[serde(rename_all = "kebab-case", deny_unknown_fields)]
+#[serde(rename_all = "kebab-case")]
 pub enum Skive {
     /// Nothing: a no-skive end.
     None,
@@ -67,8 +67,8 @@ pub enum Skive {
 /// A figure the sheet can't give, so that it is got before the hose is cut.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema, TS)]
 pub struct Missing {
-    /// What: the words `missing-<what>` say how to get it.
-    pub what: &'static str,
+    /// What: the words `missing-<code>` say how to get it.
+    pub code: &'static str,
     /// Of which end; none for the whole.
     pub role: Option<Role>,
 }
@@ -118,7 +118,7 @@ impl EndSettings {
             (self.crimp_diameter_mm.is_none(), "crimp-diameter"),
             (self.crimp_tolerance_mm.is_none(), "crimp-tolerance"),
         ];
-        asked.into_iter().filter(|(missing, _)| *missing).map(move |(_, what)| Missing { what, role })
+        asked.into_iter().filter(|(missing, _)| *missing).map(move |(_, code)| Missing { code, role })
     }
 
     /// Whether something has to be taken off, or nobody said.

@@ -249,11 +249,11 @@ fn flanged(catalogue: &Catalogue, spec: &Spec) -> bool {
 fn everything_missing(cut: &Cut, settings: &[EndSettings; 2], tighten: &[Tighten]) -> Vec<Missing> {
     let cutoffs = [(cut.cutoff_a_mm, Role::A), (cut.cutoff_b_mm, Role::B)];
     let cutoffs = cutoffs.into_iter().filter(|(cutoff, _)| cutoff.is_none());
-    let cutoffs = cutoffs.map(|(_, role)| Missing { what: settings::CUTOFF, role: Some(role) });
+    let cutoffs = cutoffs.map(|(_, role)| Missing { code: settings::CUTOFF, role: Some(role) });
     let tolerance = cut.length_tolerance_mm.is_none();
-    let tolerance = tolerance.then_some(Missing { what: settings::LENGTH_TOLERANCE, role: None });
+    let tolerance = tolerance.then_some(Missing { code: settings::LENGTH_TOLERANCE, role: None });
     let torques = tighten.iter().filter(|end| end.values.is_empty());
-    let torques = torques.map(|end| Missing { what: settings::TORQUE, role: Some(end.role) });
+    let torques = torques.map(|end| Missing { code: settings::TORQUE, role: Some(end.role) });
     let of_ends = settings.iter().flat_map(EndSettings::missing);
     cutoffs.chain(tolerance).chain(of_ends).chain(torques).collect()
 }

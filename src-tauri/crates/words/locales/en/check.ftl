@@ -10,7 +10,7 @@ why-line-missing = Nobody said what the line does, so suction and oil speed are 
 cure-line-missing = Say whether it is a pressure, return, suction, case drain, pilot or cylinder line.
 
 # Pressure
--part = { $part ->
+check-part = { $part ->
     [hose] The hose
     [A] End A
     [B] End B
@@ -22,16 +22,16 @@ why-relief-missing = The relief setting is not known, so the circuit may go high
 cure-relief-missing = Enter the setting of the relief valve or port relief of this circuit.
 why-surge-missing = The highest surge is not known, and a surge counts as pressure.
 cure-surge-missing = Enter the highest peak of this circuit, measured or from the machine's maker.
-why-pressure-ok = { -part(part: $part) } may carry { $limit }.
-why-pressure-unverified = { -part(part: $part) } may carry { $limit }, but that figure is recalled and nobody has verified it.
+why-pressure-ok = { check-part } may carry { $limit }.
+why-pressure-unverified = { check-part } may carry { $limit }, but that figure is recalled and nobody has verified it.
 cure-pressure-unverified = Hold it against your supplier's figure.
-why-pressure-proxy = { -part(part: $part) } has no rating of its own; { $limit } is the figure of another end with the same thread.
+why-pressure-proxy = { check-part } has no rating of its own; { $limit } is the figure of another end with the same thread.
 cure-pressure-proxy = Enter your supplier's rating of this end.
-why-pressure-above-rating = { -part(part: $part) } may carry { $limit }; the line may see { $value }.
+why-pressure-above-rating = { check-part } may carry { $limit }; the line may see { $value }.
 cure-pressure-above-rating = Choose a part with a higher rating, or enter your supplier's rating if it is higher.
-why-pressure-above-proxy = { -part(part: $part) } has no rating of its own, and the line may see { $value }, more than the stand-in of { $limit }.
+why-pressure-above-proxy = { check-part } has no rating of its own, and the line may see { $value }, more than the stand-in of { $limit }.
 cure-pressure-above-proxy = Enter your supplier's rating of this end.
-why-pressure-unknown = { -part(part: $part) } has no known rating, and not known is never unlimited.
+why-pressure-unknown = { check-part } has no known rating, and not known is never unlimited.
 cure-pressure-unknown = { $part ->
     [hose] Choose a hose whose working pressure is in the tables.
    *[other] Enter your supplier's rating.
