@@ -6,12 +6,15 @@
 mod answer;
 pub mod commands;
 mod error;
+pub mod frame;
+mod sheet;
 
 pub use answer::{Answer, document, question};
 pub use error::{ApiError, Code};
 
-use chrono::{DateTime, Utc};
+use chrono::{DateTime, NaiveDate, Utc};
 use hosewright_core::catalogue::Catalogue;
+use hosewright_core::tag;
 use hosewright_store::Register;
 use hosewright_words::{Language, Words};
 
@@ -58,5 +61,16 @@ impl Api {
 
     fn answer<T>(&self, content: T) -> Answer<T> {
         Answer::new(content, self.catalogue)
+    }
+
+    fn today(&self) -> NaiveDate {
+        self.world.now().date_naive()
+    }
+
+    fn new_code(&mut self) -> tag::Code {
+        let random = self.world.random();
+        let mut bytes = [0; 7];
+        bytes.copy_from_slice(&random[..7]);
+        tag::Code::from_random(bytes)
     }
 }

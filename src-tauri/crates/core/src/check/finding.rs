@@ -1,7 +1,6 @@
 //! What a check found, and what it was asked.
 
-use super::length::LengthPractice;
-use crate::catalogue::{Basis, Provenance};
+use crate::catalogue::{Basis, LengthPractice, Provenance};
 use crate::find::{EndFound, Found, HoseCandidate, NextReading, Settled, UnknownHose};
 use crate::quantity::{Bar, Dn, Millimetres};
 use crate::spec::{Service, Spec};

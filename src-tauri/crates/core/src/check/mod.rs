@@ -6,6 +6,7 @@
 mod alternatives;
 mod cases;
 mod finding;
+mod fluid;
 mod input;
 mod length;
 mod limit;
@@ -17,10 +18,10 @@ mod subject;
 pub use cases::CASES;
 pub use finding::{Alternative, Case, Checked, Evidence, Finding, Override, Question, Verdict, Weakest};
 pub use input::CheckError;
-pub use length::{LengthPractice, length_tolerance};
 pub use overrides::PRUDENCE;
 
 use crate::catalogue::Catalogue;
+pub(crate) use subject::bent;
 use subject::Subject;
 
 /// Puts a spec through every rule and says of each thing what it is, what it may be, and where that
@@ -39,7 +40,7 @@ pub fn check(catalogue: &Catalogue, question: &Question) -> Result<Checked, Chec
         assembly_pressure_bar: assembly.map(|(pressure, _)| pressure),
         weakest: assembly.map(|(_, part)| part),
         cut_length_mm: length::cut_length(&question.spec),
-        length_tolerance_mm: length::tolerance_of(&subject),
+        length_tolerance_mm: length::tolerance(&subject),
         alternatives: alternatives::alternatives(&subject, &findings),
         findings,
         spec: question.spec.clone(),

@@ -55,12 +55,6 @@ impl<'a> Subject<'a> {
         self.found()?.ends.iter().find(|end| end.role == role)
     }
 
-    /// The figure of a rule and where it comes from.
-    pub(super) fn rule(&self, id: &str) -> Option<(f64, &'a Provenance)> {
-        let rule = self.catalogue.rules.iter().find(|rule| rule.id == id)?;
-        Some((rule.value?, &rule.provenance))
-    }
-
     /// Where a caution of the trade comes from.
     pub(super) fn caution(&self, id: &str) -> Provenance {
         let caution = self.catalogue.cautions.iter().find(|caution| caution.id == id);
@@ -84,13 +78,16 @@ impl<'a> End<'a> {
         Ok(Self { spec, connection: catalogue.connection(&spec.family, &spec.size).map_err(unknown)? })
     }
 
-    /// Whether the end is bent, so that it has a direction and a drop. None while nobody said.
+    /// Whether the end is bent. None while nobody said.
     pub(super) fn bent(&self) -> Option<bool> {
-        self.spec.form.as_deref().map(|form| {
-            let form = form.to_lowercase();
-            ["elbow", "compact", "block"].iter().any(|bent| form.starts_with(bent))
-        })
+        bent(self.spec)
     }
+}
+
+/// Whether an end is bent, so that it has a direction and a drop. None while nobody said.
+pub(crate) fn bent(end: &EndSpec) -> Option<bool> {
+    let form = end.form.as_deref()?.to_lowercase();
+    Some(["elbow", "compact", "block"].iter().any(|bent| form.starts_with(bent)))
 }
 
 /// Whether two nominal diameters name one size: standards write 12 or 13, 31 or 32, 38 or 40, 51 or

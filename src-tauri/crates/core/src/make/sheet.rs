@@ -202,7 +202,7 @@ fn cut(catalogue: &Catalogue, checked: &Checked, hose: &HoseRef) -> Result<Cut, 
 
 fn out_of_square(catalogue: &Catalogue, hose: &HoseRef) -> Option<Figure> {
     let bore = catalogue.hose(&hose.standard, &hose.kind, hose.dn).ok()?.id_nom_mm;
-    let tolerance = catalogue.cut_tolerances.iter().find(|row| row.bores.holds(bore))?;
+    let tolerance = catalogue.cut_tolerance(bore)?;
     Some(figure(tolerance.out_of_square_mm.get(), Millimetres::UNIT, &tolerance.provenance))
 }
 
@@ -213,7 +213,7 @@ fn turn(catalogue: &Catalogue, spec: &Spec, overall: Millimetres) -> Result<Opti
     }
     let turn_deg = spec.turn_deg;
     let turn_deg = turn_deg.ok_or_else(|| missing("spec.turn_deg", "the angle between the two elbows, 0 to 359"))?;
-    let tolerance = catalogue.turn_tolerances.iter().find(|row| row.lengths.holds(overall));
+    let tolerance = catalogue.turn_tolerance(overall);
     let tolerance = tolerance.map(|row| figure(row.plus_minus_deg, Degrees::UNIT, &row.provenance));
     Ok(Some(Turn { turn_deg, tolerance }))
 }

@@ -90,20 +90,17 @@ cure-fluid-limited = Ask your supplier whether this hose is released for { $flui
 why-fluid-unverified = A tube of { $tube } is said to stand { $fluid }, but nobody has verified it.
 cure-fluid-unverified = Ask your supplier whether this hose is released for { $fluid }.
 why-fluid-ok = A tube of { $tube } stands { $fluid }.
-why-scope-brakes = { $fluid }: brakes of road vehicles are no work for this program. Other rules hold, and other hose.
-cure-scope-brakes = Send it to a brake workshop.
-why-scope-steam = { $fluid }: steam is no work for this program. It needs steam hose with a tenfold margin.
-cure-scope-steam = Send it to a steam hose supplier.
-why-scope-gas = { $fluid }: compressed air and gas are no work for this program. Gas stores far more energy than oil.
-cure-scope-gas = Send it to a supplier of gas or air hose.
-why-scope-fuel-gas = { $fluid }: fuel gas is no work for this program. It needs approved hose and licensed practice.
-cure-scope-fuel-gas = Send it to a licensed gas fitter.
-why-scope-refrigerant = { $fluid }: refrigerant is no work for this program. It needs barrier hose and licensed practice.
-cure-scope-refrigerant = Send it to a licensed refrigeration workshop.
-why-scope-water-jetting = { $fluid }: water jetting is no work for this program. Its pressures and hoses have rules of their own.
-cure-scope-water-jetting = Send it to a supplier of jetting hose.
-why-scope-oxygen = { $fluid }: oxygen is no work for this program. Oil and oxygen explode.
-cure-scope-oxygen = Send it to a supplier of oxygen equipment, and keep oily hands off.
+why-out-of-scope = { $line ->
+    [brake-line] { $fluid }: brakes of road vehicles are refused. They have their own standards, hose and approvals.
+    [steam] { $fluid }: steam is refused. It needs a rubber of its own and hose that bursts at ten times its pressure.
+    [compressed-air] { $fluid }: compressed air and gas are refused. Gas stores far more energy than oil, and hydraulic hose is not rated for it.
+    [fuel-gas] { $fluid }: fuel gas is refused. It needs approved hose and licensed practice; a leak explodes.
+    [refrigerant] { $fluid }: refrigerant is refused. It goes through hydraulic hose and boils in it.
+    [oxygen] { $fluid }: oxygen is refused. Oil in an oxygen line catches fire.
+    [water-jetting] { $fluid }: water jetting is refused. Its hoses have their own standards, and the jet cuts.
+   *[other] { $fluid } is refused: it is another trade's, with rules of its own.
+}
+cure-out-of-scope = Send it to whoever is licensed or equipped for such lines.
 
 # Bend
 why-bend-missing = The bend is not checked: nobody said how tight it is.

@@ -34,7 +34,7 @@ fn length(subject: &Subject<'_>) -> Vec<Finding> {
 /// Some long lengths of large sizes have no tolerance in the practice asked for: agreed with whoever ordered.
 fn tolerance(subject: &Subject<'_>) -> Option<Finding> {
     let known = subject.hose.is_some() && subject.spec.overall_length_mm.is_some();
-    let none = known && length::tolerance_of(subject).is_none();
+    let none = known && length::tolerance(subject).is_none();
     none.then(|| {
         Finding::new("length-tolerance", Verdict::Caution, cases::LENGTH_TOLERANCE_UNKNOWN).from(&practice())
     })

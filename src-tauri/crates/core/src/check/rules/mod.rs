@@ -21,7 +21,7 @@ pub(super) type Rule = fn(&Subject<'_>) -> Vec<Finding>;
 
 /// Every family.
 pub(super) const ALL: [Rule; 12] = [
-    scope::scope,
+    |subject| scope::scope(subject).into_iter().collect(),
     parts::parts,
     pressure::pressure,
     ends::ends,

@@ -17,8 +17,7 @@ pub(super) fn original(subject: &Subject<'_>) -> Vec<Finding> {
         return vec![Finding::new(RULE, Verdict::Caution, cases::ORIGINAL_MISSING).from(&practice())];
     };
     let rivals = Rivals::plausible(subject.catalogue, found);
-    let mut findings = unknown(found, &rivals);
-    findings.extend(pressure(hose.row, found, &rivals));
+    let mut findings = pressure(hose.row, found, &rivals);
     if !rivals.rows.is_empty() {
         findings.push(bore(hose.row, &rivals));
         findings.extend(heat(subject, hose.row, &rivals));
@@ -26,7 +25,8 @@ pub(super) fn original(subject: &Subject<'_>) -> Vec<Finding> {
         findings.extend(bend(subject, hose.row, &rivals));
         findings.extend(vacuum(subject, hose, &rivals));
     }
-    findings.into_iter().map(|finding| finding.about("hose", hose_name(hose.row))).collect()
+    let compared = findings.into_iter().map(|finding| finding.about("hose", hose_name(hose.row)));
+    unknown(found, &rivals).into_iter().chain(compared).collect()
 }
 
 fn says_something(found: &Evidence) -> bool {
@@ -82,7 +82,7 @@ fn unknown(found: &Evidence, rivals: &Rivals<'_>) -> Option<Finding> {
         Finding::new(RULE, Verdict::Caution, cases::ORIGINAL_UNKNOWN)
             .measured(found.unknown.hose, 1.0 - PLAUSIBLE, "probability")
             .from(&practice())
-    }).into_iter().next()
+    })
 }
 
 /// Never below what was printed or recorded, nor below any plausible original.
