@@ -7,6 +7,7 @@ use super::{
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use serde_json::value::RawValue;
+use std::str::FromStr;
 use thiserror::Error;
 use ts_rs::TS;
 
@@ -190,30 +191,8 @@ impl BodyText {
     pub fn of(body: &Body) -> Result<Self, BodyError> {
         body.check()?;
         let text = serde_json::to_string(body).map_err(|e| BodyError::Text { problem: e.to_string() })?;
-        let written = Self::new(text)?;
+        let written: Self = text.parse()?;
         if written.read() == *body { Ok(written) } else { Err(BodyError::Lossy { kind: written.kind }) }
-    }
-
-    /// Takes a text from another program.
-    ///
-    /// # Errors
-    /// The text is no JSON object on one line with a text `kind`.
-    pub fn new(text: String) -> Result<Self, BodyError> {
-        #[derive(Deserialize)]
-        struct Kind {
-            kind: String,
-        }
-        let wrong = |problem: String| BodyError::Text { problem };
-        if text.bytes().any(|byte| byte < b' ') {
-            return Err(wrong("it has a control character".into()));
-        }
-        // The text must be the value and nothing round it, or it would not come back byte for byte.
-        let raw: &RawValue = serde_json::from_str(&text).map_err(|e| wrong(e.to_string()))?;
-        if raw.get().len() != text.len() || !text.starts_with('{') {
-            return Err(wrong("it is not an object and nothing else".into()));
-        }
-        let Kind { kind } = serde_json::from_str(&text).map_err(|e| wrong(e.to_string()))?;
-        Ok(Self { kind, text })
     }
 
     /// Which kind of body.
@@ -229,6 +208,28 @@ impl BodyText {
     /// What it says, as far as this program knows.
     pub fn read(&self) -> Body {
         serde_json::from_str(&self.text).unwrap_or_else(|_| Body::Unknown { kind: self.kind.clone() })
+    }
+}
+
+/// Takes a text that some program wrote: a JSON object on one line with a text `kind`.
+impl FromStr for BodyText {
+    type Err = BodyError;
+    fn from_str(text: &str) -> Result<Self, BodyError> {
+        #[derive(Deserialize)]
+        struct Kind {
+            kind: String,
+        }
+        let wrong = |problem: String| BodyError::Text { problem };
+        if text.bytes().any(|byte| byte < b' ') {
+            return Err(wrong("it has a control character".into()));
+        }
+        // The text must be the value and nothing round it, or it would not come back byte for byte.
+        let raw: &RawValue = serde_json::from_str(text).map_err(|e| wrong(e.to_string()))?;
+        if raw.get().len() != text.len() || !text.starts_with('{') {
+            return Err(wrong("it is not an object and nothing else".into()));
+        }
+        let Kind { kind } = serde_json::from_str(text).map_err(|e| wrong(e.to_string()))?;
+        Ok(Self { kind, text: text.to_owned() })
     }
 }
 
@@ -285,7 +286,7 @@ mod tests {
         for text in
             ["", "[]", "{}", r#"{"kind":1}"#, "{\"kind\":\n\"a\"}", r#" {"kind":"a"}"#, r#"{"kind":"a"} "#]
         {
-            assert!(BodyText::new(text.into()).is_err(), "`{text}` was taken for a body");
+            assert!(text.parse::<BodyText>().is_err(), "`{text}` was taken for a body");
         }
     }
 }

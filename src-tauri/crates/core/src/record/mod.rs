@@ -30,6 +30,6 @@ pub use event::{Event, EventError, EventRef};
 pub use hex::HexError;
 pub use id::{CircuitId, CodeError, DeviceId, Hash, JobId, MachineId, PersonId, PlaceId, SiteId, TagCode};
 pub use machine::{Circuit, HoursRead, Machine, Place, Site};
-pub use policy::{PolicySet, Scope};
+pub use policy::{PolicySet, Scope, ScopeError};
 pub use track::Track;
 pub use whereabouts::{Fitted, Stint, TakenOff, stints};
