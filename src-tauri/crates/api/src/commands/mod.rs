@@ -179,6 +179,8 @@ table! {
     "register.search" => register::search: register::Search => Answer<register::Hits>,
     "register.id" => register::id: Nothing => Answer<register::Id>,
     "register.record" => register::record: register::Record => Answer<register::Recorded>,
+    "register.import" => register::import: register::Import => Answer<register::Imported>,
+    "register.export" => register::export: register::Export => File,
     "register.bundle" => register::export_bundle: Nothing => File,
     "register.merge" => register::merge: Nothing => Answer<register::Merge>,
     "register.verify" => register::verify: Nothing => Answer<register::Checked>,

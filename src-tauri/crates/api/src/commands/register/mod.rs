@@ -1,10 +1,12 @@
 //! `register`: machines, places, hoses and what became of them.
 
 mod copies;
+mod list;
 mod look;
 mod write;
 
 pub use copies::{Bundled, Checked, Merge, backup, export_bundle, merge, rebuild, restore, verify};
+pub use list::{Export, ExportKind, Import, Imported, RowRefused, export, import};
 pub use look::{
     DueList, DueQuestion, Hits, MachineQuestion, Overview, PlaceQuestion, Search, ShowQuestion, due, machine,
     overview, place, search, show,
