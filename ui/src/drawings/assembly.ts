@@ -19,6 +19,8 @@ export interface AssemblyEnd {
 export interface LaidEnd {
   /** Both edges of the tube, from the ferrule to the head. */
   tube: [Point[], Point[]];
+  /** Where the tube meets the head, seen when the head points away. */
+  collar: Point[];
   /** Prisms of the head, far ones first. */
   parts: Prism[];
   /** Rings seen in the face, such as the bore. */
@@ -64,6 +66,7 @@ export function layEnd(end: AssemblyEnd, outward: 1 | -1, turnDeg: number): Laid
   return {
     ...laid,
     tube,
+    collar: ring(head, axis, TUBE, 24).map(onPage),
     near: axis[2] >= -0.05,
     seal: onPage(laid.sealAt),
     middle: onPage(times(add(head, laid.sealAt), 0.5)),

@@ -11,7 +11,7 @@ export interface Mark {
 export function stack(
   ages: readonly number[],
   field: { end: number; limit: number; width: number; height: number },
-): { marks: Mark[]; radius: number; over: number; overHeight: number } {
+): { marks: Mark[]; radius: number; over: number } {
   for (let radius = 4.5; ; radius -= 0.5) {
     const step = radius * 2 + 1.5;
     // Columns are cut at the limit, so that no column holds hoses of both sides.
@@ -27,13 +27,12 @@ export function stack(
           : Math.min(columns - 1, Math.floor(age / years));
         const below = counts.get(column) ?? 0;
         counts.set(column, below + 1);
-        const x = Math.min(((column + 0.5) * years * field.width) / field.end, field.width - radius);
+        const x = Math.min(((column + 0.5) * years * field.width) / field.end, field.width - radius) - (over ? 0 : 1.5);
         return { x, y: radius + 1 + below * step, over };
       });
     const highest = Math.max(0, ...counts.values()) * step;
     if (highest <= field.height || radius <= 1.5) {
-      const overs = marks.filter((mark) => mark.over);
-      return { marks, radius, over: overs.length, overHeight: Math.max(0, ...overs.map((mark) => mark.y + radius)) };
+      return { marks, radius, over: marks.filter((mark) => mark.over).length };
     }
   }
 }

@@ -51,12 +51,18 @@ export function polygon(centre: Point, corners: number, radius: number, turn = 0
 
 /**
  * The scale for a part of that size in that room: whole pixels a millimetre where it can be, so that lines
- * fall on pixels and candidates beside one another can be compared; else quarters.
+ * fall on pixels and candidates beside one another can be compared; for large parts halves and quarters.
  */
 export function wholeScale(room: number, sizeMm: number): number {
   const scale = room / sizeMm;
   if (!Number.isFinite(scale) || scale <= 0) return 1;
-  return scale >= 1 ? Math.floor(scale) : Math.max(0.25, Math.floor(scale * 4) / 4);
+  const steps = scale >= 3 ? 1 : scale >= 1 ? 2 : 4;
+  return Math.max(0.25, Math.floor(scale * steps) / steps);
+}
+
+/** About how wide a bold text of that size comes out in the condensed face: what a gap for it needs. */
+export function textWidth(text: string, size: number): number {
+  return text.length * size * 0.57;
 }
 
 /** Ticks at round values over a span: about `wanted` of them. */

@@ -98,7 +98,7 @@ function femaleSection(shape: EndShape): Section {
     [tube, tail],
     [bore, tail],
   ];
-  const { line, seat, rings, low } = stemSeat(shape, head, bore, top);
+  const { line, seat, rings, low } = stemSeat(shape, head, bore, top, lip - pitch * 0.2);
   return {
     nut,
     body: [...line, ...outer, [bore, low]],
@@ -124,6 +124,7 @@ function stemSeat(
   head: number,
   bore: number,
   top: number,
+  shoulder: number,
 ): { line: Point[]; seat: [Point, Point]; rings: Ring[]; low: number } {
   const rim = head * 0.06;
   if (seat?.cone === 'concave') {
@@ -135,7 +136,9 @@ function stemSeat(
     return { line: [surface[1], surface[0], [head, top + rim]], seat: surface, rings: [], low };
   }
   if (seat) {
-    const nose = bore + (head - bore) * 0.25;
+    // A slender cone runs as far as the stem has room for it.
+    const slope = Math.tan((seat.angleDeg * Math.PI) / 360);
+    const nose = Math.max(bore + (head - bore) * 0.25, head - (shoulder - top) * slope);
     const depth = coneDepth(head, nose, seat.angleDeg);
     const surface: [Point, Point] = [
       [head, top + depth],
@@ -173,7 +176,7 @@ function maleSection(shape: EndShape): Section {
     rings.push({ at: [(seat[0][0] + seat[1][0]) / 2, (seat[0][1] + seat[1][1]) / 2], radius: root * 0.09 });
   }
   if (shape.seals[0] === 'o-ring-shoulder' || shape.seals[0] === 'bonded-washer') {
-    rings.push({ at: [majorMm / 2 + root * 0.08, base - root * 0.1], radius: root * 0.1 });
+    rings.push({ at: [root + root * 0.1, base - root * 0.1], radius: root * 0.1 });
   }
   const body: Point[] = [
     ...nose,
