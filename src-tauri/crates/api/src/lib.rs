@@ -100,11 +100,11 @@ impl Api {
         self.world.now().date_naive()
     }
 
-    fn new_code(&mut self) -> tag::Code {
+    fn new_code(&mut self) -> tag::TagCode {
         let random = self.world.random();
         let mut bytes = [0; 7];
         bytes.copy_from_slice(&random[..7]);
-        tag::Code::from_random(bytes)
+        tag::TagCode::from_random(bytes)
     }
 }
 
