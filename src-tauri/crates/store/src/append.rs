@@ -116,3 +116,47 @@ fn stands(db: &Connection, body: &Body, device: DeviceId) -> Result<Option<Event
     let version = statement.query_row([key], |row| crate::rows::optional(row, "version")).optional()?;
     Ok(version.flatten())
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use hosewright_core::record::{Site, SiteId};
+
+    fn begin() -> (Register, tempfile::TempDir) {
+        let folder = tempfile::tempdir().expect("a folder");
+        let path = folder.path().join("register.db");
+        (Register::open(path, DeviceId::from_bytes([1; 16])).expect("opens"), folder)
+    }
+
+    fn site(n: u8, name: &str) -> Body {
+        Body::SiteNamed(Site { site: SiteId::from_bytes([n; 16]), name: name.into() })
+    }
+
+    #[test]
+    fn what_is_committed_is_synced_to_the_disk() {
+        let (register, _folder) = begin();
+        let setting = |name| {
+            register
+                .db
+                .pragma_query_value(None, name, |row| row.get::<_, rusqlite::types::Value>(0))
+                .expect("reads")
+        };
+        assert_eq!(setting("journal_mode"), "wal".to_owned().into());
+        // 2 is FULL: the write-ahead log is synced at every commit (SQLite, "PRAGMA synchronous").
+        assert_eq!(setting("synchronous"), 2.into());
+        assert_eq!(setting("foreign_keys"), 1.into());
+    }
+
+    #[test]
+    fn a_full_disk_says_so_and_leaves_nothing_half_written() {
+        let (mut register, _folder) = begin();
+        register.append([site(1, "North")], DateTime::UNIX_EPOCH).expect("is written");
+        let before = register.dump().expect("reads");
+        let pages: i64 = register.db.pragma_query_value(None, "page_count", |row| row.get(0)).expect("reads");
+        register.db.pragma_update(None, "max_page_count", pages + 4).expect("is set");
+        let sites = (1..=100).map(|n| site(n, &"x".repeat(3000)));
+        let error = register.append(sites, DateTime::UNIX_EPOCH).expect_err("was written");
+        assert!(matches!(error, Error::DiskFull), "{error}");
+        assert_eq!(register.dump().expect("reads"), before);
+    }
+}

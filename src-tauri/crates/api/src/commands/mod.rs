@@ -1,17 +1,16 @@
 //! The one table of commands: name, function, question and answer. Every way in goes through it, and
 //! the JSON Schema and the TypeScript types are made from it.
 
-//later catalogue
 pub mod check;
 pub mod find;
-//later job
+pub mod job;
 pub mod life;
 pub mod make;
 pub mod oil;
 pub mod print;
-//later register
+pub mod register;
 pub mod route;
-//later tag
+pub mod tag;
 
 use crate::{Answer, Api, ApiError, question};
 use schemars::{JsonSchema, Schema};
@@ -165,4 +164,27 @@ table! {
     "flow" => oil::flow: hosewright_core::flow::FlowQuestion => Answer<hosewright_core::flow::FlowAnswer>,
     "surge" => oil::surge: hosewright_core::flow::SurgeQuestion => Answer<hosewright_core::flow::SurgeAnswer>,
     "life" => life::life: Nothing => Answer<hosewright_core::life::Life>,
+    "tag.make" => tag::make: tag::TagQuestion => Answer<tag::TagMade>,
+    "tag.preview" => tag::preview: tag::LabelQuestion => Answer<tag::LabelPreview>,
+    "tag.label" => tag::label: tag::LabelQuestion => File,
+    "tag.read" => tag::read: tag::ReadQuestion => Answer<tag::Scanned>,
+    "job.keep" => job::keep: job::Keep => Answer<job::Job>,
+    "job.list" => job::list: Nothing => Answer<job::Jobs>,
+    "job.close" => job::close: job::Job => Answer<job::Job>,
+    "register.overview" => register::overview: Nothing => Answer<register::Overview>,
+    "register.machine" => register::machine: register::MachineQuestion => Answer<hosewright_store::MachineSheet>,
+    "register.place" => register::place: register::PlaceQuestion => Answer<hosewright_store::PlaceSheet>,
+    "register.show" => register::show: register::ShowQuestion => Answer<hosewright_store::Hose>,
+    "register.due" => register::due: register::DueQuestion => Answer<register::DueList>,
+    "register.search" => register::search: register::Search => Answer<register::Hits>,
+    "register.id" => register::id: Nothing => Answer<register::Id>,
+    "register.record" => register::record: register::Record => Answer<register::Recorded>,
+    "register.import" => register::import: register::Import => Answer<register::Imported>,
+    "register.export" => register::export: register::Export => File,
+    "register.bundle" => register::export_bundle: Nothing => File,
+    "register.merge" => register::merge: Nothing => Answer<register::Merge>,
+    "register.verify" => register::verify: Nothing => Answer<register::Checked>,
+    "register.rebuild" => register::rebuild: Nothing => Answer<register::Checked>,
+    "register.backup" => register::backup: Nothing => File,
+    "register.restore" => register::restore: Nothing => Answer<register::Checked>,
 }
