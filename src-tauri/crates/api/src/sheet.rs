@@ -51,7 +51,7 @@ fn parts(build: &BuildSheet, words: &Words) -> Vec<(String, String)> {
 }
 
 /// The name that serde gives a unit variant: the key of its words.
-fn key<T: serde::Serialize>(value: &T) -> String {
+pub(crate) fn key<T: serde::Serialize>(value: &T) -> String {
     serde_json::to_value(value).ok().and_then(|value| value.as_str().map(str::to_owned)).unwrap_or_default()
 }
 

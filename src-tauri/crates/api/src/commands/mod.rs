@@ -1,7 +1,6 @@
 //! The one table of commands: name, function, question and answer. Every way in goes through it, and
 //! the JSON Schema and the TypeScript types are made from it.
 
-pub mod catalogue;
 pub mod check;
 pub mod find;
 pub mod job;
@@ -153,4 +152,39 @@ impl ExportTypes for File {
     fn export_types(_: &ts_rs::Config) -> Result<(), ts_rs::ExportError> {
         Ok(())
     }
+}
+
+table! {
+    "find" => find::find: hosewright_core::find::Readings => Answer<hosewright_core::find::Found>,
+    "print" => print::print: print::PrintQuestion => Answer<hosewright_core::print::Printed>,
+    "check" => check::check: hosewright_core::check::Question => Answer<hosewright_core::check::Checked>,
+    "make" => make::make: make::MakeQuestion => Answer<hosewright_core::make::BuildSheet>,
+    "make.paper" => make::paper: make::PaperQuestion => File,
+    "route" => route::route: hosewright_core::route::Layout => Answer<hosewright_core::route::Routed>,
+    "flow" => oil::flow: hosewright_core::flow::FlowQuestion => Answer<hosewright_core::flow::FlowAnswer>,
+    "surge" => oil::surge: hosewright_core::flow::SurgeQuestion => Answer<hosewright_core::flow::SurgeAnswer>,
+    "life" => life::life: Nothing => Answer<hosewright_core::life::Life>,
+    "tag.make" => tag::make: tag::TagQuestion => Answer<tag::TagMade>,
+    "tag.preview" => tag::preview: tag::LabelQuestion => Answer<tag::LabelPreview>,
+    "tag.label" => tag::label: tag::LabelQuestion => File,
+    "tag.read" => tag::read: tag::ReadQuestion => Answer<tag::Scanned>,
+    "job.keep" => job::keep: job::Keep => Answer<job::Job>,
+    "job.list" => job::list: Nothing => Answer<job::Jobs>,
+    "job.close" => job::close: job::Job => Answer<job::Job>,
+    "register.overview" => register::overview: Nothing => Answer<register::Overview>,
+    "register.machine" => register::machine: register::MachineQuestion => Answer<hosewright_store::MachineSheet>,
+    "register.place" => register::place: register::PlaceQuestion => Answer<hosewright_store::PlaceSheet>,
+    "register.show" => register::show: register::ShowQuestion => Answer<hosewright_store::Hose>,
+    "register.due" => register::due: register::DueQuestion => Answer<register::DueList>,
+    "register.search" => register::search: register::Search => Answer<register::Hits>,
+    "register.id" => register::id: Nothing => Answer<register::Id>,
+    "register.record" => register::record: register::Record => Answer<register::Recorded>,
+    "register.import" => register::import: register::Import => Answer<register::Imported>,
+    "register.export" => register::export: register::Export => File,
+    "register.bundle" => register::export_bundle: Nothing => File,
+    "register.merge" => register::merge: Nothing => Answer<register::Merge>,
+    "register.verify" => register::verify: Nothing => Answer<register::Checked>,
+    "register.rebuild" => register::rebuild: Nothing => Answer<register::Checked>,
+    "register.backup" => register::backup: Nothing => File,
+    "register.restore" => register::restore: Nothing => Answer<register::Checked>,
 }
