@@ -72,7 +72,7 @@ fn found(pair: &Lookalike, family: &str, size: &str) -> LookalikeFound {
     LookalikeFound {
         family: family.to_owned(),
         size: size.to_owned(),
-        danger: format!("{}: {}", pair.starts, pair.danger),
+        danger: format!("{}: {}", pair.starts, pair.happens),
         separates: pair.separates.clone(),
     }
 }
