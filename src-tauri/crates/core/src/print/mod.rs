@@ -85,7 +85,7 @@ const LN_MISREAD: f64 = -9.2;
 const LN_OTHER_PRESSURE: f64 = -3.0;
 /// Logarithm of the chance that a hose of none of the tables bears that standard, type, size or
 /// pressure.
-const LN_BY_CHANCE: f64 = -3.0;
+const LN_BY_CHANCE: f64 = -4.5;
 
 /// Reads what stands on a cover. Worn letters are given as `?` or `.` (one) and `*` or `...` (any
 /// number).
