@@ -45,5 +45,6 @@ pub fn question<T: DeserializeOwned>(value: Value) -> Result<T, ApiError> {
 /// # Errors
 /// [`ApiError::input`] with line and column.
 pub fn document(text: &str) -> Result<Value, ApiError> {
-    serde_json::from_str(text).map_err(|error| ApiError::input("", format!("the input is no JSON document: {error}")))
+    serde_json::from_str(text)
+        .map_err(|error| ApiError::input("", format!("the input is no JSON document: {error}")))
 }

@@ -5,7 +5,7 @@ use hosewright_core::make::{BuildSheet, EndSettings, Part, SheetStep, TorqueValu
 use hosewright_core::quantity::Millimetres;
 use hosewright_core::spec::{EndSpec, Role};
 use hosewright_papers::sheet::{Body, Section, Sheet, Step};
-use hosewright_words::{Words, length, number, pressure, Pressure, quantity, signed};
+use hosewright_words::{Pressure, Words, length, number, pressure, quantity, signed};
 
 /// The sheet's content in the reader's language. `subject` is what it is about: a code or a place.
 pub fn sheet(build: &BuildSheet, subject: &str, words: &Words) -> Sheet {
@@ -20,10 +20,12 @@ pub fn sheet(build: &BuildSheet, subject: &str, words: &Words) -> Sheet {
         sections.push(section("sheet-missing", Body::Text(missing(build, words))));
     }
     if !build.cautions.is_empty() {
-        let cautions = build.cautions.iter().map(|finding| format!("{} {}", finding.why, finding.cure)).collect();
+        let cautions =
+            build.cautions.iter().map(|finding| format!("{} {}", finding.why, finding.cure)).collect();
         sections.push(section("sheet-cautions", Body::Text(cautions)));
     }
-    sections.push(section("sheet-steps", Body::Steps(build.steps.iter().map(|at| step(at, words)).collect())));
+    sections
+        .push(section("sheet-steps", Body::Steps(build.steps.iter().map(|at| step(at, words)).collect())));
     if build.tighten.iter().any(|end| !end.values.is_empty()) {
         sections.push(section("sheet-tighten", tighten(build, words)));
     }
@@ -37,17 +39,28 @@ pub fn sheet(build: &BuildSheet, subject: &str, words: &Words) -> Sheet {
 }
 
 fn parts(build: &BuildSheet, words: &Words) -> Vec<(String, String)> {
-    build.parts.iter().map(|part| match part {
-        Part::Hose { hose, cover } => {
-            let cover = cover.map_or_else(String::new, |cover| format!(", {}", words.say(&format!("cover-{}", key(&cover)), &[])));
-            (words.say("sheet-hose", &[]), format!("{} {} DN{}{cover}", hose.standard, hose.kind, hose.dn))
-        }
-        Part::End { end } => (role(end.role, words), end_name(end, words)),
-        Part::Adapter { adapter } => {
-            let rated = adapter.rating_bar.map_or_else(String::new, |rated| format!(", {}", pressure(rated.get(), Pressure::Bar)));
-            (words.say("sheet-adapter", &[]), format!("{}{rated}", adapter.name))
-        }
-    }).collect()
+    build
+        .parts
+        .iter()
+        .map(|part| match part {
+            Part::Hose { hose, cover } => {
+                let cover = cover.map_or_else(String::new, |cover| {
+                    format!(", {}", words.say(&format!("cover-{}", key(&cover)), &[]))
+                });
+                (
+                    words.say("sheet-hose", &[]),
+                    format!("{} {} DN{}{cover}", hose.standard, hose.kind, hose.dn),
+                )
+            }
+            Part::End { end } => (role(end.role, words), end_name(end, words)),
+            Part::Adapter { adapter } => {
+                let rated = adapter
+                    .rating_bar
+                    .map_or_else(String::new, |rated| format!(", {}", pressure(rated.get(), Pressure::Bar)));
+                (words.say("sheet-adapter", &[]), format!("{}{rated}", adapter.name))
+            }
+        })
+        .collect()
 }
 
 /// The name of a choice in the contract, such as `non-conductive`: the key of its words.
@@ -76,7 +89,9 @@ pub fn end_name(end: &EndSpec, words: &Words) -> String {
 
 fn lengths(build: &BuildSheet, words: &Words) -> Vec<(String, String)> {
     let cut = &build.cut;
-    let mm = |value: Option<Millimetres>| value.map_or_else(|| words.say("sheet-not-known", &[]), |value| length(value.get(), 1));
+    let mm = |value: Option<Millimetres>| {
+        value.map_or_else(|| words.say("sheet-not-known", &[]), |value| length(value.get(), 1))
+    };
     let mut facts = vec![
         (words.say("sheet-cut-length", &[]), mm(cut.cut_length_mm)),
         (words.say("sheet-aim", &[]), format!("\u{b1}{}", length(cut.aim.value, 1))),
@@ -85,19 +100,38 @@ fn lengths(build: &BuildSheet, words: &Words) -> Vec<(String, String)> {
         (words.say("sheet-overall", &[]), length(cut.overall_length_mm.get(), 1)),
     ];
     if let Some([minus, plus]) = cut.length_tolerance_mm {
-        facts.push((words.say("sheet-tolerance", &[]), format!("{} / {} mm", signed(plus, 1), signed(minus, 1))));
+        facts.push((
+            words.say("sheet-tolerance", &[]),
+            format!("{} / {} mm", signed(plus, 1), signed(minus, 1)),
+        ));
     }
     if let Some(turn) = &build.turn {
-        let tolerance = turn.tolerance.as_ref().map_or_else(String::new, |figure| format!(" \u{b1}{}\u{b0}", number(figure.value, 0)));
-        facts.push((words.say("sheet-turn", &[]), format!("{}\u{b0}{tolerance}. {}", number(turn.turn_deg.get(), 0), words.say("sheet-turn-how", &[]))));
+        let tolerance = turn
+            .tolerance
+            .as_ref()
+            .map_or_else(String::new, |figure| format!(" \u{b1}{}\u{b0}", number(figure.value, 0)));
+        facts.push((
+            words.say("sheet-turn", &[]),
+            format!(
+                "{}\u{b0}{tolerance}. {}",
+                number(turn.turn_deg.get(), 0),
+                words.say("sheet-turn-how", &[])
+            ),
+        ));
     }
     let proof = &build.proof;
     facts.push((words.say("sheet-rating", &[]), pressure(proof.working_pressure_bar.get(), Pressure::Bar)));
-    facts.push((words.say("sheet-proof", &[]), words.say("sheet-proof-at", &[
-        ("pressure", &pressure(proof.proof_pressure_bar.get(), Pressure::Bar)),
-        ("from", &number(proof.hold_from.value, 0)),
-        ("to", &number(proof.hold_to.value, 0)),
-    ])));
+    facts.push((
+        words.say("sheet-proof", &[]),
+        words.say(
+            "sheet-proof-at",
+            &[
+                ("pressure", &pressure(proof.proof_pressure_bar.get(), Pressure::Bar)),
+                ("from", &number(proof.hold_from.value, 0)),
+                ("to", &number(proof.hold_to.value, 0)),
+            ],
+        ),
+    ));
     facts
 }
 
@@ -113,7 +147,10 @@ fn settings(build: &BuildSheet, words: &Words) -> Body {
         ("sheet-lubricant", Box::new(|end| end.lubricant.clone())),
         ("sheet-die-set", Box::new(|end| end.die_set.clone())),
         ("sheet-crimp", Box::new(move |end| length_of(end.crimp_diameter_mm))),
-        ("sheet-crimp-tolerance", Box::new(move |end| length_of(end.crimp_tolerance_mm).map(|mm| format!("\u{b1}{mm}")))),
+        (
+            "sheet-crimp-tolerance",
+            Box::new(move |end| length_of(end.crimp_tolerance_mm).map(|mm| format!("\u{b1}{mm}"))),
+        ),
         ("sheet-settings-source", Box::new(|end| end.source.clone())),
     ];
     let rows = rows.iter().map(|(name, read)| {
@@ -124,13 +161,17 @@ fn settings(build: &BuildSheet, words: &Words) -> Body {
 }
 
 fn missing(build: &BuildSheet, words: &Words) -> Vec<String> {
-    build.missing.iter().map(|missing| {
-        let what = words.say(&format!("missing-{}", missing.code), &[]);
-        match missing.role {
-            Some(of) => format!("{}: {what}", role(of, words)),
-            None => what,
-        }
-    }).collect()
+    build
+        .missing
+        .iter()
+        .map(|missing| {
+            let what = words.say(&format!("missing-{}", missing.code), &[]);
+            match missing.role {
+                Some(of) => format!("{}: {what}", role(of, words)),
+                None => what,
+            }
+        })
+        .collect()
 }
 
 fn step(at: &SheetStep, words: &Words) -> Step {

@@ -16,7 +16,9 @@ pub fn bytes(path: &Path) -> Result<Vec<u8>, ApiError> {
     } else {
         std::fs::read(path)
     };
-    read.map_err(|error| ApiError::file(path.display().to_string(), format!("{} can not be read: {error}", path.display())))
+    read.map_err(|error| {
+        ApiError::file(path.display().to_string(), format!("{} can not be read: {error}", path.display()))
+    })
 }
 
 /// The text of a file, or of standard input for `-`.
@@ -41,6 +43,7 @@ pub fn question<T: DeserializeOwned>(path: &Path) -> Result<T, ApiError> {
 /// # Errors
 /// [`ApiError::file`] naming the path.
 pub fn leave(path: &Path, bytes: &[u8]) -> Result<(), ApiError> {
-    std::fs::write(path, bytes)
-        .map_err(|error| ApiError::file(path.display().to_string(), format!("{} can not be written: {error}", path.display())))
+    std::fs::write(path, bytes).map_err(|error| {
+        ApiError::file(path.display().to_string(), format!("{} can not be written: {error}", path.display()))
+    })
 }

@@ -156,7 +156,13 @@ struct Label<'a> {
     dpi: f64,
 }
 
-fn tag(api: &mut Api, asked: TagQuestion, label: &Label<'_>, json: bool, words: &Words) -> Result<Outcome, ApiError> {
+fn tag(
+    api: &mut Api,
+    asked: TagQuestion,
+    label: &Label<'_>,
+    json: bool,
+    words: &Words,
+) -> Result<Outcome, ApiError> {
     let kind = match ending(label.out).as_str() {
         "png" => LabelKind::Png,
         "svg" => LabelKind::Svg,
@@ -166,26 +172,41 @@ fn tag(api: &mut Api, asked: TagQuestion, label: &Label<'_>, json: bool, words: 
     let made = commands::tag::make(api, asked, &[])?;
     if let Some(tag) = &made.content.tag {
         let Label { out, width_mm, height_mm, dpi } = *label;
-        let file = commands::tag::label(api, LabelQuestion { tag: tag.clone(), width_mm, height_mm, dpi, kind }, &[])?;
+        let file = commands::tag::label(
+            api,
+            LabelQuestion { tag: tag.clone(), width_mm, height_mm, dpi, kind },
+            &[],
+        )?;
         input::leave(out, &file.bytes)?;
     }
     Outcome::of(&made, json, words)
 }
 
-fn register(api: &mut Api, db: &Path, command: &Register, json: bool, words: &Words) -> Result<Outcome, ApiError> {
+fn register(
+    api: &mut Api,
+    db: &Path,
+    command: &Register,
+    json: bool,
+    words: &Words,
+) -> Result<Outcome, ApiError> {
     if let Register::Restore { backup } = command {
         api.restore_from(backup, db)?;
         return Outcome::of(&commands::register::verify(api, Nothing {}, &[])?, json, words);
     }
-    let begins = matches!(command, Register::Import { .. } | Register::Record { .. } | Register::Merge { .. });
+    let begins =
+        matches!(command, Register::Import { .. } | Register::Record { .. } | Register::Merge { .. });
     if !begins && !db.exists() {
-        return Err(ApiError::file(db.display().to_string(), format!("there is no register at {}; `import`, `record` or `merge` begin one", db.display())));
+        return Err(ApiError::file(
+            db.display().to_string(),
+            format!("there is no register at {}; `import`, `record` or `merge` begin one", db.display()),
+        ));
     }
     api.open(db)?;
     match command {
         Register::Import { list, dry_run } => {
             let name = list.display().to_string();
-            let answer = commands::register::import(api, Import { name, dry_run: *dry_run }, &input::bytes(list)?)?;
+            let answer =
+                commands::register::import(api, Import { name, dry_run: *dry_run }, &input::bytes(list)?)?;
             Outcome::of(&answer, json, words)
         }
         Register::Export { out } => export(api, out, json, words),
@@ -201,7 +222,9 @@ fn register(api: &mut Api, db: &Path, command: &Register, json: bool, words: &Wo
             let code = code.parse().map_err(|error| ApiError::input("code", error))?;
             Outcome::of(&commands::register::show(api, ShowQuestion { code }, &[])?, json, words)
         }
-        Register::Due { on } => Outcome::of(&commands::register::due(api, DueQuestion { on: *on }, &[])?, json, words),
+        Register::Due { on } => {
+            Outcome::of(&commands::register::due(api, DueQuestion { on: *on }, &[])?, json, words)
+        }
         Register::Search { words: text } => {
             let answer = commands::register::search(api, Search { words: text.clone() }, &[])?;
             Outcome::of(&answer, json, words)

@@ -20,8 +20,9 @@ const FRAME: &str = "application/octet-stream";
 /// # Errors
 /// When the port can not be had.
 pub fn serve(mut api: Api, ui: &Path, port: u16, token: &str) -> Result<(), ApiError> {
-    let server = Server::http(("127.0.0.1", port))
-        .map_err(|error| ApiError::file("port", format!("the loopback can not be served on port {port}: {error}")))?;
+    let server = Server::http(("127.0.0.1", port)).map_err(|error| {
+        ApiError::file("port", format!("the loopback can not be served on port {port}: {error}"))
+    })?;
     let address = server.server_addr().to_string();
     crate::outcome::print(&format!("http://{address}/#token={token}"));
     for mut request in server.incoming_requests() {
@@ -43,7 +44,9 @@ fn respond(api: &mut Api, ui: &Path, address: &str, token: &str, request: &mut R
         (Method::Post, Some(name)) if header(request, "x-hosewright-token") == Some(token.to_owned()) => {
             call(api, name, request)
         }
-        (Method::Post, Some(_)) => refused(403, "the token of this run is missing; open the address that was printed"),
+        (Method::Post, Some(_)) => {
+            refused(403, "the token of this run is missing; open the address that was printed")
+        }
         (Method::Get, None) => page(ui, &path),
         _ => refused(404, "there is nothing here"),
     }
@@ -57,7 +60,8 @@ fn from_here(request: &Request, address: &str) -> bool {
 }
 
 fn header(request: &Request, name: &str) -> Option<String> {
-    let found = request.headers().iter().find(|header| header.field.as_str().as_str().eq_ignore_ascii_case(name))?;
+    let found =
+        request.headers().iter().find(|header| header.field.as_str().as_str().eq_ignore_ascii_case(name))?;
     Some(found.value.as_str().to_owned())
 }
 

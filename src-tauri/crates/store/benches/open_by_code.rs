@@ -3,9 +3,12 @@
 
 use chrono::{DateTime, NaiveDate};
 use criterion::{Criterion, criterion_group, criterion_main};
-use hosewright_core::record::{Assembly, Body, DeviceId, Fitted, HoursRead, Machine, MachineId, NotProved, Place, PlaceId, Proof, Site, SiteId};
-use hosewright_core::tag::TagCode;
+use hosewright_core::record::{
+    Assembly, Body, DeviceId, Fitted, HoursRead, Machine, MachineId, NotProved, Place, PlaceId, Proof, Site,
+    SiteId,
+};
 use hosewright_core::spec::{Service, Spec};
+use hosewright_core::tag::TagCode;
 use hosewright_store::{Guide, Register};
 use std::hint::black_box;
 

@@ -35,7 +35,8 @@ pub(super) fn checked(api: &Api, question: &Question) -> Result<Checked, ApiErro
 
 /// Writes why, and what to do about it where it is no pass.
 fn word(words: &Words, finding: &mut Finding) {
-    let written = |number: Option<f64>| number.map_or_else(String::new, |number| quantity(number, finding.unit));
+    let written =
+        |number: Option<f64>| number.map_or_else(String::new, |number| quantity(number, finding.unit));
     let (value, limit) = (written(finding.value), written(finding.limit));
     let mut values: Vec<(&str, &dyn Say)> = vec![("value", &value), ("limit", &limit)];
     values.extend(finding.case.names.iter().map(|(name, what)| (*name, what as &dyn Say)));

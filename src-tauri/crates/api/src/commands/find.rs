@@ -10,7 +10,8 @@ use hosewright_words::Words;
 /// # Errors
 /// Names the reading that can not be.
 pub fn find(api: &mut Api, readings: Readings, _: &[u8]) -> Result<Answer<Found>, ApiError> {
-    let mut found = find::find(api.catalogue, &readings).map_err(|error| ApiError::input(error.field(), &error))?;
+    let mut found =
+        find::find(api.catalogue, &readings).map_err(|error| ApiError::input(error.field(), &error))?;
     for next in &mut found.next {
         next.how = how(&api.words, next, gender(&readings, next.of));
     }

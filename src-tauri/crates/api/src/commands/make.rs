@@ -87,9 +87,11 @@ pub fn paper(api: &mut Api, asked: PaperQuestion, _: &[u8]) -> Result<File, ApiE
         PaperSize::Letter => Paper::Letter,
     };
     let (ending, mime, bytes) = match asked.kind {
-        PaperKind::Text => ("txt", "text/plain; charset=utf-8", sheet.to_text(COLUMNS, &api.words).into_bytes()),
+        PaperKind::Text => {
+            ("txt", "text/plain; charset=utf-8", sheet.to_text(COLUMNS, &api.words).into_bytes())
+        }
         PaperKind::Pdf => {
-            let pdf = hosewright_papers::to_pdf(&sheet.pages(paper, &api.words));
+            let pdf = hosewright_papers::to_pdf(&sheet.pages(paper, &api.words), &sheet.title);
             ("pdf", "application/pdf", pdf.map_err(|error| ApiError::file("", error))?)
         }
     };

@@ -19,6 +19,7 @@ pub struct PrintQuestion {
 /// # Errors
 /// When the text is no layline at all.
 pub fn print(api: &mut Api, question: PrintQuestion, _: &[u8]) -> Result<Answer<Printed>, ApiError> {
-    let printed = print::read(api.catalogue, &question.text).map_err(|error| ApiError::input("text", error))?;
+    let printed =
+        print::read(api.catalogue, &question.text).map_err(|error| ApiError::input("text", error))?;
     Ok(api.answer(printed))
 }

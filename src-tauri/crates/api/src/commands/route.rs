@@ -6,7 +6,9 @@ use hosewright_core::route::{self, Layout, RouteError, Routed};
 impl From<RouteError> for ApiError {
     fn from(error: RouteError) -> Self {
         let code = match error {
-            RouteError::NoShape { .. } | RouteError::Unsettled { .. } | RouteError::NoLength { .. } => Code::Nothing,
+            RouteError::NoShape { .. } | RouteError::Unsettled { .. } | RouteError::NoLength { .. } => {
+                Code::Nothing
+            }
             _ => Code::Input,
         };
         ApiError { code, field: error.field(), message: error.to_string() }

@@ -4,8 +4,8 @@ use super::File;
 use super::check::checked;
 use crate::{Answer, Api, ApiError};
 use hosewright_core::check::{Finding, Question, Verdict};
-use hosewright_core::tag::{self, Assembled, TagCode, Proof, TagContent};
-use hosewright_papers::{Form, Label, LabelError, LabelSize};
+use hosewright_core::tag::{self, Assembled, Proof, TagCode, TagContent};
+use hosewright_papers::{DrawingError, Form, Label, LabelError, LabelSize};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
@@ -97,6 +97,12 @@ pub enum LabelKind {
     Svg,
     /// One page of the label's size.
     Pdf,
+}
+
+impl From<DrawingError> for ApiError {
+    fn from(error: DrawingError) -> Self {
+        ApiError::file("", error)
+    }
 }
 
 impl From<LabelError> for ApiError {
@@ -201,7 +207,10 @@ pub struct Scan {
 pub fn read(api: &mut Api, asked: ReadQuestion, picture: &[u8]) -> Result<Answer<Scanned>, ApiError> {
     let found = hosewright_sight::read(picture).map_err(|error| ApiError::file("", error))?;
     if found.is_empty() {
-        return Err(ApiError::nothing("", "there is no code in this picture that can be read; take it nearer, square on and in focus, or type the code that stands beside it"));
+        return Err(ApiError::nothing(
+            "",
+            "there is no code in this picture that can be read; take it nearer, square on and in focus, or type the code that stands beside it",
+        ));
     }
     let scans: Vec<Scan> = found.into_iter().map(|found| scan(found.text)).collect();
     if asked.raw {

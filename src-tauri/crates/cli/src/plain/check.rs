@@ -13,7 +13,11 @@ impl Plain for Checked {
         if let Some(rating) = self.assembly_pressure_bar {
             let weakest = words.say(weakest(self.weakest), &[]);
             let rating = pressure(rating.get(), Pressure::Bar);
-            let _ = write!(out, "  {}", words.say("check-assembly", &[("pressure", &rating), ("weakest", &weakest)]));
+            let _ = write!(
+                out,
+                "  {}",
+                words.say("check-assembly", &[("pressure", &rating), ("weakest", &weakest)])
+            );
         }
         out.push('\n');
         if let Some(cut) = self.cut_length_mm {
@@ -36,7 +40,13 @@ impl Plain for Checked {
             let _ = writeln!(out, "\n{}", words.say("check-alternatives", &[]));
             for other in &self.alternatives {
                 let reasons = other.reasons.join(" ");
-                let line = format!("  {} {} {} DN{}. {reasons}", verdict(other.verdict, words), other.standard, other.kind, other.dn);
+                let line = format!(
+                    "  {} {} {} DN{}. {reasons}",
+                    verdict(other.verdict, words),
+                    other.standard,
+                    other.kind,
+                    other.dn
+                );
                 let _ = writeln!(out, "{}", wrapped(&line, 4));
             }
         }
@@ -72,9 +82,11 @@ fn weakest(part: Option<Weakest>) -> &'static str {
 
 /// A finding: why, what to do, and where its limit comes from.
 pub fn finding_text(finding: &Finding, words: &Words) -> String {
-    let mut text = wrapped(&format!("{}: {} {}", verdict(finding.verdict, words), finding.why, finding.cure), 2);
+    let mut text =
+        wrapped(&format!("{}: {} {}", verdict(finding.verdict, words), finding.why, finding.cure), 2);
     if !finding.source.is_empty() {
-        let _ = write!(text, "\n{}", wrapped(&format!("  {}", source(&finding.source, finding.basis, words)), 4));
+        let _ =
+            write!(text, "\n{}", wrapped(&format!("  {}", source(&finding.source, finding.basis, words)), 4));
     }
     text
 }

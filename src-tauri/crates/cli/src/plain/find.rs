@@ -21,7 +21,8 @@ impl Plain for Found {
         }
         for end in &self.ends {
             let rows = end.candidates.iter().take(SHOWN).map(candidate).collect();
-            let heading = if end.role == hosewright_core::spec::Role::A { "find-end-a" } else { "find-end-b" };
+            let heading =
+                if end.role == hosewright_core::spec::Role::A { "find-end-a" } else { "find-end-b" };
             section(&mut out, words, heading, self.settled.end(end.role), rows, end.unknown);
             lookalikes(&mut out, words, end);
         }
@@ -40,7 +41,14 @@ impl Plain for Found {
     }
 }
 
-fn section(out: &mut String, words: &Words, heading: &str, settled: bool, mut rows: Vec<Vec<String>>, unknown: f64) {
+fn section(
+    out: &mut String,
+    words: &Words,
+    heading: &str,
+    settled: bool,
+    mut rows: Vec<Vec<String>>,
+    unknown: f64,
+) {
     let state = words.say(if settled { "find-settled" } else { "find-unsettled" }, &[]);
     let _ = writeln!(out, "{}: {state}", words.say(heading, &[]));
     rows.push(vec![format!("  {:>5}", percent(unknown)), words.say("find-none-of-these", &[])]);
@@ -49,7 +57,8 @@ fn section(out: &mut String, words: &Words, heading: &str, settled: bool, mut ro
 }
 
 fn hose(candidate: &HoseCandidate) -> Vec<String> {
-    let also: Vec<String> = candidate.also.iter().map(|also| format!("{} {}", also.standard, also.kind)).collect();
+    let also: Vec<String> =
+        candidate.also.iter().map(|also| format!("{} {}", also.standard, also.kind)).collect();
     let also = if also.is_empty() { String::new() } else { format!("= {}", also.join(", ")) };
     vec![
         format!("  {:>5}", percent(candidate.probability)),
@@ -59,7 +68,8 @@ fn hose(candidate: &HoseCandidate) -> Vec<String> {
 }
 
 fn candidate(candidate: &EndCandidate) -> Vec<String> {
-    let also: Vec<String> = candidate.also.iter().map(|also| format!("{} {}", also.family, also.size)).collect();
+    let also: Vec<String> =
+        candidate.also.iter().map(|also| format!("{} {}", also.family, also.size)).collect();
     let also = if also.is_empty() { String::new() } else { format!("= {}", also.join(", ")) };
     vec![
         format!("  {:>5}", percent(candidate.probability)),
@@ -71,10 +81,15 @@ fn candidate(candidate: &EndCandidate) -> Vec<String> {
 
 fn lookalikes(out: &mut String, words: &Words, end: &EndFound) {
     for pair in &end.lookalikes {
-        let text = format!("! {} {} {}: {}", words.say("find-lookalike", &[]), pair.family, pair.size, pair.danger);
+        let text =
+            format!("! {} {} {}: {}", words.say("find-lookalike", &[]), pair.family, pair.size, pair.danger);
         let _ = writeln!(out, "{}", wrapped(&text, 2));
         if !pair.separates.is_empty() {
-            let _ = writeln!(out, "{}", wrapped(&format!("  {} {}", words.say("find-separates", &[]), pair.separates), 2));
+            let _ = writeln!(
+                out,
+                "{}",
+                wrapped(&format!("  {} {}", words.say("find-separates", &[]), pair.separates), 2)
+            );
         }
     }
     if !end.lookalikes.is_empty() {

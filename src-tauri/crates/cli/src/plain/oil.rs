@@ -17,24 +17,30 @@ fn rows(words: &Words, given: &[(&str, Option<f64>, usize, &str)]) -> String {
 impl Plain for FlowAnswer {
     fn plain(&self, words: &Words) -> String {
         let regime = self.regime.map(|regime| hosewright_api::key(&regime)).unwrap_or_default();
-        rows(words, &[
-            ("flow-velocity", Some(self.velocity_m_s), 2, "m/s"),
-            ("flow-reynolds", self.reynolds, 0, &regime),
-            ("flow-friction", self.friction_factor, 4, ""),
-            ("flow-drop", self.pressure_drop_bar.map(|bar| bar.get()), 3, "bar"),
-            ("flow-viscosity", self.kinematic_viscosity_mm2_s, 2, "mm2/s"),
-        ])
+        rows(
+            words,
+            &[
+                ("flow-velocity", Some(self.velocity_m_s), 2, "m/s"),
+                ("flow-reynolds", self.reynolds, 0, &regime),
+                ("flow-friction", self.friction_factor, 4, ""),
+                ("flow-drop", self.pressure_drop_bar.map(|bar| bar.get()), 3, "bar"),
+                ("flow-viscosity", self.kinematic_viscosity_mm2_s, 2, "mm2/s"),
+            ],
+        )
     }
 }
 
 impl Plain for SurgeAnswer {
     fn plain(&self, words: &Words) -> String {
-        rows(words, &[
-            ("surge-rise", self.pressure_rise_bar.map(|bar| bar.get()), 1, "bar"),
-            ("surge-speed", self.wave_speed_m_s, 0, "m/s"),
-            ("surge-critical", self.critical_time_s.map(|time| time * 1000.0), 2, "ms"),
-            ("surge-modulus", Some(self.effective_bulk_modulus_pa / 1e6), 0, "MPa"),
-        ])
+        rows(
+            words,
+            &[
+                ("surge-rise", self.pressure_rise_bar.map(|bar| bar.get()), 1, "bar"),
+                ("surge-speed", self.wave_speed_m_s, 0, "m/s"),
+                ("surge-critical", self.critical_time_s.map(|time| time * 1000.0), 2, "ms"),
+                ("surge-modulus", Some(self.effective_bulk_modulus_pa / 1e6), 0, "MPa"),
+            ],
+        )
     }
 }
 
@@ -47,12 +53,15 @@ impl Plain for Life {
             return out;
         }
         let [shape, scale] = [self.shape_ci95, self.scale_ci95].map(bounds);
-        out.push_str(&rows(words, &[
-            ("life-shape", self.shape, 3, &shape),
-            ("life-scale", self.scale, 1, &scale),
-            ("life-b10", self.b10, 1, ""),
-            ("life-mean", self.mean, 1, ""),
-        ]));
+        out.push_str(&rows(
+            words,
+            &[
+                ("life-shape", self.shape, 3, &shape),
+                ("life-scale", self.scale, 1, &scale),
+                ("life-b10", self.b10, 1, ""),
+                ("life-mean", self.mean, 1, ""),
+            ],
+        ));
         out.push_str(&words.say("life-bounds", &[]));
         out
     }

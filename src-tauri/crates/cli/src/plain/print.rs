@@ -30,7 +30,11 @@ impl Plain for Printed {
         if !settled && !self.candidates.is_empty() {
             rows.push(vec![words.say("print-candidates", &[("count", &self.candidates.len())])]);
             let named = self.candidates.iter().take(SHOWN);
-            rows.extend(named.map(|hose| vec![String::new(), format!("{} {} DN{}", hose.standard, hose.kind, hose.dn)]));
+            rows.extend(
+                named.map(|hose| {
+                    vec![String::new(), format!("{} {} DN{}", hose.standard, hose.kind, hose.dn)]
+                }),
+            );
         }
         columns(&rows)
     }

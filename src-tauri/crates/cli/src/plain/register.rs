@@ -3,9 +3,9 @@
 use super::Plain;
 use super::check::verdict;
 use super::text::columns;
-use hosewright_api::commands::register::{Verified, DueList, Hits, Imported, Merged, Recorded};
+use hosewright_api::commands::register::{DueList, Hits, Imported, Merged, Recorded, Verified};
 use hosewright_core::record::Body;
-use hosewright_store::{Hit, Hose, PlaceAt, Stay};
+use hosewright_store::{Hit, Hose, PlaceAt, Status, Stay};
 use hosewright_words::{Pressure, Words, number, pressure};
 use serde::Serialize;
 use std::fmt::Write;
@@ -36,15 +36,19 @@ impl Plain for Left {
 
 impl Plain for Imported {
     fn plain(&self, words: &Words) -> String {
-        let mut out = words.say(if self.dry_run { "import-would" } else { "import-done" }, &[
-            ("rows", &self.rows),
-            ("hoses", &self.hoses),
-            ("machines", &self.machines),
-            ("places", &self.places),
-            ("known", &self.known),
-        ]);
+        let mut out = words.say(
+            if self.dry_run { "import-would" } else { "import-done" },
+            &[
+                ("rows", &self.rows),
+                ("hoses", &self.hoses),
+                ("machines", &self.machines),
+                ("places", &self.places),
+                ("known", &self.known),
+            ],
+        );
         for row in &self.refused {
-            let _ = write!(out, "\n  {}", words.say("import-refused", &[("row", &row.row), ("why", &row.why)]));
+            let _ =
+                write!(out, "\n  {}", words.say("import-refused", &[("row", &row.row), ("why", &row.why)]));
         }
         out
     }
@@ -59,14 +63,14 @@ impl Plain for Recorded {
 impl Plain for Merged {
     fn plain(&self, words: &Words) -> String {
         let count = |number: u64| usize::try_from(number).unwrap_or(usize::MAX);
-        let mut out = words.say("merge-done", &[
-            ("added", &count(self.added)),
-            ("had", &count(self.had)),
-            ("held", &count(self.held)),
-        ]);
+        let mut out = words.say(
+            "merge-done",
+            &[("added", &count(self.added)), ("had", &count(self.had)), ("held", &count(self.held))],
+        );
         for series in &self.refused {
             let device = series.device.to_string();
-            let _ = write!(out, "\n  {}", words.say(&format!("merge-{}", series.why), &[("device", &device)]));
+            let _ =
+                write!(out, "\n  {}", words.say(&format!("merge-{}", series.why), &[("device", &device)]));
         }
         out
     }
@@ -107,9 +111,18 @@ fn stay(stay: &Stay, words: &Words) -> String {
     line
 }
 
+fn status(status: &Status) -> &'static str {
+    match status {
+        Status::Made => "status-made",
+        Status::Fitted => "status-fitted",
+        Status::TakenOff => "status-taken-off",
+        Status::Withdrawn { .. } => "status-withdrawn",
+    }
+}
+
 impl Plain for Hose {
     fn plain(&self, words: &Words) -> String {
-        let status = words.say(&format!("status-{}", hosewright_api::tag_of(&self.status)), &[]);
+        let status = words.say(status(&self.status), &[]);
         let mut out = format!("{}  {status}\n", self.code);
         if let Some(made) = self.assembly.as_ref().map(|made| &made.record) {
             if let Some(hose) = &made.spec.hose {
@@ -122,7 +135,11 @@ impl Plain for Hose {
                 let _ = writeln!(out, "  {} mm", number(length.get(), 1));
             }
             if let Some(rating) = made.pressure_bar {
-                let _ = writeln!(out, "  {}", words.say("label-pressure", &[("pressure", &pressure(rating.get(), Pressure::Bar))]));
+                let _ = writeln!(
+                    out,
+                    "  {}",
+                    words.say("label-pressure", &[("pressure", &pressure(rating.get(), Pressure::Bar))])
+                );
             }
             if let Some(day) = made.assembled {
                 let _ = writeln!(out, "  {}", words.say("label-made", &[("date", &day.to_string())]));
@@ -156,7 +173,12 @@ impl Plain for DueList {
         out.push('\n');
         out.push_str(&columns(&rows));
         if let Some(guide) = &self.guide {
-            let _ = writeln!(out, "{} {}", words.say("due-guide", &[]), super::check::source(&guide.source, guide.basis, words));
+            let _ = writeln!(
+                out,
+                "{} {}",
+                words.say("due-guide", &[]),
+                super::check::source(&guide.source, guide.basis, words)
+            );
         }
         out
     }
@@ -168,7 +190,11 @@ impl Plain for Hits {
             return words.say("search-nothing", &[]);
         }
         let rows = self.hits.iter().map(|hit| match hit {
-            Hit::Hose { code, at } => vec![words.say("search-hose", &[]), code.to_string(), at.as_ref().map(place).unwrap_or_default()],
+            Hit::Hose { code, at } => vec![
+                words.say("search-hose", &[]),
+                code.to_string(),
+                at.as_ref().map(place).unwrap_or_default(),
+            ],
             Hit::Place { at } => vec![words.say("search-place", &[]), place(at)],
             Hit::Machine { name, .. } => vec![words.say("search-machine", &[]), name.clone()],
             Hit::Site { name, .. } => vec![words.say("search-site", &[]), name.clone()],

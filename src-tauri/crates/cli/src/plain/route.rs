@@ -11,10 +11,19 @@ use std::fmt::Write;
 
 impl Plain for Routed {
     fn plain(&self, words: &Words) -> String {
-        let mm = |radius: Option<Millimetres>| radius.map_or_else(|| words.say("route-straight", &[]), |mm| length(mm.get(), 1));
+        let mm = |radius: Option<Millimetres>| {
+            radius.map_or_else(|| words.say("route-straight", &[]), |mm| length(mm.get(), 1))
+        };
         let mut out = format!("{} ({})\n", verdict(self.verdict, words), words.say("route-estimate", &[]));
         for reason in &self.reasons {
-            let _ = writeln!(out, "{}", wrapped(&format!("  {}", words.say(&format!("route-{}", hosewright_api::key(reason)), &[])), 2));
+            let _ = writeln!(
+                out,
+                "{}",
+                wrapped(
+                    &format!("  {}", words.say(&format!("route-{}", hosewright_api::key(reason)), &[])),
+                    2
+                )
+            );
         }
         let mut rows = vec![
             vec![words.say("route-inside", &[]), mm(self.min_inside_radius_mm)],

@@ -12,7 +12,12 @@ impl Plain for TagMade {
             Some(text) => format!("{text}\n"),
             None => {
                 let stops: Vec<String> = self.stops.iter().map(|stop| finding_text(stop, words)).collect();
-                format!("{}: {}\n\n{}\n", verdict(self.verdict, words), words.say("tag-refused", &[]), stops.join("\n\n"))
+                format!(
+                    "{}: {}\n\n{}\n",
+                    verdict(self.verdict, words),
+                    words.say("tag-refused", &[]),
+                    stops.join("\n\n")
+                )
             }
         }
     }

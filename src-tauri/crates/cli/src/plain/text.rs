@@ -26,7 +26,9 @@ pub fn wrapped(text: &str, indent: usize) -> String {
 /// Rows of cells as columns, two spaces apart; the last cell of a row is wrapped.
 pub fn columns(rows: &[Vec<String>]) -> String {
     let widths: Vec<usize> = (0..rows.iter().map(Vec::len).max().unwrap_or(0))
-        .map(|at| rows.iter().filter_map(|row| row.get(at)).map(|cell| cell.chars().count()).max().unwrap_or(0))
+        .map(|at| {
+            rows.iter().filter_map(|row| row.get(at)).map(|cell| cell.chars().count()).max().unwrap_or(0)
+        })
         .collect();
     let mut out = String::new();
     for row in rows {

@@ -63,10 +63,14 @@ fn advantages(own: Hose<'_>, row: &HoseRow) -> Vec<Finding> {
     };
     let pressure = |row: &HoseRow| row.max_working_pressure_bar.map(Bar::get);
     let higher = compared(pressure(own.row), pressure(row), |other, own| other > own);
-    let higher = higher.map(|(own, other)| better(pass(cases::ALTERNATIVE_PRESSURE), other, own, Bar::UNIT, &row.pressure_provenance()));
+    let higher = higher.map(|(own, other)| {
+        better(pass(cases::ALTERNATIVE_PRESSURE), other, own, Bar::UNIT, &row.pressure_provenance())
+    });
     let bend = |row: &HoseRow| row.min_bend_radius_mm.map(Millimetres::get);
     let tighter = compared(bend(own.row), bend(row), |other, own| other < own);
-    let tighter = tighter.map(|(own, other)| better(pass(cases::ALTERNATIVE_BEND), other, own, Millimetres::UNIT, &row.bend_provenance()));
+    let tighter = tighter.map(|(own, other)| {
+        better(pass(cases::ALTERNATIVE_BEND), other, own, Millimetres::UNIT, &row.bend_provenance())
+    });
     twin.into_iter().chain(higher).chain(tighter).collect()
 }
 

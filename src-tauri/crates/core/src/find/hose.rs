@@ -47,11 +47,8 @@ pub(super) struct Hoses<'c> {
 impl<'c> Hoses<'c> {
     /// All size rows of the catalogue, in its order.
     pub(super) fn of(catalogue: &'c Catalogue) -> Self {
-        let types: HashMap<(&str, &str), &HoseType> = catalogue
-            .types
-            .iter()
-            .map(|kind| ((kind.standard.as_str(), kind.kind.as_str()), kind))
-            .collect();
+        let types: HashMap<(&str, &str), &HoseType> =
+            catalogue.types.iter().map(|kind| ((kind.standard.as_str(), kind.kind.as_str()), kind)).collect();
         let mut hoses = Self { hypotheses: Vec::new(), model: Model::new(scales()) };
         for row in catalogue.hoses.iter().chain(&catalogue.twins) {
             hoses.hypotheses.push(row);

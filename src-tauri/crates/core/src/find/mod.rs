@@ -119,7 +119,8 @@ impl Job {
 
     fn answer(&self, catalogue: &Catalogue, hoses: &Hoses<'_>, ends: &Ends<'_>) -> Found {
         let (of_hose, unknown) = self.hose.probabilities();
-        let mut next = next::readings(Part::Hose, &hoses.model, &self.hose_seen, &of_hose, unknown, self.caliper);
+        let mut next =
+            next::readings(Part::Hose, &hoses.model, &self.hose_seen, &of_hose, unknown, self.caliper);
         let key = |i: usize| (hoses.model.class[i], self.print[i].to_bits());
         let (found, unknown) = classes(&of_hose, unknown, key);
         let mut settled = Settled { hose: is_settled(&found), ..Settled::default() };
@@ -169,9 +170,8 @@ impl End {
             let of_unknown = ends.model.ln_likelihood_of_unknown(&mate);
             let top = of_mate.iter().copied().fold(of_unknown, f64::max);
             let any: f64 = prior.iter().zip(&of_mate).map(|(prior, mate)| (prior + mate - top).exp()).sum();
-            let mixed = |ln: f64| {
-                ((1.0 - MISMATCHED_MATES) * (ln - top).exp() + MISMATCHED_MATES * any).ln() + top
-            };
+            let mixed =
+                |ln: f64| ((1.0 - MISMATCHED_MATES) * (ln - top).exp() + MISMATCHED_MATES * any).ln() + top;
             likelihood.iter_mut().zip(&of_mate).for_each(|(ln, mate)| *ln += mixed(*mate));
             unknown += mixed(of_unknown);
         }

@@ -59,7 +59,8 @@ pub fn merge(api: &mut Api, _: Nothing, bundle: &[u8]) -> Result<Answer<Merged>,
             Refusal::BrokenChain => "broken-chain".to_owned(),
         },
     });
-    let merge = Merged { added: merged.added, had: merged.had, held: merged.held, refused: refused.collect() };
+    let merge =
+        Merged { added: merged.added, had: merged.had, held: merged.held, refused: refused.collect() };
     Ok(api.answer(merge))
 }
 

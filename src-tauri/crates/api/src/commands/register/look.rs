@@ -53,7 +53,8 @@ pub struct MachineQuestion {
 /// There is no such machine.
 pub fn machine(api: &mut Api, asked: MachineQuestion, _: &[u8]) -> Result<Answer<MachineSheet>, ApiError> {
     let sheet = api.register()?.machine(asked.machine)?;
-    let sheet = sheet.ok_or_else(|| ApiError::nothing("machine", format!("there is no machine {}", asked.machine)))?;
+    let sheet = sheet
+        .ok_or_else(|| ApiError::nothing("machine", format!("there is no machine {}", asked.machine)))?;
     Ok(api.answer(sheet))
 }
 
@@ -71,7 +72,8 @@ pub struct PlaceQuestion {
 /// There is no such place.
 pub fn place(api: &mut Api, asked: PlaceQuestion, _: &[u8]) -> Result<Answer<PlaceSheet>, ApiError> {
     let sheet = api.register()?.place(asked.place)?;
-    let sheet = sheet.ok_or_else(|| ApiError::nothing("place", format!("there is no place {}", asked.place)))?;
+    let sheet =
+        sheet.ok_or_else(|| ApiError::nothing("place", format!("there is no place {}", asked.place)))?;
     Ok(api.answer(sheet))
 }
 
@@ -90,7 +92,13 @@ pub struct ShowQuestion {
 pub fn show(api: &mut Api, asked: ShowQuestion, _: &[u8]) -> Result<Answer<Hose>, ApiError> {
     let hose = api.register()?.hose(&asked.code)?;
     let hose = hose.ok_or_else(|| {
-        ApiError::nothing("code", format!("the register has no hose {}; merge the device that tagged it, or read the words on its tag", asked.code))
+        ApiError::nothing(
+            "code",
+            format!(
+                "the register has no hose {}; merge the device that tagged it, or read the words on its tag",
+                asked.code
+            ),
+        )
     })?;
     Ok(api.answer(hose))
 }

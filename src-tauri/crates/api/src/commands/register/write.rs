@@ -56,7 +56,8 @@ pub struct Recorded {
 /// An event that can not be kept or contradicts what stands; a register that can not be written.
 pub fn record(api: &mut Api, asked: Record, _: &[u8]) -> Result<Answer<Recorded>, ApiError> {
     let now = api.world.now();
-    let events = asked.events.into_iter().map(|event| NewEvent { body: event.body, builds_on: event.builds_on });
+    let events =
+        asked.events.into_iter().map(|event| NewEvent { body: event.body, builds_on: event.builds_on });
     let written = api.register()?.append(events, now)?;
     Ok(api.answer(Recorded { written }))
 }

@@ -162,8 +162,6 @@ fn cells(stay: &Stay, hose: &Hose, machine: Option<&(String, Option<f64>)>) -> H
     cells
 }
 
-
-
 fn ics(api: &mut Api) -> Result<String, ApiError> {
     let list = due(api, DueQuestion::default(), &[])?.content;
     let entries: Vec<calendar::Due> = list.due.iter().filter_map(|due| entry(due, &api.words)).collect();
@@ -181,7 +179,8 @@ fn entry(due: &hosewright_store::Due, words: &Words) -> Option<calendar::Due> {
     Some(calendar::Due {
         key: format!("{code} {what}"),
         on: due.due?,
-        summary: words.say(&format!("due-{what}"), &[("machine", &machine), ("place", &place), ("code", &code)]),
+        summary: words
+            .say(&format!("due-{what}"), &[("machine", &machine), ("place", &place), ("code", &code)]),
         description: name(at.and_then(|at| at.site_name.as_ref())),
     })
 }

@@ -58,7 +58,8 @@ const NAMED: usize = 5;
 /// # Errors
 /// The file is no table, lacks a column, or has a row that can not be taken in.
 pub fn import(api: &mut Api, asked: Import, list: &[u8]) -> Result<Answer<Imported>, ApiError> {
-    let table = hosewright_papers::table::read(list, &asked.name).map_err(|error| ApiError::input(&asked.name, error))?;
+    let table = hosewright_papers::table::read(list, &asked.name)
+        .map_err(|error| ApiError::input(&asked.name, error))?;
     let (rows, known, refused) = rows(api, &asked.name, &table)?;
     if !refused.is_empty() && !asked.dry_run {
         return Err(refusal(&asked.name, &refused));
@@ -83,7 +84,8 @@ pub fn import(api: &mut Api, asked: Import, list: &[u8]) -> Result<Answer<Import
 }
 
 fn refusal(name: &str, refused: &[RowRefused]) -> ApiError {
-    let first: Vec<String> = refused.iter().take(NAMED).map(|row| format!("row {}: {}", row.row, row.why)).collect();
+    let first: Vec<String> =
+        refused.iter().take(NAMED).map(|row| format!("row {}: {}", row.row, row.why)).collect();
     let more = match refused.len().saturating_sub(NAMED) {
         0 => String::new(),
         more => format!("; and {more} more, which a dry run lists"),
@@ -100,7 +102,9 @@ fn rows(api: &mut Api, name: &str, table: &[Vec<String>]) -> Result<Sorted, ApiE
     let names = columns_of(name, head)?;
     let (mut rows, mut known, mut refused) = (Vec::new(), 0, Vec::new());
     let mut codes = HashSet::new();
-    for (at, cells) in body.iter().enumerate().filter(|(_, cells)| cells.iter().any(|cell| !cell.trim().is_empty())) {
+    for (at, cells) in
+        body.iter().enumerate().filter(|(_, cells)| cells.iter().any(|cell| !cell.trim().is_empty()))
+    {
         let row = at + 2;
         match Cells::new(&names, cells).read(catalogue) {
             Err(why) => refused.push(RowRefused { row, why }),
@@ -126,7 +130,10 @@ fn columns_of(name: &str, head: &[String]) -> Result<HashMap<String, usize>, Api
         }
         if !columns::ALL.contains(&column.as_str()) {
             let all = columns::ALL.join(", ");
-            return Err(ApiError::input(name, format!("column \"{}\" is not known; the columns are {all}", cell.trim())));
+            return Err(ApiError::input(
+                name,
+                format!("column \"{}\" is not known; the columns are {all}", cell.trim()),
+            ));
         }
         names.insert(column, at);
     }

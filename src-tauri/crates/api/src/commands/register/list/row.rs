@@ -4,8 +4,8 @@ use super::columns as column;
 use chrono::NaiveDate;
 use hosewright_core::catalogue::Catalogue;
 use hosewright_core::quantity::{Bar, Degrees, Millimetres};
-use hosewright_core::tag::TagCode;
 use hosewright_core::spec::{Cover, EndSpec, Gender, HoseRef, Line, Role, Service, Spec};
+use hosewright_core::tag::TagCode;
 use serde::de::DeserializeOwned;
 use serde_json::Value;
 use std::collections::HashMap;
@@ -99,14 +99,17 @@ impl<'a> Cells<'a> {
             machine: self.needed(column::MACHINE)?.to_owned(),
             kind: self.get(column::KIND).unwrap_or("other").to_lowercase(),
             machine_hours: self.number(column::MACHINE_HOURS)?,
-            number: number.parse().map_err(|_| format!("place: \"{number}\" is no number of a place, such as 14"))?,
+            number: number
+                .parse()
+                .map_err(|_| format!("place: \"{number}\" is no number of a place, such as 14"))?,
             place_name: self.get(column::PLACE_NAME).map_or_else(|| number.to_owned(), str::to_owned),
             code: self.parsed(column::CODE)?,
             spec: self.spec(catalogue)?,
             service: self.service()?,
             hose_made: self.day(column::HOSE_MADE)?,
             assembled: self.day(column::ASSEMBLED)?,
-            fitted: fitted.ok_or_else(|| "fitted is blank; the day the hose was fitted is needed".to_owned())?,
+            fitted: fitted
+                .ok_or_else(|| "fitted is blank; the day the hose was fitted is needed".to_owned())?,
             fitted_hours: self.number(column::FITTED_HOURS)?,
             removed: self.day(column::REMOVED)?,
             removed_hours: self.number(column::REMOVED_HOURS)?,
@@ -114,7 +117,9 @@ impl<'a> Cells<'a> {
             note: self.get(column::NOTE).map(str::to_owned),
         };
         match row.removed {
-            Some(removed) if removed < row.fitted => Err(format!("removed {removed} is before fitted {}", row.fitted)),
+            Some(removed) if removed < row.fitted => {
+                Err(format!("removed {removed} is before fitted {}", row.fitted))
+            }
             _ => Ok(row),
         }
     }
@@ -123,8 +128,13 @@ impl<'a> Cells<'a> {
         let known = |cell: &str| {
             let code = cell.to_uppercase();
             let found = catalogue.causes.iter().any(|cause| cause.code == code);
-            let codes = || catalogue.causes.iter().map(|cause| cause.code.to_string()).collect::<Vec<_>>().join(", ");
-            if found { Ok(code) } else { Err(format!("cause: \"{cell}\" is no cause; there are {}", codes())) }
+            let codes =
+                || catalogue.causes.iter().map(|cause| cause.code.to_string()).collect::<Vec<_>>().join(", ");
+            if found {
+                Ok(code)
+            } else {
+                Err(format!("cause: \"{cell}\" is no cause; there are {}", codes()))
+            }
         };
         self.get(column::CAUSE).map(known).transpose()
     }
@@ -147,8 +157,16 @@ impl<'a> Cells<'a> {
         Ok(Spec {
             hose: Some(HoseRef { standard: hose.standard.clone(), kind: hose.kind.clone(), dn: hose.dn }),
             ends: vec![
-                self.end(catalogue, Role::A, [column::A_FAMILY, column::A_SIZE, column::A_GENDER, column::A_FORM])?,
-                self.end(catalogue, Role::B, [column::B_FAMILY, column::B_SIZE, column::B_GENDER, column::B_FORM])?,
+                self.end(
+                    catalogue,
+                    Role::A,
+                    [column::A_FAMILY, column::A_SIZE, column::A_GENDER, column::A_FORM],
+                )?,
+                self.end(
+                    catalogue,
+                    Role::B,
+                    [column::B_FAMILY, column::B_SIZE, column::B_GENDER, column::B_FORM],
+                )?,
             ],
             adapters: Vec::new(),
             overall_length_mm: self.parsed::<Millimetres>(column::LENGTH)?,
@@ -157,7 +175,12 @@ impl<'a> Cells<'a> {
         })
     }
 
-    fn end(&self, catalogue: &Catalogue, role: Role, [family, size, gender, form]: [&str; 4]) -> Result<EndSpec, Wrong> {
+    fn end(
+        &self,
+        catalogue: &Catalogue,
+        role: Role,
+        [family, size, gender, form]: [&str; 4],
+    ) -> Result<EndSpec, Wrong> {
         let found = catalogue.connection(self.needed(family)?, self.needed(size)?);
         let found = found.map_err(|error| error.to_string())?;
         Ok(EndSpec {
