@@ -15,7 +15,7 @@ fn embedded() -> &'static Catalogue {
 }
 
 fn dn(number: f64) -> Dn {
-    Dn::new(number).expect("a size")
+    Dn::new(number).unwrap_or_else(|| panic!("{number} is no size"))
 }
 
 /// The cells of a file of the catalogue, by line and column.
