@@ -107,7 +107,12 @@ fn temperature(field: &str, value: Option<Celsius>) -> Result<(), CheckError> {
     /// Absolute zero in degrees Celsius (definition of the Celsius scale).
     const ABSOLUTE_ZERO_C: f64 = -273.15;
     let value = value.map(|celsius| celsius.get());
-    within(field, value, |value| value >= ABSOLUTE_ZERO_C && value.is_finite(), "a temperature above -273.15 C")
+    within(
+        field,
+        value,
+        |value| value >= ABSOLUTE_ZERO_C && value.is_finite(),
+        "a temperature above -273.15 C",
+    )
 }
 
 fn within(

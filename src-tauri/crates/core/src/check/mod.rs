@@ -22,8 +22,8 @@ pub use input::CheckError;
 pub use overrides::PRUDENCE;
 
 use crate::catalogue::Catalogue;
-pub(crate) use subject::bent;
 use subject::Subject;
+pub(crate) use subject::bent;
 
 /// Puts a spec through every rule and says of each thing what it is, what it may be, and where that
 /// limit comes from; then tries the other hoses of the same size.

@@ -1,8 +1,8 @@
 //! Limits of prudence, which a person may take on with a name and a reason. Pressure, end family,
 //! fluid and conductivity are none.
 
-use super::{Finding, Override, Verdict, cases};
 use super::subject::practice;
+use super::{Finding, Override, Verdict, cases};
 
 /// The rules that a person may take on.
 pub const PRUDENCE: &[&str] = &["flow-speed", "flow-not-checked", "bend-not-checked"];
@@ -16,7 +16,8 @@ pub(super) fn take(findings: &mut Vec<Finding>, overrides: &[Override]) {
         } else if given.by.trim().is_empty() || given.reason.trim().is_empty() {
             findings.push(refused(given, cases::OVERRIDE_UNSIGNED));
         } else {
-            let taken = |finding: &&mut Finding| finding.rule == given.rule && finding.verdict != Verdict::Pass;
+            let taken =
+                |finding: &&mut Finding| finding.rule == given.rule && finding.verdict != Verdict::Pass;
             findings.iter_mut().filter(taken).for_each(|finding| take_on(finding, given));
         }
     }
@@ -25,11 +26,8 @@ pub(super) fn take(findings: &mut Vec<Finding>, overrides: &[Override]) {
 fn take_on(finding: &mut Finding, given: &Override) {
     finding.verdict = Verdict::Caution;
     finding.case.key = cases::OVERRIDE_TAKEN;
-    finding.case.names = vec![
-        ("rule", given.rule.clone()),
-        ("by", given.by.clone()),
-        ("reason", given.reason.clone()),
-    ];
+    finding.case.names =
+        vec![("rule", given.rule.clone()), ("by", given.by.clone()), ("reason", given.reason.clone())];
 }
 
 fn refused(given: &Override, key: &'static str) -> Finding {

@@ -70,7 +70,8 @@ fn of_table(catalogue: &Catalogue, connection: Connection<'_>) -> (Option<Bar>, 
     match (rating.max_pressure_bar, ceiling.max_pressure_bar) {
         (Some(own), Some(limit)) if limit < own => {
             // A ceiling lowers a stand-in and never makes a rating of it.
-            let basis = if rating.provenance.basis == Basis::Proxy { Basis::Proxy } else { ceiling.provenance.basis };
+            let basis =
+                if rating.provenance.basis == Basis::Proxy { Basis::Proxy } else { ceiling.provenance.basis };
             (Some(limit), Provenance { basis, ..ceiling.provenance })
         }
         (own, _) => (own, rating.provenance.clone()),

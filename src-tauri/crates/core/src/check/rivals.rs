@@ -27,7 +27,8 @@ impl<'a> Rivals<'a> {
             }
             held += candidate.probability;
             let itself = (candidate.standard.as_str(), candidate.kind.as_str(), candidate.dn);
-            let also = candidate.also.iter().map(|name| (name.standard.as_str(), name.kind.as_str(), name.dn));
+            let also =
+                candidate.also.iter().map(|name| (name.standard.as_str(), name.kind.as_str(), name.dn));
             for (standard, kind, dn) in std::iter::once(itself).chain(also) {
                 match catalogue.hose(standard, kind, dn) {
                     Ok(row) => rivals.rows.push(row),

@@ -1,7 +1,7 @@
 //! The steps of the job in order, each with the cautions that belong to it.
 
 use super::settings::EndSettings;
-use crate::catalogue::{Basis, Caution, Catalogue, Step};
+use crate::catalogue::{Basis, Catalogue, Caution, Step};
 use crate::spec::Role;
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -56,12 +56,7 @@ struct Planned {
     cautions: &'static [&'static str],
 }
 
-const fn planned(
-    step: Step,
-    code: &'static str,
-    when: When,
-    cautions: &'static [&'static str],
-) -> Planned {
+const fn planned(step: Step, code: &'static str, when: When, cautions: &'static [&'static str]) -> Planned {
     Planned { step, code, when, cautions }
 }
 

@@ -137,7 +137,9 @@ impl EndSettings {
             (!(value >= 0.0 && value.is_finite())).then_some((field, value))
         });
         match wrong {
-            Some((field, value)) => Err(MakeError::Setting { role: self.role, field, value: value.to_string() }),
+            Some((field, value)) => {
+                Err(MakeError::Setting { role: self.role, field, value: value.to_string() })
+            }
             None => Ok(()),
         }
     }

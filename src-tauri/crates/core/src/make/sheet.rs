@@ -1,9 +1,9 @@
 //! The build sheet.
 
+use super::MakeError;
 use super::plan::{self, SheetStep};
 use super::settings::{self, EndSettings, Missing};
 use super::tighten::{self, Tighten};
-use super::MakeError;
 use crate::catalogue::{Basis, Catalogue, Connection, Provenance};
 use crate::check::{Checked, Finding, Verdict, bent};
 use crate::quantity::{Bar, Degrees, Millimetres};
@@ -141,12 +141,19 @@ pub fn make(
     let turn = turn(catalogue, spec, cut.overall_length_mm)?;
     let proof = proof(catalogue, checked)?;
     let settings = settings::of_both_ends(settings)?;
-    let tighten: Vec<Tighten> =
-        [Role::A, Role::B].iter().filter_map(|role| Some(tighten::tighten(catalogue, spec.end(*role)?))).collect();
+    let tighten: Vec<Tighten> = [Role::A, Role::B]
+        .iter()
+        .filter_map(|role| Some(tighten::tighten(catalogue, spec.end(*role)?)))
+        .collect();
     let job = plan::Job { settings: &settings, turned: turn.is_some(), flanged: flanged(catalogue, spec) };
     Ok(BuildSheet {
         verdict: checked.verdict,
-        cautions: checked.findings.iter().filter(|finding| finding.verdict != Verdict::Pass).cloned().collect(),
+        cautions: checked
+            .findings
+            .iter()
+            .filter(|finding| finding.verdict != Verdict::Pass)
+            .cloned()
+            .collect(),
         parts: parts(spec, hose),
         missing: everything_missing(&cut, &settings, &tighten),
         steps: plan::steps(catalogue, &job),
@@ -174,7 +181,8 @@ fn missing(field: &'static str, expected: &'static str) -> MakeError {
 }
 
 fn parts(spec: &Spec, hose: HoseRef) -> Vec<Part> {
-    let ends = [Role::A, Role::B].into_iter().filter_map(|role| Some(Part::End { end: spec.end(role)?.clone() }));
+    let ends =
+        [Role::A, Role::B].into_iter().filter_map(|role| Some(Part::End { end: spec.end(role)?.clone() }));
     let adapters = spec.adapters.iter().map(|adapter| Part::Adapter { adapter: adapter.clone() });
     std::iter::once(Part::Hose { hose, cover: spec.cover }).chain(ends).chain(adapters).collect()
 }
@@ -182,7 +190,8 @@ fn parts(spec: &Spec, hose: HoseRef) -> Vec<Part> {
 fn cut(catalogue: &Catalogue, checked: &Checked, hose: &HoseRef) -> Result<Cut, MakeError> {
     let spec = &checked.spec;
     let overall = spec.overall_length_mm;
-    let overall = overall.ok_or_else(|| missing("spec.overall_length_mm", "the length from sealing point to sealing point"))?;
+    let overall = overall
+        .ok_or_else(|| missing("spec.overall_length_mm", "the length from sealing point to sealing point"))?;
     let cutoff = |role| spec.end(role).and_then(|end| end.cutoff_mm);
     Ok(Cut {
         overall_length_mm: overall,
@@ -212,7 +221,8 @@ fn turn(catalogue: &Catalogue, spec: &Spec, overall: Millimetres) -> Result<Opti
         return Ok(None);
     }
     let turn_deg = spec.turn_deg;
-    let turn_deg = turn_deg.ok_or_else(|| missing("spec.turn_deg", "the angle between the two elbows, 0 to 359"))?;
+    let turn_deg =
+        turn_deg.ok_or_else(|| missing("spec.turn_deg", "the angle between the two elbows, 0 to 359"))?;
     let tolerance = catalogue.turn_tolerance(overall);
     let tolerance = tolerance.map(|row| figure(row.plus_minus_deg, Degrees::UNIT, &row.provenance));
     Ok(Some(Turn { turn_deg, tolerance }))
@@ -224,7 +234,8 @@ fn proof(catalogue: &Catalogue, checked: &Checked) -> Result<Proof, MakeError> {
     let working = checked.assembly_pressure_bar;
     let working = working.ok_or_else(|| missing("spec.ends.rating_bar", "a rating of every part"))?;
     let limit = |key, unit| {
-        let known = catalogue.limit(key).and_then(|limit| Some(figure(limit.value?, unit, &limit.provenance)));
+        let known =
+            catalogue.limit(key).and_then(|limit| Some(figure(limit.value?, unit, &limit.provenance)));
         known.ok_or_else(|| missing("catalogue.limits", "proof-ratio, proof-hold-min-s and proof-hold-max-s"))
     };
     let ratio = limit("proof-ratio", "")?;

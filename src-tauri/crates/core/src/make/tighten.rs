@@ -43,7 +43,10 @@ pub(super) fn tighten(catalogue: &Catalogue, end: &EndSpec) -> Tighten {
         Ok(connection) => (connection.family(), connection.size()),
         Err(_) => (end.family.as_str(), end.size.as_str()),
     };
-    let rows = catalogue.torques.iter().filter(|row| row.family == family && row.size.as_deref().is_none_or(|of| of == size));
+    let rows = catalogue
+        .torques
+        .iter()
+        .filter(|row| row.family == family && row.size.as_deref().is_none_or(|of| of == size));
     let values = rows.map(|row| TorqueValue {
         method: row.method,
         min: row.min,

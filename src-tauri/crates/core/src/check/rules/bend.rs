@@ -15,7 +15,9 @@ const BEND: Limit = Limit {
 
 pub(super) fn bend(subject: &Subject<'_>) -> Vec<Finding> {
     let Some(asked) = subject.service.bend_radius_mm else {
-        return vec![Finding::new("bend-not-checked", Verdict::Caution, cases::BEND_MISSING).from(&practice())];
+        return vec![
+            Finding::new("bend-not-checked", Verdict::Caution, cases::BEND_MISSING).from(&practice()),
+        ];
     };
     let Some(hose) = subject.hose else { return Vec::new() };
     let source = hose.row.bend_provenance();

@@ -10,7 +10,9 @@ const RULE: &str = "flow-speed";
 
 pub(super) fn flow(subject: &Subject<'_>) -> Vec<Finding> {
     let Some(flow) = subject.service.flow_l_min else {
-        return vec![Finding::new("flow-not-checked", Verdict::Caution, cases::FLOW_MISSING).from(&practice())];
+        return vec![
+            Finding::new("flow-not-checked", Verdict::Caution, cases::FLOW_MISSING).from(&practice()),
+        ];
     };
     let (Some(hose), Some(line)) = (subject.hose, subject.service.line) else { return Vec::new() };
     let Some(usual) = usual(subject, line) else { return Vec::new() };

@@ -18,7 +18,9 @@ pub(super) fn fluid(subject: &Subject<'_>) -> Vec<Finding> {
     };
     let Some(hose) = subject.hose else { return Vec::new() };
     let findings = by_standard(hose, fluid).into_iter().chain(by_tube(hose, fluid));
-    findings.map(|finding| finding.about("fluid", &fluid.class.name).about("hose", hose_name(hose.row))).collect()
+    findings
+        .map(|finding| finding.about("fluid", &fluid.class.name).about("hose", hose_name(hose.row)))
+        .collect()
 }
 
 /// What the standard of the hose says: excluded, or not named at all.

@@ -18,7 +18,8 @@ fn length(subject: &Subject<'_>) -> Vec<Finding> {
         findings.push(new(Verdict::Caution, cases::LENGTH_MISSING));
     }
     for end in subject.ends.iter().filter(|end| end.spec.cutoff_mm.is_none()) {
-        findings.push(new(Verdict::Caution, cases::CUTOFF_MISSING).about("end", format!("{:?}", end.spec.role)));
+        findings
+            .push(new(Verdict::Caution, cases::CUTOFF_MISSING).about("end", format!("{:?}", end.spec.role)));
     }
     if let Some(left) = length::left_to_cut(subject.spec) {
         let (verdict, key) = if left.get() > 0.0 {

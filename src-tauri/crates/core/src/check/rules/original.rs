@@ -2,7 +2,7 @@
 
 use crate::catalogue::{HoseRow, Provenance};
 use crate::check::rivals::{PLAUSIBLE, Rivals};
-use crate::check::subject::{Hose, Subject, hose_name, practice, same_size};
+use crate::check::subject::{Hose, Subject, hose_name, practice};
 use crate::check::{Evidence, Finding, Verdict, cases};
 use crate::quantity::{Bar, Celsius, Millimetres};
 
@@ -16,7 +16,7 @@ pub(super) fn original(subject: &Subject<'_>) -> Vec<Finding> {
     let rivals = &subject.rivals;
     let mut findings = pressure(hose.row, found, rivals);
     if !rivals.rows.is_empty() {
-        findings.push(bore(hose.row, rivals));
+        findings.push(bore(subject, hose.row, rivals));
         findings.extend(heat(subject, hose.row, rivals));
         findings.extend(cold(subject, hose.row, rivals));
         findings.extend(bend(subject, hose.row, rivals));
@@ -48,7 +48,12 @@ fn pressure(own: &HoseRow, found: &Evidence, rivals: &Rivals<'_>) -> Vec<Finding
         true => Finding::new(RULE, Verdict::Pass, ok),
         false => Finding::new(RULE, Verdict::Stop, below),
     };
-    let held = |finding: Finding, asked: f64| Finding { value: rating, limit: Some(asked), unit: Bar::UNIT, ..finding };
+    let held = |finding: Finding, asked: f64| Finding {
+        value: rating,
+        limit: Some(asked),
+        unit: Bar::UNIT,
+        ..finding
+    };
     let printed = found.printed_pressure_bar.map(|printed| {
         let finding = judged(printed.get(), cases::PRINTED_PRESSURE_OK, cases::PRINTED_PRESSURE_ABOVE);
         held(finding, printed.get()).from(&practice())
@@ -67,8 +72,8 @@ fn pressure(own: &HoseRow, found: &Evidence, rivals: &Rivals<'_>) -> Vec<Finding
 }
 
 /// A smaller bore chokes the line; a larger one is a person's to decide.
-fn bore(own: &HoseRow, rivals: &Rivals<'_>) -> Finding {
-    let other = |row: &HoseRow| (!same_size(row.dn, own.dn)).then(|| row.dn.get());
+fn bore(subject: &Subject<'_>, own: &HoseRow, rivals: &Rivals<'_>) -> Finding {
+    let other = |row: &HoseRow| (!subject.catalogue.one_size(row.dn, own.dn)).then(|| row.dn.get());
     let larger = rivals.most(other).filter(|(_, dn)| *dn > own.dn.get());
     let smaller = || rivals.least(other);
     let judged = |verdict, key, (rival, dn): (&HoseRow, f64)| {
@@ -85,7 +90,11 @@ fn bore(own: &HoseRow, rivals: &Rivals<'_>) -> Finding {
 }
 
 /// What was measured at the machine counts; without it the spec must bear what the original bore.
-fn less_than_original(measured: bool, unmeasured_key: &'static str, measured_key: &'static str) -> (Verdict, &'static str) {
+fn less_than_original(
+    measured: bool,
+    unmeasured_key: &'static str,
+    measured_key: &'static str,
+) -> (Verdict, &'static str) {
     if measured { (Verdict::Caution, measured_key) } else { (Verdict::Stop, unmeasured_key) }
 }
 
@@ -125,7 +134,12 @@ fn bend(subject: &Subject<'_>, own: &HoseRow, rivals: &Rivals<'_>) -> Option<Fin
     } else {
         (Verdict::Stop, cases::ORIGINAL_BEND_TIGHTER)
     };
-    let finding = Finding { value: own, limit: Some(asked), unit: Millimetres::UNIT, ..Finding::new(RULE, verdict, key) };
+    let finding = Finding {
+        value: own,
+        limit: Some(asked),
+        unit: Millimetres::UNIT,
+        ..Finding::new(RULE, verdict, key)
+    };
     Some(finding.about("rival", hose_name(rival)).from(&rival.bend_provenance()))
 }
 
@@ -153,5 +167,8 @@ fn rival_finding(
     rival: &HoseRow,
 ) -> Finding {
     let source = Provenance { source: rival.source.clone(), basis: rival.basis };
-    Finding::new(RULE, verdict, key).measured(value, limit, unit).about("rival", hose_name(rival)).from(&source)
+    Finding::new(RULE, verdict, key)
+        .measured(value, limit, unit)
+        .about("rival", hose_name(rival))
+        .from(&source)
 }

@@ -20,12 +20,8 @@ const FLUID_HEAT: Limit = Limit {
     broken: cases::FLUID_HEAT_ABOVE_LIMIT,
     ..HEAT
 };
-const COLD: Limit = Limit {
-    ok: cases::COLD_OK,
-    unverified: cases::COLD_UNVERIFIED,
-    broken: cases::COLD_BELOW_LIMIT,
-    ..HEAT
-};
+const COLD: Limit =
+    Limit { ok: cases::COLD_OK, unverified: cases::COLD_UNVERIFIED, broken: cases::COLD_BELOW_LIMIT, ..HEAT };
 const FROST: Limit = Limit {
     ok: cases::FROST_OK,
     unverified: cases::FROST_UNVERIFIED,
