@@ -1,4 +1,5 @@
 //! May it be made: limits, what is left out, doubt, prudence, and what holds of any question.
+#![allow(clippy::expect_used, reason = "what a test can not do without fails it")]
 
 mod alternatives;
 mod cases;

@@ -1,7 +1,8 @@
 //! What whoever makes the hose needs: lengths that add up, steps in their order with their cautions,
 //! the proof, and nothing put in the place of what only the user's own supplier can give.
+#![allow(clippy::expect_used, reason = "what a test can not do without fails it")]
 
-use hosewright_core::catalogue::{Basis, Catalogue, Step, TorqueMethod};
+use hosewright_core::catalogue::{Basis, Catalogue, Caution, Provenance, Step, Table, TorqueMethod};
 use hosewright_core::check::{Evidence, Question, Verdict, check};
 use hosewright_core::find::{EndCandidate, EndFound, HoseCandidate, Settled};
 use hosewright_core::make::{BuildSheet, EndSettings, MISSING, MakeError, Missing, Part, Skive, codes, make};
@@ -340,6 +341,28 @@ fn every_caution_stands_at_a_step_of_its_own_part_of_the_job() {
     let row = catalogue().cautions.iter().find(|row| row.id == "C36").expect("the blade");
     assert_eq!((&caution.caution, &caution.why), (&row.caution, &row.why));
     assert_eq!((&caution.source, caution.basis), (&row.provenance.source, row.provenance.basis));
+}
+
+#[test]
+fn a_caution_new_to_the_tables_stands_at_the_first_step_of_its_part_of_the_job() {
+    let mut tables = Catalogue::read(Table::embedded).expect("the embedded tables can be read");
+    let new = |id: &str, step: Step| Caution {
+        id: id.into(),
+        step,
+        caution: "Mind the gap.".into(),
+        why: "it is new".into(),
+        provenance: Provenance { source: "a table of the test".into(), basis: Basis::Published },
+    };
+    tables.cautions.push(new("N1", Step::Prove));
+    tables.cautions.push(new("N2", Step::Keep));
+    let checked = check(&tables, &question()).expect("the question can be asked");
+    let sheet = make(&tables, &checked, &[]).expect("it may be made");
+    let at = |id: &str| {
+        let here = sheet.steps.iter().filter(|at| at.cautions.iter().any(|caution| caution.id == id));
+        here.map(|at| at.code).collect::<Vec<_>>()
+    };
+    assert_eq!(at("N1"), ["connect-rig"]);
+    assert_eq!(at("N2"), Vec::<&str>::new(), "what is minded later is no step of the sheet");
 }
 
 #[test]

@@ -50,7 +50,7 @@ fn a_limit_may_be_reached_and_not_passed(
     let past_limit = asked(|question| put(question, past));
     assert_eq!(finding(&past_limit, key).verdict, Verdict::Stop, "{past} is past the limit");
     assert_eq!(past_limit.verdict, Verdict::Stop);
-    assert_eq!(at_limit.cut_length_mm.is_some(), true);
+    assert!(at_limit.cut_length_mm.is_some());
     assert_eq!(past_limit.cut_length_mm.is_none(), key == "cut-length-impossible");
 }
 

@@ -193,8 +193,11 @@ fn nearly_known() -> impl Strategy<Value = Question> {
     proptest::sample::select(spoils).prop_map(changed)
 }
 
-/// How hard a service can be made harder, or a part made worse.
-const WORSE: &[(&str, fn(&mut Question, f64))] = &[
+/// A change for the worse by some amount.
+type Worsen = fn(&mut Question, f64);
+
+/// How a service can be made harder, or a part worse.
+const WORSE: &[(&str, Worsen)] = &[
     ("more working pressure", |q, by| {
         q.service.working_pressure_bar = q.service.working_pressure_bar.map(|was| Bar(was.get() + by))
     }),

@@ -67,9 +67,10 @@ fn rated_end(catalogue: &Catalogue, end: &End<'_>) -> Rated {
 
 fn of_table(catalogue: &Catalogue, connection: Connection<'_>) -> (Option<Bar>, Provenance) {
     let ceiling = connection.ceiling();
-    let of_hose_end = catalogue.ratings.iter().find(|row| {
-        row.family == connection.family() && row.size == connection.size()
-    });
+    let of_hose_end = catalogue
+        .ratings
+        .iter()
+        .find(|row| row.family == connection.family() && row.size == connection.size());
     let Some(rating) = of_hose_end else {
         return (ceiling.max_pressure_bar, ceiling.provenance);
     };
