@@ -47,6 +47,7 @@ fn the_nearest_alternative_comes_first_and_says_what_speaks_for_it() {
         !compact.grounds.iter().any(|why| why.case.key == "alternative-pressure-ok"),
         "it carries the same"
     );
+    assert!(!compact.grounds.iter().any(|why| why.case.key == "alternative-twin-ok"), "it is another hose");
     let twin = checked
         .alternatives
         .iter()

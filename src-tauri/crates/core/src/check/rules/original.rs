@@ -1,7 +1,7 @@
 //! Doubt about the original: the replacement must satisfy every original that is still plausible.
 
 use crate::catalogue::{HoseRow, Provenance};
-use crate::check::rivals::{PLAUSIBLE, Rivals};
+use crate::check::rivals::{Rivals, UNLIKELY};
 use crate::check::subject::{Hose, Subject, hose_name, practice};
 use crate::check::{Evidence, Finding, Verdict, cases};
 use crate::quantity::{Bar, Celsius, Millimetres};
@@ -32,10 +32,10 @@ fn says_something(found: &Evidence) -> bool {
 
 /// A strange original asks for nothing that could be held against the spec.
 fn unknown(found: &Evidence, rivals: &Rivals<'_>) -> Option<Finding> {
-    let strange = rivals.strange > 0 || found.unknown.hose > 1.0 - PLAUSIBLE;
+    let strange = rivals.strange > 0 || found.unknown.hose > UNLIKELY;
     strange.then(|| {
         Finding::new(RULE, Verdict::Caution, cases::ORIGINAL_UNKNOWN)
-            .measured(found.unknown.hose, 1.0 - PLAUSIBLE, "probability")
+            .measured(found.unknown.hose, UNLIKELY, "probability")
             .from(&practice())
     })
 }
