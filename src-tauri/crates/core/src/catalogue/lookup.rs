@@ -73,6 +73,14 @@ impl Catalogue {
     }
 }
 
+/// Sizes.
+impl Catalogue {
+    /// Whether both numbers name one size: standards write 12 or 13, 31 or 32, 51 or 50.
+    pub fn one_size(&self, a: Dn, b: Dn) -> bool {
+        self.names.one_size(a, b)
+    }
+}
+
 /// `350cc` for the type `CC 350`: the class may be said first.
 fn class_first(row: &HoseType) -> Option<String> {
     row.pressure_class_bar?;

@@ -1,6 +1,6 @@
 //! Other hoses of the same size, put through the same check.
 
-use super::subject::{Hose, Subject, hose_name, same_size};
+use super::subject::{Hose, Subject, hose_name};
 use super::{Alternative, Finding, Verdict, cases, findings, gravest};
 use crate::catalogue::{HoseRow, Interchange, Provenance};
 use crate::quantity::{Bar, Millimetres};
@@ -12,7 +12,8 @@ const SHOWN: usize = 8;
 pub(super) fn alternatives(subject: &Subject<'_>, own: &[Finding]) -> Vec<Alternative> {
     let Some(hose) = subject.hose else { return Vec::new() };
     let rows = subject.catalogue.hoses.iter().chain(&subject.catalogue.twins);
-    let others = rows.filter(|row| same_size(row.dn, hose.row.dn) && !same_row(row, hose.row));
+    let others =
+        rows.filter(|row| subject.catalogue.one_size(row.dn, hose.row.dn) && !same_row(row, hose.row));
     let others = others.filter_map(|row| Hose::of(subject.catalogue, row));
     let mut tried: Vec<(f64, Alternative)> =
         others.map(|other| (distance(hose.row, other.row), tried(subject, hose, other, own))).collect();

@@ -7,6 +7,9 @@ use crate::find::HoseCandidate;
 /// How much of the probability the originals looked at must hold.
 pub(super) const PLAUSIBLE: f64 = 0.99;
 
+/// How likely an original that is none of the tables' may be without being spoken of.
+pub(super) const UNLIKELY: f64 = 0.01;
+
 /// The rows of the originals that together hold 99 %, with every row of their classes.
 #[derive(Clone, Default)]
 pub(super) struct Rivals<'a> {

@@ -5,7 +5,6 @@ use super::rivals::Rivals;
 use super::{CheckError, Evidence, Question};
 use crate::catalogue::{Basis, Catalogue, Connection, HoseRow, HoseType, OutOfScope, Provenance};
 use crate::find::EndFound;
-use crate::quantity::Dn;
 use crate::spec::{EndSpec, HoseRef, Role, Service, Spec};
 
 /// A spec in its service, with its rows of the tables.
@@ -107,13 +106,6 @@ impl<'a> End<'a> {
 pub(crate) fn bent(end: &EndSpec) -> Option<bool> {
     let form = end.form.as_deref()?.to_lowercase();
     Some(["elbow", "compact", "block"].iter().any(|bent| form.starts_with(bent)))
-}
-
-/// Whether two nominal diameters name one size: standards write 12 or 13, 31 or 32, 38 or 40, 51 or
-/// 50 for the same inch size (at most 8 % apart; neighbouring sizes are at least 11 % apart).
-pub(super) fn same_size(a: Dn, b: Dn) -> bool {
-    let (a, b) = (a.get(), b.get());
-    (a - b).abs() <= 0.08 * a.max(b)
 }
 
 /// How a hose is called in words.

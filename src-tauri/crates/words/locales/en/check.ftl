@@ -1,5 +1,5 @@
 # What a check found: `why-<case>` says what is so, `cure-<case>` what to do about it.
-# $value and $limit carry their unit. Other names: $part, $end, $family, $size, $hose, $rival,
+# $value and $limit carry their unit. Other names: $part, $name, $end, $family, $size, $hose, $rival,
 # $fluid, $tube, $duty, $rule, $by, $reason.
 
 why-hose-missing = No hose is named.
@@ -14,7 +14,7 @@ check-part = { $part ->
     [hose] The hose
     [A] End A
     [B] End B
-   *[other] { $part }
+   *[adapter] The adapter { $name }
 }
 why-working-pressure-missing = The working pressure is not known.
 cure-working-pressure-missing = Read it from the machine's plate or manual, or from a gauge.

@@ -1,7 +1,7 @@
 //! Each end: settled by what was read, of the right size, and wholly described.
 
 use crate::catalogue::Connection;
-use crate::check::subject::{End, Subject, practice, same_size};
+use crate::check::subject::{End, Subject, practice};
 use crate::check::{Finding, Verdict, cases};
 use crate::find::{EndCandidate, EndFound};
 
@@ -69,7 +69,7 @@ fn size(subject: &Subject<'_>, end: &End<'_>) -> Option<Finding> {
     Some(match end.connection.dn() {
         None => new(Verdict::Caution, cases::SIZE_UNKNOWN),
         Some(dn) => {
-            let (verdict, key) = if same_size(dn, hose) {
+            let (verdict, key) = if subject.catalogue.one_size(dn, hose) {
                 (Verdict::Pass, cases::SIZE_OK)
             } else {
                 (Verdict::Caution, cases::SIZE_JUMP)

@@ -1,8 +1,8 @@
 //! Doubt about the original: the replacement must satisfy every original that is still plausible.
 
 use crate::catalogue::{HoseRow, Provenance};
-use crate::check::rivals::{PLAUSIBLE, Rivals};
-use crate::check::subject::{Hose, Subject, hose_name, practice, same_size};
+use crate::check::rivals::{Rivals, UNLIKELY};
+use crate::check::subject::{Hose, Subject, hose_name, practice};
 use crate::check::{Evidence, Finding, Verdict, cases};
 use crate::quantity::{Bar, Celsius, Millimetres};
 
@@ -16,7 +16,7 @@ pub(super) fn original(subject: &Subject<'_>) -> Vec<Finding> {
     let rivals = &subject.rivals;
     let mut findings = pressure(hose.row, found, rivals);
     if !rivals.rows.is_empty() {
-        findings.push(bore(hose.row, rivals));
+        findings.push(bore(subject, hose.row, rivals));
         findings.extend(heat(subject, hose.row, rivals));
         findings.extend(cold(subject, hose.row, rivals));
         findings.extend(bend(subject, hose.row, rivals));
@@ -32,10 +32,10 @@ fn says_something(found: &Evidence) -> bool {
 
 /// A strange original asks for nothing that could be held against the spec.
 fn unknown(found: &Evidence, rivals: &Rivals<'_>) -> Option<Finding> {
-    let strange = rivals.strange > 0 || found.unknown.hose > 1.0 - PLAUSIBLE;
+    let strange = rivals.strange > 0 || found.unknown.hose > UNLIKELY;
     strange.then(|| {
         Finding::new(RULE, Verdict::Caution, cases::ORIGINAL_UNKNOWN)
-            .measured(found.unknown.hose, 1.0 - PLAUSIBLE, "probability")
+            .measured(found.unknown.hose, UNLIKELY, "probability")
             .from(&practice())
     })
 }
@@ -72,8 +72,8 @@ fn pressure(own: &HoseRow, found: &Evidence, rivals: &Rivals<'_>) -> Vec<Finding
 }
 
 /// A smaller bore chokes the line; a larger one is a person's to decide.
-fn bore(own: &HoseRow, rivals: &Rivals<'_>) -> Finding {
-    let other = |row: &HoseRow| (!same_size(row.dn, own.dn)).then(|| row.dn.get());
+fn bore(subject: &Subject<'_>, own: &HoseRow, rivals: &Rivals<'_>) -> Finding {
+    let other = |row: &HoseRow| (!subject.catalogue.one_size(row.dn, own.dn)).then(|| row.dn.get());
     let larger = rivals.most(other).filter(|(_, dn)| *dn > own.dn.get());
     let smaller = || rivals.least(other);
     let judged = |verdict, key, (rival, dn): (&HoseRow, f64)| {

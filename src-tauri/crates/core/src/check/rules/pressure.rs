@@ -4,7 +4,7 @@ use crate::catalogue::{Basis, Provenance};
 use crate::check::limit::unverified;
 use crate::check::rating::{self, Rated};
 use crate::check::subject::Subject;
-use crate::check::{Finding, Verdict, cases};
+use crate::check::{Finding, Verdict, Weakest, cases};
 use crate::quantity::Bar;
 use crate::spec::Service;
 
@@ -36,7 +36,14 @@ fn missing(service: &Service, source: &Provenance) -> Vec<Finding> {
 
 fn held(part: Rated, required: Option<Bar>) -> Finding {
     let (verdict, key) = judged(&part, required);
-    let mut finding = Finding::new(RULE, verdict, key).about("part", part.name).from(&part.provenance);
+    let name = match part.part {
+        Weakest::Hose => "hose",
+        Weakest::A => "A",
+        Weakest::B => "B",
+        Weakest::Adapter => "adapter",
+    };
+    let mut finding = Finding::new(RULE, verdict, key).about("part", name).from(&part.provenance);
+    finding = finding.about("name", part.name.unwrap_or_default());
     finding.value = required.map(Bar::get);
     finding.limit = part.pressure.map(Bar::get);
     finding.unit = Bar::UNIT;
@@ -45,12 +52,9 @@ fn held(part: Rated, required: Option<Bar>) -> Finding {
 
 /// A stand-in (proxy) is no rating: within it a caution at best, above it a stop.
 fn judged(part: &Rated, required: Option<Bar>) -> (Verdict, &'static str) {
-    let basis = part.provenance.basis;
-    let Some(rating) = part.pressure.filter(|_| basis != Basis::None) else {
-        return (Verdict::Stop, cases::PRESSURE_UNKNOWN);
-    };
+    let Some(rating) = part.pressure else { return (Verdict::Stop, cases::PRESSURE_UNKNOWN) };
     let within = required.is_none_or(|required| required <= rating);
-    match (within, basis) {
+    match (within, part.provenance.basis) {
         (false, Basis::Proxy) => (Verdict::Stop, cases::PRESSURE_ABOVE_PROXY),
         (false, _) => (Verdict::Stop, cases::PRESSURE_ABOVE_RATING),
         (true, Basis::Proxy) => (Verdict::Caution, cases::PRESSURE_PROXY),

@@ -34,20 +34,14 @@ pub(super) fn suction(subject: &Subject<'_>) -> Vec<Finding> {
 
 fn vacuum(hose: Hose<'_>, asked: Option<f64>) -> Finding {
     let source = Provenance { source: hose.row.source.clone(), basis: hose.row.columns.vacuum };
-    let unasked = |verdict, key| Finding::new(VACUUM.rule, verdict, key).from(&source);
-    match (hose.row.vacuum_kpa_abs, asked) {
-        (None, asked) => {
-            let mut unrated = unasked(Verdict::Stop, cases::VACUUM_UNRATED);
-            unrated.value = asked;
-            unrated.unit = VACUUM.unit;
-            unrated
-        }
-        (Some(deepest), None) => {
-            let mut missing = unasked(Verdict::Caution, cases::VACUUM_MISSING);
-            missing.limit = Some(deepest);
-            missing.unit = VACUUM.unit;
-            missing
-        }
+    let deepest = hose.row.vacuum_kpa_abs;
+    let unheld = |verdict, key| {
+        let finding = Finding::new(VACUUM.rule, verdict, key).from(&source);
+        Finding { value: asked, limit: deepest, unit: VACUUM.unit, ..finding }
+    };
+    match (deepest, asked) {
+        (None, _) => unheld(Verdict::Stop, cases::VACUUM_UNRATED),
+        (Some(_), None) => unheld(Verdict::Caution, cases::VACUUM_MISSING),
         (Some(deepest), Some(asked)) => VACUUM.at_least(asked, deepest, &source),
     }
 }
