@@ -66,7 +66,10 @@ fn every_example_marking_is_read_as_published() {
             period(&got),
         );
         if found != expected {
-            wrong.push(format!("{} \"{}\" ({})\n  expected {expected:?}\n  found    {found:?}", case.id, case.marking_string, case.source));
+            wrong.push(format!(
+                "{} \"{}\" ({})\n  expected {expected:?}\n  found    {found:?}",
+                case.id, case.marking_string, case.source
+            ));
         }
     }
     assert!(cases >= 28, "only {cases} examples were read");
