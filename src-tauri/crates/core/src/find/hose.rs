@@ -39,24 +39,28 @@ const COVER_BEYOND_BORE_MM: (f64, f64) = (2.5, 35.0);
 const ONE_LIMIT_SCALE_MM: f64 = 0.8;
 
 /// Every hypothesis about the hose, and what each says of every reading.
-pub(super) struct Hoses<'c> {
-    pub(super) hypotheses: Vec<&'c HoseRow>,
+#[derive(Debug)]
+pub(super) struct Hoses {
     pub(super) model: Model,
 }
 
-impl<'c> Hoses<'c> {
-    /// All size rows of the catalogue, in its order.
-    pub(super) fn of(catalogue: &'c Catalogue) -> Self {
+/// The hypotheses: all size rows of the catalogue, in its order.
+pub(super) fn rows(catalogue: &Catalogue) -> Vec<&HoseRow> {
+    catalogue.hoses.iter().chain(&catalogue.twins).collect()
+}
+
+impl Hoses {
+    /// A hypothesis for each of [`rows`].
+    pub(super) fn of(catalogue: &Catalogue) -> Self {
         let types: HashMap<(&str, &str), &HoseType> = catalogue
             .types
             .iter()
             .map(|kind| ((kind.standard.as_str(), kind.kind.as_str()), kind))
             .collect();
-        let mut hoses = Self { hypotheses: Vec::new(), model: Model::new(scales()) };
-        for row in catalogue.hoses.iter().chain(&catalogue.twins) {
-            hoses.hypotheses.push(row);
+        let mut hoses = Self { model: Model::new(scales()) };
+        for row in rows(catalogue) {
             let kind = types.get(&(row.standard.as_str(), row.kind.as_str())).copied();
-            hoses.model.push(&truths(row, kind));
+            hoses.model.push(&truths(row, kind), Some(row.dn));
         }
         hoses
     }
