@@ -133,7 +133,9 @@ fn several_standards_on_one_hose_all_stand_among_the_candidates() {
     assert_eq!((got.standard.as_deref(), got.kind.as_deref()), (Some("EN 853"), Some("2SN")));
     for (standard, kind) in [("EN 853", "2SN"), ("SAE J517", "100R2AT"), ("ISO 1436", "2SN")] {
         assert!(
-            got.candidates.iter().any(|row| row.standard == standard && row.kind == kind && row.dn.get() == 16.0),
+            got.candidates
+                .iter()
+                .any(|row| row.standard == standard && row.kind == kind && row.dn.get() == 16.0),
             "{standard} {kind} DN 16 is missing among {:?}",
             got.candidates
         );
@@ -153,7 +155,8 @@ fn an_ambiguous_letter_is_left_open() {
 fn a_worn_size_is_settled_by_its_pressure_among_the_candidates_only() {
     let got = print("EN 853 2SN DN 1. ..50 bar");
     assert_eq!((got.dn, got.pressure_bar), (None, None), "neither figure is whole");
-    let sizes: Vec<f64> = got.candidates.iter().filter(|row| row.kind == "2SN").map(|row| row.dn.get()).collect();
+    let sizes: Vec<f64> =
+        got.candidates.iter().filter(|row| row.kind == "2SN").map(|row| row.dn.get()).collect();
     assert_eq!(sizes, [16.0], "only DN 16 is rated at a pressure that ends in 50");
 }
 

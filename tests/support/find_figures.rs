@@ -159,7 +159,8 @@ pub fn hoses(catalogue: &Catalogue) -> Vec<Answered> {
             let found = ask(catalogue, &json!({ "hose": hose_readings(&case) }));
             let classes = found.hose.iter().map(|candidate| {
                 let first = format!("{} {} {}", candidate.standard, candidate.kind, candidate.dn);
-                let also = candidate.also.iter().map(|name| format!("{} {} {}", name.standard, name.kind, name.dn));
+                let also =
+                    candidate.also.iter().map(|name| format!("{} {} {}", name.standard, name.kind, name.dn));
                 (std::iter::once(first).chain(also).collect(), candidate.probability)
             });
             Answered {
@@ -205,7 +206,8 @@ pub fn markings(catalogue: &Catalogue) -> Vec<Answered> {
             let found = ask(catalogue, &json!({ "hose": { "print": case.marking_string } }));
             let classes = found.hose.iter().map(|candidate| {
                 let first = format!("{} {} {}", candidate.standard, candidate.kind, candidate.dn);
-                let also = candidate.also.iter().map(|name| format!("{} {} {}", name.standard, name.kind, name.dn));
+                let also =
+                    candidate.also.iter().map(|name| format!("{} {} {}", name.standard, name.kind, name.dn));
                 (std::iter::once(first).chain(also).collect(), candidate.probability)
             });
             Answered {
@@ -220,7 +222,10 @@ pub fn markings(catalogue: &Catalogue) -> Vec<Answered> {
 }
 
 fn rows<T: for<'de> Deserialize<'de>>(text: &str) -> Vec<T> {
-    csv::Reader::from_reader(text.as_bytes()).deserialize().map(|row| row.expect("a row of the cases")).collect()
+    csv::Reader::from_reader(text.as_bytes())
+        .deserialize()
+        .map(|row| row.expect("a row of the cases"))
+        .collect()
 }
 
 /// Asks `find` in the way a script would.

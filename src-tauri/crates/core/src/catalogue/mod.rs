@@ -36,8 +36,8 @@ pub use rule::{
 pub use table::CatalogueError;
 pub use tables::Table;
 
-use names::Names;
 use crate::find::Models;
+use names::Names;
 use schemars::JsonSchema;
 use serde::Serialize;
 use std::collections::HashMap;

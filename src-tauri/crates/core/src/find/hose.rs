@@ -52,11 +52,8 @@ pub(super) fn rows(catalogue: &Catalogue) -> Vec<&HoseRow> {
 impl Hoses {
     /// A hypothesis for each of [`rows`].
     pub(super) fn of(catalogue: &Catalogue) -> Self {
-        let types: HashMap<(&str, &str), &HoseType> = catalogue
-            .types
-            .iter()
-            .map(|kind| ((kind.standard.as_str(), kind.kind.as_str()), kind))
-            .collect();
+        let types: HashMap<(&str, &str), &HoseType> =
+            catalogue.types.iter().map(|kind| ((kind.standard.as_str(), kind.kind.as_str()), kind)).collect();
         let mut hoses = Self { model: Model::new(scales()) };
         for row in rows(catalogue) {
             let kind = types.get(&(row.standard.as_str(), row.kind.as_str())).copied();

@@ -198,7 +198,10 @@ mod tests {
     fn the_gain_of_a_caliper_reading_is_the_certified_one() {
         for (error, certified) in [(0.02, 1.485_461_761_92), (0.2, 1.062_415_866_1)] {
             let got = gain_of_bands(error);
-            assert!((got - certified).abs() / certified < 1e-6, "error {error}: {got}, {certified} is certified");
+            assert!(
+                (got - certified).abs() / certified < 1e-6,
+                "error {error}: {got}, {certified} is certified"
+            );
             assert!(got <= CEILING, "no reading tells more than there is to know");
         }
     }
@@ -211,9 +214,11 @@ mod tests {
         assert!((got - 1.141_068_060_63).abs() < 1e-11, "{got}");
         let answers: Vec<f64> =
             (0..3).map(|j| [0.5, 0.3, 0.2].iter().zip(&chances).map(|(p, row)| p * row[j]).sum()).collect();
-        let given: f64 = [0.5, 0.3, 0.2].iter().zip(&chances).map(|(p, row)| {
-            p * entropy(&row.iter().copied().filter(|c| *c > 0.0).collect::<Vec<_>>())
-        }).sum();
+        let given: f64 = [0.5, 0.3, 0.2]
+            .iter()
+            .zip(&chances)
+            .map(|(p, row)| p * entropy(&row.iter().copied().filter(|c| *c > 0.0).collect::<Vec<_>>()))
+            .sum();
         assert!((got - (entropy(&answers) - given)).abs() < 1e-12, "H(reading) - E H(reading | class)");
     }
 

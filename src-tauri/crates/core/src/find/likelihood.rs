@@ -185,13 +185,15 @@ mod tests {
     fn three_bands_have_the_certified_posterior(#[case] id: &str, #[case] class: usize) {
         let case = Case::of(id);
         let bands = [(12.85, 13.16, 0.5_f64), (13.30, 13.56, 0.3), (14.30, 14.55, 0.2)];
-        let ln = bands.map(|(min, max, prior)| prior.ln() + ln_band(case.number(6), min, max, case.number(5)));
+        let ln =
+            bands.map(|(min, max, prior)| prior.ln() + ln_band(case.number(6), min, max, case.number(5)));
         case.holds(posterior(&ln)[class]);
     }
 
     #[test]
     fn a_gauge_has_the_certified_posterior() {
-        let ln = [(0.5_f64, 0.05_f64), (0.3, 0.92), (0.2, 0.06)].map(|(prior, chance)| prior.ln() + chance.ln());
+        let ln =
+            [(0.5_f64, 0.05_f64), (0.3, 0.92), (0.2, 0.06)].map(|(prior, chance)| prior.ln() + chance.ln());
         Case::of("LK-20").holds(posterior(&ln)[0]);
     }
 
@@ -206,7 +208,10 @@ mod tests {
         let unworn = ln_band(13.1, 13.05, 13.16, 0.02);
         assert!((ln_worn(13.1, 13.05, 13.16, 0.02, 1e-6) - unworn).abs() < 1e-4, "no wear is no wear");
         let point = ln_band(13.1, 13.1, 13.1, 0.02);
-        assert!((ln_band(13.1, 13.1 - 1e-7, 13.1 + 1e-7, 0.02) - point).abs() < 1e-6, "a narrow band is a point");
+        assert!(
+            (ln_band(13.1, 13.1 - 1e-7, 13.1 + 1e-7, 0.02) - point).abs() < 1e-6,
+            "a narrow band is a point"
+        );
         let sharp = ln_band(13.1, 13.05, 13.16, 1e-9);
         assert!((sharp + 0.11_f64.ln()).abs() < 1e-9, "without error the density is flat");
     }

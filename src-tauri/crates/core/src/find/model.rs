@@ -38,8 +38,7 @@ impl Column {
 
     /// Logarithm of the likelihood of a reading under each hypothesis, added to `ln_weights`.
     pub(super) fn add(&self, seen: Seen, ln_weights: &mut [f64]) {
-        let each: Vec<f64> =
-            self.truths.iter().map(|&truth| self.scale.ln_likelihood(truth, seen)).collect();
+        let each: Vec<f64> = self.truths.iter().map(|&truth| self.scale.ln_likelihood(truth, seen)).collect();
         for (weight, &id) in ln_weights.iter_mut().zip(&self.of) {
             *weight += each[usize::from(id)];
         }
@@ -139,6 +138,8 @@ impl Model {
 
     /// The same where nothing is known of the part.
     pub(super) fn ln_likelihood_of_unknown(&self, seen: &[(usize, Seen)]) -> f64 {
-        seen.iter().map(|&(column, seen)| self.columns[column].scale.ln_likelihood(Truth::Unstated, seen)).sum()
+        seen.iter()
+            .map(|&(column, seen)| self.columns[column].scale.ln_likelihood(Truth::Unstated, seen))
+            .sum()
     }
 }

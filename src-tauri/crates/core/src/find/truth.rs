@@ -173,9 +173,7 @@ impl Scale {
             Scale::Gauge { leaves, .. } => {
                 leaves.iter().map(|&value| Seen::Value { value, error: 0.0 }).collect()
             }
-            Scale::Choice(table) => {
-                (0..table.first().map_or(0, |row| row.len())).map(Seen::Choice).collect()
-            }
+            Scale::Choice(table) => (0..table.first().map_or(0, |row| row.len())).map(Seen::Choice).collect(),
             Scale::Length { .. } | Scale::Slope { .. } => Vec::new(),
         }
     }

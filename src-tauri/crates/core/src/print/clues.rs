@@ -56,7 +56,8 @@ const UNITS: [(&str, f64); 3] = [("BAR", 1.0), ("MPA", 10.0), ("PSI", Bar::PER_P
 const NOT_WORKING: [&str; 7] = ["BP", "BURST", "PROOF", "TEST", "TP", "PP", "DESIGN"];
 const WORKING: [&str; 4] = ["WP", "WORKING", "PN", "MAX"];
 /// Words that say nothing more.
-const FILLERS: [&str; 10] = ["WP", "MAX", "MIN", "WORKING", "PRESSURE", "DIN", "HOSE", "HYDRAULIC", "ID", "TYPE"];
+const FILLERS: [&str; 10] =
+    ["WP", "MAX", "MIN", "WORKING", "PRESSURE", "DIN", "HOSE", "HYDRAULIC", "ID", "TYPE"];
 
 struct Reader<'w> {
     words: &'w [Word],
@@ -108,8 +109,7 @@ pub(super) fn clues<'c>(words: &[Word], names: &Names<'c>) -> Clues<'c> {
 }
 
 fn take_plain_date(reader: &mut Reader<'_>) -> Option<Made> {
-    let (at, (made, count)) =
-        (0..reader.words.len()).find_map(|at| Some((at, plain(reader.words, at)?)))?;
+    let (at, (made, count)) = (0..reader.words.len()).find_map(|at| Some((at, plain(reader.words, at)?)))?;
     reader.take(at..at + count);
     Some(made)
 }
@@ -117,7 +117,9 @@ fn take_plain_date(reader: &mut Reader<'_>) -> Option<Made> {
 fn take_late_date(reader: &mut Reader<'_>, on_ferrule: bool) -> Option<Made> {
     let free = |reader: &Reader<'_>, at: usize, count: usize| reader.is_free(at..at + count);
     for at in reader.free() {
-        if let Some((made, count)) = month_and_year(reader.words, at).filter(|(_, count)| free(reader, at, *count)) {
+        if let Some((made, count)) =
+            month_and_year(reader.words, at).filter(|(_, count)| free(reader, at, *count))
+        {
             reader.take(at..at + count);
             return Some(made);
         }
@@ -135,7 +137,9 @@ fn take_mentions<'c>(
 ) -> Vec<Mention<'c>> {
     let mut mentions = Vec::new();
     for at in 0..reader.words.len() {
-        if let Some(mention) = mention_at(reader.words, at).filter(|mention| reader.is_free(mention.words.clone())) {
+        if let Some(mention) =
+            mention_at(reader.words, at).filter(|mention| reader.is_free(mention.words.clone()))
+        {
             reader.take(mention.words.clone());
             mentions.push(mention);
         }
@@ -158,9 +162,10 @@ fn take_cover(reader: &mut Reader<'_>) -> Option<Cover> {
         for (phrase, cover) in PHRASES {
             let parts: Vec<&str> = phrase.split(' ').collect();
             let here = at..at + parts.len();
-            let says = reader.words.get(here.clone()).is_some_and(|words| {
-                words.iter().map(|word| word.text.as_str()).eq(parts.iter().copied())
-            });
+            let says = reader
+                .words
+                .get(here.clone())
+                .is_some_and(|words| words.iter().map(|word| word.text.as_str()).eq(parts.iter().copied()));
             if says && reader.is_free(here.clone()) {
                 reader.take(here);
                 return Some(cover);
@@ -189,14 +194,17 @@ fn take_pressure(reader: &mut Reader<'_>) -> Option<Pressure> {
     // The first word that can still speak of the figure that follows.
     let mut from = 0;
     for at in 0..reader.words.len() {
-        let Some((figure, unit_bar, count)) = figure_at(reader, at).filter(|(.., count)| reader.is_free(at..at + count))
+        let Some((figure, unit_bar, count)) =
+            figure_at(reader, at).filter(|(.., count)| reader.is_free(at..at + count))
         else {
             continue;
         };
         let before = &reader.words[from.max(at.saturating_sub(3))..at];
-        let behind = reader.word(at + count).filter(|_| reader.word(at + count + 1).is_none_or(|next| {
-            !next.text.starts_with(|letter: char| letter.is_ascii_digit())
-        }));
+        let behind = reader.word(at + count).filter(|_| {
+            reader
+                .word(at + count + 1)
+                .is_none_or(|next| !next.text.starts_with(|letter: char| letter.is_ascii_digit()))
+        });
         let mark = before.iter().rev().find_map(mark).or_else(|| behind.and_then(mark));
         reader.take(at..at + count);
         from = at + count;
@@ -300,7 +308,8 @@ fn dash_at(reader: &Reader<'_>, at: usize, clues: &Clues<'_>) -> Option<Size> {
 /// Bare numbers behind the type: the first is its size, one that the type is rated at in bar its
 /// pressure, and so is the last number of a GOST mark, in MPa.
 fn take_bare_numbers(reader: &mut Reader<'_>, clues: &mut Clues<'_>, names: &Names<'_>) {
-    let is_gost = clues.standards.iter().any(|mention| mention.names.iter().all(|name| name.starts_with("GOST")));
+    let is_gost =
+        clues.standards.iter().any(|mention| mention.names.iter().all(|name| name.starts_with("GOST")));
     let Some(kind) = clues.kinds.first().cloned() else { return };
     for at in reader.free().filter(|&at| at >= kind.words.end) {
         let Some(word) = reader.word(at) else { continue };

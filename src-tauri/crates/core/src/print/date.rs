@@ -52,8 +52,7 @@ pub(super) fn plain(words: &[Word], at: usize) -> Option<(Made, usize)> {
     let first = words.get(at)?;
     let second = words.get(at + 1);
     if let Some((quarter, rest)) = first.text.split_once('Q') {
-        let (of, taken) =
-            if rest.is_empty() { (second.cloned()?, 2) } else { (word_of(rest), 1) };
+        let (of, taken) = if rest.is_empty() { (second.cloned()?, 2) } else { (word_of(rest), 1) };
         let is_quarter = matches!(quarter, "1" | "2" | "3" | "4" | "?" | "" | "*");
         let made = Made { quarter: quarter.parse().ok(), ..Made::in_year(year(&of)?) };
         return is_quarter.then_some((made, taken));

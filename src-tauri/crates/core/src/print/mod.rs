@@ -195,9 +195,7 @@ fn keep_if_any<T>(all: &mut Vec<T>, keep: impl Fn(&T) -> bool) {
 }
 
 fn is_skived(catalogue: &Catalogue, row: &HoseRow) -> bool {
-    catalogue
-        .hose_type(&row.standard, &row.kind)
-        .is_ok_and(|kind| kind.cover.contains("(skive)"))
+    catalogue.hose_type(&row.standard, &row.kind).is_ok_and(|kind| kind.cover.contains("(skive)"))
 }
 
 fn only_standard(clues: &Clues<'_>) -> Option<String> {
@@ -209,7 +207,11 @@ fn only_standard(clues: &Clues<'_>) -> Option<String> {
 
 /// Nominal diameter and dash, where size, standard and type leave but one. The printed pressure does
 /// not decide: it differs between editions.
-fn size(clues: &Clues<'_>, consistent: &[(&HoseRow, Fit)], named: Option<&HoseRow>) -> (Option<Dn>, Option<u16>) {
+fn size(
+    clues: &Clues<'_>,
+    consistent: &[(&HoseRow, Fit)],
+    named: Option<&HoseRow>,
+) -> (Option<Dn>, Option<u16>) {
     if clues.sizes.is_empty() {
         return (None, None);
     }

@@ -88,12 +88,8 @@ impl<'c> Names<'c> {
             return Vec::new();
         }
         let short = format!("100{pattern}");
-        let exact: Vec<&str> = self
-            .kinds
-            .iter()
-            .filter(|(_, kind)| can_be(pattern, kind))
-            .map(|(name, _)| *name)
-            .collect();
+        let exact: Vec<&str> =
+            self.kinds.iter().filter(|(_, kind)| can_be(pattern, kind)).map(|(name, _)| *name).collect();
         if !exact.is_empty() {
             return exact;
         }
@@ -112,9 +108,10 @@ impl<'c> Names<'c> {
         if !cut.is_empty() {
             return cut;
         }
-        let longer = self.kinds.iter().filter(|(_, kind)| {
-            kind.len() >= 2 && pattern.strip_prefix(kind.as_str()).is_some_and(lettered)
-        });
+        let longer = self
+            .kinds
+            .iter()
+            .filter(|(_, kind)| kind.len() >= 2 && pattern.strip_prefix(kind.as_str()).is_some_and(lettered));
         longer.max_by_key(|(_, kind)| kind.len()).map(|(name, _)| *name).into_iter().collect()
     }
 }

@@ -31,14 +31,8 @@ impl Word {
 }
 
 /// Abbreviations whose full stops are no worn letters.
-const ABBREVIATIONS: [(&str, &str); 6] = [
-    ("W.P.", "WP "),
-    ("B.P.", "BP "),
-    ("I.D.", "ID "),
-    ("MAX.", "MAX "),
-    ("MIN.", "MIN "),
-    ("...", "*"),
-];
+const ABBREVIATIONS: [(&str, &str); 6] =
+    [("W.P.", "WP "), ("B.P.", "BP "), ("I.D.", "ID "), ("MAX.", "MAX "), ("MIN.", "MIN "), ("...", "*")];
 
 /// Splits a print into words.
 pub(super) fn words(print: &str) -> Vec<Word> {
