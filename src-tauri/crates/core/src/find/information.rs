@@ -12,7 +12,7 @@ const NEGLIGIBLE: f64 = 1e-6;
 const POINTS_PER_ERROR: f64 = 1.0;
 
 /// How many standard errors, and means of wear, a density reaches before it is lost in the strays.
-const REACH: f64 = 5.0;
+const REACH: f64 = 6.0;
 const WEAR_REACH: f64 = 7.0;
 
 /// Threads between two diameters that a person is asked to read.
