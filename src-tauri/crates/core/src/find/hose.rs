@@ -19,7 +19,7 @@ const COLUMNS: usize = 6;
 
 /// Mean amounts by which used hose leaves its limits, mm. A swollen tube reads a small bore; a burst
 /// braid is flared; a cover swells with oil and is abraded, and one that lies up to 0.5 mm outside
-/// the table is not rejected for it (rule L114). Common practice, no source.
+/// the table is not rejected for it (limit `worn-cover-margin`). Common practice, no source.
 const BORE_SWELLING_MM: f64 = 0.15;
 const BRAID_FLARING_MM: f64 = 0.1;
 const COVER_CHANGE_MM: f64 = 0.25;
