@@ -1,63 +1,515 @@
 //! Readings name what a hose and its ends were, with honest probabilities.
 
 use hosewright_core::catalogue::Catalogue;
-use hosewright_tests::find_figures::{self, Answered};
+use hosewright_core::find::{EndFound, FindError, Found, Readings, find};
+use hosewright_core::spec::Role;
+use hosewright_tests::calibration::{brier_score, expected_calibration_error, log_score};
+use hosewright_tests::find_figures::{self, Answered, ask};
+use hosewright_words::{Language, Words};
+use proptest::prelude::*;
+use rstest::rstest;
+use serde_json::{Value, json};
 
 fn catalogue() -> &'static Catalogue {
     Catalogue::embedded()
 }
 
-/// A miss that is understood, and why.
-type Explained = (&'static str, &'static str);
+fn end(found: &Found, role: Role) -> &EndFound {
+    found.ends.iter().find(|end| end.role == role).expect("the end was read")
+}
+
+/// Probability of an end by family and size, either half, its class counted whole.
+fn of_end(found: &Found, family: &str, size: &str) -> f64 {
+    let is = |name: (&str, &str)| name == (family, size);
+    end(found, Role::A)
+        .candidates
+        .iter()
+        .filter(|class| {
+            is((&class.family, &class.size)) || class.also.iter().any(|name| is((&name.family, &name.size)))
+        })
+        .map(|class| class.probability)
+        .sum()
+}
+
+fn of_hose(found: &Found, standard: &str, kind: &str, dn: f64) -> f64 {
+    found
+        .hose
+        .iter()
+        .filter(|class| {
+            let first = (class.standard.as_str(), class.kind.as_str(), class.dn.get());
+            let mut also =
+                class.also.iter().map(|name| (name.standard.as_str(), name.kind.as_str(), name.dn.get()));
+            first == (standard, kind, dn) || also.any(|name| name == (standard, kind, dn))
+        })
+        .map(|class| class.probability)
+        .sum()
+}
+
+fn ask_end(readings: Value) -> Found {
+    let mut end = readings;
+    end["role"] = json!("A");
+    ask(catalogue(), &json!({ "ends": [end] }))
+}
+
+/// Every miss must be listed here with its reason; there is none today.
+const EXPLAINED: [(&str, &str); 0] = [];
 
 #[track_caller]
-fn holds_the_bars(what: &str, answered: &[Answered], explained: &[Explained]) {
-    let figures = find_figures::figures(answered);
-    eprintln!("{what}: {figures:?}");
-    for case in answered {
-        if !case.is_hit() || case.held.len() > 4 {
-            eprintln!(
-                "{} {:?} settled {} looks {} hit {} {:?}",
-                case.id,
-                case.published,
-                case.settled,
-                case.lookalikes,
-                case.is_hit(),
-                case.held
-                    .iter()
-                    .map(|(n, p)| format!("{} +{} {:.3}", n[0], n.len() - 1, p))
-                    .collect::<Vec<_>>()
-            );
-        }
-    }
+fn holds_the_bars(what: &str, answered: &[Answered], at_least: usize) {
+    assert!(answered.len() >= at_least, "{what}: only {} cases were read", answered.len());
     for case in answered.iter().filter(|case| !case.is_hit()) {
         assert!(
-            explained.iter().any(|(id, _)| *id == case.id),
+            EXPLAINED.iter().any(|(id, _)| *id == case.id),
             "{what} {}: {} is not among the classes that hold 95 %: {:?}",
             case.id,
             case.published[0],
             case.held
         );
     }
-    assert!(
-        figures.hits >= 0.95,
-        "{what}: the published answer is held in {:.1} % of the cases",
-        100.0 * figures.hits
-    );
+    let figures = find_figures::figures(answered);
+    assert!(figures.hits >= 0.95, "{what}: held in {:.1} % of the cases", 100.0 * figures.hits);
     assert!(figures.mean_size <= 4.0, "{what}: the set has {:.2} classes on average", figures.mean_size);
 }
 
 #[test]
 fn published_connections_are_found() {
-    holds_the_bars("connection", &find_figures::connections(catalogue()), &[]);
+    holds_the_bars("connection", &find_figures::connections(catalogue()), 78);
 }
 
 #[test]
 fn published_hoses_are_found() {
-    holds_the_bars("hose", &find_figures::hoses(catalogue()), &[]);
+    holds_the_bars("hose", &find_figures::hoses(catalogue()), 25);
 }
 
 #[test]
 fn example_markings_are_found() {
-    holds_the_bars("marking", &find_figures::markings(catalogue()), &[]);
+    holds_the_bars("marking", &find_figures::markings(catalogue()), 25);
+}
+
+/// Where the source itself names rivals that its readings can not part, they are shown, and the end is
+/// not settled unless they are one class (NPT and NPTF have the same diameters).
+#[test]
+fn undecidable_connections_show_their_rivals_and_stay_open() {
+    let mut undecidable = 0;
+    for case in find_figures::connections(catalogue()).iter().filter(|case| case.published.len() > 1) {
+        undecidable += 1;
+        let is_one_class = case.published.iter().all(|name| case.held[0].0.contains(name));
+        assert!(
+            !case.settled || is_one_class,
+            "{}: {:?} can not be told apart by these readings",
+            case.id,
+            case.published
+        );
+        let is_shown =
+            case.held.iter().map(|(names, _)| names.len()).sum::<usize>() > 1 || case.lookalikes > 0;
+        assert!(is_shown, "{}: no rival is shown beside {:?}", case.id, case.held);
+    }
+    assert!(undecidable >= 25, "only {undecidable} such cases were read");
+}
+
+/// A 24 degree thread is shared by two series; tube or bore decides (ISO 8434-1).
+#[rstest]
+#[case::thread_alone(json!({}), 0.0)]
+#[case::tube_of_the_light(json!({"tube_od_mm": 15.1}), 0.99)]
+#[case::bore_of_the_light(json!({"male_bore_mm": 12.0}), 0.9)]
+fn light_and_heavy_series_are_told_by_tube_or_bore(#[case] more: Value, #[case] at_least: f64) {
+    let mut readings = json!({"gender": "male", "thread_diameter_mm": 21.9, "pitch_mm": 1.5,
+        "seat_included_angle_deg": 24, "seal": "cone", "cone": "concave"});
+    for (key, value) in more.as_object().expect("an object") {
+        readings[key] = value.clone();
+    }
+    let found = ask_end(readings);
+    let (light, heavy) =
+        (of_end(&found, "Metric 24 cone L", "L15"), of_end(&found, "Metric 24 cone S", "S14"));
+    if at_least == 0.0 {
+        assert!((light - heavy).abs() < 0.05 && light > 0.2, "both stay: {light} and {heavy}");
+        assert!(!found.settled.a, "an end that may be either is not settled");
+    } else {
+        assert!(light / (light + heavy) > at_least, "light {light}, heavy {heavy}");
+    }
+}
+
+#[test]
+fn a_flare_is_settled_by_thread_seat_and_seal() {
+    let found = ask_end(json!({"gender": "male", "thread_diameter_mm": 22.1, "tpi": 14,
+        "seat_included_angle_deg": 74, "seal": "cone", "cone": "convex"}));
+    assert!(of_end(&found, "JIC 37 flare", "-10") > 0.99, "{:?}", end(&found, Role::A).candidates);
+    assert!(found.settled.a, "rivals left: {:?}", end(&found, Role::A).lookalikes);
+}
+
+/// A nut G5/8 starts on a 7/8-14 male and strips off it: while the thread alone was read, both stand.
+#[test]
+fn a_dangerous_partner_is_named_until_a_reading_parts_the_two() {
+    let open = ask_end(json!({"gender": "female", "thread_diameter_mm": 20.6, "tpi": 14}));
+    assert!(!end(&open, Role::A).lookalikes.is_empty(), "nothing warns of a pair that starts on each other");
+    assert!(!open.settled.a);
+    let read = ask_end(json!({"gender": "female", "thread_diameter_mm": 20.4, "tpi": 14,
+        "seat_included_angle_deg": 74, "seal": "cone", "cone": "concave", "flank_angle_deg": 60}));
+    assert!(read.settled.a, "{:?}", end(&read, Role::A).candidates);
+    assert!(end(&read, Role::A).lookalikes.is_empty(), "{:?}", end(&read, Role::A).lookalikes);
+}
+
+/// 1 in 16 on the diameter (ISO 7-1, ASME B1.20.1): five threads of 14 an inch are 9.07 mm, 0.57 mm
+/// on the diameter.
+#[rstest]
+#[case::taper("male", 21.0, 21.57, "thread", true)]
+#[case::parallel("male", 20.85, 20.86, "cone", false)]
+#[case::taper_inside("female", 18.8, 18.23, "thread", true)]
+fn two_diameters_tell_a_taper(
+    #[case] gender: &str,
+    #[case] first: f64,
+    #[case] second: f64,
+    #[case] seal: &str,
+    #[case] is_taper: bool,
+) {
+    let found = ask_end(json!({"gender": gender, "thread_diameter_mm": first, "tpi": 14, "seal": seal,
+        "second_thread_diameter_mm": second, "threads_apart": 5}));
+    let taper: f64 = ["BSPT", "NPT", "NPTF"].iter().map(|family| of_end(&found, family, "1/2")).sum();
+    assert!((taper > 0.9) == is_taper, "taper {taper}: {:?}", &end(&found, Role::A).candidates[..4]);
+}
+
+/// BSPP and East-Asian parallel pipe share thread and angle; the shape of the cone decides, and that
+/// of the female is the other way round.
+#[rstest]
+#[case("male", 13.05, "concave", "BSPP 60 cone")]
+#[case("male", 13.05, "convex", "JIS parallel pipe 30 seat")]
+#[case("female", 11.6, "convex", "BSPP 60 cone")]
+#[case("female", 11.6, "concave", "JIS parallel pipe 30 seat")]
+fn the_shape_of_the_cone_is_that_of_the_part_measured(
+    #[case] gender: &str,
+    #[case] diameter: f64,
+    #[case] cone: &str,
+    #[case] family: &str,
+) {
+    let found = ask_end(json!({"gender": gender, "thread_diameter_mm": diameter, "tpi": 19,
+        "seat_included_angle_deg": 60, "seal": "cone", "cone": cone}));
+    assert!(of_end(&found, family, "1/4") > 0.8, "{:?}", &end(&found, Role::A).candidates[..3]);
+}
+
+/// Without a gender both halves are supposed.
+#[test]
+fn an_unread_gender_leaves_both_halves() {
+    let found = ask_end(json!({"thread_diameter_mm": 20.5}));
+    let of = |gender: &str| {
+        let of_gender = |class: &&hosewright_core::find::EndCandidate| {
+            serde_json::to_value(class.gender).expect("a gender") == json!(gender)
+        };
+        end(&found, Role::A).candidates.iter().filter(of_gender).map(|class| class.probability).sum::<f64>()
+    };
+    assert!(of("male") > 0.05 && of("female") > 0.05, "male {}, female {}", of("male"), of("female"));
+}
+
+/// A sixteenth of an inch is a reading of 1/32 in error, not of a caliper's.
+#[test]
+fn a_tape_reading_parts_less_than_a_caliper_reading() {
+    let by = |diameter: Value| ask_end(json!({"gender": "male", "thread_diameter_mm": diameter, "tpi": 14}));
+    let classes = |found: &Found| {
+        end(found, Role::A).candidates.iter().filter(|class| class.probability > 0.02).count()
+    };
+    let (tape, caliper) = (by(json!("14/16 in")), by(json!(22.225)));
+    assert!(
+        classes(&tape) > classes(&caliper),
+        "{} by tape, {} by caliper",
+        classes(&tape),
+        classes(&caliper)
+    );
+    let stated = by(json!({"value": 22.225, "error": 0.79}));
+    assert!((of_end(&stated, "JIC 37 flare", "-10") - of_end(&tape, "JIC 37 flare", "-10")).abs() < 0.01);
+}
+
+#[test]
+fn an_agreeing_mate_makes_it_surer_and_a_mismatched_one_is_not_forced() {
+    let half = json!({"role": "A", "gender": "female", "thread_diameter_mm": 20.4, "tpi": 14});
+    let alone = ask(catalogue(), &json!({"ends": [half]}));
+    let agreeing = json!({"role": "A", "gender": "male", "thread_diameter_mm": 22.1, "tpi": 14,
+        "seat_included_angle_deg": 74, "cone": "convex", "seal": "cone"});
+    let both = ask(catalogue(), &json!({"ends": [half], "mates": [agreeing]}));
+    let of = |found: &Found| of_end(found, "JIC 37 flare", "-10");
+    assert!(of(&both) > of(&alone) + 0.3, "alone {}, with the mate {}", of(&alone), of(&both));
+    // A BSPP 5/8 nut that someone ran onto that male: the nut's own readings keep speaking.
+    let nut = json!({"role": "A", "gender": "female", "thread_diameter_mm": 20.75, "tpi": 14,
+        "seat_included_angle_deg": 60, "cone": "convex", "flank_angle_deg": 55, "seal": "cone"});
+    let wrong = ask(catalogue(), &json!({"ends": [nut], "mates": [agreeing]}));
+    assert!(of_end(&wrong, "BSPP 60 cone", "5/8") > 0.2, "{:?}", &end(&wrong, Role::A).candidates[..2]);
+    assert!(!wrong.settled.a, "two halves that do not belong together settle nothing");
+}
+
+#[test]
+fn a_mate_alone_names_the_end() {
+    let mate = json!({"role": "B", "gender": "male", "thread_diameter_mm": 22.1, "tpi": 14,
+        "seat_included_angle_deg": 74, "cone": "convex", "seal": "cone"});
+    let found = ask(catalogue(), &json!({"mates": [mate]}));
+    let best = &end(&found, Role::B).candidates[0];
+    assert_eq!((best.family.as_str(), best.size.as_str()), ("JIC 37 flare", "-10"));
+    assert_eq!(
+        serde_json::to_value(best.gender).expect("a gender"),
+        json!("female"),
+        "the hose's half is the other one"
+    );
+}
+
+#[test]
+fn a_strange_part_is_called_unknown() {
+    // 29.2 mm at 7 threads an inch is in no table, and neither is a braid hose of 42 mm bore.
+    let found = ask_end(json!({"gender": "male", "thread_diameter_mm": 29.2, "tpi": 7, "taper": false}));
+    assert!(end(&found, Role::A).unknown > 0.5, "unknown {}", end(&found, Role::A).unknown);
+    let hose = ask(
+        catalogue(),
+        &json!({"hose": {"id_mm": 42.0, "reinforcement_od_mm": 80.0, "cover_od_mm": 95.0,
+        "reinforcement": "wire-braid", "layers": 2}}),
+    );
+    assert!(hose.unknown.hose > 0.5, "unknown {}", hose.unknown.hose);
+}
+
+#[test]
+fn a_print_lowers_rivals_and_never_forces() {
+    let measured = json!({"id_mm": 15.9, "reinforcement_od_mm": 23.0, "cover_od_mm": 25.2, "reinforcement": "wire-braid", "layers": 2});
+    let mut printed = measured.clone();
+    printed["print"] = json!("EN 853 2SN DN 16 250 BAR 3Q24");
+    let found = ask(catalogue(), &json!({ "hose": printed }));
+    assert!(of_hose(&found, "EN 853", "2SN", 16.0) > 0.99 && found.settled.hose);
+    // A cover of another hose: three diameters outweigh it.
+    printed["print"] = json!("EN 856 4SH DN 32");
+    let found = ask(catalogue(), &json!({ "hose": printed }));
+    let (measured, printed) =
+        (of_hose(&found, "EN 853", "2SN", 16.0), of_hose(&found, "EN 856", "4SH", 31.0));
+    assert!(measured > 0.3 && printed < 0.01, "measured {measured}, printed {printed}");
+    assert!(!found.settled.hose, "a print against the readings settles nothing");
+}
+
+/// Twins of other standards are one class until the print parts them.
+#[test]
+fn twins_of_two_standards_are_one_class() {
+    let found = ask(catalogue(), &json!({"hose": {"print": "2SN DN 16"}}));
+    let first = &found.hose[0];
+    assert_eq!((first.standard.as_str(), first.kind.as_str()), ("EN 853", "2SN"));
+    assert!(
+        first.also.iter().any(|name| name.standard == "ISO 1436" && name.kind == "2SN"),
+        "{:?}",
+        first.also
+    );
+    let found = ask(catalogue(), &json!({"hose": {"print": "ISO 1436 2SN DN 16"}}));
+    assert_eq!(found.hose[0].standard, "ISO 1436");
+}
+
+/// The size of the hose and of its ends go together (a hint that readings outweigh).
+#[test]
+fn the_hose_hints_at_the_size_of_its_ends() {
+    let end = json!({"role": "A", "gender": "female"});
+    let of_ten =
+        |hose: Value| of_end(&ask(catalogue(), &json!({"hose": hose, "ends": [end]})), "JIC 37 flare", "-10");
+    let (near, far) = (of_ten(json!({"id_mm": 15.9})), of_ten(json!({"id_mm": 50.8})));
+    assert!(near > 3.0 * far, "on a DN 16 hose {near}, on a DN 51 hose {far}");
+}
+
+#[test]
+fn the_origin_is_a_hint_and_never_a_proof() {
+    let of = |origin: &str, readings: Value| {
+        let mut end = readings;
+        end["role"] = json!("A");
+        ask(catalogue(), &json!({"ends": [end], "origin": origin}))
+    };
+    let open = json!({"gender": "male", "thread_diameter_mm": 13.05, "tpi": 19, "seat_included_angle_deg": 60, "seal": "cone"});
+    let jis = |found: &Found| of_end(found, "JIS parallel pipe 30 seat", "1/4");
+    assert!(jis(&of("east-asia", open.clone())) > jis(&of("europe", open.clone())) + 0.2);
+    let mut shut = open;
+    shut["cone"] = json!("concave");
+    assert!(of_end(&of("east-asia", shut), "BSPP 60 cone", "1/4") > 0.8, "a reading outweighs the hint");
+}
+
+#[test]
+fn the_next_reading_is_the_one_that_tells_most() {
+    let found = ask_end(json!({"gender": "male", "thread_diameter_mm": 22.1, "tpi": 14}));
+    let next: Vec<&str> = found
+        .next
+        .iter()
+        .filter(|next| serde_json::to_value(next.of).expect("a part") == json!("A"))
+        .map(|next| next.reading.as_str())
+        .collect();
+    assert_eq!(
+        next.first(),
+        Some(&"seat_included_angle_deg"),
+        "37, 45 and O-ring ends share 7/8-14: {next:?}"
+    );
+    assert!(!next.contains(&"pitch_mm") && !next.contains(&"thread_diameter_mm"), "taken already: {next:?}");
+    assert!(found.next.is_sorted_by(|a, b| a.gain_bits >= b.gain_bits), "most useful first");
+}
+
+#[test]
+fn every_reading_that_is_proposed_has_words_for_how_it_is_taken() {
+    let words = Words::of(Language::English);
+    let asked = [json!({}), json!({"ends": [{"role": "A", "seal": "o-ring-face"}]})];
+    let keys: Vec<String> =
+        asked.iter().flat_map(|readings| ask(catalogue(), readings).next).map(|next| next.reading).collect();
+    assert!(keys.len() > 15, "only {} readings were proposed", keys.len());
+    let more = ["print", "tpi", "threads_apart", "head_thickness_mm", "bolt_short_mm"].map(str::to_owned);
+    for key in keys.iter().chain(&more) {
+        assert!(words.has(&format!("how-{key}")), "find.ftl has no how-{key}");
+    }
+}
+
+#[rstest]
+#[case(json!({"ends": [{"role": "A", "thread_diameter_mm": -22.0}]}), "ends[0].thread_diameter_mm")]
+#[case(json!({"ends": [{"role": "A"}, {"role": "B", "tube_od_mm": 4000.0}]}), "ends[1].tube_od_mm")]
+#[case(json!({"ends": [{"role": "A"}, {"role": "A"}]}), "ends[1].role")]
+#[case(json!({"mates": [{"role": "B"}, {"role": "B"}]}), "mates[1].role")]
+#[case(json!({"ends": [{"role": "A", "tpi": 0.0}]}), "ends[0].tpi")]
+#[case(json!({"ends": [{"role": "A", "seat_included_angle_deg": 37}]}), "ends[0].seat_included_angle_deg")]
+#[case(json!({"ends": [{"role": "A", "thread_diameter_mm": {"value": 22.0, "error": -0.1}}]}), "ends[0].thread_diameter_mm.error")]
+#[case(json!({"hose": {"id_mm": 0.0}}), "hose.id_mm")]
+#[case(json!({"hose": {"layers": 0}}), "hose.layers")]
+#[case(json!({"caliper_error_mm": 0.0}), "caliper_error_mm")]
+#[case(json!({"overall_length_mm": -1.0}), "overall_length_mm")]
+fn readings_that_can_not_be_are_refused_by_name(#[case] readings: Value, #[case] field: &str) {
+    let readings: Readings = serde_json::from_value(readings).expect("readings");
+    let error: FindError = find(catalogue(), &readings).expect_err("it can not be");
+    assert_eq!(error.field(), field, "{error}");
+    assert!(
+        error.to_string().contains(field.trim_end_matches(".error")),
+        "the message names the field: {error}"
+    );
+}
+
+/// Worked by hand: bins (0, 0.5] and (0.5, 1] hold 0.2, 0.4 (one true) and 0.9, 0.6 (one true).
+#[test]
+fn the_scores_are_the_textbooks() {
+    let (stated, truth) = ([0.2, 0.4, 0.9, 0.6], [false, true, true, false]);
+    let ece = expected_calibration_error(&stated, &truth, 2);
+    assert!((ece - (0.4 + 0.5) / 4.0).abs() < 1e-12, "{ece}");
+    let brier = brier_score(&stated, &truth);
+    assert!((brier - (0.04 + 0.36 + 0.01 + 0.36) / 4.0).abs() < 1e-12, "{brier}");
+    let log = log_score(&stated, &truth);
+    assert!((log + (0.8_f64 * 0.4 * 0.9 * 0.4).ln() / 4.0).abs() < 1e-12, "{log}");
+}
+
+/// Two ends, read with anything, in JSON.
+fn any_half() -> impl Strategy<Value = Value> {
+    let maybe = |values: std::ops::Range<f64>| prop::option::of(values);
+    let seal = prop::option::of(prop::sample::select(vec![
+        "cone",
+        "o-ring-face",
+        "o-ring-shoulder",
+        "o-ring-cone",
+        "bonded-washer",
+        "thread",
+        "inverted-flare",
+    ]));
+    (
+        prop::option::of(prop::sample::select(vec!["male", "female"])),
+        (maybe(4.0..120.0), maybe(4.0..80.0), maybe(0.5..4.0), maybe(1.0..20.0), maybe(4.0..120.0)),
+        (prop::option::of(any::<bool>()), seal, prop::option::of(prop::sample::select(vec![24.0, 60.0, 74.0, 90.0, 55.5]))),
+        (maybe(3.0..60.0), maybe(2.0..60.0), maybe(10.0..90.0), maybe(20.0..160.0), maybe(5.0..15.0), maybe(15.0..160.0)),
+    )
+        .prop_map(|(gender, (diameter, tpi, pitch, apart, second), (taper, seal, seat), rest)| {
+            json!({"gender": gender, "thread_diameter_mm": diameter, "tpi": tpi, "pitch_mm": pitch,
+                "threads_apart": apart, "second_thread_diameter_mm": second, "taper": taper, "seal": seal,
+                "seat_included_angle_deg": seat, "tube_od_mm": rest.0, "male_bore_mm": rest.1,
+                "swivel_hex_mm": rest.2, "head_od_mm": rest.3, "head_thickness_mm": rest.4, "bolt_long_mm": rest.5})
+        })
+}
+
+fn with_role(mut half: Value, role: &str) -> Value {
+    half["role"] = json!(role);
+    half
+}
+
+#[track_caller]
+fn adds_to_one(found: &Found) {
+    let hose: f64 = found.hose.iter().map(|class| class.probability).sum::<f64>() + found.unknown.hose;
+    assert!((hose - 1.0).abs() < 1e-9, "the hose's list adds to {hose}");
+    for end in &found.ends {
+        let sum: f64 = end.candidates.iter().map(|class| class.probability).sum::<f64>() + end.unknown;
+        assert!((sum - 1.0).abs() < 1e-9, "the list of end {:?} adds to {sum}", end.role);
+    }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(48))]
+
+    /// Whatever is read, and of whatever many parts: each list adds to one, and nothing panics.
+    #[test]
+    fn probabilities_add_to_one_whatever_is_read(
+        a in any_half(), b in any_half(), mate in any_half(),
+        id in prop::option::of(2.0..110.0_f64), cover in prop::option::of(5.0..150.0_f64),
+        print in prop::option::of("[0-9A-Z /.?*-]{0,24}"),
+    ) {
+        adds_to_one(&ask(catalogue(), &json!({
+            "hose": {"id_mm": id, "cover_od_mm": cover, "print": print},
+            "ends": [with_role(a, "A"), with_role(b, "B")],
+            "mates": [with_role(mate, "A")],
+        })));
+    }
+
+    #[test]
+    fn the_order_of_the_ends_does_not_matter(a in any_half(), b in any_half()) {
+        let (a, b) = (with_role(a, "A"), with_role(b, "B"));
+        let one = ask(catalogue(), &json!({"ends": [a, b]}));
+        let other = ask(catalogue(), &json!({"ends": [b, a]}));
+        prop_assert_eq!(one, other);
+    }
+}
+
+/// Own generator of uniform numbers (splitmix64), so that the simulation is the same everywhere.
+struct Uniform(u64);
+
+impl Uniform {
+    fn next(&mut self) -> f64 {
+        self.0 = self.0.wrapping_add(0x9E37_79B9_7F4A_7C15);
+        let mut z = self.0;
+        z = (z ^ (z >> 30)).wrapping_mul(0xBF58_476D_1CE4_E5B9);
+        z = (z ^ (z >> 27)).wrapping_mul(0x94D0_49BB_1331_11EB);
+        ((z ^ (z >> 31)) >> 11) as f64 / (1u64 << 53) as f64
+    }
+
+    fn normal(&mut self) -> f64 {
+        let (u, v) = (self.next().max(1e-300), self.next());
+        (-2.0 * u.ln()).sqrt() * (std::f64::consts::TAU * v).cos()
+    }
+
+    fn between(&mut self, min: f64, max: f64) -> f64 {
+        min + (max - min) * self.next()
+    }
+}
+
+/// Males drawn as the model supposes them (band, wear, caliper, leaf gauge): what is stated must be
+/// what is observed, within the error of the sample.
+#[test]
+fn stated_probabilities_are_observed_on_simulated_readings() {
+    let mut random = Uniform(20_261_125);
+    let males: Vec<_> = catalogue()
+        .ends
+        .iter()
+        .filter_map(|row| Some((row, row.male_major_mm?, row.pitch_mm?.get())))
+        .collect();
+    let (mut stated, mut truth) = (Vec::new(), Vec::new());
+    let mut held = 0;
+    let jobs = 400;
+    for _ in 0..jobs {
+        let (row, band, pitch) = males[(random.next() * males.len() as f64) as usize];
+        let wear = -0.1 * random.next().max(1e-300).ln();
+        let diameter = random.between(band.min, band.max) - wear + 0.1 * random.normal();
+        let mut readings = json!({"gender": "male", "thread_diameter_mm": diameter, "pitch_mm": pitch});
+        if let Some(angle) = row.seat_included_angle_deg {
+            readings["seat_included_angle_deg"] = json!(angle.get());
+        }
+        let found = ask_end(readings);
+        let mut sum = 0.0;
+        let mut is_held = false;
+        for class in &end(&found, Role::A).candidates {
+            let is_it = |family: &str, size: &str| family == row.family && size == row.size;
+            let is_true = is_it(&class.family, &class.size)
+                || class.also.iter().any(|name| is_it(&name.family, &name.size));
+            is_held |= is_true && sum < 0.95;
+            sum += class.probability;
+            if class.probability > 0.01 {
+                stated.push(class.probability);
+                truth.push(is_true);
+            }
+        }
+        held += usize::from(is_held);
+    }
+    let ece = expected_calibration_error(&stated, &truth, 10);
+    assert!(ece < 0.05, "expected calibration error {ece:.3} over {} statements", stated.len());
+    assert!(brier_score(&stated, &truth) < 0.25, "no better than saying one half");
+    assert!(held as f64 / jobs as f64 > 0.93, "the 95 % set holds the truth in {held} of {jobs}");
 }

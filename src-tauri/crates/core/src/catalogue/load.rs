@@ -95,6 +95,7 @@ impl Catalogue {
             oil_speeds: rows!(OilSpeeds, rule::SPEED_COLUMNS, OilSpeed::read, |row| row.low_id),
             ages: rows!(Ages, rule::AGE_COLUMNS, Age::read, |row| row.id),
             limits: rows!(Limits, rule::LIMIT_COLUMNS, Limit::read, |row| row.key),
+            finding: OnceLock::new(),
             names: Names {
                 families: rows!(FamilyAliases, names::FAMILY_ALIAS_COLUMNS, |row| Alias::read(row, "family")),
                 hoses: rows!(HoseAliases, names::HOSE_ALIAS_COLUMNS, HoseAlias::read),

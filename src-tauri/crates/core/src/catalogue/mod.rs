@@ -36,10 +36,12 @@ pub use rule::{
 pub use table::CatalogueError;
 pub use tables::Table;
 
+use crate::find::Models;
 use names::Names;
 use schemars::JsonSchema;
 use serde::Serialize;
 use std::collections::HashMap;
+use std::sync::OnceLock;
 use ts_rs::TS;
 
 /// Smallest and largest value of a new part, in the unit of the field's name.
@@ -103,4 +105,6 @@ pub struct Catalogue {
     /// The version: a hash of all tables.
     pub version: String,
     names: Names,
+    /// What `find` works out of the tables, once.
+    pub(crate) finding: OnceLock<Models>,
 }

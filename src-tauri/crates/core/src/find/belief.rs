@@ -4,7 +4,7 @@ use super::likelihood::posterior;
 use super::model::UNKNOWN_PRIOR;
 
 /// Candidates that hold less than this are left out of an answer; the rest are scaled to add to one.
-const SHOWN: f64 = 1e-6;
+const SHOWN: f64 = 1e-5;
 
 /// Weights of all hypotheses about one part, as logarithms.
 #[derive(Debug, Clone)]

@@ -60,9 +60,10 @@ pub(super) fn pitch(leaves: Vec<f64>) -> Scale {
     Scale::Gauge { leaves, spread: Spread::Relative(0.02), lapse: 0.005 }
 }
 
-/// Seat by an angle gauge.
+/// Seat by an angle gauge: the seats of the trade lie 14 degrees and more apart, and 42 degree seats
+/// (84 included) are gauged as 45.
 pub(super) fn seat(leaves: Vec<f64>) -> Scale {
-    Scale::Gauge { leaves, spread: Spread::Absolute(4.0), lapse: 0.01 }
+    Scale::Gauge { leaves, spread: Spread::Absolute(3.5), lapse: 0.002 }
 }
 
 /// Flanks by the profile of a gauge's leaf: 55 and 60 degrees are hard to tell.

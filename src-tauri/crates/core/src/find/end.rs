@@ -52,36 +52,51 @@ const TAPER_ON_DIAMETER: f64 = 1.0 / 16.0;
 
 /// A hypothesis about an end: a row and the half that was measured.
 #[derive(Debug, Clone, Copy)]
-pub(super) struct Hypothesis<'c> {
-    /// The row.
-    pub(super) row: Connection<'c>,
+pub(super) struct Hypothesis {
+    row: Row,
     /// None for flanges and for ends without a thread.
     pub(super) gender: Option<Gender>,
     /// The other half of the same row, where the tables have it.
     opposite: Option<usize>,
 }
 
-impl<'c> Hypothesis<'c> {
-    /// The thread as written.
-    pub(super) fn thread(self) -> Option<&'c str> {
+/// Place of a row in the catalogue's ends or flanges.
+#[derive(Debug, Clone, Copy)]
+enum Row {
+    End(usize),
+    Flange(usize),
+}
+
+impl Hypothesis {
+    /// The row of the catalogue the models were made of.
+    pub(super) fn row(self, catalogue: &Catalogue) -> Connection<'_> {
         match self.row {
-            Connection::End(row) => row.thread.as_deref(),
-            Connection::Flange(_) => None,
+            Row::End(at) => Connection::End(&catalogue.ends[at]),
+            Row::Flange(at) => Connection::Flange(&catalogue.flanges[at]),
         }
     }
 }
 
+/// The thread of a row as written.
+pub(super) fn thread(row: Connection<'_>) -> Option<&str> {
+    match row {
+        Connection::End(row) => row.thread.as_deref(),
+        Connection::Flange(_) => None,
+    }
+}
+
 /// Every hypothesis about an end, and what each says of every reading.
-pub(super) struct Ends<'c> {
-    pub(super) hypotheses: Vec<Hypothesis<'c>>,
+#[derive(Debug)]
+pub(super) struct Ends {
+    pub(super) hypotheses: Vec<Hypothesis>,
     pub(super) model: Model,
 }
 
-impl<'c> Ends<'c> {
+impl Ends {
     /// All ends and flanges of the catalogue, in its order.
-    pub(super) fn of(catalogue: &'c Catalogue) -> Self {
+    pub(super) fn of(catalogue: &Catalogue) -> Self {
         let mut ends = Self { hypotheses: Vec::new(), model: Model::new(scales(&catalogue.ends)) };
-        for row in &catalogue.ends {
+        for (at, row) in catalogue.ends.iter().enumerate() {
             let genders = halves(row);
             let first = ends.hypotheses.len();
             for (i, &gender) in genders.iter().enumerate() {
@@ -89,14 +104,14 @@ impl<'c> Ends<'c> {
                     2 => Some(first + 1 - i),
                     _ => gender.is_none().then_some(first),
                 };
-                ends.hypotheses.push(Hypothesis { row: Connection::End(row), gender, opposite });
-                ends.model.push(&truths_of_end(row, gender));
+                ends.hypotheses.push(Hypothesis { row: Row::End(at), gender, opposite });
+                ends.model.push(&truths_of_end(row, gender), row.dn);
             }
         }
-        for flange in &catalogue.flanges {
+        for (at, flange) in catalogue.flanges.iter().enumerate() {
             let opposite = Some(ends.hypotheses.len());
-            ends.hypotheses.push(Hypothesis { row: Connection::Flange(flange), gender: None, opposite });
-            ends.model.push(&truths_of_flange(flange));
+            ends.hypotheses.push(Hypothesis { row: Row::Flange(at), gender: None, opposite });
+            ends.model.push(&truths_of_flange(flange), flange.dn);
         }
         ends
     }
@@ -320,9 +335,9 @@ pub const ORIGIN_HINTS: &[(Origin, &str, f64)] = &[
 ];
 
 /// Logarithm of how much oftener that family is met on machines of that origin.
-pub(super) fn ln_origin_hint(origin: Option<Origin>, family: &str) -> f64 {
+pub(super) fn ln_origin_hint(origin: Origin, family: &str) -> f64 {
     ORIGIN_HINTS
         .iter()
-        .find(|(of, name, _)| Some(*of) == origin && *name == family)
+        .find(|(of, name, _)| *of == origin && *name == family)
         .map_or(0.0, |(_, _, factor)| factor.ln())
 }

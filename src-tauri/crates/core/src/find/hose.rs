@@ -19,7 +19,7 @@ const COLUMNS: usize = 6;
 
 /// Mean amounts by which used hose leaves its limits, mm. A swollen tube reads a small bore; a burst
 /// braid is flared; a cover swells with oil and is abraded, and one that lies up to 0.5 mm outside
-/// the table is not rejected for it (rule L114). Common practice, no source.
+/// the table is not rejected for it (limit `worn-cover-margin`). Common practice, no source.
 const BORE_SWELLING_MM: f64 = 0.15;
 const BRAID_FLARING_MM: f64 = 0.1;
 const COVER_CHANGE_MM: f64 = 0.25;
@@ -39,21 +39,25 @@ const COVER_BEYOND_BORE_MM: (f64, f64) = (2.5, 35.0);
 const ONE_LIMIT_SCALE_MM: f64 = 0.8;
 
 /// Every hypothesis about the hose, and what each says of every reading.
-pub(super) struct Hoses<'c> {
-    pub(super) hypotheses: Vec<&'c HoseRow>,
+#[derive(Debug)]
+pub(super) struct Hoses {
     pub(super) model: Model,
 }
 
-impl<'c> Hoses<'c> {
-    /// All size rows of the catalogue, in its order.
-    pub(super) fn of(catalogue: &'c Catalogue) -> Self {
+/// The hypotheses: all size rows of the catalogue, in its order.
+pub(super) fn rows(catalogue: &Catalogue) -> Vec<&HoseRow> {
+    catalogue.hoses.iter().chain(&catalogue.twins).collect()
+}
+
+impl Hoses {
+    /// A hypothesis for each of [`rows`].
+    pub(super) fn of(catalogue: &Catalogue) -> Self {
         let types: HashMap<(&str, &str), &HoseType> =
             catalogue.types.iter().map(|kind| ((kind.standard.as_str(), kind.kind.as_str()), kind)).collect();
-        let mut hoses = Self { hypotheses: Vec::new(), model: Model::new(scales()) };
-        for row in catalogue.hoses.iter().chain(&catalogue.twins) {
-            hoses.hypotheses.push(row);
+        let mut hoses = Self { model: Model::new(scales()) };
+        for row in rows(catalogue) {
             let kind = types.get(&(row.standard.as_str(), row.kind.as_str())).copied();
-            hoses.model.push(&truths(row, kind));
+            hoses.model.push(&truths(row, kind), Some(row.dn));
         }
         hoses
     }

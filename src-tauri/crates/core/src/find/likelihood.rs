@@ -108,3 +108,135 @@ pub fn posterior(ln_weights: &[f64]) -> Vec<f64> {
     probabilities.iter_mut().for_each(|p| *p /= sum);
     probabilities
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use rstest::rstest;
+
+    /// The table of check values (scipy 1.17.1, numerical convolution beside it).
+    const CASES: &str = include_str!("../../../../../tests/vectors/likelihood_cases.csv");
+
+    struct Case(csv::StringRecord);
+
+    impl Case {
+        /// Columns: case, quantity, model, band_min, band_max, sigma, reading, wear_mean,
+        /// other_inputs, value, second_value, relative_difference, tolerance_rel, ...
+        fn of(id: &str) -> Self {
+            let rows = csv::Reader::from_reader(CASES.as_bytes()).into_records();
+            let mut rows = rows.map(|row| row.expect("a row"));
+            Self(rows.find(|row| row.get(0) == Some(id)).expect("the case is in the table"))
+        }
+
+        fn number(&self, column: usize) -> f64 {
+            self.0.get(column).expect("the column").parse().expect("a number")
+        }
+
+        #[track_caller]
+        fn holds(&self, got: f64) {
+            let (value, tolerance) = (self.number(9), self.number(12));
+            let difference = ((got - value) / value).abs();
+            assert!(difference <= tolerance, "{:?}: {got} differs by {difference:e}", self.0);
+        }
+    }
+
+    #[rstest]
+    #[case("LK-01")]
+    #[case("LK-03")]
+    #[case("LK-04")]
+    #[case("LK-05")]
+    #[case("LK-07")]
+    #[case("LK-08")]
+    fn a_band_has_the_certified_density(#[case] id: &str) {
+        let case = Case::of(id);
+        case.holds(ln_band(case.number(6), case.number(3), case.number(4), case.number(5)).exp());
+    }
+
+    #[test]
+    fn a_band_keeps_its_logarithm_far_outside() {
+        let case = Case::of("LK-09");
+        case.holds(ln_band(case.number(6), case.number(3), case.number(4), case.number(5)));
+    }
+
+    #[test]
+    fn a_maximum_has_the_certified_density() {
+        let case = Case::of("LK-11");
+        let scale = case.0.get(8).expect("inputs").trim_start_matches("tau=").parse().expect("a number");
+        case.holds(ln_at_most(case.number(6), case.number(4), scale, case.number(5)).exp());
+    }
+
+    #[test]
+    fn a_minimum_is_the_mirror_of_a_maximum() {
+        assert_eq!(ln_at_least(10.3, 10.0, 0.2, 0.1), ln_at_most(9.7, 10.0, 0.2, 0.1));
+    }
+
+    #[rstest]
+    #[case("LK-12")]
+    #[case("LK-13")]
+    fn a_worn_thread_has_the_certified_density(#[case] id: &str) {
+        let case = Case::of(id);
+        let [min, max, error, reading, mean] = [3, 4, 5, 6, 7].map(|column| case.number(column));
+        case.holds(ln_worn(reading, min, max, error, mean).exp());
+    }
+
+    #[rstest]
+    #[case("LK-15", 0)]
+    #[case("LK-16", 1)]
+    fn three_bands_have_the_certified_posterior(#[case] id: &str, #[case] class: usize) {
+        let case = Case::of(id);
+        let bands = [(12.85, 13.16, 0.5_f64), (13.30, 13.56, 0.3), (14.30, 14.55, 0.2)];
+        let ln =
+            bands.map(|(min, max, prior)| prior.ln() + ln_band(case.number(6), min, max, case.number(5)));
+        case.holds(posterior(&ln)[class]);
+    }
+
+    #[test]
+    fn a_gauge_has_the_certified_posterior() {
+        let ln =
+            [(0.5_f64, 0.05_f64), (0.3, 0.92), (0.2, 0.06)].map(|(prior, chance)| prior.ln() + chance.ln());
+        Case::of("LK-20").holds(posterior(&ln)[0]);
+    }
+
+    #[test]
+    fn posteriors_add_to_one_where_nothing_fits() {
+        assert_eq!(posterior(&[f64::NEG_INFINITY; 4]), vec![0.25; 4]);
+    }
+
+    /// Closed forms meet at the limits.
+    #[test]
+    fn densities_meet_at_their_limits() {
+        let unworn = ln_band(13.1, 13.05, 13.16, 0.02);
+        assert!((ln_worn(13.1, 13.05, 13.16, 0.02, 1e-6) - unworn).abs() < 1e-4, "no wear is no wear");
+        let point = ln_band(13.1, 13.1, 13.1, 0.02);
+        assert!(
+            (ln_band(13.1, 13.1 - 1e-7, 13.1 + 1e-7, 0.02) - point).abs() < 1e-6,
+            "a narrow band is a point"
+        );
+        let sharp = ln_band(13.1, 13.05, 13.16, 1e-9);
+        assert!((sharp + 0.11_f64.ln()).abs() < 1e-9, "without error the density is flat");
+    }
+
+    proptest::proptest! {
+        /// Every density is a number, or zero, however far the reading lies.
+        #[test]
+        fn densities_are_never_nan(x in -500.0..500.0_f64, min in 0.1..300.0_f64, width in 0.0..5.0_f64,
+                                   error in 0.001..20.0_f64, mean in 0.01..1.0_f64) {
+            for ln in [
+                ln_band(x, min, min + width, error),
+                ln_worn(x, min, min + width, error, mean),
+                ln_at_most(x, min, mean, error),
+                ln_at_least(x, min, mean, error),
+            ] {
+                proptest::prop_assert!(!ln.is_nan() && ln < 20.0, "{ln}");
+            }
+        }
+
+        /// Wear takes mass downwards only.
+        #[test]
+        fn wear_makes_large_readings_less_likely(over in 0.0..3.0_f64, mean in 0.02..0.5_f64) {
+            let (min, max) = (16.4, 16.66);
+            let worn = ln_worn(max + over, min, max, 0.05, mean);
+            proptest::prop_assert!(worn <= ln_band(max + over, min, max, 0.05) + 1e-9);
+        }
+    }
+}

@@ -16,7 +16,7 @@ pub(super) struct Possible<'c>(HashMap<(&'c str, &'c str), f64>);
 impl<'c> Possible<'c> {
     /// Ends that hold enough probability, and ends that the readings taken do not tell from the best:
     /// a prior alone never rules a dangerous partner out.
-    pub(super) fn of(ends: &Ends<'c>, belief: &Belief, probabilities: &[f64]) -> Self {
+    pub(super) fn of(catalogue: &'c Catalogue, ends: &Ends, belief: &Belief, probabilities: &[f64]) -> Self {
         let best = belief.ln_likelihood.iter().copied().fold(f64::NEG_INFINITY, f64::max);
         let mut sums: HashMap<(&str, &str), (f64, bool)> = HashMap::new();
         for (i, end) in ends.hypotheses.iter().enumerate() {
@@ -24,7 +24,8 @@ impl<'c> Possible<'c> {
             if !undecided && probabilities[i] < POSSIBLE / 2.0 {
                 continue;
             }
-            let sum = sums.entry((end.row.family(), end.row.size())).or_default();
+            let row = end.row(catalogue);
+            let sum = sums.entry((row.family(), row.size())).or_default();
             sum.0 += probabilities[i];
             sum.1 |= undecided;
         }

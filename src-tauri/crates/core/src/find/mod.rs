@@ -50,18 +50,37 @@ const SETTLED: f64 = 0.99;
 /// fitted the last hose used a wrong one. Common practice, no source.
 const MISMATCHED_MATES: f64 = 0.03;
 
+/// What is worked out of a catalogue once: every hypothesis, and what it says of every reading.
+#[derive(Debug)]
+pub(crate) struct Models {
+    hoses: Hoses,
+    ends: Ends,
+}
+
+impl Models {
+    fn of(catalogue: &Catalogue) -> &Self {
+        catalogue.finding.get_or_init(|| Self { hoses: Hoses::of(catalogue), ends: Ends::of(catalogue) })
+    }
+}
+
 /// What the readings say a hose and its ends were, and which reading to take next.
 ///
 /// # Errors
 /// A reading that can not be (negative, absurd, two ends with one role), with the path of its field
 /// and what would be right.
 pub fn find(catalogue: &Catalogue, readings: &Readings) -> Result<Found, FindError> {
-    error::validate(readings)?;
-    let hoses = Hoses::of(catalogue);
-    let ends = Ends::of(catalogue);
-    let mut job = Job::read(catalogue, &hoses, &ends, readings)?;
-    job.couple(&hoses, &ends);
-    Ok(job.answer(catalogue, &hoses, &ends))
+    let models = Models::of(catalogue);
+    let job = Job::read(catalogue, models, readings)?;
+    Ok(Found { next: job.next(models), ..job.answer(catalogue, models) })
+}
+
+/// The same without the next reading, for a screen that follows each key.
+///
+/// # Errors
+/// As [`find`].
+pub fn candidates(catalogue: &Catalogue, readings: &Readings) -> Result<Found, FindError> {
+    let models = Models::of(catalogue);
+    Ok(Job::read(catalogue, models, readings)?.answer(catalogue, models))
 }
 
 /// One job's readings and beliefs.
@@ -85,95 +104,93 @@ struct End {
 }
 
 impl Job {
-    fn read(
-        catalogue: &Catalogue,
-        hoses: &Hoses<'_>,
-        ends: &Ends<'_>,
-        readings: &Readings,
-    ) -> Result<Self, FindError> {
+    fn read(catalogue: &Catalogue, models: &Models, readings: &Readings) -> Result<Self, FindError> {
+        error::validate(readings)?;
         let caliper = readings.caliper_error_mm.unwrap_or(CALIPER_ERROR).get();
-        let hose = readings.hose.clone().unwrap_or_default();
-        let hose_seen = hose::seen(&hose, caliper);
-        let text = hose.print.as_deref().unwrap_or_default();
-        let print = print::evidence(catalogue, text, &hoses.hypotheses)?;
-        let mut likelihood = hoses.model.ln_likelihood(&hose_seen);
+        let model = &models.hoses.model;
+        let (hose_seen, text) = match &readings.hose {
+            Some(hose) => (hose::seen(hose, caliper), hose.print.as_deref().unwrap_or_default()),
+            None => (Vec::new(), ""),
+        };
+        let print = print::evidence(catalogue, text, &hose::rows(catalogue))?;
+        let mut likelihood = model.ln_likelihood(&hose_seen);
         likelihood.iter_mut().zip(&print.rows).for_each(|(ln, print)| *ln += print);
-        let unknown = hoses.model.ln_likelihood_of_unknown(&hose_seen) + print.unknown;
-        let hose = Belief::new(hoses.model.ln_prior(), likelihood, unknown);
-        let ends = [Role::A, Role::B].map(|role| End::read(ends, readings, role, caliper));
+        let unknown = model.ln_likelihood_of_unknown(&hose_seen) + print.unknown;
+        let mut hose = Belief::new(model.ln_prior(), likelihood, unknown);
+        let mut ends =
+            [Role::A, Role::B].map(|role| End::read(catalogue, &models.ends, readings, role, caliper));
+        couple(models, &mut hose, &mut ends);
         Ok(Self { caliper, hose_seen, hose, print: print.rows, ends })
     }
 
-    /// Ties the sizes of hose and ends.
-    fn couple(&mut self, hoses: &Hoses<'_>, ends: &Ends<'_>) {
-        let hose_bins: Vec<usize> = hoses.hypotheses.iter().map(|row| coupling::bin(Some(row.dn))).collect();
-        let end_bins: Vec<usize> = ends.hypotheses.iter().map(|end| coupling::bin(end.row.dn())).collect();
-        let mut hose = coupling::Part { belief: &mut self.hose, bins: &hose_bins };
-        let mut parts: Vec<coupling::Part<'_>> = self
-            .ends
-            .iter_mut()
-            .map(|end| coupling::Part { belief: &mut end.belief, bins: &end_bins })
-            .collect();
-        coupling::couple(&mut hose, &mut parts);
-    }
-
-    fn answer(&self, catalogue: &Catalogue, hoses: &Hoses<'_>, ends: &Ends<'_>) -> Found {
-        let (of_hose, unknown) = self.hose.probabilities();
-        let mut next =
-            next::readings(Part::Hose, &hoses.model, &self.hose_seen, &of_hose, unknown, self.caliper);
-        let key = |i: usize| (hoses.model.class[i], self.print[i].to_bits());
-        let (found, unknown) = classes(&of_hose, unknown, key);
+    fn answer(&self, catalogue: &Catalogue, models: &Models) -> Found {
+        let (probabilities, unknown) = self.hose.probabilities();
+        let class = &models.hoses.model.class;
+        let (found, unknown) = classes(&probabilities, unknown, |i| (class[i], self.print[i].to_bits()));
         let mut settled = Settled { hose: is_settled(&found), ..Settled::default() };
-        let mut found_ends = Vec::new();
-        for end in &self.ends {
-            let (probabilities, unknown) = end.belief.probabilities();
-            let part = if end.role == Role::A { Part::A } else { Part::B };
-            next.extend(next::readings(part, &ends.model, &end.seen, &probabilities, unknown, self.caliper));
-            if end.is_read {
-                let (found, is_settled) = end.answer(catalogue, ends, &probabilities, unknown);
-                match end.role {
-                    Role::A => settled.a = is_settled,
-                    Role::B => settled.b = is_settled,
-                }
-                found_ends.push(found);
+        let rows = hose::rows(catalogue);
+        let mut ends = Vec::new();
+        for end in self.ends.iter().filter(|end| end.is_read) {
+            let (found, is_settled) = end.answer(catalogue, &models.ends);
+            match end.role {
+                Role::A => settled.a = is_settled,
+                Role::B => settled.b = is_settled,
             }
+            ends.push(found);
         }
-        next.sort_by(|a, b| b.gain_bits.total_cmp(&a.gain_bits));
         Found {
-            hose: found.iter().filter_map(|class| hose_candidate(class, hoses)).collect(),
-            ends: found_ends,
+            hose: found.iter().filter_map(|class| hose_candidate(class, &rows)).collect(),
+            ends,
             unknown: UnknownHose { hose: unknown },
             settled,
-            next,
+            next: Vec::new(),
         }
+    }
+
+    fn next(&self, models: &Models) -> Vec<NextReading> {
+        let hose = &models.hoses.model;
+        let mut next = next::readings(Part::Hose, hose, &self.hose_seen, &self.hose, self.caliper);
+        for end in &self.ends {
+            let part = match end.role {
+                Role::A => Part::A,
+                Role::B => Part::B,
+            };
+            next.extend(next::readings(part, &models.ends.model, &end.seen, &end.belief, self.caliper));
+        }
+        next.sort_by(|a, b| b.gain_bits.total_cmp(&a.gain_bits));
+        next
     }
 }
 
+/// Ties the sizes of hose and ends.
+fn couple(models: &Models, hose: &mut Belief, ends: &mut [End]) {
+    let mut hose = coupling::Part { belief: hose, bins: &models.hoses.model.bins };
+    let mut parts: Vec<coupling::Part<'_>> = ends
+        .iter_mut()
+        .map(|end| coupling::Part { belief: &mut end.belief, bins: &models.ends.model.bins })
+        .collect();
+    coupling::couple(&mut hose, &mut parts);
+}
+
 impl End {
-    fn read(ends: &Ends<'_>, readings: &Readings, role: Role, caliper: f64) -> Self {
+    fn read(catalogue: &Catalogue, ends: &Ends, readings: &Readings, role: Role, caliper: f64) -> Self {
         let of = |halves: &[EndReadings]| {
             let half = halves.iter().find(|half| half.role == role);
             half.map(|half| end::seen(half, caliper)).unwrap_or_default()
         };
         let (seen, mate) = (of(&readings.ends), of(&readings.mates));
-        let prior: Vec<f64> = ends
-            .model
-            .ln_prior()
-            .iter()
-            .zip(&ends.hypotheses)
-            .map(|(ln, end)| ln + end::ln_origin_hint(readings.origin, end.row.family()))
-            .collect();
+        let mut prior = ends.model.ln_prior();
+        if let Some(origin) = readings.origin {
+            for (ln, end) in prior.iter_mut().zip(&ends.hypotheses) {
+                *ln += end::ln_origin_hint(origin, end.row(catalogue).family());
+            }
+        }
         let mut likelihood = ends.model.ln_likelihood(&seen);
         let mut unknown = ends.model.ln_likelihood_of_unknown(&seen);
         if !mate.is_empty() {
-            let of_mate = ends.ln_likelihood_of_mate(&mate);
-            let of_unknown = ends.model.ln_likelihood_of_unknown(&mate);
-            let top = of_mate.iter().copied().fold(of_unknown, f64::max);
-            let any: f64 = prior.iter().zip(&of_mate).map(|(prior, mate)| (prior + mate - top).exp()).sum();
-            let mixed =
-                |ln: f64| ((1.0 - MISMATCHED_MATES) * (ln - top).exp() + MISMATCHED_MATES * any).ln() + top;
-            likelihood.iter_mut().zip(&of_mate).for_each(|(ln, mate)| *ln += mixed(*mate));
-            unknown += mixed(of_unknown);
+            let (of_mate, of_unknown) = mate_likelihood(ends, &prior, &mate);
+            likelihood.iter_mut().zip(of_mate).for_each(|(ln, mate)| *ln += mate);
+            unknown += of_unknown;
         }
         let is_in = |halves: &[EndReadings]| halves.iter().any(|half| half.role == role);
         Self {
@@ -185,25 +202,20 @@ impl End {
         }
     }
 
-    fn answer(
-        &self,
-        catalogue: &Catalogue,
-        ends: &Ends<'_>,
-        probabilities: &[f64],
-        unknown: f64,
-    ) -> (EndFound, bool) {
+    fn answer(&self, catalogue: &Catalogue, ends: &Ends) -> (EndFound, bool) {
+        let (probabilities, unknown) = self.belief.probabilities();
         let key = |i: usize| (ends.model.class[i], if self.mate_is_read { ends.mate_class(i) } else { 0 });
-        let (found, unknown) = classes(probabilities, unknown, key);
-        let possible = Possible::of(ends, &self.belief, probabilities);
+        let (found, unknown) = classes(&probabilities, unknown, key);
+        let possible = Possible::of(catalogue, ends, &self.belief, &probabilities);
         let threatened = found.first().is_some_and(|class| {
             class.members.iter().any(|&i| {
-                let row = ends.hypotheses[i].row;
+                let row = ends.hypotheses[i].row(catalogue);
                 possible.threatens(catalogue, row.family(), row.size())
             })
         });
         let answer = EndFound {
             role: self.role,
-            candidates: found.iter().filter_map(|class| end_candidate(class, ends)).collect(),
+            candidates: found.iter().filter_map(|class| end_candidate(class, catalogue, ends)).collect(),
             lookalikes: possible.pairs(catalogue),
             unknown,
         };
@@ -211,12 +223,24 @@ impl End {
     }
 }
 
+/// Logarithm of the likelihood of the mate's readings under each hypothesis and under none of them:
+/// mostly the mate is the other half, and now and then anything.
+fn mate_likelihood(ends: &Ends, ln_prior: &[f64], mate: &[(usize, Seen)]) -> (Vec<f64>, f64) {
+    let each = ends.ln_likelihood_of_mate(mate);
+    let unknown = ends.model.ln_likelihood_of_unknown(mate);
+    let top = each.iter().copied().fold(unknown, f64::max);
+    let anything: f64 = ln_prior.iter().zip(&each).map(|(prior, ln)| (prior + ln - top).exp()).sum();
+    let mixed =
+        |ln: f64| ((1.0 - MISMATCHED_MATES) * (ln - top).exp() + MISMATCHED_MATES * anything).ln() + top;
+    (each.into_iter().map(mixed).collect(), mixed(unknown))
+}
+
 fn is_settled(found: &[Class]) -> bool {
     found.first().is_some_and(|class| class.probability >= SETTLED)
 }
 
-fn hose_candidate(class: &Class, hoses: &Hoses<'_>) -> Option<HoseCandidate> {
-    let mut names = class.members.iter().map(|&i| hose_name(hoses.hypotheses[i]));
+fn hose_candidate(class: &Class, rows: &[&HoseRow]) -> Option<HoseCandidate> {
+    let mut names = class.members.iter().map(|&i| hose_name(rows[i]));
     let HoseName { standard, kind, dn, dash } = names.next()?;
     Some(HoseCandidate { standard, kind, dn, dash, probability: class.probability, also: names.collect() })
 }
@@ -225,16 +249,17 @@ fn hose_name(row: &HoseRow) -> HoseName {
     HoseName { standard: row.standard.clone(), kind: row.kind.clone(), dn: row.dn, dash: row.dash }
 }
 
-fn end_candidate(class: &Class, ends: &Ends<'_>) -> Option<EndCandidate> {
+fn end_candidate(class: &Class, catalogue: &Catalogue, ends: &Ends) -> Option<EndCandidate> {
     let (&first, rest) = class.members.split_first()?;
     let end = ends.hypotheses[first];
-    let also = rest.iter().map(|&i| ends.hypotheses[i].row);
+    let row = end.row(catalogue);
+    let also = rest.iter().map(|&i| ends.hypotheses[i].row(catalogue));
     Some(EndCandidate {
-        family: end.row.family().to_owned(),
-        standard: end.row.standard().to_owned(),
-        size: end.row.size().to_owned(),
-        dash: end.row.dash(),
-        thread: end.thread().map(str::to_owned),
+        family: row.family().to_owned(),
+        standard: row.standard().to_owned(),
+        size: row.size().to_owned(),
+        dash: row.dash(),
+        thread: end::thread(row).map(str::to_owned),
         gender: end.gender,
         probability: class.probability,
         also: also

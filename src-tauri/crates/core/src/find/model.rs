@@ -1,7 +1,9 @@
 //! Hypotheses in columns: one column for each reading, in it the few distinct truths, and for each
 //! hypothesis which of them it holds. A reading is worked out once for each distinct truth.
 
+use super::coupling;
 use super::truth::{Scale, Seen, Truth};
+use crate::quantity::Dn;
 use std::collections::HashMap;
 
 /// Probability, before any reading, that a part is none of the catalogue's. Common practice: rare
@@ -82,6 +84,8 @@ pub(super) struct Model {
     pub(super) columns: Vec<Column>,
     /// The class of each hypothesis: those that agree in every column.
     pub(super) class: Vec<u32>,
+    /// The bin of size of each hypothesis.
+    pub(super) bins: Vec<usize>,
     classes: HashMap<Vec<u16>, u32>,
     sizes: Vec<u32>,
 }
@@ -92,13 +96,14 @@ impl Model {
         Self {
             columns: scales.into_iter().map(|(key, scale)| Column::new(key, scale)).collect(),
             class: Vec::new(),
+            bins: Vec::new(),
             classes: HashMap::new(),
             sizes: Vec::new(),
         }
     }
 
-    /// Adds a hypothesis: a truth for each column, in their order.
-    pub(super) fn push(&mut self, truths: &[Truth]) {
+    /// Adds a hypothesis: a truth for each column, in their order, and its hose size.
+    pub(super) fn push(&mut self, truths: &[Truth], dn: Option<Dn>) {
         debug_assert_eq!(truths.len(), self.columns.len(), "a truth for each column");
         for (column, &truth) in self.columns.iter_mut().zip(truths) {
             column.push(truth);
@@ -111,13 +116,15 @@ impl Model {
         }
         self.sizes[class as usize] += 1;
         self.class.push(class);
+        self.bins.push(coupling::bin(dn));
     }
 
     /// Logarithm of the prior of each hypothesis: flat over classes, and even within one.
     pub(super) fn ln_prior(&self) -> Vec<f64> {
         let classes = self.sizes.len().max(1) as f64;
         let each = (1.0 - UNKNOWN_PRIOR) / classes;
-        self.class.iter().map(|&class| (each / f64::from(self.sizes[class as usize])).ln()).collect()
+        let of_class: Vec<f64> = self.sizes.iter().map(|&size| (each / f64::from(size)).ln()).collect();
+        self.class.iter().map(|&class| of_class[class as usize]).collect()
     }
 
     /// Logarithm of the likelihood of the readings under each hypothesis.

@@ -1,5 +1,6 @@
 //! Which reading to take next: the one that is expected to tell most.
 
+use super::belief::Belief;
 use super::end;
 use super::found::{NextReading, Part};
 use super::information::gain;
@@ -14,10 +15,10 @@ pub(super) fn readings(
     of: Part,
     model: &Model,
     seen: &[(usize, Seen)],
-    probabilities: &[f64],
-    unknown: f64,
+    belief: &Belief,
     caliper: f64,
 ) -> Vec<NextReading> {
+    let (probabilities, unknown) = belief.probabilities();
     let is_idle = |column: usize| match of {
         Part::Hose => seen.iter().any(|(taken, _)| *taken == column),
         Part::A | Part::B => end::is_idle(column, seen),
@@ -27,7 +28,7 @@ pub(super) fn readings(
         .map(|(_, column)| NextReading {
             of,
             reading: column.key.to_owned(),
-            gain_bits: gain(&column.scale, &column.weights(probabilities, unknown), caliper),
+            gain_bits: gain(&column.scale, &column.weights(&probabilities, unknown), caliper),
             how: String::new(),
         })
         .filter(|next| next.gain_bits >= WORTH_TAKING_BITS)

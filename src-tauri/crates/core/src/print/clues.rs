@@ -271,7 +271,7 @@ fn inch_at(reader: &Reader<'_>, at: usize, clues: &Clues<'_>) -> Option<(Size, u
     let whole = reader.word(at)?.number().filter(|number| *number > 0.0 && *number <= 8.0);
     let follows_directly = reader.word(at + 1).is_some_and(|word| matches!(word.glue, ' ' | '-'));
     if let (Some(whole), Some(part), true) = (whole, fraction(at + 1), follows_directly) {
-        // The dash of 100R2-1 1/4 is not met; a dash number before a fraction is.
+        // Hose sizes stop at a few inches: a larger whole number before a fraction is another mark.
         if whole.fract() == 0.0 && whole <= 4.0 {
             return Some((inches(whole + part), 3 + unit(at + 3)));
         }
