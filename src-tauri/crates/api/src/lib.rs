@@ -11,6 +11,7 @@ mod sheet;
 
 pub use answer::{Answer, document, question};
 pub use error::{ApiError, Code};
+pub use sheet::{end_name, key, sheet};
 
 use chrono::{DateTime, NaiveDate, Utc};
 use hosewright_core::catalogue::Catalogue;
@@ -100,11 +101,11 @@ impl Api {
         self.world.now().date_naive()
     }
 
-    fn new_code(&mut self) -> tag::Code {
+    fn new_code(&mut self) -> tag::TagCode {
         let random = self.world.random();
         let mut bytes = [0; 7];
         bytes.copy_from_slice(&random[..7]);
-        tag::Code::from_random(bytes)
+        tag::TagCode::from_random(bytes)
     }
 }
 

@@ -4,7 +4,7 @@ use super::File;
 use super::check::checked;
 use crate::{Answer, Api, ApiError};
 use hosewright_core::check::{Finding, Question, Verdict};
-use hosewright_core::tag::{self, Assembled, Code, Proof, TagContent};
+use hosewright_core::tag::{self, Assembled, TagCode, Proof, TagContent};
 use hosewright_papers::{Form, Label, LabelError, LabelSize};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -18,7 +18,7 @@ pub struct TagQuestion {
     pub question: Question,
     /// A code that the hose already has; a new one is made without.
     #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub code: Option<Code>,
+    pub code: Option<TagCode>,
     /// When it was assembled; the present day without.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub assembled: Option<Assembled>,
@@ -172,11 +172,19 @@ pub struct Scanned {
     pub codes: Vec<Scan>,
 }
 
+impl Answer<Scanned> {
+    /// The first code alone. `read` gives at least one.
+    pub fn first(self) -> Answer<Scan> {
+        let content = self.content.codes.into_iter().next().unwrap_or_default();
+        Answer { content, catalogue: self.catalogue, program: self.program }
+    }
+}
+
 /// One code of a picture.
 #[derive(Debug, Clone, Default, PartialEq, Serialize, JsonSchema, TS)]
 pub struct Scan {
     /// The tag's code, where it is a tag.
-    pub code: Option<Code>,
+    pub code: Option<TagCode>,
     /// All that the tag says; none where it holds its code alone.
     #[serde(flatten)]
     pub tag: Option<TagContent>,
@@ -212,7 +220,7 @@ pub fn read(api: &mut Api, asked: ReadQuestion, picture: &[u8]) -> Result<Answer
 fn scan(text: String) -> Scan {
     match tag::read(&text) {
         Ok(tag) => Scan { code: Some(tag.code), tag: Some(tag), text, problem: None },
-        Err(problem) => match text.trim().parse::<Code>() {
+        Err(problem) => match text.trim().parse::<TagCode>() {
             Ok(code) => Scan { code: Some(code), text, ..Scan::default() },
             Err(_) => Scan { text, problem: Some(problem.to_string()), ..Scan::default() },
         },

@@ -4,10 +4,8 @@
 use super::row::Row;
 use crate::{Api, ApiError, PROGRAM};
 use hosewright_core::check::{Question, check};
-use hosewright_core::record::{
-    Assembly, Body, Fitted, HoursRead, Machine, MachineId, NotProved, Place, PlaceId, Proof, Site, SiteId, TagCode,
-    TakenOff,
-};
+use hosewright_core::record::{Assembly, Body, Fitted, HoursRead, Machine, MachineId, NotProved, Place, PlaceId, Proof, Site, SiteId, TakenOff};
+use hosewright_core::tag::TagCode;
 use std::collections::HashMap;
 
 /// What there is and what is to be written.

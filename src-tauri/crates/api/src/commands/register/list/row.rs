@@ -4,7 +4,7 @@ use super::columns as column;
 use chrono::NaiveDate;
 use hosewright_core::catalogue::Catalogue;
 use hosewright_core::quantity::{Bar, Degrees, Millimetres};
-use hosewright_core::record::TagCode;
+use hosewright_core::tag::TagCode;
 use hosewright_core::spec::{Cover, EndSpec, Gender, HoseRef, Line, Role, Service, Spec};
 use serde::de::DeserializeOwned;
 use serde_json::Value;
@@ -123,7 +123,7 @@ impl<'a> Cells<'a> {
         let known = |cell: &str| {
             let code = cell.to_uppercase();
             let found = catalogue.causes.iter().any(|cause| cause.code == code);
-            let codes = || catalogue.causes.iter().map(|cause| cause.code.as_str()).collect::<Vec<_>>().join(", ");
+            let codes = || catalogue.causes.iter().map(|cause| cause.code.to_string()).collect::<Vec<_>>().join(", ");
             if found { Ok(code) } else { Err(format!("cause: \"{cell}\" is no cause; there are {}", codes())) }
         };
         self.get(column::CAUSE).map(known).transpose()
