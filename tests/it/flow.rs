@@ -4,8 +4,10 @@ use hosewright_core::flow::{
     Elbow, FlowAnswer, FlowQuestion, Fluid, Regime, SurgeQuestion, flow, surge, velocity,
 };
 use hosewright_core::quantity::{Celsius, Degrees, LitresPerMinute, Metres, Millimetres};
-use hosewright_tests::flow_figures::{flow_cases, surge_cases, viscosity_cases};
+use hosewright_tests::flow_figures::flow_cases;
+use hosewright_tests::surge_figures::surge_cases;
 use hosewright_tests::vectors::{assert_all_agree, rows};
+use hosewright_tests::viscosity_figures::viscosity_cases;
 use proptest::prelude::*;
 use rstest::rstest;
 use serde_json::json;
