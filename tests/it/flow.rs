@@ -1,9 +1,13 @@
 //! Flow, viscosity and surge against published values, and what must hold of any line.
 
-use hosewright_core::flow::{Elbow, FlowQuestion, Fluid, Regime, SurgeQuestion, flow, surge, velocity};
+use hosewright_core::flow::{
+    Elbow, FlowAnswer, FlowQuestion, Fluid, Regime, SurgeQuestion, flow, surge, velocity,
+};
 use hosewright_core::quantity::{Celsius, Degrees, LitresPerMinute, Metres, Millimetres};
-use hosewright_tests::flow_figures::{flow_cases, surge_cases, viscosity_cases};
+use hosewright_tests::flow_figures::flow_cases;
+use hosewright_tests::surge_figures::surge_cases;
 use hosewright_tests::vectors::{assert_all_agree, rows};
+use hosewright_tests::viscosity_figures::viscosity_cases;
 use proptest::prelude::*;
 use rstest::rstest;
 use serde_json::json;
@@ -106,7 +110,10 @@ fn line(flow_l_min: f64, bore_mm: f64, length_m: f64, viscosity: f64) -> FlowQue
 }
 
 fn drop(question: &FlowQuestion) -> f64 {
-    flow(question).unwrap().pressure_drop_bar.unwrap().get()
+    match flow(question) {
+        Ok(FlowAnswer { pressure_drop_bar: Some(drop), .. }) => drop.get(),
+        other => panic!("no pressure drop: {other:?}"),
+    }
 }
 
 proptest! {

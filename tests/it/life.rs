@@ -117,7 +117,7 @@ fn histories(entered_old: bool) -> impl Strategy<Value = Vec<Record>> {
                 let entered = if entered_old && old { entered * time } else { 0.0 };
                 // Two that certainly failed, one that was certainly watched from new.
                 let entered = if i == 2 { 0.0 } else { entered };
-                Record::new(time, failed || i < 2, entered).unwrap()
+                Record::new(time, failed || i < 2, entered).unwrap_or_else(|error| panic!("{error}"))
             })
             .collect()
     })

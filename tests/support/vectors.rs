@@ -48,6 +48,11 @@ impl Row {
         self.maybe(column).unwrap_or_else(|| panic!("{}: {column} is empty", self.id()))
     }
 
+    /// What was found for this row, which must be something.
+    pub fn known<T>(&self, found: Option<T>) -> T {
+        found.unwrap_or_else(|| panic!("{}: no answer", self.id()))
+    }
+
     /// The numbers in a cell's words, in their order: `two-point: 46 mm2/s at 40 C` gives 46 and 40.
     pub fn numbers_in(&self, column: &str) -> Vec<f64> {
         self.text(column).split([' ', '=', '(', ')', ';', ',']).filter_map(|word| word.parse().ok()).collect()
@@ -133,4 +138,30 @@ pub fn assert_all_agree(file: &str, compared: &[Compared]) {
         })
         .collect();
     assert!(wrong.is_empty(), "{file}:\n{}", wrong.join("\n"));
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn compared(expected: f64, found: f64) -> Compared {
+        let (case, group, quantity) = ("A-1".to_owned(), "group".to_owned(), "value".to_owned());
+        Compared { case, group, quantity, expected, found, tolerance: 1e-9, digits: 8 }
+    }
+
+    #[test]
+    fn a_value_off_by_more_than_the_last_digits_rounding_does_not_agree() {
+        assert!(compared(9.2103555, 9.210_355_543).agrees());
+        assert!(!compared(9.2103555, 9.210_355_57).agrees());
+        assert!(!compared(0.0, 1e-7).agrees());
+        assert!(!compared(9.2103555, f64::NAN).agrees());
+    }
+
+    #[test]
+    #[should_panic(expected = "VEL-03 was not compared")]
+    fn a_row_left_out_is_noticed() {
+        let first: Vec<Compared> =
+            rows("flow_cases.csv").iter().take(1).map(|row| row.compare("bore_mm", 4.8, 8)).collect();
+        assert_all_agree("flow_cases.csv", &first);
+    }
 }

@@ -226,7 +226,7 @@ impl Dn {
     /// From the number as written; `None` when it is no plausible size (0 < DN <= 1000).
     pub fn new(number: f64) -> Option<Self> {
         let tenths = (number * 10.0).round();
-        (number.is_finite() && tenths >= 1.0 && tenths <= 10_000.0).then_some(Self(tenths as u16))
+        (1.0..=10_000.0).contains(&tenths).then_some(Self(tenths as u16))
     }
 
     /// The number as written.
@@ -237,7 +237,7 @@ impl Dn {
 
 impl std::fmt::Display for Dn {
     fn fmt(&self, to: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        if self.0 % 10 == 0 {
+        if self.0.is_multiple_of(10) {
             write!(to, "{}", self.0 / 10)
         } else {
             write!(to, "{}.{}", self.0 / 10, self.0 % 10)
@@ -255,7 +255,7 @@ impl FromStr for Dn {
 
 impl Serialize for Dn {
     fn serialize<S: serde::Serializer>(&self, to: S) -> Result<S::Ok, S::Error> {
-        if self.0 % 10 == 0 { to.serialize_u16(self.0 / 10) } else { to.serialize_f64(self.get()) }
+        if self.0.is_multiple_of(10) { to.serialize_u16(self.0 / 10) } else { to.serialize_f64(self.get()) }
     }
 }
 
