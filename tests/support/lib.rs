@@ -1,1 +1,3 @@
 //! Helpers that the tests share.
+
+pub mod route_figures;
