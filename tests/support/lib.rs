@@ -1,3 +1,6 @@
-//! Helpers that the tests share.
+//! Helpers that the tests share, and the comparisons with check values that stand in the figures.
 
+pub mod flow_figures;
+pub mod life_figures;
 pub mod route_figures;
+pub mod vectors;

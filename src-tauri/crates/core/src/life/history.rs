@@ -96,7 +96,7 @@ fn row_at(text: &str, position: Option<&Position>) -> u64 {
 pub fn read_csv(text: &str) -> Result<Vec<Record>, HistoryError> {
     let text = text.trim_start_matches('\u{feff}');
     let header = text.lines().find(|line| !line.trim().is_empty()).unwrap_or_default();
-    let decimal_comma = header.contains(';');
+    let decimal_comma = header.matches(';').count() > header.matches(',').count();
     let mut reader = csv::ReaderBuilder::new()
         .delimiter(if decimal_comma { b';' } else { b',' })
         .trim(csv::Trim::All)
