@@ -2,7 +2,8 @@
 
 use hosewright_core::check::Verdict;
 use hosewright_core::route::{Layout, Reason, RouteError, Routed, route};
-use hosewright_tests::route_figures::route_figures;
+use hosewright_tests::route_figures::route_cases;
+use hosewright_tests::vectors::rows;
 use proptest::prelude::*;
 use rstest::rstest;
 use serde_json::{Value, json};
@@ -28,33 +29,21 @@ fn u_bend(free_length_mm: f64) -> Value {
            "free_length_mm": free_length_mm, "hose_od_mm": 20, "min_bend_radius_mm": 75})
 }
 
-/// Elastica cases with closed forms (circular arcs, Jacobi elliptic functions, helices; Love, Treatise on the
-/// Mathematical Theory of Elasticity; Timoshenko and Gere, Theory of Elastic Stability) and from a general-purpose
-/// library's boundary value solver; each row names its own. What is asked for is 1 % in radius and 0.5 % in energy.
+/// Closed forms (circular arcs, Jacobi elliptic functions, helices; Love, Treatise on the Mathematical Theory of
+/// Elasticity; Timoshenko and Gere, Theory of Elastic Stability) and a general-purpose library's boundary value
+/// solver; each row names its own and its tolerance, mostly 1e-6, where 1 % in radius and 0.5 % in energy would do.
 #[test]
 fn shapes_agree_with_the_elastica_table() {
-    let figures = route_figures().expect("the table can be read and every row has a shape");
-    assert_eq!(figures.len(), 63, "rows with ports");
-    for row in &figures {
-        match row.radius_deviation {
-            Some(radius) => {
-                assert!(radius.abs() < 2e-6, "{}: radius off by {radius:.1e}", row.case);
-                assert!(
-                    row.energy_deviation.abs() < 1e-7,
-                    "{}: energy off by {:.1e}",
-                    row.case,
-                    row.energy_deviation
-                );
-            }
-            // Here the table has an upper bound of the energy alone.
-            None => assert!(
-                (-1e-4..1e-9).contains(&row.energy_deviation),
-                "{}: {:.1e}",
-                row.case,
-                row.energy_deviation
-            ),
-        }
-        assert!(row.residual < 2e-6, "{}: residual {:.1e}", row.case, row.residual);
+    let compared = route_cases();
+    let wrong: Vec<String> = compared
+        .iter()
+        .filter(|one| !one.agrees())
+        .map(|one| format!("{} {}: {} and not {}", one.case, one.quantity, one.found, one.expected))
+        .collect();
+    assert!(wrong.is_empty(), "{}", wrong.join("\n"));
+    // EC-1, the modulus of a planar figure of eight, is no shape that a hose can lie in.
+    for row in rows("elastica_cases.csv").iter().filter(|row| row.id() != "EC-1") {
+        assert!(compared.iter().any(|one| one.case == row.id()), "{} was not compared", row.id());
     }
 }
 
@@ -171,6 +160,23 @@ proptest! {
             let ratio = energy(&other) / energy(&plain);
             prop_assert!((ratio - 1.0).abs() < 1e-5, "{how}: energy {ratio} times");
         }
+    }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(24))]
+
+    #[test]
+    fn some_length_keeps_the_limit_in_any_layout(
+        from in unit_vector(), to in unit_vector(), way in unit_vector(),
+        gap in 0.0..500.0_f64, limit in 30.0..200.0_f64,
+    ) {
+        let end = way.map(|part| part * gap);
+        let sought = routed(json!({"a": port([0.0; 3], from), "b": port(end, to),
+                                   "hose_od_mm": 20, "min_bend_radius_mm": limit}));
+        let inside = sought.min_inside_radius_mm.map_or(f64::INFINITY, |inside| inside.get());
+        prop_assert!(inside >= limit * (1.0 - 1e-9), "{inside} is below {limit}");
+        prop_assert_ne!(sought.verdict, Verdict::Stop);
     }
 }
 
@@ -330,21 +336,6 @@ fn the_shortest_length_holds_in_every_pose() {
         routed.poses.iter().map(|bend| bend.min_inside_radius_mm.expect("it bends").get()).collect();
     assert!(inside.iter().all(|inside| *inside > 60.0 - 1e-6), "{inside:?}");
     assert!(inside.iter().any(|inside| *inside < 60.0 + 1e-3), "in one pose it is just kept: {inside:?}");
-}
-
-#[test]
-fn no_length_that_keeps_the_limit_is_an_error() {
-    // A port that faces the other within the rigid length can not be reached wide: the ends overlap.
-    let question = json!({"a": port([0.0; 3], [1.0, 0.0, 0.0]), "b": port([0.0, 200.0, 0.0], [1.0, 0.0, 0.0]),
-                          "poses": [{"b": port([0.0, 20.0, 0.0], [1.0, 0.0, 0.0])},
-                                    {"b": port([0.0, 3000.0, 0.0], [1.0, 0.0, 0.0])}],
-                          "hose_od_mm": 20, "min_bend_radius_mm": 1500});
-    let found = route(&layout(question));
-    if let Ok(routed) = &found {
-        assert_ne!(routed.verdict, Verdict::Stop, "what was found keeps the limit");
-    } else {
-        assert!(matches!(found, Err(RouteError::NoLength { .. })), "{found:?}");
-    }
 }
 
 /// A helix turns its Frenet frame against an untwisted one by its torsion times its length

@@ -156,3 +156,87 @@ fn grading(clamps: &Clamps) -> Grading {
     let lean = 2.0 - half_cosine(clamps.start) - half_cosine(clamps.end);
     Grading::for_pull(2.0 * lean / (1.0 - reach))
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// A plain congruential generator, so that every run sees the same.
+    struct Draw(u64);
+
+    impl Draw {
+        fn next(&mut self) -> f64 {
+            self.0 = self.0.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);
+            (self.0 >> 11) as f64 / (1_u64 << 53) as f64
+        }
+
+        fn vector(&mut self) -> Vector {
+            Vector([0; 3].map(|_| 2.0 * self.next() - 1.0))
+        }
+
+        fn unit(&mut self) -> Vector {
+            self.vector().unit().unwrap()
+        }
+
+        fn span(&mut self) -> Span {
+            let gap_mm = self.vector() * 400.0;
+            let length_mm = gap_mm.length() * (1.01 + 1.5 * self.next());
+            Span { gap_mm, start: self.unit(), end: self.unit(), length_mm }
+        }
+
+        /// Tangents that wander about at random between the clamps.
+        fn start(&mut self, mesh: &Mesh, clamps: &Clamps) -> Chain {
+            let waves = [0; 4].map(|_| self.vector() * 2.0);
+            let wander = |place: f64| {
+                let wave = |number: usize| (std::f64::consts::PI * (number + 1) as f64 * place).sin();
+                let sum = waves
+                    .iter()
+                    .enumerate()
+                    .fold(clamps.gap, |sum, (number, size)| sum + *size * wave(number));
+                sum + clamps.start * (1.0 - place) + clamps.end * place
+            };
+            let mut tangents: Vec<Vector> =
+                mesh.at.iter().map(|place| wander(*place).unit().unwrap()).collect();
+            (tangents[0], tangents[mesh.intervals()]) = (clamps.start, clamps.end);
+            Chain { tangents, force: Vector::ZERO }
+        }
+    }
+
+    #[test]
+    fn no_random_start_finds_a_shape_of_less_energy() {
+        let mut draw = Draw(1744);
+        let mut stepper = Stepper::default();
+        for case in 0..60 {
+            let span = draw.span();
+            let clamps = span.clamps();
+            let least = span.settle().unwrap().shape.unit_energy();
+            let mesh = Mesh::new(FINEST[0], grading(&clamps));
+            for _ in 0..8 {
+                let start = draw.start(&mesh, &clamps);
+                if let Some(chain) = settle(&mut stepper, &mesh, &clamps, start, 1e-4) {
+                    let energy = chain.energy(&mesh);
+                    assert!(energy > least * 0.99, "case {case}: {energy} and not {least} for {span:?}");
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn following_in_small_steps_gives_what_a_new_search_gives() {
+        let mut draw = Draw(1859);
+        for case in 0..60 {
+            let span = draw.span();
+            let settled = span.settle().unwrap();
+            let moved = Span { length_mm: span.length_mm * 1.01, ..span };
+            let followed = moved.follow(&settled.shape).unwrap();
+            let found = moved.settle().unwrap();
+            let energies: Vec<f64> =
+                std::iter::once(&found.shape).chain(&found.rival).map(Shape::unit_energy).collect();
+            let energy = followed.map(|shape| shape.unit_energy());
+            assert!(
+                energy.is_some_and(|own| energies.iter().any(|other| (own / other - 1.0).abs() < 1e-6)),
+                "case {case}: {energy:?}, searched {energies:?}"
+            );
+        }
+    }
+}
