@@ -11,6 +11,7 @@ mod sheet;
 
 pub use answer::{Answer, document, question};
 pub use error::{ApiError, Code};
+pub use sheet::{end_name, key, sheet};
 
 use chrono::{DateTime, NaiveDate, Utc};
 use hosewright_core::catalogue::Catalogue;

@@ -50,8 +50,8 @@ fn parts(build: &BuildSheet, words: &Words) -> Vec<(String, String)> {
     }).collect()
 }
 
-/// The name that serde gives a unit variant: the key of its words.
-pub(crate) fn key<T: serde::Serialize>(value: &T) -> String {
+/// The name of a choice in the contract, such as `non-conductive`: the key of its words.
+pub fn key<T: serde::Serialize>(value: &T) -> String {
     serde_json::to_value(value).ok().and_then(|value| value.as_str().map(str::to_owned)).unwrap_or_default()
 }
 

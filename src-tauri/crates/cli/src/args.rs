@@ -41,7 +41,10 @@ pub enum Command {
     Make {
         /// The same document that `check` takes.
         question: PathBuf,
-        /// Leave the sheet as a file: .pdf, .png or .svg (first page), .txt.
+        /// Insertion, ferrule, die set and crimp of each end, from your supplier, as a JSON list.
+        #[arg(long)]
+        settings: Option<PathBuf>,
+        /// Leave the sheet as a file: .pdf or .txt.
         #[arg(long)]
         out: Option<PathBuf>,
         /// Size of the paper.

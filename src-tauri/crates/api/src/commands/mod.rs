@@ -115,7 +115,8 @@ macro_rules! table {
         }
 
         /// All commands with their schemas and types.
-        pub fn described(config: &ts_rs::Config) -> Vec<Described> {
+        pub fn described() -> Vec<Described> {
+            let config = &ts_rs::Config::default();
             vec![$(Described {
                 name: $name,
                 input: schemars::schema_for!($input),
@@ -182,9 +183,9 @@ table! {
     "register.import" => register::import: register::Import => Answer<register::Imported>,
     "register.export" => register::export: register::Export => File,
     "register.bundle" => register::export_bundle: Nothing => File,
-    "register.merge" => register::merge: Nothing => Answer<register::Merge>,
-    "register.verify" => register::verify: Nothing => Answer<register::Checked>,
-    "register.rebuild" => register::rebuild: Nothing => Answer<register::Checked>,
+    "register.merge" => register::merge: Nothing => Answer<register::Merged>,
+    "register.verify" => register::verify: Nothing => Answer<register::Verified>,
+    "register.rebuild" => register::rebuild: Nothing => Answer<register::Verified>,
     "register.backup" => register::backup: Nothing => File,
-    "register.restore" => register::restore: Nothing => Answer<register::Checked>,
+    "register.restore" => register::restore: Nothing => Answer<register::Verified>,
 }

@@ -172,6 +172,14 @@ pub struct Scanned {
     pub codes: Vec<Scan>,
 }
 
+impl Answer<Scanned> {
+    /// The first code alone. `read` gives at least one.
+    pub fn first(self) -> Answer<Scan> {
+        let content = self.content.codes.into_iter().next().unwrap_or_default();
+        Answer { content, catalogue: self.catalogue, program: self.program }
+    }
+}
+
 /// One code of a picture.
 #[derive(Debug, Clone, Default, PartialEq, Serialize, JsonSchema, TS)]
 pub struct Scan {

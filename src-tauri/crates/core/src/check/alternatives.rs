@@ -4,7 +4,6 @@ use super::subject::{Hose, Subject, hose_name, same_size};
 use super::{Alternative, Finding, Verdict, cases, findings, gravest};
 use crate::catalogue::{HoseRow, Interchange, Provenance};
 use crate::quantity::{Bar, Millimetres};
-use crate::spec::{HoseRef, Spec};
 
 /// How many are worth showing.
 const SHOWN: usize = 8;
@@ -12,12 +11,11 @@ const SHOWN: usize = 8;
 /// The other hoses of the spec's size: what may be made first, nearest in pressure and bend first.
 pub(super) fn alternatives(subject: &Subject<'_>, own: &[Finding]) -> Vec<Alternative> {
     let Some(hose) = subject.hose else { return Vec::new() };
-    let types = subject.catalogue.types.iter();
-    let rows = types.flat_map(|kind| subject.catalogue.sizes(&kind.standard, &kind.kind));
+    let rows = subject.catalogue.hoses.iter().chain(&subject.catalogue.twins);
     let others = rows.filter(|row| same_size(row.dn, hose.row.dn) && !same_row(row, hose.row));
-    let mut tried: Vec<(f64, Alternative)> = others
-        .filter_map(|row| Some((distance(hose.row, row), tried(subject, hose, row, own)?)))
-        .collect();
+    let others = others.filter_map(|row| Hose::of(subject.catalogue, row));
+    let mut tried: Vec<(f64, Alternative)> =
+        others.map(|other| (distance(hose.row, other.row), tried(subject, hose, other, own))).collect();
     tried.sort_by(|(a_far, a), (b_far, b)| a.verdict.cmp(&b.verdict).then(a_far.total_cmp(b_far)));
     tried.into_iter().take(SHOWN).map(|(_, alternative)| alternative).collect()
 }
@@ -26,23 +24,20 @@ fn same_row(a: &HoseRow, b: &HoseRow) -> bool {
     a.standard == b.standard && a.kind == b.kind && a.dn == b.dn
 }
 
-/// The spec with that hose in the same service. None for a row whose type the tables do not have.
-fn tried(subject: &Subject<'_>, own: Hose<'_>, row: &HoseRow, own_findings: &[Finding]) -> Option<Alternative> {
-    let hose = HoseRef { standard: row.standard.clone(), kind: row.kind.clone(), dn: row.dn };
-    let spec = Spec { hose: Some(hose), ..subject.spec.clone() };
-    let with_it = Subject::of(subject.catalogue, subject.question, &spec).ok()?;
-    let findings = findings(&with_it);
+/// The spec with that hose in the same service.
+fn tried<'a>(subject: &Subject<'a>, own: Hose<'a>, other: Hose<'a>, own_findings: &[Finding]) -> Alternative {
+    let findings = findings(&subject.with(other));
     let verdict = gravest(&findings);
-    let mut grounds = advantages(own, row);
+    let mut grounds = advantages(own, other.row);
     grounds.extend(objections(findings, verdict, own_findings));
-    Some(Alternative {
-        standard: row.standard.clone(),
-        kind: row.kind.clone(),
-        dn: row.dn,
+    Alternative {
+        standard: other.row.standard.clone(),
+        kind: other.row.kind.clone(),
+        dn: other.row.dn,
         verdict,
         reasons: Vec::new(),
         grounds,
-    })
+    }
 }
 
 /// How far apart two hoses are in pressure and bend, each as a share of the spec's own. What is not

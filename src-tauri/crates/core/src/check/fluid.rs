@@ -1,6 +1,6 @@
 //! The fluid asked for, and what water does to a hose's limits.
 
-use crate::catalogue::{Basis, Catalogue, FluidClass, FluidGroup, FluidRow, Provenance};
+use crate::catalogue::{Basis, Catalogue, FluidClass, FluidGroup, FluidRow, OutOfScope, Provenance};
 use crate::quantity::Celsius;
 
 /// A fluid of the tables.
@@ -17,6 +17,14 @@ pub(super) type Temperature = (Celsius, Provenance);
 pub(super) struct WaterLimits {
     pub(super) hottest: Temperature,
     pub(super) coldest: Option<Temperature>,
+}
+
+/// Why a fluid is none of this trade's: by its name, or because it is another name of one that is not.
+pub(super) fn refused<'a>(catalogue: &'a Catalogue, asked: &str) -> Option<&'a OutOfScope> {
+    catalogue.out_of_scope(asked).or_else(|| {
+        let class = catalogue.fluid(asked).ok()?.class.as_str();
+        catalogue.out_of_scope(if class.starts_with("brake-fluid") { "brake-line" } else { class })
+    })
 }
 
 impl<'a> Fluid<'a> {

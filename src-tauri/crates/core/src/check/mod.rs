@@ -12,6 +12,7 @@ mod length;
 mod limit;
 mod overrides;
 mod rating;
+mod rivals;
 mod rules;
 mod subject;
 
@@ -32,7 +33,7 @@ use subject::Subject;
 /// missing is no error but a finding.
 pub fn check(catalogue: &Catalogue, question: &Question) -> Result<Checked, CheckError> {
     input::plausible(question)?;
-    let subject = Subject::of(catalogue, question, &question.spec)?;
+    let subject = Subject::of(catalogue, question)?;
     let findings = findings(&subject);
     let assembly = rating::assembly(&subject);
     Ok(Checked {

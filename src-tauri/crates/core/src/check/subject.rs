@@ -1,7 +1,9 @@
 //! What the rules look at: the question with its names already found in the tables.
 
+use super::fluid::{self, Fluid};
+use super::rivals::Rivals;
 use super::{CheckError, Evidence, Question};
-use crate::catalogue::{Basis, Catalogue, Connection, HoseRow, HoseType, Provenance};
+use crate::catalogue::{Basis, Catalogue, Connection, HoseRow, HoseType, OutOfScope, Provenance};
 use crate::find::EndFound;
 use crate::quantity::Dn;
 use crate::spec::{EndSpec, HoseRef, Role, Service, Spec};
@@ -10,11 +12,15 @@ use crate::spec::{EndSpec, HoseRef, Role, Service, Spec};
 pub(super) struct Subject<'a> {
     pub(super) catalogue: &'a Catalogue,
     pub(super) question: &'a Question,
-    /// The spec looked at: the question's own, or that of an alternative.
+    /// Its hose is that of the question; [`Subject::hose`] is the one looked at.
     pub(super) spec: &'a Spec,
     pub(super) service: &'a Service,
     pub(super) hose: Option<Hose<'a>>,
     pub(super) ends: Vec<End<'a>>,
+    pub(super) fluid: Option<Fluid<'a>>,
+    /// Why the fluid is none of this trade's.
+    pub(super) refused: Option<&'a OutOfScope>,
+    pub(super) rivals: Rivals<'a>,
 }
 
 /// The hose by name, size row and type.
@@ -25,21 +31,29 @@ pub(super) struct Hose<'a> {
 }
 
 /// An end and its row.
+#[derive(Clone, Copy)]
 pub(super) struct End<'a> {
     pub(super) spec: &'a EndSpec,
     pub(super) connection: Connection<'a>,
 }
 
 impl<'a> Subject<'a> {
-    /// Finds every name of the spec in the tables.
-    pub(super) fn of(
-        catalogue: &'a Catalogue,
-        question: &'a Question,
-        spec: &'a Spec,
-    ) -> Result<Self, CheckError> {
+    /// Finds every name of the question in the tables.
+    pub(super) fn of(catalogue: &'a Catalogue, question: &'a Question) -> Result<Self, CheckError> {
+        let spec = &question.spec;
+        let service = &question.service;
         let hose = spec.hose.as_ref().map(|name| Hose::named(catalogue, name)).transpose()?;
         let ends = spec.ends.iter().map(|end| End::of(catalogue, end)).collect::<Result<_, _>>()?;
-        Ok(Self { catalogue, question, spec, service: &question.service, hose, ends })
+        let fluid = service.fluid.as_deref().and_then(|asked| Fluid::named(catalogue, asked));
+        let refused = service.fluid.as_deref().and_then(|asked| fluid::refused(catalogue, asked));
+        let found = question.found.as_ref();
+        let rivals = found.map(|found| Rivals::plausible(catalogue, found)).unwrap_or_default();
+        Ok(Self { catalogue, question, spec, service, hose, ends, fluid, refused, rivals })
+    }
+
+    /// The same with another hose.
+    pub(super) fn with(&self, hose: Hose<'a>) -> Self {
+        Self { hose: Some(hose), ends: self.ends.clone(), rivals: self.rivals.clone(), ..*self }
     }
 
     pub(super) fn end(&self, role: Role) -> Option<&End<'a>> {
@@ -69,6 +83,11 @@ impl<'a> Hose<'a> {
             row: catalogue.hose(&name.standard, &name.kind, name.dn).map_err(unknown)?,
             kind: catalogue.hose_type(&name.standard, &name.kind).map_err(unknown)?,
         })
+    }
+
+    /// That row with its type. None where the tables do not have the type.
+    pub(super) fn of(catalogue: &'a Catalogue, row: &'a HoseRow) -> Option<Self> {
+        Some(Self { row, kind: catalogue.hose_type(&row.standard, &row.kind).ok()? })
     }
 }
 

@@ -2,7 +2,7 @@
 
 use super::date::{Made, four_digits, is_inch_fraction, month_and_year, plain};
 use super::names::{Mention, Names};
-use super::words::{Word, can_be, is_worn, legible, split_number};
+use super::words::{Word, can_be, legible, split_number};
 use crate::quantity::{Bar, Millimetres};
 use crate::spec::Cover;
 
@@ -93,7 +93,7 @@ pub(super) fn clues<'c>(words: &[Word], names: &Names<'c>) -> Clues<'c> {
     clues.kinds = take_mentions(&mut reader, |words, at| names.kind_at(words, at));
     clues.cover = take_cover(&mut reader);
     take_marked_sizes(&mut reader, &mut clues);
-    take_bare_numbers(&mut reader, &mut clues);
+    take_bare_numbers(&mut reader, &mut clues, names);
     if clues.made.is_none() {
         clues.made = take_late_date(&mut reader, clues.standards.is_empty() && clues.kinds.is_empty());
     }
@@ -297,21 +297,22 @@ fn dash_at(reader: &Reader<'_>, at: usize, clues: &Clues<'_>) -> Option<Size> {
     clues.sizes.is_empty().then_some(Size::Bare(number))
 }
 
-/// A bare number behind the type is its size; the last number of a GOST mark its pressure in MPa.
-fn take_bare_numbers(reader: &mut Reader<'_>, clues: &mut Clues<'_>) {
+/// Bare numbers behind the type: the first is its size, one that the type is rated at in bar its
+/// pressure, and so is the last number of a GOST mark, in MPa.
+fn take_bare_numbers(reader: &mut Reader<'_>, clues: &mut Clues<'_>, names: &Names<'_>) {
     let is_gost = clues.standards.iter().any(|mention| mention.names.iter().all(|name| name.starts_with("GOST")));
-    let Some(behind) = clues.kinds.first().map(|kind| kind.words.end) else { return };
-    for at in reader.free().filter(|&at| at >= behind) {
+    let Some(kind) = clues.kinds.first().cloned() else { return };
+    for at in reader.free().filter(|&at| at >= kind.words.end) {
         let Some(word) = reader.word(at) else { continue };
-        if clues.sizes.is_empty() {
-            if let Some(number) = word.whole().filter(|number| (2..=128).contains(number)) {
-                clues.sizes.push(Size::Bare(number));
-                reader.take(at..at + 1);
-            }
-        } else if is_gost && clues.pressure.is_none() && word.glue == '-' && !is_worn(&word.text) {
-            if word.number().is_some() {
-                clues.pressure =
-                    Some(Pressure { figure: word.text.clone(), unit_bar: 10.0, is_marked: true });
+        let Some(number) = word.number() else { continue };
+        let size = word.whole().filter(|number| clues.sizes.is_empty() && (2..=128).contains(number));
+        if let Some(size) = size {
+            clues.sizes.push(Size::Bare(size));
+            reader.take(at..at + 1);
+        } else if clues.pressure.is_none() {
+            let unit_bar = if is_gost && word.glue == '-' { 10.0 } else { 1.0 };
+            if names.is_rated(&kind, number * unit_bar) {
+                clues.pressure = Some(Pressure { figure: word.text.clone(), unit_bar, is_marked: true });
                 reader.take(at..at + 1);
             }
         }

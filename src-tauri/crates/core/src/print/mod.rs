@@ -85,7 +85,7 @@ const LN_MISREAD: f64 = -9.2;
 const LN_OTHER_PRESSURE: f64 = -3.0;
 /// Logarithm of the chance that a hose of none of the tables bears that standard, type, size or
 /// pressure.
-const LN_BY_CHANCE: f64 = -3.0;
+const LN_BY_CHANCE: f64 = -4.5;
 
 /// Reads what stands on a cover. Worn letters are given as `?` or `.` (one) and `*` or `...` (any
 /// number).
@@ -96,7 +96,7 @@ pub fn read(catalogue: &Catalogue, text: &str) -> Result<Printed, PrintError> {
     let names = Names::of(catalogue);
     let clues = clues_of(&names, text)?;
     let consistent: Vec<(&HoseRow, Fit)> = all_rows(catalogue)
-        .map(|row| (row, Fit::of(row, &clues)))
+        .map(|row| (row, Fit::of(catalogue, row, &clues)))
         .filter(|(_, fit)| fit.is_consistent())
         .collect();
     let says_hose = !(clues.standards.is_empty() && clues.kinds.is_empty() && clues.sizes.is_empty());
@@ -136,7 +136,7 @@ pub(crate) fn evidence(
     let clues = clues_of(&names, text)?;
     let against = |fits: Option<bool>, ln: f64| if fits == Some(false) { ln } else { 0.0 };
     let ln_likelihood = |row: &&HoseRow| {
-        let fit = Fit::of(row, &clues);
+        let fit = Fit::of(catalogue, row, &clues);
         against(fit.standard, LN_MISREAD)
             + against(fit.kind, LN_MISREAD)
             + against(fit.size, LN_MISREAD)
@@ -231,10 +231,20 @@ fn size(clues: &Clues<'_>, consistent: &[(&HoseRow, Fit)], named: Option<&HoseRo
     (dn, dash)
 }
 
+/// Every row that can be meant. Of the sizes of a type those at the printed pressure, where there are
+/// any; a type without one stays where the print names it with its standard, because ratings differ
+/// between editions and several standards stand on one hose.
 fn candidates(consistent: &[(&HoseRow, Fit)]) -> Vec<PrintCandidate> {
-    let mut rows = consistent.to_vec();
-    keep_if_any(&mut rows, |(_, fit)| fit.pressure == Some(true));
-    rows.into_iter()
+    let is_of = |a: &HoseRow, b: &HoseRow| a.standard == b.standard && a.kind == b.kind;
+    consistent
+        .chunk_by(|(a, _), (b, _)| is_of(a, b))
+        .flat_map(|sizes| {
+            let at_pressure = sizes.iter().any(|(_, fit)| fit.pressure == Some(true));
+            sizes.iter().filter(move |(_, fit)| match fit.pressure {
+                None | Some(true) => true,
+                Some(false) => !at_pressure && fit.standard == Some(true) && fit.kind == Some(true),
+            })
+        })
         .map(|(row, _)| PrintCandidate {
             standard: row.standard.clone(),
             kind: row.kind.clone(),

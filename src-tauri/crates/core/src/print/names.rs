@@ -9,6 +9,7 @@ pub(super) struct Names<'c> {
     standards: Vec<(&'c str, Vec<String>)>,
     /// Each type name once.
     kinds: Vec<(&'c str, String)>,
+    catalogue: &'c Catalogue,
 }
 
 /// One place in the print, and the names it can be.
@@ -24,7 +25,7 @@ const LONGEST_KIND: usize = 8;
 
 impl<'c> Names<'c> {
     pub(super) fn of(catalogue: &'c Catalogue) -> Self {
-        let mut names = Self { standards: Vec::new(), kinds: Vec::new() };
+        let mut names = Self { standards: Vec::new(), kinds: Vec::new(), catalogue };
         for row in &catalogue.types {
             if !names.standards.iter().any(|(standard, _)| *standard == row.standard) {
                 names.standards.push((&row.standard, spellings(&row.standard)));
@@ -37,13 +38,20 @@ impl<'c> Names<'c> {
         names
     }
 
+    /// Whether any size of such a type is rated at that many bar.
+    pub(super) fn is_rated(&self, kind: &Mention<'_>, bar: f64) -> bool {
+        let rows = self.catalogue.hoses.iter().chain(&self.catalogue.twins);
+        rows.filter(|row| kind.names.contains(&row.kind.as_str()))
+            .any(|row| row.max_working_pressure_bar.is_some_and(|rated| rated.get() == bar))
+    }
+
     /// The standard that begins at that word: the longest run of words that is one.
     pub(super) fn standard_at(&self, words: &[Word], at: usize) -> Option<Mention<'c>> {
         (1..=4).rev().find_map(|count| {
             let pattern = joined(words, at, count)?;
             let digits = pattern.chars().filter(char::is_ascii_digit).count();
             // Worn down to less than this a word is anything.
-            if is_worn(&pattern) && (digits < 2 || legible(&pattern) < 3) {
+            if is_worn(&pattern) && (digits < 2 || legible(&pattern) < 3 || is_guesswork(&pattern)) {
                 return None;
             }
             let fits = |spelling: &String| can_be(&pattern, spelling);
@@ -76,7 +84,7 @@ impl<'c> Names<'c> {
         let has_letter = pattern.contains(|c: char| c.is_alphabetic());
         let has_digit = pattern.contains(|c: char| c.is_ascii_digit());
         // Every type has a digit in its name but those of GOST, printed by their Roman number.
-        if legible(pattern) < 2 || !has_letter || !(has_digit || pattern == "II") {
+        if legible(pattern) < 2 || is_guesswork(pattern) || !has_letter || !(has_digit || pattern == "II") {
             return Vec::new();
         }
         let short = format!("100{pattern}");
@@ -109,6 +117,11 @@ impl<'c> Names<'c> {
         });
         longer.max_by_key(|(_, kind)| kind.len()).map(|(name, _)| *name).into_iter().collect()
     }
+}
+
+/// Whether more letters are worn than can be read.
+fn is_guesswork(pattern: &str) -> bool {
+    2 * legible(pattern) < pattern.chars().count()
 }
 
 /// Words put together as one pattern.

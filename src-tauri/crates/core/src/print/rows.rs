@@ -2,22 +2,8 @@
 
 use super::clues::{Clues, Size};
 use super::words::can_be;
-use crate::catalogue::HoseRow;
+use crate::catalogue::{Catalogue, HoseRow};
 use crate::quantity::Dn;
-
-/// Sizes that are printed for each other: the standards' series and the trade's (ISO 4397 gives
-/// 6.3, 12.5, 31.5; DN 13, 20, 32, 50 are common forms of 12, 19, 31, 51).
-const ALIASES: [&[f64]; 9] = [
-    &[6.0, 6.3],
-    &[12.0, 12.5, 13.0],
-    &[19.0, 20.0],
-    &[31.0, 31.5, 32.0],
-    &[38.0, 40.0],
-    &[50.0, 51.0],
-    &[60.0, 63.0, 64.0],
-    &[75.0, 76.0, 80.0],
-    &[100.0, 102.0],
-];
 
 /// A bore in inches fits a row whose nominal bore is this near, mm: tables round inches.
 const INCH_TOLERANCE_MM: f64 = 0.45;
@@ -42,7 +28,7 @@ impl Fit {
         self.standard != Some(false) && self.kind != Some(false) && self.size != Some(false)
     }
 
-    pub(super) fn of(row: &HoseRow, clues: &Clues<'_>) -> Self {
+    pub(super) fn of(catalogue: &Catalogue, row: &HoseRow, clues: &Clues<'_>) -> Self {
         let any = |mentions: &[super::names::Mention<'_>], name: &str| {
             (!mentions.is_empty()).then(|| mentions.iter().any(|mention| mention.names.contains(&name)))
         };
@@ -50,26 +36,28 @@ impl Fit {
         Self {
             standard: any(&clues.standards, &row.standard),
             kind: any(&clues.kinds, &row.kind),
-            size: (!sizes.is_empty()).then(|| sizes.iter().all(|size| size_fits(size, row))),
+            size: (!sizes.is_empty()).then(|| sizes.iter().all(|size| size_fits(catalogue, size, row))),
             pressure: pressure_fits(row, clues),
         }
     }
 }
 
-fn size_fits(size: &Size, row: &HoseRow) -> bool {
+fn size_fits(catalogue: &Catalogue, size: &Size, row: &HoseRow) -> bool {
     match size {
-        Size::Dn(figure) => dn_fits(figure, row.dn),
+        Size::Dn(figure) => dn_fits(catalogue, figure, row.dn),
         Size::Dash(dash) => row.dash == Some(*dash),
         Size::Inch(bore) => (row.id_nom_mm.get() - bore).abs() <= INCH_TOLERANCE_MM,
-        Size::Bare(number) => row.dash.map(u32::from) == Some(*number) || dn_fits(&number.to_string(), row.dn),
+        Size::Bare(number) => {
+            row.dash.map(u32::from) == Some(*number) || dn_fits(catalogue, &number.to_string(), row.dn)
+        }
     }
 }
 
-/// Whether a printed nominal diameter is that row's, by any of its forms.
-fn dn_fits(figure: &str, dn: Dn) -> bool {
-    let is = |number: f64| can_be(figure.trim_start_matches('0'), &number.to_string());
-    let alias = ALIASES.iter().find(|forms| forms.contains(&dn.get()));
-    is(dn.get()) || alias.is_some_and(|forms| forms.iter().any(|form| is(*form)))
+/// Whether a printed nominal diameter is that row's, by any of its forms where it can be read.
+fn dn_fits(catalogue: &Catalogue, figure: &str, dn: Dn) -> bool {
+    let figure = figure.trim_start_matches('0');
+    let read: Option<Dn> = figure.parse().ok();
+    can_be(figure, &dn.to_string()) || read.is_some_and(|read| catalogue.is_one_size(read, dn))
 }
 
 /// Whether a printed nominal diameter is that row's to the letter.

@@ -20,7 +20,7 @@ pub fn export_bundle(api: &mut Api, _: Nothing, _: &[u8]) -> Result<File, ApiErr
 
 /// What a merge did.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema, TS)]
-pub struct Merge {
+pub struct Merged {
     /// Events that were new.
     pub added: u64,
     /// Events that were there already.
@@ -28,12 +28,12 @@ pub struct Merge {
     /// Events that wait for earlier ones of their device.
     pub held: u64,
     /// Series that do not fit.
-    pub refused: Vec<Bundled>,
+    pub refused: Vec<RefusedSeries>,
 }
 
 /// A series that was refused.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema, TS)]
-pub struct Bundled {
+pub struct RefusedSeries {
     /// Whose.
     pub device: DeviceId,
     /// From which number on.
@@ -46,12 +46,12 @@ pub struct Bundled {
 ///
 /// # Errors
 /// The bundle is not whole, or the register can not be written.
-pub fn merge(api: &mut Api, _: Nothing, bundle: &[u8]) -> Result<Answer<Merge>, ApiError> {
+pub fn merge(api: &mut Api, _: Nothing, bundle: &[u8]) -> Result<Answer<Merged>, ApiError> {
     let text = std::str::from_utf8(bundle)
         .map_err(|_| ApiError::input("", "this is no bundle of a register; a bundle is text in UTF-8"))?;
     let bundle = Bundle::read(text).map_err(|error| ApiError::input("", error))?;
     let merged = api.register()?.merge(&bundle)?;
-    let refused = merged.refused.iter().map(|series| Bundled {
+    let refused = merged.refused.iter().map(|series| RefusedSeries {
         device: series.device,
         from: series.from,
         why: match series.why {
@@ -59,13 +59,13 @@ pub fn merge(api: &mut Api, _: Nothing, bundle: &[u8]) -> Result<Answer<Merge>, 
             Refusal::BrokenChain => "broken-chain".to_owned(),
         },
     });
-    let merge = Merge { added: merged.added, had: merged.had, held: merged.held, refused: refused.collect() };
+    let merge = Merged { added: merged.added, had: merged.had, held: merged.held, refused: refused.collect() };
     Ok(api.answer(merge))
 }
 
 /// What a verification found.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema, TS)]
-pub struct Checked {
+pub struct Verified {
     /// Events looked at.
     pub events: u64,
     /// Devices that wrote them.
@@ -78,7 +78,7 @@ pub struct Checked {
 ///
 /// # Errors
 /// The register can not be read at all.
-pub fn verify(api: &mut Api, _: Nothing, _: &[u8]) -> Result<Answer<Checked>, ApiError> {
+pub fn verify(api: &mut Api, _: Nothing, _: &[u8]) -> Result<Answer<Verified>, ApiError> {
     let verified = api.register()?.verify()?;
     let words = &api.words;
     let faults = verified.faults.into_iter().map(|fault| {
@@ -91,7 +91,7 @@ pub fn verify(api: &mut Api, _: Nothing, _: &[u8]) -> Result<Answer<Checked>, Ap
         };
         words.say(key, &[("event", &fault.event), ("cause", &cause)])
     });
-    let checked = Checked { events: verified.events, devices: verified.devices, faults: faults.collect() };
+    let checked = Verified { events: verified.events, devices: verified.devices, faults: faults.collect() };
     Ok(api.answer(checked))
 }
 
@@ -99,7 +99,7 @@ pub fn verify(api: &mut Api, _: Nothing, _: &[u8]) -> Result<Answer<Checked>, Ap
 ///
 /// # Errors
 /// The register can not be read or written.
-pub fn rebuild(api: &mut Api, _: Nothing, _: &[u8]) -> Result<Answer<Checked>, ApiError> {
+pub fn rebuild(api: &mut Api, _: Nothing, _: &[u8]) -> Result<Answer<Verified>, ApiError> {
     api.register()?.rebuild()?;
     verify(api, Nothing {}, &[])
 }
@@ -124,7 +124,7 @@ pub fn backup(api: &mut Api, _: Nothing, _: &[u8]) -> Result<File, ApiError> {
 ///
 /// # Errors
 /// The backup is no register or is damaged: the open register stays as it is.
-pub fn restore(api: &mut Api, _: Nothing, backup: &[u8]) -> Result<Answer<Checked>, ApiError> {
+pub fn restore(api: &mut Api, _: Nothing, backup: &[u8]) -> Result<Answer<Verified>, ApiError> {
     let path = api.register()?.path().to_owned();
     let [incoming, restored] = ["incoming-part", "restored-part"].map(|name| beside(&path, name));
     let failed = |error: std::io::Error| ApiError::file(path.display().to_string(), error);

@@ -5,7 +5,7 @@ mod list;
 mod look;
 mod write;
 
-pub use copies::{Bundled, Checked, Merge, backup, export_bundle, merge, rebuild, restore, verify};
+pub use copies::{RefusedSeries, Verified, Merged, backup, export_bundle, merge, rebuild, restore, verify};
 pub use list::{Export, ExportKind, Import, Imported, RowRefused, export, import};
 pub use look::{
     DueList, DueQuestion, Hits, MachineQuestion, Overview, PlaceQuestion, Search, ShowQuestion, due, machine,

@@ -12,7 +12,7 @@ pub(super) fn fluid(subject: &Subject<'_>) -> Vec<Finding> {
     let Some(asked) = subject.service.fluid.as_deref() else {
         return vec![Finding::new(RULE, Verdict::Stop, cases::FLUID_MISSING).from(&practice())];
     };
-    let Some(fluid) = Fluid::named(subject.catalogue, asked) else {
+    let Some(fluid) = subject.fluid else {
         let unknown = Finding::new(RULE, Verdict::Stop, cases::FLUID_UNKNOWN);
         return vec![unknown.about("fluid", asked).from(&practice())];
     };

@@ -1,78 +1,33 @@
 //! Doubt about the original: the replacement must satisfy every original that is still plausible.
 
-use crate::catalogue::{Catalogue, HoseRow, Provenance};
+use crate::catalogue::{HoseRow, Provenance};
+use crate::check::rivals::{PLAUSIBLE, Rivals};
 use crate::check::subject::{Hose, Subject, hose_name, practice, same_size};
 use crate::check::{Evidence, Finding, Verdict, cases};
-use crate::find::HoseCandidate;
 use crate::quantity::{Bar, Celsius, Millimetres};
 
 const RULE: &str = "original";
-
-/// How much of the probability the originals looked at must hold.
-const PLAUSIBLE: f64 = 0.99;
 
 pub(super) fn original(subject: &Subject<'_>) -> Vec<Finding> {
     let Some(hose) = subject.hose else { return Vec::new() };
     let Some(found) = subject.found().filter(|found| says_something(found)) else {
         return vec![Finding::new(RULE, Verdict::Caution, cases::ORIGINAL_MISSING).from(&practice())];
     };
-    let rivals = Rivals::plausible(subject.catalogue, found);
-    let mut findings = pressure(hose.row, found, &rivals);
+    let rivals = &subject.rivals;
+    let mut findings = pressure(hose.row, found, rivals);
     if !rivals.rows.is_empty() {
-        findings.push(bore(hose.row, &rivals));
-        findings.extend(heat(subject, hose.row, &rivals));
-        findings.extend(cold(subject, hose.row, &rivals));
-        findings.extend(bend(subject, hose.row, &rivals));
-        findings.extend(vacuum(subject, hose, &rivals));
+        findings.push(bore(hose.row, rivals));
+        findings.extend(heat(subject, hose.row, rivals));
+        findings.extend(cold(subject, hose.row, rivals));
+        findings.extend(bend(subject, hose.row, rivals));
+        findings.extend(vacuum(subject, hose, rivals));
     }
     let compared = findings.into_iter().map(|finding| finding.about("hose", hose_name(hose.row)));
-    unknown(found, &rivals).into_iter().chain(compared).collect()
+    unknown(found, rivals).into_iter().chain(compared).collect()
 }
 
 fn says_something(found: &Evidence) -> bool {
     !found.hose.is_empty() || found.printed_pressure_bar.is_some()
-}
-
-/// The rows of the originals that together hold 99 %, with every row of their classes.
-struct Rivals<'a> {
-    rows: Vec<&'a HoseRow>,
-    /// Candidates that this catalogue does not have.
-    strange: usize,
-}
-
-impl<'a> Rivals<'a> {
-    fn plausible(catalogue: &'a Catalogue, found: &Evidence) -> Self {
-        let mut candidates: Vec<&HoseCandidate> = found.hose.iter().collect();
-        candidates.sort_by(|a, b| b.probability.total_cmp(&a.probability));
-        let mut rivals = Self { rows: Vec::new(), strange: 0 };
-        let mut held = 0.0;
-        for candidate in candidates {
-            if held >= PLAUSIBLE {
-                break;
-            }
-            held += candidate.probability;
-            let itself = (candidate.standard.as_str(), candidate.kind.as_str(), candidate.dn);
-            let also = candidate.also.iter().map(|name| (name.standard.as_str(), name.kind.as_str(), name.dn));
-            for (standard, kind, dn) in std::iter::once(itself).chain(also) {
-                match catalogue.hose(standard, kind, dn) {
-                    Ok(row) => rivals.rows.push(row),
-                    Err(_) => rivals.strange += 1,
-                }
-            }
-        }
-        rivals
-    }
-
-    /// The rival that asks most by a measure, and what it asks. Rivals without that figure ask nothing.
-    fn most(&self, asks: impl Fn(&HoseRow) -> Option<f64>) -> Option<(&'a HoseRow, f64)> {
-        let asked = self.rows.iter().filter_map(|row| Some((*row, asks(row)?)));
-        asked.max_by(|(_, a), (_, b)| a.total_cmp(b))
-    }
-
-    /// The rival that asks least.
-    fn least(&self, asks: impl Fn(&HoseRow) -> Option<f64>) -> Option<(&'a HoseRow, f64)> {
-        self.most(|row| asks(row).map(|asked| -asked)).map(|(row, asked)| (row, -asked))
-    }
 }
 
 /// A strange original asks for nothing that could be held against the spec.

@@ -1,6 +1,6 @@
 //! Heat and cold of the fluid and the air, against the hose and against what the fluid allows.
 
-use crate::catalogue::{HoseRow, Provenance};
+use crate::catalogue::{FluidGroup, HoseRow, Provenance};
 use crate::check::fluid::{Fluid, Temperature};
 use crate::check::limit::Limit;
 use crate::check::subject::{Hose, Subject, hose_name, practice};
@@ -61,24 +61,28 @@ fn missing(subject: &Subject<'_>) -> Vec<Finding> {
 fn heat(subject: &Subject<'_>, hose: Hose<'_>) -> Vec<Finding> {
     let Some(asked) = subject.service.fluid_max_c else { return Vec::new() };
     let of_hose = HEAT.at_most(asked.get(), hose.row.temp_max_c.get(), &heat_source(subject, hose.row));
-    let of_fluid = fluid(subject).and_then(|fluid| {
+    let of_fluid = subject.fluid.and_then(|fluid| {
         let (hottest, source) = hottest(hose, fluid)?;
         Some(FLUID_HEAT.at_most(asked.get(), hottest.get(), &source).about("fluid", &fluid.class.name))
     });
     std::iter::once(of_hose).chain(of_fluid).collect()
 }
 
-fn fluid<'a>(subject: &Subject<'a>) -> Option<Fluid<'a>> {
-    Fluid::named(subject.catalogue, subject.service.fluid.as_deref()?)
-}
-
 /// The lowest limit of this fluid: of every material the tube may be of, and of the hose standards
 /// where water is in it.
 fn hottest(hose: Hose<'_>, fluid: Fluid<'_>) -> Option<Temperature> {
-    let in_tubes = hose.kind.tube.iter().filter_map(|tube| fluid.in_tube(tube));
+    let tubes = hose.kind.tube.iter().filter(|tube| !row_is_for(hose, fluid, tube));
+    let in_tubes = tubes.filter_map(|tube| fluid.in_tube(tube));
     let in_tubes = in_tubes.filter_map(|row| Some((row.max_temp_c?, row.provenance.clone())));
     let by_standard = fluid.water_limits(&hose.row.standard).map(|limits| limits.hottest);
     in_tubes.chain(by_standard).min_by(|(a, _), (b, _)| a.get().total_cmp(&b.get()))
+}
+
+/// Whether the row's own limit is that of this fluid in this tube. It is for oil that the standard
+/// names, in NBR: the fluid table's figure there is that of the ordinary types, and types of
+/// heat-resistant NBR have a higher one.
+fn row_is_for(hose: Hose<'_>, fluid: Fluid<'_>, tube: &str) -> bool {
+    tube == "NBR" && fluid.class.group == FluidGroup::Oil && hose.kind.fluids.contains(&fluid.class.class)
 }
 
 fn cold(subject: &Subject<'_>, hose: Hose<'_>) -> Vec<Finding> {
@@ -86,7 +90,7 @@ fn cold(subject: &Subject<'_>, hose: Hose<'_>) -> Vec<Finding> {
     let source = row_source(subject, hose.row, hose.row.temp_min_c, cold_limit(hose.row));
     let of_hose = COLD.at_least(asked.get(), hose.row.temp_min_c.get(), &source);
     // Water freezes long before the hose gets stiff.
-    let frost = fluid(subject).and_then(|fluid| {
+    let frost = subject.fluid.and_then(|fluid| {
         let (coldest, source) = fluid.water_limits(&hose.row.standard)?.coldest?;
         Some(FROST.at_least(asked.get(), coldest.get(), &source).about("fluid", &fluid.class.name))
     });
