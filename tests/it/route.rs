@@ -342,9 +342,9 @@ fn the_shortest_length_holds_in_every_pose() {
 /// (differential geometry; tau = c / (r^2 + c^2)). Ports whose marks follow that frame twist the hose by as much.
 #[test]
 fn ports_that_turn_twist_the_hose_by_as_much() {
-    let (radius, rise) = (100.0, 100.0);
+    let (radius, rise) = (100.0_f64, 100.0_f64);
     let half = std::f64::consts::FRAC_1_SQRT_2;
-    let length = PI * (radius * radius + rise * rise as f64).sqrt();
+    let length = PI * (radius * radius + rise * rise).sqrt();
     let marked = |position: [f64; 3], direction: [f64; 3], up: [f64; 3]| json!({"position_mm": position, "direction": direction, "up": up});
     let question = json!({
         "a": marked([0.0; 3], [0.0, 0.0, 1.0], [1.0, 0.0, 0.0]),

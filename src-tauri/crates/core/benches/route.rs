@@ -1,6 +1,6 @@
 //! How long a routing takes: one pose from nothing, one that follows from its neighbour, and a travel.
 
-use criterion::{Criterion, black_box, criterion_group, criterion_main};
+use criterion::{Criterion, black_box};
 use hosewright_core::quantity::Millimetres;
 use hosewright_core::route::{Layout, Port, Pose, Span, Vector, route};
 
@@ -39,7 +39,8 @@ fn boom() -> Layout {
     }
 }
 
-fn routing(criterion: &mut Criterion) {
+fn main() {
+    let mut criterion = Criterion::default().sample_size(20).configure_from_args();
     criterion.bench_function("one pose, cold", |bench| bench.iter(|| black_box(span(0.0)).settle()));
     if let Ok(settled) = span(0.0).settle() {
         criterion.bench_function("one pose, followed", |bench| {
@@ -52,11 +53,5 @@ fn routing(criterion: &mut Criterion) {
     let sought = Layout { free_length_mm: None, ..boom };
     criterion
         .bench_function("shortest length over forty poses", |bench| bench.iter(|| route(black_box(&sought))));
+    criterion.final_summary();
 }
-
-criterion_group! {
-    name = benches;
-    config = Criterion::default().sample_size(20);
-    targets = routing
-}
-criterion_main!(benches);
