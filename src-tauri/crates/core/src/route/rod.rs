@@ -132,12 +132,18 @@ impl Span {
         }
     }
 
-    /// Settles a chain of the first of the finest meshes on all of them, and extrapolates.
+    /// Settles a chain of the first of the finest meshes on all of them, and extrapolates. None where it is
+    /// stable on a coarse mesh only and falls into another shape on a finer one.
     fn refined(&self, stepper: &mut Stepper, clamps: &Clamps, finest: &Mesh, start: Chain) -> Option<Shape> {
         let [first, second] = [4, 2].map(|stride| finest.every(stride));
         let coarse = settle(stepper, &first, clamps, start, 1e-9)?;
-        let middle = settle(stepper, &second, clamps, coarse.doubled(), 1e-9)?;
-        let fine = settle(stepper, finest, clamps, middle.doubled(), 1e-9)?;
+        let mut finer = |mesh: &Mesh, coarse: &Chain| {
+            let start = coarse.doubled();
+            let chain = settle(stepper, mesh, clamps, start.clone(), 1e-9)?;
+            (chain.distance(&start) < SAME).then_some(chain)
+        };
+        let middle = finer(&second, &coarse)?;
+        let fine = finer(finest, &middle)?;
         Some(Shape::extrapolated(
             self.length_mm,
             clamps,
@@ -237,6 +243,20 @@ mod tests {
                 energy.is_some_and(|own| energies.iter().any(|other| (own / other - 1.0).abs() < 1e-6)),
                 "case {case}: {energy:?}, searched {energies:?}"
             );
+        }
+    }
+
+    #[test]
+    fn a_shape_that_only_a_coarse_mesh_holds_is_not_taken() {
+        let span = Span {
+            gap_mm: Vector([319.644_562_770_022, -131.425_380_409_685, -215.893_862_976_63]),
+            start: Vector([-0.572_919_143_967_613, 0.244_041_021_016_856, -0.782_436_984_386_901]),
+            end: Vector([-0.863_860_820_620_707, 0.368_905_839_907_563, 0.343_005_778_200_039]),
+            length_mm: 526.709_811_741_262,
+        };
+        let settled = span.settle().unwrap();
+        for shape in std::iter::once(&settled.shape).chain(&settled.rival) {
+            assert!(shape.residual() < 1e-4, "residual {}", shape.residual());
         }
     }
 
