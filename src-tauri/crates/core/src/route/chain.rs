@@ -241,19 +241,16 @@ impl Stepper {
         let mut largest = 0.0_f64;
         let mut after = [0.0; 2];
         for (row, turn) in self.rows.iter().zip(&mut turns).rev() {
-            let mut load = [0.0; 2];
-            for i in 0..2 {
-                load[i] = row.closure[i].dot(more_force)
-                    - row.slope[i]
-                    - row.coupling[i][0] * after[0]
-                    - row.coupling[i][1] * after[1];
-            }
-            let angle = [
-                row.inverse[0][0] * load[0] + row.inverse[0][1] * load[1],
-                row.inverse[1][0] * load[0] + row.inverse[1][1] * load[1],
-            ];
+            let held = applied(row.coupling, after);
+            let angle = applied(
+                row.inverse,
+                [
+                    row.closure[0].dot(more_force) - row.slope[0] - held[0],
+                    row.closure[1].dot(more_force) - row.slope[1] - held[1],
+                ],
+            );
             *turn = row.frame[0] * angle[0] + row.frame[1] * angle[1];
-            largest = largest.max(angle[0].hypot(angle[1]));
+            largest = largest.max(turn.length());
             after = angle;
         }
         Step { turns, force: force + more_force, largest }
@@ -262,6 +259,10 @@ impl Stepper {
 
 fn transposed(m: Square) -> Square {
     [[m[0][0], m[1][0]], [m[0][1], m[1][1]]]
+}
+
+fn applied(m: Square, to: [f64; 2]) -> [f64; 2] {
+    m.map(|row| row[0] * to[0] + row[1] * to[1])
 }
 
 fn times(a: Square, b: Square) -> Square {

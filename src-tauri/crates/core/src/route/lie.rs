@@ -15,7 +15,7 @@ impl Changes {
         let field = "length_change_pct";
         let [least, greatest] = given.unwrap_or_default();
         for value in [least, greatest] {
-            if !(value.abs() <= 50.0) {
+            if !(-50.0..=50.0).contains(&value) {
                 let wanted = "a change in percent between -50 and 50";
                 return Err(RouteError::Number { field: field.to_owned(), value, wanted });
             }

@@ -13,11 +13,14 @@ const LARGEST_TURN: f64 = 0.7;
 /// chord for nothing the curvature is nil that way, and without it rounding would roll the shape at each step.
 const LEAST_SHIFT: f64 = 1e-6;
 
+/// A shape whose energy is convex only with more shift than this (beyond its load) can fall into another.
+const STABLE_SHIFT: f64 = 1e-4;
+
 /// Above this shift nothing is left of the step.
 const GREATEST_SHIFT: f64 = 1e16;
 
 /// Follows `chain` downhill, closed at every step, until its unbalanced load over what is usual is
-/// below `tolerance`. None when that does not come about.
+/// below `tolerance`. None when that does not come about, and where the shape would not be stable.
 pub(super) fn settle(
     stepper: &mut Stepper,
     mesh: &Mesh,
@@ -26,11 +29,15 @@ pub(super) fn settle(
     tolerance: f64,
 ) -> Option<Chain> {
     let mut damping = 0.0_f64;
+    let mut last_shift = f64::INFINITY;
     chain = chain.closed(mesh, clamps)?;
     for _ in 0..MOST_STEPS {
         let load = chain.unbalanced(mesh);
         if load < tolerance * (10.0 + chain.force.length()) {
-            return Some(chain);
+            // A start within a plane of symmetry may end on a pass between two shapes.
+            let stable = last_shift <= STABLE_SHIFT
+                || stepper.step(&chain, mesh, clamps, STABLE_SHIFT + load).is_some();
+            return stable.then_some(chain);
         }
         // A shift that goes to nothing with the load keeps the last steps quadratic even where the
         // least energy is not at one shape alone.
@@ -44,6 +51,7 @@ pub(super) fn settle(
             damping = shift;
         };
         damping /= 10.0;
+        last_shift = shift;
         let (energy, descent) = (chain.energy(mesh), chain.slope(mesh, &step.turns));
         // Close to the goal rounding hides the descent, and full steps are right.
         let near = step.largest < 1e-4;

@@ -132,12 +132,18 @@ impl Span {
         }
     }
 
-    /// Settles a chain of the first of the finest meshes on all of them, and extrapolates.
+    /// Settles a chain of the first of the finest meshes on all of them, and extrapolates. None where it is
+    /// stable on a coarse mesh only and falls into another shape on a finer one.
     fn refined(&self, stepper: &mut Stepper, clamps: &Clamps, finest: &Mesh, start: Chain) -> Option<Shape> {
         let [first, second] = [4, 2].map(|stride| finest.every(stride));
         let coarse = settle(stepper, &first, clamps, start, 1e-9)?;
-        let middle = settle(stepper, &second, clamps, coarse.doubled(), 1e-9)?;
-        let fine = settle(stepper, finest, clamps, middle.doubled(), 1e-9)?;
+        let mut finer = |mesh: &Mesh, coarse: &Chain| {
+            let start = coarse.doubled();
+            let chain = settle(stepper, mesh, clamps, start.clone(), 1e-9)?;
+            (chain.distance(&start) < SAME).then_some(chain)
+        };
+        let middle = finer(&second, &coarse)?;
+        let fine = finer(finest, &middle)?;
         Some(Shape::extrapolated(
             self.length_mm,
             clamps,
@@ -155,4 +161,123 @@ fn grading(clamps: &Clamps) -> Grading {
         |tangent: Vector| ((1.0 + tangent.dot(clamps.gap) / reach.max(1e-9)) / 2.0).clamp(0.0, 1.0).sqrt();
     let lean = 2.0 - half_cosine(clamps.start) - half_cosine(clamps.end);
     Grading::for_pull(2.0 * lean / (1.0 - reach))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// A plain congruential generator, so that every run sees the same.
+    struct Draw(u64);
+
+    impl Draw {
+        fn next(&mut self) -> f64 {
+            self.0 = self.0.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);
+            (self.0 >> 11) as f64 / (1_u64 << 53) as f64
+        }
+
+        fn vector(&mut self) -> Vector {
+            Vector([0; 3].map(|_| 2.0 * self.next() - 1.0))
+        }
+
+        fn unit(&mut self) -> Vector {
+            self.vector().unit().unwrap()
+        }
+
+        fn span(&mut self) -> Span {
+            let gap_mm = self.vector() * 400.0;
+            let length_mm = gap_mm.length() * (1.01 + 1.5 * self.next());
+            Span { gap_mm, start: self.unit(), end: self.unit(), length_mm }
+        }
+
+        /// Tangents that wander about at random between the clamps.
+        fn start(&mut self, mesh: &Mesh, clamps: &Clamps) -> Chain {
+            let waves = [0; 4].map(|_| self.vector() * 2.0);
+            let wander = |place: f64| {
+                let wave = |number: usize| (std::f64::consts::PI * (number + 1) as f64 * place).sin();
+                let sum = waves
+                    .iter()
+                    .enumerate()
+                    .fold(clamps.gap, |sum, (number, size)| sum + *size * wave(number));
+                sum + clamps.start * (1.0 - place) + clamps.end * place
+            };
+            let mut tangents: Vec<Vector> =
+                mesh.at.iter().map(|place| wander(*place).unit().unwrap()).collect();
+            (tangents[0], tangents[mesh.intervals()]) = (clamps.start, clamps.end);
+            Chain { tangents, force: Vector::ZERO }
+        }
+    }
+
+    #[test]
+    fn no_random_start_finds_a_shape_of_less_energy() {
+        let mut draw = Draw(1744);
+        let mut stepper = Stepper::default();
+        for case in 0..60 {
+            let span = draw.span();
+            let clamps = span.clamps();
+            let least = span.settle().unwrap().shape.unit_energy();
+            let mesh = Mesh::new(FINEST[0], grading(&clamps));
+            for _ in 0..8 {
+                let start = draw.start(&mesh, &clamps);
+                if let Some(chain) = settle(&mut stepper, &mesh, &clamps, start, 1e-4) {
+                    let energy = chain.energy(&mesh);
+                    assert!(energy > least * 0.99, "case {case}: {energy} and not {least} for {span:?}");
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn following_in_small_steps_gives_what_a_new_search_gives() {
+        let mut draw = Draw(1859);
+        for case in 0..60 {
+            let span = draw.span();
+            let settled = span.settle().unwrap();
+            let moved = Span { length_mm: span.length_mm * 1.01, ..span };
+            let followed = moved.follow(&settled.shape).unwrap();
+            let found = moved.settle().unwrap();
+            let energies: Vec<f64> =
+                std::iter::once(&found.shape).chain(&found.rival).map(Shape::unit_energy).collect();
+            let energy = followed.map(|shape| shape.unit_energy());
+            assert!(
+                energy.is_some_and(|own| energies.iter().any(|other| (own / other - 1.0).abs() < 1e-6)),
+                "case {case}: {energy:?}, searched {energies:?}"
+            );
+        }
+    }
+
+    #[test]
+    fn a_shape_that_only_a_coarse_mesh_holds_is_not_taken() {
+        let span = Span {
+            gap_mm: Vector([319.644_562_770_022, -131.425_380_409_685, -215.893_862_976_63]),
+            start: Vector([-0.572_919_143_967_613, 0.244_041_021_016_856, -0.782_436_984_386_901]),
+            end: Vector([-0.863_860_820_620_707, 0.368_905_839_907_563, 0.343_005_778_200_039]),
+            length_mm: 526.709_811_741_262,
+        };
+        let settled = span.settle().unwrap();
+        for shape in std::iter::once(&settled.shape).chain(&settled.rival) {
+            assert!(shape.residual() < 1e-4, "residual {}", shape.residual());
+        }
+    }
+
+    #[test]
+    fn a_hose_that_is_pushed_together_leaves_its_plane_when_that_bends_less() {
+        let pushed = |gap: f64| Span {
+            gap_mm: Vector([gap, 0.0, 0.0]),
+            start: Vector([1.0, 0.0, 0.0]),
+            end: Vector([1.0, 0.0, 0.0]),
+            length_mm: 1000.0,
+        };
+        let mut shape = pushed(800.0).settle().unwrap().shape;
+        for gap in (400..800).step_by(20).rev() {
+            let span = pushed(f64::from(gap));
+            let settled = span.settle().unwrap().shape;
+            // The plane shape of the elastica exists all along, but is not stable from about 620 mm down.
+            if let Some(followed) = span.follow(&shape).unwrap() {
+                let ratio = followed.unit_energy() / settled.unit_energy();
+                assert!((ratio - 1.0).abs() < 1e-6, "gap {gap}: {ratio} times the least energy");
+            }
+            shape = settled;
+        }
+    }
 }

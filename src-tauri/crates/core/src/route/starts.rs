@@ -5,7 +5,7 @@ use super::mesh::Mesh;
 use super::vector::Vector;
 
 /// Pieces of the curve when its length is measured.
-const PIECES: usize = 64;
+const PIECES: usize = 32;
 
 /// How far a bulge leans out of its plane, against its size.
 const SKEW: f64 = 0.3;
@@ -90,7 +90,7 @@ impl Curve<'_> {
             low = high;
             high *= 2.0;
         }
-        for _ in 0..12 {
+        for _ in 0..10 {
             let middle = (low + high) / 2.0;
             if measured(middle) < length { low = middle } else { high = middle }
         }
