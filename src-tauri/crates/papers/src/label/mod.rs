@@ -2,6 +2,7 @@
 
 mod compose;
 mod facts;
+mod lettering;
 mod qr;
 
 pub use facts::Fact;
@@ -122,8 +123,11 @@ pub fn label(tag: &TagContent, size: LabelSize, words: &Words) -> Result<Label, 
 
 /// The least height in whole mm at which a label of that width has room.
 fn needed_height(plan: &Plan, size: LabelSize) -> Option<f64> {
-    let heights = size.height_mm.ceil() as u32..=*SIDES_MM.end() as u32;
-    heights.map(f64::from).find(|height_mm| plan.label(LabelSize { height_mm: *height_mm, ..size }).is_some())
+    let has_room = |height_mm: &f64| plan.label(LabelSize { height_mm: *height_mm, ..size }).is_some();
+    let highest = *SIDES_MM.end();
+    let heights = size.height_mm.ceil() as u32..=highest as u32;
+    // A width that is too narrow for the words is so at any height.
+    has_room(&highest).then(|| heights.map(f64::from).find(has_room)).flatten()
 }
 
 impl Label {
