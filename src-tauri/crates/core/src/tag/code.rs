@@ -26,7 +26,7 @@ const POLYNOMIAL: u8 = 0b10_0101;
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, JsonSchema, TS)]
 #[schemars(with = "String")]
 #[ts(as = "String")]
-pub struct Code([u8; DATA]);
+pub struct TagCode([u8; DATA]);
 
 /// Why a typed code is none. Each message says what would be right.
 #[derive(Debug, Clone, PartialEq, Eq, Error)]
@@ -59,7 +59,7 @@ pub enum CodeError {
     },
 }
 
-impl Code {
+impl TagCode {
     /// A code from seven random bytes, of which 50 bits are used.
     pub fn from_random(bytes: [u8; 7]) -> Self {
         let mut bits = bytes.iter().fold(0_u64, |bits, byte| bits << 8 | u64::from(*byte));
@@ -103,14 +103,14 @@ fn times_x(value: u8) -> u8 {
     if doubled & 32 == 0 { doubled } else { doubled ^ POLYNOMIAL }
 }
 
-impl fmt::Display for Code {
+impl fmt::Display for TagCode {
     fn fmt(&self, to: &mut fmt::Formatter<'_>) -> fmt::Result {
         let [first, second, check] = self.groups();
         write!(to, "{first}-{second}-{check}")
     }
 }
 
-impl FromStr for Code {
+impl FromStr for TagCode {
     type Err = CodeError;
     fn from_str(text: &str) -> Result<Self, CodeError> {
         let mut values = Vec::with_capacity(DATA + 1);
@@ -127,13 +127,13 @@ impl FromStr for Code {
     }
 }
 
-impl Serialize for Code {
+impl Serialize for TagCode {
     fn serialize<S: Serializer>(&self, to: S) -> Result<S::Ok, S::Error> {
         to.collect_str(self)
     }
 }
 
-impl<'de> Deserialize<'de> for Code {
+impl<'de> Deserialize<'de> for TagCode {
     fn deserialize<D: Deserializer<'de>>(from: D) -> Result<Self, D::Error> {
         String::deserialize(from)?.parse().map_err(serde::de::Error::custom)
     }
@@ -145,7 +145,7 @@ mod tests {
 
     const PLACES: usize = DATA + 1;
 
-    fn whole(code: Code) -> [u8; PLACES] {
+    fn whole(code: TagCode) -> [u8; PLACES] {
         let mut places = [0; PLACES];
         places[..DATA].copy_from_slice(&code.0);
         places[DATA] = check(&code.0);
@@ -158,17 +158,17 @@ mod tests {
 
     /// The code whose characters at two places are those given; the check may be one of the two.
     fn with(at: usize, first: u8, second: u8) -> Option<[u8; PLACES]> {
-        let mut data = Code::from_random([0x1d, 0x5a, 0xc3, 0x42, 0x99, 0x07, 0xe6]).0;
+        let mut data = TagCode::from_random([0x1d, 0x5a, 0xc3, 0x42, 0x99, 0x07, 0xe6]).0;
         data[at] = first;
         if at + 1 < DATA {
             data[at + 1] = second;
-            return Some(whole(Code(data)));
+            return Some(whole(TagCode(data)));
         }
         // The check is set by the characters before it: another of them is turned until it fits.
         (0..32)
             .map(|turned| {
                 data[0] = turned;
-                whole(Code(data))
+                whole(TagCode(data))
             })
             .find(|places| places[DATA] == second)
     }
@@ -176,7 +176,7 @@ mod tests {
     /// Exhaustive: the sum is linear, so each place and each pair of characters is every case.
     #[test]
     fn every_wrong_character_is_caught() {
-        let right = whole(Code::from_random([7, 6, 5, 4, 3, 2, 1]));
+        let right = whole(TagCode::from_random([7, 6, 5, 4, 3, 2, 1]));
         let mut tried = 0;
         for at in 0..PLACES {
             for first in 0..32 {
@@ -226,7 +226,7 @@ mod tests {
 
     #[test]
     fn a_code_is_typed_as_one_likes() {
-        let code = Code::from_random([1, 2, 3, 4, 5, 6, 7]);
+        let code = TagCode::from_random([1, 2, 3, 4, 5, 6, 7]);
         let printed = code.to_string();
         assert_eq!(printed.len(), 13, "{printed}");
         assert_eq!(printed.parse(), Ok(code));
@@ -237,17 +237,17 @@ mod tests {
 
     #[test]
     fn what_is_no_code_says_why() {
-        assert!(matches!("7KQ4M".parse::<Code>(), Err(CodeError::Length { found: 5, .. })));
-        assert!(matches!("".parse::<Code>(), Err(CodeError::Length { found: 0, .. })));
-        assert!(matches!("7KQ4M-2XR9D-U".parse::<Code>(), Err(CodeError::Character { character: 'U', .. })));
-        assert!(matches!("7KQ4M-2XR9Ü-2".parse::<Code>(), Err(CodeError::Character { character: 'Ü', .. })));
+        assert!(matches!("7KQ4M".parse::<TagCode>(), Err(CodeError::Length { found: 5, .. })));
+        assert!(matches!("".parse::<TagCode>(), Err(CodeError::Length { found: 0, .. })));
+        assert!(matches!("7KQ4M-2XR9D-U".parse::<TagCode>(), Err(CodeError::Character { character: 'U', .. })));
+        assert!(matches!("7KQ4M-2XR9Ü-2".parse::<TagCode>(), Err(CodeError::Character { character: 'Ü', .. })));
     }
 
     #[test]
     fn fifty_bits_make_a_code_and_no_two_the_same() {
-        let last = Code::from_random([0xff; 7]);
+        let last = TagCode::from_random([0xff; 7]);
         assert!(last.to_string().starts_with("ZZZZZ-ZZZZZ-"), "{last}");
-        assert_ne!(Code::from_random([0, 0, 0, 0, 0, 0, 1]), Code::from_random([0; 7]));
-        assert_ne!(Code::from_random([2, 0, 0, 0, 0, 0, 0]), Code::from_random([0; 7]));
+        assert_ne!(TagCode::from_random([0, 0, 0, 0, 0, 0, 1]), TagCode::from_random([0; 7]));
+        assert_ne!(TagCode::from_random([2, 0, 0, 0, 0, 0, 0]), TagCode::from_random([0; 7]));
     }
 }

@@ -45,7 +45,7 @@ mod sum;
 mod write;
 
 pub use assembled::{Assembled, AssembledError};
-pub use code::{Code, CodeError};
+pub use code::{TagCode, CodeError};
 pub use read::{TagError, read};
 pub use write::write;
 
@@ -63,7 +63,7 @@ pub const GRAMMAR: u32 = 1;
 #[serde(deny_unknown_fields)]
 pub struct TagContent {
     /// The tag's own code.
-    pub code: Code,
+    pub code: TagCode,
     /// The assembly.
     pub spec: Spec,
     /// Pressure of the assembly, its weakest part's; none when that is not known.
@@ -117,7 +117,7 @@ pub(crate) mod example {
         )
         .expect("a spec");
         TagContent {
-            code: Code::from_random([1, 2, 3, 4, 5, 6, 7]),
+            code: TagCode::from_random([1, 2, 3, 4, 5, 6, 7]),
             spec,
             pressure_bar: Some(Bar(276.0)),
             line: Some(Line::CaseDrain),

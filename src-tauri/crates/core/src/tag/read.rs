@@ -2,7 +2,7 @@
 
 use super::name::{COVERS, DUTIES, GENDERS, LINES, unescape, value_of};
 use super::sum::sum;
-use super::{Code, CodeError, GRAMMAR, Proof, TagContent, write};
+use super::{TagCode, CodeError, GRAMMAR, Proof, TagContent, write};
 use crate::spec::{Adapter, EndSpec, HoseRef, Role, Spec};
 use std::str::FromStr;
 use thiserror::Error;
@@ -111,7 +111,7 @@ fn wrong(line: usize, text: &str, right: &str) -> TagError {
     TagError::Line { line, text: text.to_owned(), right: right.to_owned() }
 }
 
-fn head(line: &str) -> Result<Code, TagError> {
+fn head(line: &str) -> Result<TagCode, TagError> {
     let (version, code) =
         line.strip_prefix("HOSE TAG ").and_then(|rest| rest.split_once(' ')).ok_or(TagError::NotATag)?;
     let found = version.parse().map_err(|_| TagError::NotATag)?;
