@@ -2,7 +2,7 @@
 
 use hosewright_core::quantity::{Bar, Degrees, Dn, Millimetres};
 use hosewright_core::spec::{Adapter, Cover, Duty, EndSpec, Gender, HoseRef, Line, Role, Spec};
-use hosewright_core::tag::{self, Assembled, Code, Proof, TagContent, TagError};
+use hosewright_core::tag::{self, Assembled, Proof, TagCode, TagContent, TagError};
 use hosewright_papers::sheet::{Body, Paper, Section, Sheet, Step};
 use hosewright_papers::{Fact, Form, Ink, Label, LabelError, LabelSize, Op, label, table, to_pdf};
 use hosewright_words::{Language, Words};
@@ -107,7 +107,7 @@ fn content() -> impl Strategy<Value = TagContent> {
         Just(Proof::NoRig)
     ];
     (
-        any::<[u8; 7]>().prop_map(Code::from_random),
+        any::<[u8; 7]>().prop_map(TagCode::from_random),
         spec(),
         maybe(number()),
         maybe(line),
@@ -145,7 +145,7 @@ fn ordinary() -> TagContent {
         rating_bar: None,
     };
     TagContent {
-        code: Code::from_random([1, 200, 3, 44, 5, 6, 7]),
+        code: TagCode::from_random([1, 200, 3, 44, 5, 6, 7]),
         spec: Spec {
             hose: Some(HoseRef {
                 standard: "EN 853".to_owned(),
@@ -469,7 +469,7 @@ fn a_label_without_room_says_what_would_do() {
 
 #[test]
 fn several_labels_in_one_picture_are_all_read() {
-    let codes = [[1; 7], [2; 7], [3; 7]].map(Code::from_random);
+    let codes = [[1; 7], [2; 7], [3; 7]].map(TagCode::from_random);
     let mut sheet = image::GrayImage::from_pixel(900, 1100, image::Luma([200]));
     for (index, code) in codes.iter().enumerate() {
         let tag = TagContent { code: *code, ..ordinary() };

@@ -239,8 +239,14 @@ mod tests {
     fn what_is_no_code_says_why() {
         assert!(matches!("7KQ4M".parse::<TagCode>(), Err(CodeError::Length { found: 5, .. })));
         assert!(matches!("".parse::<TagCode>(), Err(CodeError::Length { found: 0, .. })));
-        assert!(matches!("7KQ4M-2XR9D-U".parse::<TagCode>(), Err(CodeError::Character { character: 'U', .. })));
-        assert!(matches!("7KQ4M-2XR9Ü-2".parse::<TagCode>(), Err(CodeError::Character { character: 'Ü', .. })));
+        assert!(matches!(
+            "7KQ4M-2XR9D-U".parse::<TagCode>(),
+            Err(CodeError::Character { character: 'U', .. })
+        ));
+        assert!(matches!(
+            "7KQ4M-2XR9Ü-2".parse::<TagCode>(),
+            Err(CodeError::Character { character: 'Ü', .. })
+        ));
     }
 
     #[test]

@@ -45,7 +45,7 @@ mod sum;
 mod write;
 
 pub use assembled::{Assembled, AssembledError};
-pub use code::{TagCode, CodeError};
+pub use code::{CodeError, TagCode};
 pub use read::{TagError, read};
 pub use write::write;
 

@@ -2,7 +2,7 @@
 
 use super::name::{COVERS, DUTIES, GENDERS, LINES, unescape, value_of};
 use super::sum::sum;
-use super::{TagCode, CodeError, GRAMMAR, Proof, TagContent, write};
+use super::{CodeError, GRAMMAR, Proof, TagCode, TagContent, write};
 use crate::spec::{Adapter, EndSpec, HoseRef, Role, Spec};
 use std::str::FromStr;
 use thiserror::Error;

@@ -149,6 +149,6 @@ impl Label {
     /// # Errors
     /// When the writer refuses.
     pub fn to_pdf(&self) -> Result<Vec<u8>, DrawingError> {
-        to_pdf(std::slice::from_ref(&self.drawing), &self.text.lines().next().unwrap_or_default())
+        to_pdf(std::slice::from_ref(&self.drawing), self.text.lines().next().unwrap_or_default())
     }
 }
