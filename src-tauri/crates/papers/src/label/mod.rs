@@ -84,9 +84,6 @@ pub enum LabelError {
         /// The height that would do at this width, where there is one.
         needed_height_mm: Option<f64>,
     },
-    /// The drawing could not be written.
-    #[error(transparent)]
-    Drawing(#[from] DrawingError),
 }
 
 fn cure(height_mm: &Option<f64>) -> String {
