@@ -2,7 +2,7 @@
 
 use super::facts::lines;
 use super::lettering::{Demand, EASY_EM, Lettering, Room, SMALLEST_EM};
-use super::qr::{self, Code, GOOD_MODULE_MM, QUIET, SMALLEST_MODULE_MM};
+use super::qr::{Code, GOOD_MODULE_MM, QUIET, SMALLEST_MODULE_MM};
 use super::{Form, Label, LabelSize};
 use crate::{Drawing, Op};
 use hosewright_core::tag::{self, TagContent};
@@ -66,7 +66,7 @@ struct Symbol {
 
 impl Symbol {
     fn new(form: Form, text: String, levels: &[EcLevel]) -> Self {
-        let codes = levels.iter().filter_map(|level| qr::smallest(&text, *level)).collect();
+        let codes = levels.iter().filter_map(|level| Code::smallest(&text, *level)).collect();
         Self { form, text, codes }
     }
 }
@@ -91,7 +91,7 @@ impl Plan {
     fn with(&self, size: LabelSize, symbol: &Symbol, choices: &[Choice], demand: Demand) -> Option<Label> {
         let dot = 25.4 / size.dpi;
         choices.iter().find_map(|(level, module_mm)| {
-            let code = symbol.codes.iter().find(|code| code.level == *level)?;
+            let code = *symbol.codes.iter().find(|code| code.level == *level)?;
             let least = (module_mm / dot - 1e-9).ceil() as u32;
             let most = size.width_mm.min(size.height_mm) / code.with_quiet() as f64;
             let most = (most.min(LARGEST_MODULE_MM) / dot + 1e-9).floor() as u32;
@@ -100,7 +100,7 @@ impl Plan {
                 let room = room(size, code.with_quiet() as f64 * module_mm)?;
                 let (ops, left_off) = self.lettering.set(room, demand)?;
                 Some(Label {
-                    drawing: drawing(size, code, module_mm, ops),
+                    drawing: drawing(size, code, code.modules(&symbol.text)?, module_mm, ops),
                     size,
                     form: symbol.form,
                     text: symbol.text.clone(),
@@ -136,7 +136,7 @@ fn room(size: LabelSize, qr_side: f64) -> Option<Room> {
     (room.width > 0.0 && room.height > 0.0).then_some(room)
 }
 
-fn drawing(size: LabelSize, code: &Code, module: f64, words: Vec<Op>) -> Drawing {
+fn drawing(size: LabelSize, code: Code, dark: Vec<bool>, module: f64, words: Vec<Op>) -> Drawing {
     let quiet = QUIET as f64 * module;
     let whole = code.with_quiet() as f64 * module;
     // Centred in its strip to whole dots, so that every module is.
@@ -148,13 +148,7 @@ fn drawing(size: LabelSize, code: &Code, module: f64, words: Vec<Op>) -> Drawing
         (centred(size.width_mm), 0.0)
     };
     let mut drawing = Drawing::new(size.width_mm, size.height_mm);
-    drawing.ops.push(Op::Modules {
-        x: x + quiet,
-        y: y + quiet,
-        module,
-        side: code.side,
-        dark: code.dark.clone(),
-    });
+    drawing.ops.push(Op::Modules { x: x + quiet, y: y + quiet, module, side: code.side(), dark });
     drawing.ops.extend(words);
     drawing
 }
