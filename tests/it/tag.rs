@@ -150,7 +150,7 @@ fn ordinary() -> TagContent {
             hose: Some(HoseRef {
                 standard: "EN 853".to_owned(),
                 kind: "2SN".to_owned(),
-                dn: Dn::new(16.0).expect("a size"),
+                dn: sure("16".parse()),
             }),
             ends: vec![
                 end(Role::A, "straight", None, 32.5),
@@ -169,6 +169,12 @@ fn ordinary() -> TagContent {
         proof: Proof::Proved { pressure_bar: Bar(500.0) },
         catalogue: "5f0c1d2e".to_owned(),
     }
+}
+
+/// What the test itself relies on.
+#[track_caller]
+fn sure<T, E: std::fmt::Debug>(result: Result<T, E>) -> T {
+    result.unwrap_or_else(|error| panic!("{error:?}"))
 }
 
 fn words() -> Words {
@@ -192,21 +198,21 @@ fn run(program: &str, arguments: &[&str], file: &Path) -> Vec<u8> {
 /// What an independent reader finds in a picture.
 #[track_caller]
 fn by_another_reader(png: &[u8]) -> String {
-    let file = tempfile::Builder::new().suffix(".png").tempfile().expect("a file");
-    std::fs::write(file.path(), png).expect("written");
+    let file = sure(tempfile::Builder::new().suffix(".png").tempfile());
+    sure(std::fs::write(file.path(), png));
     let output = Command::new("zbarimg").args(["--quiet", "--raw", "--nodbus"]).arg(file.path()).output();
     let output = output.unwrap_or_else(|error| panic!("zbarimg is needed and did not start: {error}"));
-    String::from_utf8(output.stdout).expect("text").trim_end_matches('\n').to_owned()
+    sure(String::from_utf8(output.stdout)).trim_end_matches('\n').to_owned()
 }
 
 fn by_sight(png: &[u8]) -> Vec<String> {
-    let found = hosewright_sight::read(png).expect("a picture");
+    let found = sure(hosewright_sight::read(png));
     found.into_iter().map(|found| found.text).collect()
 }
 
 #[track_caller]
 fn made(tag: &TagContent, of: LabelSize) -> Label {
-    label(tag, of, &words()).unwrap_or_else(|error| panic!("{error}"))
+    sure(label(tag, of, &words()))
 }
 
 /// What stands on a label in words, line by line.
