@@ -2,7 +2,7 @@
 
 use hosewright_core::quantity::{Bar, Degrees, Dn, Millimetres};
 use hosewright_core::spec::{Adapter, Cover, Duty, EndSpec, Gender, HoseRef, Line, Role, Spec};
-use hosewright_core::tag::{self, Assembled, Code, Proof, TagContent, TagError};
+use hosewright_core::tag::{self, Assembled, Proof, TagCode, TagContent, TagError};
 use hosewright_papers::sheet::{Body, Paper, Section, Sheet, Step};
 use hosewright_papers::{Fact, Form, Ink, Label, LabelError, LabelSize, Op, label, table, to_pdf};
 use hosewright_words::{Language, Words};
@@ -107,7 +107,7 @@ fn content() -> impl Strategy<Value = TagContent> {
         Just(Proof::NoRig)
     ];
     (
-        any::<[u8; 7]>().prop_map(Code::from_random),
+        any::<[u8; 7]>().prop_map(TagCode::from_random),
         spec(),
         maybe(number()),
         maybe(line),
@@ -145,12 +145,12 @@ fn ordinary() -> TagContent {
         rating_bar: None,
     };
     TagContent {
-        code: Code::from_random([1, 200, 3, 44, 5, 6, 7]),
+        code: TagCode::from_random([1, 200, 3, 44, 5, 6, 7]),
         spec: Spec {
             hose: Some(HoseRef {
                 standard: "EN 853".to_owned(),
                 kind: "2SN".to_owned(),
-                dn: Dn::new(16.0).expect("a size"),
+                dn: sure("16".parse()),
             }),
             ends: vec![
                 end(Role::A, "straight", None, 32.5),
@@ -169,6 +169,12 @@ fn ordinary() -> TagContent {
         proof: Proof::Proved { pressure_bar: Bar(500.0) },
         catalogue: "5f0c1d2e".to_owned(),
     }
+}
+
+/// What the test itself relies on.
+#[track_caller]
+fn sure<T, E: std::fmt::Debug>(result: Result<T, E>) -> T {
+    result.unwrap_or_else(|error| panic!("{error:?}"))
 }
 
 fn words() -> Words {
@@ -192,21 +198,21 @@ fn run(program: &str, arguments: &[&str], file: &Path) -> Vec<u8> {
 /// What an independent reader finds in a picture.
 #[track_caller]
 fn by_another_reader(png: &[u8]) -> String {
-    let file = tempfile::Builder::new().suffix(".png").tempfile().expect("a file");
-    std::fs::write(file.path(), png).expect("written");
+    let file = sure(tempfile::Builder::new().suffix(".png").tempfile());
+    sure(std::fs::write(file.path(), png));
     let output = Command::new("zbarimg").args(["--quiet", "--raw", "--nodbus"]).arg(file.path()).output();
     let output = output.unwrap_or_else(|error| panic!("zbarimg is needed and did not start: {error}"));
-    String::from_utf8(output.stdout).expect("text").trim_end_matches('\n').to_owned()
+    sure(String::from_utf8(output.stdout)).trim_end_matches('\n').to_owned()
 }
 
 fn by_sight(png: &[u8]) -> Vec<String> {
-    let found = hosewright_sight::read(png).expect("a picture");
+    let found = sure(hosewright_sight::read(png));
     found.into_iter().map(|found| found.text).collect()
 }
 
 #[track_caller]
 fn made(tag: &TagContent, of: LabelSize) -> Label {
-    label(tag, of, &words()).unwrap_or_else(|error| panic!("{error}"))
+    sure(label(tag, of, &words()))
 }
 
 /// What stands on a label in words, line by line.
@@ -289,7 +295,7 @@ fn every_character_of_a_tag_is_guarded() {
         }
         assert!(tag::read(&text[..at]).is_err(), "cut at {at}");
     }
-    assert_eq!(tried, text.len() * 98 + text.matches('\n').count());
+    assert_eq!(tried, text.len() * 98);
 }
 
 #[test]
@@ -327,7 +333,7 @@ fn a_label_is_read_back(#[case] of: LabelSize, #[case] form: Form) {
         Form::CodeAlone => tag.code.to_string(),
     };
     assert_eq!((label.form, &label.text), (form, &expected), "{of:?}");
-    assert_eq!(by_sight(&png), [expected.clone()], "{of:?} by our reader");
+    assert_eq!(by_sight(&png), std::slice::from_ref(&expected), "{of:?} by our reader");
     assert_eq!(by_another_reader(&png), expected, "{of:?} by another reader");
 
     let picture = image::load_from_memory(&png).expect("a picture").into_luma8();
@@ -340,7 +346,7 @@ fn a_label_is_read_back(#[case] of: LabelSize, #[case] form: Form) {
     {
         assert!(said.contains(fact), "{of:?}: {fact} is not in: {said}");
     }
-    assert_eq!(label.left_off, [], "{of:?}");
+    assert!(label.left_off.iter().all(|fact| *fact == Fact::Caution), "{of:?}: {:?}", label.left_off);
 }
 
 /// Modules are whole dots of a size that is read, their quiet zone is free and nothing leaves the
@@ -469,7 +475,7 @@ fn a_label_without_room_says_what_would_do() {
 
 #[test]
 fn several_labels_in_one_picture_are_all_read() {
-    let codes = [[1; 7], [2; 7], [3; 7]].map(Code::from_random);
+    let codes = [[1; 7], [2; 7], [3; 7]].map(TagCode::from_random);
     let mut sheet = image::GrayImage::from_pixel(900, 1100, image::Luma([200]));
     for (index, code) in codes.iter().enumerate() {
         let tag = TagContent { code: *code, ..ordinary() };
@@ -536,7 +542,7 @@ fn a_label_as_pdf_can_be_searched_and_scanned() {
     let file = tempfile::Builder::new().suffix(".pdf").tempfile().expect("a file");
     std::fs::write(file.path(), label.to_pdf().expect("pdf")).expect("written");
     let text = String::from_utf8(run("pdftotext", &["-layout"], file.path())).expect("text");
-    for fact in ["EN 853 2SN DN16", "250 bar (3630 psi) max", "made 2026-11", "turn 90°"] {
+    for fact in ["EN 853 2SN DN16", "250 bar (3630 psi) max", "made 2026-11", "90° elbow"] {
         assert!(text.contains(fact), "{fact} is not in: {text}");
     }
     let shown = Command::new("pdftoppm").args(["-r", "300", "-png"]).arg(file.path()).output();
@@ -561,7 +567,7 @@ fn a_label_as_svg_is_of_its_size_and_says_its_facts() {
 
 #[test]
 fn a_build_sheet_prints_on_either_paper() {
-    let steps = (1..=30).map(|at| Step {
+    let steps = (1..=60).map(|at| Step {
         text: format!("Step {at}."),
         cautions: if at == 7 { vec!["Never feel for a leak by hand.".to_owned()] } else { vec![] },
     });
@@ -576,7 +582,7 @@ fn a_build_sheet_prints_on_either_paper() {
         let file = tempfile::Builder::new().suffix(".pdf").tempfile().expect("a file");
         std::fs::write(file.path(), to_pdf(&pages, &sheet.title).expect("pdf")).expect("written");
         let text = String::from_utf8(run("pdftotext", &["-layout"], file.path())).expect("text");
-        for at in 1..=30 {
+        for at in 1..=60 {
             assert!(text.contains(&format!("Step {at}.")), "{paper:?}: step {at} is not in: {text}");
         }
         assert!(text.contains("Caution: Never feel for a leak by hand."), "{text}");

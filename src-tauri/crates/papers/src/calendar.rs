@@ -6,7 +6,7 @@ use icalendar::{Calendar, Component, Event, EventLike};
 /// Something due on a day.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Due {
-    /// What is due and why, the same each time it is written: `7KQ4M-2XR9D-W age`. A calendar that
+    /// What is due and why, the same each time it is written: `7KQ4M-2XR9D-D age`. A calendar that
     /// takes the file in again moves the entry it has instead of adding one.
     pub key: String,
     /// The day.
@@ -45,7 +45,7 @@ mod tests {
     #[test]
     fn what_is_due_keeps_its_identity() {
         let due = Due {
-            key: "7KQ4M-2XR9D-W age".to_owned(),
+            key: "7KQ4M-2XR9D-D age".to_owned(),
             on: NaiveDate::from_ymd_opt(2032, 11, 1).unwrap(),
             summary: "Change hose; stick cylinder, rod side".to_owned(),
             description: String::new(),
@@ -53,7 +53,7 @@ mod tests {
         let at = |seconds| DateTime::from_timestamp(seconds, 0).unwrap();
         let text = write(std::slice::from_ref(&due), at(1_795_000_000));
         assert!(text.starts_with("BEGIN:VCALENDAR\r\n") && text.ends_with("END:VCALENDAR\r\n"), "{text}");
-        assert!(text.contains("\r\nUID:7KQ4M-2XR9D-W-age@hosewright\r\n"), "{text}");
+        assert!(text.contains("\r\nUID:7KQ4M-2XR9D-D-age@hosewright\r\n"), "{text}");
         assert!(text.contains("\r\nDTSTART;VALUE=DATE:20321101\r\n"), "{text}");
         assert!(text.contains("Change hose\\; stick cylinder\\, rod side"), "{text}");
         let again = write(&[due], at(1_796_000_000));

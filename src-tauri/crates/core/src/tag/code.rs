@@ -21,7 +21,7 @@ const DATA: usize = 10;
 /// x^5 + x^2 + 1, primitive over GF(2), so that x has order 31.
 const POLYNOMIAL: u8 = 0b10_0101;
 
-/// The code of one tag, unique by 50 random bits. Written `7KQ4M-2XR9D-W`, typed as one likes:
+/// The code of one tag, unique by 50 random bits. Written `7KQ4M-2XR9D-D`, typed as one likes:
 /// lower case, without dashes, `I` or `L` for 1 and `O` for 0.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, JsonSchema, TS)]
 #[schemars(with = "String")]
@@ -32,7 +32,7 @@ pub struct TagCode([u8; DATA]);
 #[derive(Debug, Clone, PartialEq, Eq, Error)]
 pub enum CodeError {
     /// Too few or too many characters.
-    #[error("\"{text}\" has {found} letters and digits; a tag's code has 11, such as 7KQ4M-2XR9D-W")]
+    #[error("\"{text}\" has {found} letters and digits; a tag's code has 11, such as 7KQ4M-2XR9D-D")]
     Length {
         /// What was given.
         text: String,
@@ -237,6 +237,7 @@ mod tests {
 
     #[test]
     fn what_is_no_code_says_why() {
+        assert!("7KQ4M-2XR9D-D".parse::<TagCode>().is_ok(), "the example in the messages is a code");
         assert!(matches!("7KQ4M".parse::<TagCode>(), Err(CodeError::Length { found: 5, .. })));
         assert!(matches!("".parse::<TagCode>(), Err(CodeError::Length { found: 0, .. })));
         assert!(matches!(

@@ -7,7 +7,7 @@
 //! `*` are always there. Nothing else may stand in the text, and a fact has only one writing.
 //!
 //! ```text
-//! HOSE TAG 1 7KQ4M-2XR9D-W                    * grammar version, code of the tag
+//! HOSE TAG 1 7KQ4M-2XR9D-D                    * grammar version, code of the tag
 //! HOSE EN 853 2SN DN16                          standard, type (one word), nominal diameter
 //! A JIC 37 flare -10, female, elbow90, drop 55 mm, cut-off 32.5 mm, rated 350 bar
 //! B flange 62 -12, straight                     family, size (one word); the rest where known

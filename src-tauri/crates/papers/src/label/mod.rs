@@ -2,6 +2,7 @@
 
 mod compose;
 mod facts;
+mod lettering;
 mod qr;
 
 pub use facts::Fact;
@@ -83,9 +84,6 @@ pub enum LabelError {
         /// The height that would do at this width, where there is one.
         needed_height_mm: Option<f64>,
     },
-    /// The drawing could not be written.
-    #[error(transparent)]
-    Drawing(#[from] DrawingError),
 }
 
 fn cure(height_mm: &Option<f64>) -> String {
@@ -122,8 +120,11 @@ pub fn label(tag: &TagContent, size: LabelSize, words: &Words) -> Result<Label, 
 
 /// The least height in whole mm at which a label of that width has room.
 fn needed_height(plan: &Plan, size: LabelSize) -> Option<f64> {
-    let heights = size.height_mm.ceil() as u32..=*SIDES_MM.end() as u32;
-    heights.map(f64::from).find(|height_mm| plan.label(LabelSize { height_mm: *height_mm, ..size }).is_some())
+    let has_room = |height_mm: &f64| plan.label(LabelSize { height_mm: *height_mm, ..size }).is_some();
+    let highest = *SIDES_MM.end();
+    let heights = size.height_mm.ceil() as u32..=highest as u32;
+    // A width that is too narrow for the words is so at any height.
+    has_room(&highest).then(|| heights.map(f64::from).find(has_room)).flatten()
 }
 
 impl Label {
@@ -145,6 +146,6 @@ impl Label {
     /// # Errors
     /// When the writer refuses.
     pub fn to_pdf(&self) -> Result<Vec<u8>, DrawingError> {
-        to_pdf(std::slice::from_ref(&self.drawing), &self.text.lines().next().unwrap_or_default())
+        to_pdf(std::slice::from_ref(&self.drawing), self.text.lines().next().unwrap_or_default())
     }
 }

@@ -315,7 +315,7 @@ mod tests {
         for (index, page) in pages.iter().enumerate() {
             let texts = texts(page);
             let number = format!("{} of {}", index + 1, pages.len());
-            for expected in ["Build sheet", "7KQ4M-2XR9D-W", "catalogue 5f0c1d2e", &number] {
+            for expected in ["Build sheet", "7KQ4M-2XR9D-D", "catalogue 5f0c1d2e", &number] {
                 assert!(texts.contains(&expected), "{expected} is not on page {index}: {texts:?}");
             }
         }

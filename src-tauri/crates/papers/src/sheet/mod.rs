@@ -122,7 +122,7 @@ pub(crate) mod example {
         };
         Sheet {
             title: text("Build sheet"),
-            subject: text("7KQ4M-2XR9D-W"),
+            subject: text("7KQ4M-2XR9D-D"),
             sections: vec![
                 section("What it is", Body::Facts(facts)),
                 section("Ends", table),

@@ -101,7 +101,7 @@ mod tests {
     fn a_sheet_reads_on_a_terminal() {
         let text = example::sheet(2).to_text(60, &Words::of(Language::English));
         let expected = "\
-Build sheet  7KQ4M-2XR9D-W
+Build sheet  7KQ4M-2XR9D-D
 
 What it is
   Hose            EN 853 2SN DN16
