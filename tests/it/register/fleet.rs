@@ -2,10 +2,8 @@
 
 use chrono::{DateTime, NaiveDate, Utc};
 use hosewright_core::quantity::Bar;
-use hosewright_core::record::{
-    About, Assembly, Body, Circuit, CircuitId, DeviceId, Fitted, Machine, MachineId, NotProved, Noted,
-    PersonId, Place, PlaceId, Proof, Site, SiteId, TagCode, TakenOff,
-};
+use hosewright_core::record::{About, Assembly, Body, Circuit, CircuitId, DeviceId, Fitted, Machine, MachineId, NotProved, Noted, PersonId, Place, PlaceId, Proof, Site, SiteId, TakenOff};
+use hosewright_core::tag::TagCode;
 use hosewright_core::spec::{Line, Service, Spec};
 use hosewright_store::{NewEvent, Register};
 use std::path::PathBuf;
@@ -47,8 +45,17 @@ pub fn place(n: u8) -> PlaceId {
 pub fn person(n: u8) -> PersonId {
     PersonId::from_bytes([n; 16])
 }
+/// The code whose first characters are these, filled up with zeros: `A1` is A1000-00000 and its check
+/// character, whichever fits.
 pub fn code(text: &str) -> TagCode {
-    text.parse().expect("a code")
+    let data = format!("{:0<10}", text.replace('-', ""));
+    let mut whole = "0123456789ABCDEFGHJKMNPQRSTVWXYZ".chars().map(|check| format!("{}{check}", &data[..10]));
+    whole.find_map(|text| text.parse().ok()).expect("one check character fits")
+}
+/// The first characters of a code, without what filled it up.
+pub fn short(code: TagCode) -> String {
+    let text = code.to_string();
+    text[..text.len() - 2].replace('-', "").trim_end_matches('0').to_owned()
 }
 pub fn day(text: &str) -> NaiveDate {
     text.parse().expect("a day")
@@ -162,9 +169,9 @@ pub fn fleet() -> Vec<Body> {
         a_place(1, 1, "Boom cylinder, left"),
         a_place(2, 1, "Stick cylinder, rod side"),
         a_place(3, 1, "Swing motor, A"),
-        made("7KQ4M-2XR9D-2", "2021-05-04"),
+        made("7KQ4M2XR9D", "2021-05-04"),
         made("A1", "2026-11-20"),
-        fitted("7KQ4M-2XR9D-2", 2, "2021-06-01"),
+        fitted("7KQ4M2XR9D", 2, "2021-06-01"),
     ]
 }
 

@@ -1,7 +1,8 @@
 //! What can go wrong with a register, and the way out.
 
 use crate::bundle::BundleError;
-use hosewright_core::record::{BodyError, DeviceId, EventError, EventRef, PersonId, PlaceId, TagCode};
+use hosewright_core::record::{BodyError, DeviceId, EventError, EventRef, PersonId, PlaceId};
+use hosewright_core::tag::TagCode;
 use rusqlite::ErrorCode;
 use std::path::PathBuf;
 use thiserror::Error;

@@ -3,9 +3,8 @@
 
 use crate::{Error, log, rows};
 use chrono::NaiveDate;
-use hosewright_core::record::{
-    About, Body, DeviceId, EventRef, Fitted, Place, PlaceId, Scope, TagCode, TakenOff,
-};
+use hosewright_core::record::{About, Body, DeviceId, EventRef, Fitted, Place, PlaceId, Scope, TakenOff};
+use hosewright_core::tag::TagCode;
 use rusqlite::{Connection, OptionalExtension};
 
 /// Whether that body may be written, given what the register has.
@@ -83,12 +82,12 @@ fn check_fitted(db: &Connection, fitted: &Fitted, correcting: bool) -> Result<()
         return Ok(());
     }
     let mut withdrawn = db.prepare_cached("SELECT 1 FROM withdrawal WHERE code = ?1")?;
-    if withdrawn.exists([fitted.code.as_str()])? {
+    if withdrawn.exists([fitted.code.to_string()])? {
         return Err(Error::Withdrawn { code: fitted.code.clone() });
     }
     let mut sits = db.prepare_cached("SELECT place FROM stint WHERE code = ?1 AND off_version IS NULL")?;
     let place: Option<PlaceId> =
-        sits.query_row([fitted.code.as_str()], |row| rows::parsed(row, "place")).optional()?;
+        sits.query_row([fitted.code.to_string()], |row| rows::parsed(row, "place")).optional()?;
     if let Some(place) = place {
         return Err(Error::AlreadyFitted { code: fitted.code.clone(), place });
     }

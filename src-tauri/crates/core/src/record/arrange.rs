@@ -161,7 +161,7 @@ mod tests {
 
     fn fitted(place: u8) -> Body {
         Body::Fitted(Fitted {
-            code: "A1".parse().expect("a code"),
+            code: crate::tag::TagCode::from_random([1; 7]),
             place: PlaceId::from_bytes([place; 16]),
             date: NaiveDate::MIN,
             already_there: false,
@@ -171,7 +171,7 @@ mod tests {
 
     fn taken_off(place: u8) -> Body {
         Body::TakenOff(TakenOff {
-            code: "A1".parse().expect("a code"),
+            code: crate::tag::TagCode::from_random([1; 7]),
             place: PlaceId::from_bytes([place; 16]),
             date: NaiveDate::MIN,
             hours: None,

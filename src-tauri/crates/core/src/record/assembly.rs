@@ -1,6 +1,6 @@
 //! A hose assembly as it was made, and its proof.
 
-use super::TagCode;
+use crate::tag::TagCode;
 use crate::check::Verdict;
 use crate::quantity::Bar;
 use crate::spec::{Service, Spec};
@@ -86,9 +86,9 @@ pub(super) mod tests {
     use super::*;
 
     /// An assembly with nothing known but its code.
-    pub(in super::super) fn assembly(code: &str) -> Assembly {
+    pub(in super::super) fn assembly(code: TagCode) -> Assembly {
         Assembly {
-            code: code.parse().expect("a code"),
+            code,
             spec: Spec::default(),
             service: Service::default(),
             hose_made: None,

@@ -1,7 +1,8 @@
 //! What is recorded beside making and fitting: inspections, stock, overrides, photos, notes, and
 //! the jobs that are not done yet.
 
-use super::{Hash, JobId, MachineId, PersonId, PlaceId, SiteId, TagCode};
+use super::{Hash, JobId, MachineId, PersonId, PlaceId, SiteId};
+use crate::tag::TagCode;
 use crate::check::Verdict;
 use chrono::NaiveDate;
 use schemars::JsonSchema;

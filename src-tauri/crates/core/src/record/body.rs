@@ -235,7 +235,8 @@ impl FromStr for BodyText {
 
 #[cfg(test)]
 mod tests {
-    use super::super::{MachineId, TagCode};
+    use super::super::MachineId;
+    use crate::tag::TagCode;
     use super::*;
     use chrono::NaiveDate;
 
@@ -265,7 +266,7 @@ mod tests {
             assert!(error.to_string().contains("`hours`"), "{error}");
         }
         let blank = Body::TagWithdrawn(TagWithdrawn {
-            code: "A1".parse::<TagCode>().expect("a code"),
+            code: TagCode::from_random([1; 7]),
             reason: " ".into(),
         });
         assert_eq!(BodyText::of(&blank), Err(BodyError::Blank { field: "reason" }));
@@ -273,7 +274,7 @@ mod tests {
 
     #[test]
     fn a_number_inside_a_spec_that_is_not_finite_is_refused() {
-        let mut made = super::super::assembly::tests::assembly("A1");
+        let mut made = super::super::assembly::tests::assembly(TagCode::from_random([1; 7]));
         made.spec.overall_length_mm = Some(crate::quantity::Millimetres(f64::NAN));
         assert_eq!(
             BodyText::of(&Body::AssemblyMade(Box::new(made))),

@@ -1,12 +1,11 @@
-//! Names of things that no two devices give alike: 128 random bits that the caller passes in, the
-//! hash of an event, and the code on a tag.
+//! Names of things that no two devices give alike: 128 random bits that the caller passes in, and
+//! the hash of an event.
 
 use super::hex::{self, HexError};
 use schemars::JsonSchema;
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 use std::fmt;
 use std::str::FromStr;
-use thiserror::Error;
 use ts_rs::TS;
 
 /// Gives a type of fixed bytes its writing as hexadecimal digits.
@@ -118,51 +117,6 @@ impl Hash {
     pub const NONE: Hash = Hash([0; 32]);
 }
 
-/// The code on a hose's tag, as it is written: letters, digits and hyphens, upper case. Tags of
-/// our own making have their check character verified where they are read; hoses that came with
-/// another numbering keep theirs.
-#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, Hash, TS)]
-#[ts(as = "String")]
-pub struct TagCode(String);
-
-/// A text that is no tag code.
-#[derive(Debug, Clone, PartialEq, Eq, Error)]
-#[error("`{text}` is no tag code: 1 to {} letters, digits and hyphens are expected", TagCode::LONGEST)]
-pub struct CodeError {
-    /// What stood there.
-    pub text: String,
-}
-
-impl TagCode {
-    /// Longest code kept.
-    pub const LONGEST: usize = 40;
-
-    /// As written.
-    pub fn as_str(&self) -> &str {
-        &self.0
-    }
-}
-
-impl fmt::Display for TagCode {
-    fn fmt(&self, to: &mut fmt::Formatter<'_>) -> fmt::Result {
-        to.write_str(&self.0)
-    }
-}
-
-impl FromStr for TagCode {
-    type Err = CodeError;
-    fn from_str(text: &str) -> Result<Self, CodeError> {
-        let code = text.trim().to_ascii_uppercase();
-        let plain = |c: char| c.is_ascii_alphanumeric() || c == '-';
-        if code.is_empty() || code.len() > Self::LONGEST || !code.chars().all(plain) {
-            return Err(CodeError { text: text.chars().take(80).collect() });
-        }
-        Ok(Self(code))
-    }
-}
-
-text!(TagCode, "The code on a hose's tag.");
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -173,13 +127,5 @@ mod tests {
         assert_eq!(id.to_string(), "ab".repeat(16));
         let json = serde_json::to_string(&id).expect("writes");
         assert_eq!(serde_json::from_str::<MachineId>(&json).expect("reads"), id);
-    }
-
-    #[test]
-    fn a_code_is_taken_in_either_case_and_nothing_else() {
-        assert_eq!("7kq4m-2xr9d-2 ".parse::<TagCode>().expect("reads").as_str(), "7KQ4M-2XR9D-2");
-        for text in ["", " ", "A/B", "A B", "\u{c4}1", &"A".repeat(41)] {
-            assert!(text.parse::<TagCode>().is_err(), "`{text}` was taken for a code");
-        }
     }
 }

@@ -28,7 +28,7 @@ pub use body::{Body, BodyError, BodyText, DeviceNamed, SCHEMA, Voided};
 pub use clock::Hlc;
 pub use event::{Event, EventError, EventRef};
 pub use hex::HexError;
-pub use id::{CircuitId, CodeError, DeviceId, Hash, JobId, MachineId, PersonId, PlaceId, SiteId, TagCode};
+pub use id::{CircuitId, DeviceId, Hash, JobId, MachineId, PersonId, PlaceId, SiteId};
 pub use machine::{Circuit, HoursRead, Machine, Place, Site};
 pub use policy::{PolicySet, Scope, ScopeError};
 pub use track::Track;

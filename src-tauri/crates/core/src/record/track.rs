@@ -1,8 +1,7 @@
 //! Tracks: which line of events a body belongs to.
 
-use super::{
-    About, Body, CircuitId, DeviceId, JobId, MachineId, PlaceId, Scope, Shape, SiteId, StockUnit, TagCode,
-};
+use super::{About, Body, CircuitId, DeviceId, JobId, MachineId, PlaceId, Scope, Shape, SiteId, StockUnit};
+use crate::tag::TagCode;
 use std::fmt;
 
 /// A line of events about one thing. Every event of a known kind, but a [`Body::Voided`], belongs

@@ -1,6 +1,7 @@
 //! On and off: where a hose sat, from when to when, and why it came off.
 
-use super::{Arranged, Body, EventRef, PlaceId, TagCode};
+use super::{Arranged, Body, EventRef, PlaceId};
+use crate::tag::TagCode;
 use chrono::NaiveDate;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};

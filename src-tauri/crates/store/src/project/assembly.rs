@@ -1,18 +1,19 @@
 //! Hose assemblies.
 
 use crate::Error;
-use hosewright_core::record::{Assembly, Body, Entry, TagCode};
+use hosewright_core::record::{Assembly, Body, Entry};
+use hosewright_core::tag::TagCode;
 use rusqlite::{Connection, params};
 
 pub(super) fn project(db: &Connection, code: &TagCode, current: Option<&Entry>) -> Result<(), Error> {
-    db.prepare_cached("DELETE FROM assembly WHERE code = ?1")?.execute([code.as_str()])?;
+    db.prepare_cached("DELETE FROM assembly WHERE code = ?1")?.execute([code.to_string()])?;
     let Some(Entry { at, body: Body::AssemblyMade(made), .. }) = current else { return Ok(()) };
     db.prepare_cached(
         "INSERT INTO assembly (code, hose_made, assembled, folded, content, version)
          VALUES (?1, ?2, ?3, ?4, ?5, ?6)",
     )?
     .execute(params![
-        code.as_str(),
+        code.to_string(),
         made.hose_made.map(|date| date.to_string()),
         made.assembled.map(|date| date.to_string()),
         folded(made),
@@ -24,7 +25,7 @@ pub(super) fn project(db: &Connection, code: &TagCode, current: Option<&Entry>) 
 
 /// What is searched: the code with and without its hyphens, hose, ends and length.
 fn folded(made: &Assembly) -> String {
-    let code = made.code.as_str();
+    let code = made.code.to_string();
     let mut words = vec![code.to_owned(), code.replace('-', "")];
     if let Some(hose) = &made.spec.hose {
         words.push(format!("{} {} DN{}", hose.standard, hose.kind, hose.dn));

@@ -2,16 +2,17 @@
 
 use crate::Error;
 use hosewright_core::check::Verdict;
-use hosewright_core::record::{Arranged, Body, TagCode};
+use hosewright_core::record::{Arranged, Body};
+use hosewright_core::tag::TagCode;
 use rusqlite::{Connection, params};
 
 pub(super) fn project(db: &Connection, code: &TagCode, inspections: &Arranged) -> Result<(), Error> {
-    db.prepare_cached("DELETE FROM inspection WHERE code = ?1")?.execute([code.as_str()])?;
+    db.prepare_cached("DELETE FROM inspection WHERE code = ?1")?.execute([code.to_string()])?;
     for node in &inspections.nodes {
         let Body::Inspected(seen) = &node.current.body else { continue };
         let version = node.current.at.to_string();
         db.prepare_cached("INSERT INTO inspection (version, code, date) VALUES (?1, ?2, ?3)")?
-            .execute(params![version, code.as_str(), seen.date.to_string()])?;
+            .execute(params![version, code.to_string(), seen.date.to_string()])?;
         for (position, finding) in (0_i64..).zip(&seen.findings) {
             db.prepare_cached(
                 "INSERT INTO inspection_finding (version, position, sign, grade) VALUES (?1, ?2, ?3, ?4)",

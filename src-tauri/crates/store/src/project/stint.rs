@@ -1,11 +1,12 @@
 //! On and off: where hoses sat.
 
 use crate::Error;
-use hosewright_core::record::{Arranged, EventRef, Stint, TagCode, stints};
+use hosewright_core::record::{Arranged, EventRef, Stint, stints};
+use hosewright_core::tag::TagCode;
 use rusqlite::{Connection, params};
 
 pub(super) fn project(db: &Connection, code: &TagCode, whereabouts: &Arranged) -> Result<(), Error> {
-    db.prepare_cached("DELETE FROM stint WHERE code = ?1")?.execute([code.as_str()])?;
+    db.prepare_cached("DELETE FROM stint WHERE code = ?1")?.execute([code.to_string()])?;
     let mut insert = db.prepare_cached(
         "INSERT INTO stint (code, position, place, on_version, on_date, already_there, on_hours,
                             off_version, off_date, off_hours, cause, note)
@@ -19,7 +20,7 @@ pub(super) fn project(db: &Connection, code: &TagCode, whereabouts: &Arranged) -
             continue;
         };
         insert.execute(params![
-            code.as_str(),
+            code.to_string(),
             position,
             place.to_string(),
             on.as_ref().map(|(event, _)| text(event)),

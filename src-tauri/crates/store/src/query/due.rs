@@ -4,7 +4,8 @@ use super::PlaceAt;
 use crate::{Error, Register, rows};
 use chrono::{Months, NaiveDate};
 use hosewright_core::check::Verdict;
-use hosewright_core::record::{PolicySet, Scope, TagCode};
+use hosewright_core::record::{PolicySet, Scope};
+use hosewright_core::tag::TagCode;
 use rusqlite::{Connection, Row};
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -293,7 +294,7 @@ mod tests {
     #[test]
     fn a_limit_that_lies_beyond_the_calendar_is_never_a_quiet_pass() {
         let hose = Aged {
-            code: "A1".parse().expect("a code"),
+            code: hosewright_core::tag::TagCode::from_random([1; 7]),
             at: None,
             assembled: Some(day("2020-01-01")),
             hose_made: None,

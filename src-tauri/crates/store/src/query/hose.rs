@@ -3,7 +3,8 @@
 use super::{Stay, Versioned, Written, stay, written};
 use crate::{Error, Register, rows};
 use chrono::NaiveDate;
-use hosewright_core::record::{About, Assembly, EventRef, Graded, Hash, PersonId, TagCode, Track};
+use hosewright_core::record::{About, Assembly, EventRef, Graded, Hash, PersonId, Track};
+use hosewright_core::tag::TagCode;
 use rusqlite::{Connection, OptionalExtension, Row};
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -112,7 +113,8 @@ impl Register {
         if history.is_empty() {
             return Ok(None);
         }
-        let key = code.as_str();
+        let key = code.to_string();
+        let key = key.as_str();
         let about = About::Hose(code.clone()).to_string();
         let assembly = rows_of(db, "SELECT version, content FROM assembly WHERE code = ?1", key, |row| {
             Ok(Versioned { version: version(row)?, record: rows::json(row, "content")? })
@@ -154,7 +156,7 @@ impl Register {
 fn status(db: &Connection, code: &TagCode, stays: &[Stay]) -> Result<Status, Error> {
     let reason: Option<String> = db
         .prepare_cached("SELECT reason FROM withdrawal WHERE code = ?1")?
-        .query_row([code.as_str()], |row| row.get(0))
+        .query_row([code.to_string()], |row| row.get(0))
         .optional()?;
     Ok(match reason {
         Some(reason) => Status::Withdrawn { reason },

@@ -2,7 +2,8 @@
 
 use super::PlaceAt;
 use crate::{Error, Register, rows};
-use hosewright_core::record::{MachineId, SiteId, TagCode};
+use hosewright_core::record::{MachineId, SiteId};
+use hosewright_core::tag::TagCode;
 use rusqlite::{Row, params};
 use schemars::JsonSchema;
 use serde::Serialize;

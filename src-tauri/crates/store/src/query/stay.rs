@@ -3,7 +3,8 @@
 use super::PlaceAt;
 use crate::{Error, Register, rows};
 use chrono::NaiveDate;
-use hosewright_core::record::{EventRef, PlaceId, TagCode};
+use hosewright_core::record::{EventRef, PlaceId};
+use hosewright_core::tag::TagCode;
 use rusqlite::{Connection, Row, params};
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -62,7 +63,7 @@ pub(super) fn of(
     let sql = format!("{sql}ORDER BY coalesce(s.on_date, s.off_date), s.code, s.position");
     let mut statement = db.prepare_cached(&sql)?;
     let stays = statement
-        .query_map(params![code.map(TagCode::as_str), place.map(|place| place.to_string())], stay)?;
+        .query_map(params![code.map(TagCode::to_string), place.map(|place| place.to_string())], stay)?;
     Ok(stays.collect::<Result<_, _>>()?)
 }
 

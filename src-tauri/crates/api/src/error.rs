@@ -1,0 +1,58 @@
+//! One error for every way in: a code that maps to an exit code, the field it is about, and a
+//! message that says what was wrong and what would be right.
+
+use schemars::JsonSchema;
+use serde::Serialize;
+use ts_rs::TS;
+
+/// What kind of answer an error is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, JsonSchema, TS)]
+#[serde(rename_all = "kebab-case")]
+pub enum Code {
+    /// The input is wrong: a field, its value, or the call of the program.
+    Input,
+    /// There is nothing to answer with: a picture without a tag, no such hose.
+    Nothing,
+    /// A file or register can not be read or written.
+    File,
+}
+
+impl Code {
+    /// The exit code of the command line.
+    pub const fn exit(self) -> u8 {
+        match self {
+            Code::Input => 2,
+            Code::Nothing => 3,
+            Code::File => 4,
+        }
+    }
+}
+
+/// An error as every way in shows it.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema, TS, thiserror::Error)]
+#[error("{message}")]
+pub struct ApiError {
+    /// What kind.
+    pub code: Code,
+    /// The field or file it is about; empty when it is about the whole.
+    pub field: String,
+    /// What was wrong and what would be right.
+    pub message: String,
+}
+
+impl ApiError {
+    /// The input is wrong.
+    pub fn input(field: impl Into<String>, message: impl ToString) -> Self {
+        Self { code: Code::Input, field: field.into(), message: message.to_string() }
+    }
+
+    /// There is nothing to answer with.
+    pub fn nothing(field: impl Into<String>, message: impl ToString) -> Self {
+        Self { code: Code::Nothing, field: field.into(), message: message.to_string() }
+    }
+
+    /// A file or register can not be read or written.
+    pub fn file(field: impl Into<String>, message: impl ToString) -> Self {
+        Self { code: Code::File, field: field.into(), message: message.to_string() }
+    }
+}

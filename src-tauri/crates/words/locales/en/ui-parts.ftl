@@ -1,0 +1,78 @@
+# Words that stand on the parts of the screens themselves.
+
+## Title block and ways about
+sun-toggle = Sun view: black on white, no colour
+chain-name = Steps of the job
+chain-done = done
+bar-name = Places
+
+## Keypad
+keypad-name = Keypad
+keypad-rubout = Rub out
+keypad-unit = Unit
+keypad-point = Decimal sign
+keypad-plus = in +
+keypad-minus = Change sign
+keypad-cant = can’t tell
+unit-in = inch
+unit-mm = mm
+unit-bar = bar
+unit-psi = psi
+unit-c = °C
+unit-f = °F
+unit-l-min = l/min
+unit-gpm = gpm
+
+## Letters
+letters-name = Letters
+letters-space = space
+letters-worn = One letter that is worn away
+letters-gone = gap
+letters-gone-name = Any number of letters that are gone
+code-so-far = Code so far: { $code }
+code-empty = No letter of the code yet
+
+## Candidates
+ruler-name = Candidates on one ruler
+ruler-none = none of these
+ruler-no-band = no table value
+lookalike-title = Look-alike: { $name }
+
+## Findings
+finding-source = { $source } · { $basis }
+finding-limit-from = Limit from { $source }
+basis-published = published
+basis-published-means = stands in the source named and was read there
+basis-derived = derived
+basis-derived-means = computed from a published formula
+basis-reference-library = computed
+basis-reference-library-means = computed by the library named
+basis-common-practice = common practice
+basis-common-practice-means = a rule of the trade with no single source
+basis-memory = unverified
+basis-memory-means = recalled and not yet checked against its source
+basis-lower-of-two = lower of two
+basis-lower-of-two-means = two printed figures differ; the lower one stands
+basis-bounded = bounded
+basis-bounded-means = set from the printed figures of the neighbouring sizes
+basis-proxy = stand-in
+basis-proxy-means = another end with the same thread; never enough for a pass
+basis-none = not known
+basis-none-means = stops until you enter your supplier’s figure
+basis-yours = yours
+basis-yours-means = entered by you
+
+## Ratings and service
+links-name = Ratings
+link-a = A
+link-hose = Hose
+link-b = B
+link-adapter = Adapter
+link-weakest = weakest
+link-unknown = not known
+service-name = Service
+
+## Label
+label-true-size = true size
+label-not-true-size = smaller than true size
+label-set-scale = set scale with a card

@@ -1,0 +1,40 @@
+import { callError, type Backend, type Reply } from './backend';
+import { pack, unpack } from './frame';
+
+const FRAME = 'application/octet-stream';
+const TOKEN = 'hosewright-token';
+
+/** The run's token comes in the address's fragment, which no server sees, and outlives a reload. */
+function token(): string {
+  const given = new URLSearchParams(location.hash.slice(1)).get('token');
+  if (given) {
+    sessionStorage.setItem(TOKEN, given);
+    history.replaceState(null, '', location.pathname + location.search);
+  }
+  return sessionStorage.getItem(TOKEN) ?? '';
+}
+
+/** The use cases over loopback HTTP: for development and browser tests, not in the built program. */
+export const loopback: Backend = {
+  async call<T>(name: string, input: unknown, bytes?: Uint8Array): Promise<Reply<T>> {
+    try {
+      const answer = await fetch(`/api/${name}`, {
+        method: 'POST',
+        headers: { 'content-type': bytes ? FRAME : 'application/json', 'x-hosewright-token': token() },
+        body: bytes ? pack(input, bytes) : JSON.stringify(input),
+      });
+      if (!answer.ok) {
+        const body: unknown = await answer.json();
+        const error = typeof body === 'object' && body !== null && 'error' in body ? body.error : body;
+        return { ok: false, error: callError(error) };
+      }
+      if (!answer.headers.get('content-type')?.startsWith(FRAME)) {
+        return { ok: true, value: (await answer.json()) as T, bytes: new Uint8Array() };
+      }
+      const frame = unpack(await answer.arrayBuffer());
+      return { ok: true, value: frame.document as T, bytes: frame.bytes };
+    } catch (cause) {
+      return { ok: false, error: callError(cause) };
+    }
+  },
+};

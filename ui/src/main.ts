@@ -1,0 +1,8 @@
+import { mount } from 'svelte';
+import './tokens.css';
+import './base.css';
+import './parts.css';
+import App from './App.svelte';
+
+const target = document.getElementById('app');
+if (target) mount(App, { target });
