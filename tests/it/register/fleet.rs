@@ -2,9 +2,12 @@
 
 use chrono::{DateTime, NaiveDate, Utc};
 use hosewright_core::quantity::Bar;
-use hosewright_core::record::{About, Assembly, Body, Circuit, CircuitId, DeviceId, Fitted, Machine, MachineId, NotProved, Noted, PersonId, Place, PlaceId, Proof, Site, SiteId, TakenOff};
-use hosewright_core::tag::TagCode;
+use hosewright_core::record::{
+    About, Assembly, Body, Circuit, CircuitId, DeviceId, Fitted, Machine, MachineId, NotProved, Noted,
+    PersonId, Place, PlaceId, Proof, Site, SiteId, TakenOff,
+};
 use hosewright_core::spec::{Line, Service, Spec};
+use hosewright_core::tag::TagCode;
 use hosewright_store::{NewEvent, Register};
 use std::path::PathBuf;
 use tempfile::TempDir;

@@ -111,7 +111,10 @@ fn a_machine_comes_with_its_places_and_what_sits_there() {
         .places
         .iter()
         .map(|row| {
-            (row.place.record.number, row.hoses.iter().map(|stay| fleet::short(stay.code)).collect::<Vec<_>>())
+            (
+                row.place.record.number,
+                row.hoses.iter().map(|stay| fleet::short(stay.code)).collect::<Vec<_>>(),
+            )
         })
         .collect();
     assert_eq!(sits, [(1, vec!["A1".to_owned()]), (2, vec![OLD.to_owned()]), (3, vec![])]);
@@ -131,8 +134,11 @@ fn a_place_shows_every_hose_that_sat_there() {
     );
     let sheet = kept.register.place(place(2)).expect("reads").expect("is there");
     assert_eq!(sheet.place.record.spec, Some(fleet::spec(1240.0)));
-    let stays: Vec<_> =
-        sheet.stays.iter().map(|stay| (fleet::short(stay.code), stay.cause.as_deref(), stay.off_date)).collect();
+    let stays: Vec<_> = sheet
+        .stays
+        .iter()
+        .map(|stay| (fleet::short(stay.code), stay.cause.as_deref(), stay.off_date))
+        .collect();
     assert_eq!(stays, [(OLD, Some("ABR"), Some(day("2024-06-02"))), ("A1", None, Some(day("2026-11-25")))]);
     assert_eq!(kept.register.stays().expect("reads").len(), 2);
 }
@@ -252,7 +258,9 @@ fn search_finds_by_code_machine_place_site_and_size() {
             .expect("reads")
             .into_iter()
             .map(|hit| match hit {
-                Hit::Hose { code, at } => format!("hose {}{}", fleet::short(code), if at.is_some() { " fitted" } else { "" }),
+                Hit::Hose { code, at } => {
+                    format!("hose {}{}", fleet::short(code), if at.is_some() { " fitted" } else { "" })
+                }
                 Hit::Place { at } => format!("place {}", at.number.unwrap_or_default()),
                 Hit::Machine { name, .. } => format!("machine {name}"),
                 Hit::Site { name, .. } => format!("site {name}"),

@@ -144,6 +144,7 @@ impl Groups {
 mod tests {
     use super::super::{DeviceId, Fitted, PlaceId, Site, SiteId, TakenOff};
     use super::*;
+    use crate::tag::TagCode;
     use chrono::NaiveDate;
     use proptest::prelude::*;
 
@@ -161,7 +162,7 @@ mod tests {
 
     fn fitted(place: u8) -> Body {
         Body::Fitted(Fitted {
-            code: crate::tag::TagCode::from_random([1; 7]),
+            code: TagCode::from_random([1; 7]),
             place: PlaceId::from_bytes([place; 16]),
             date: NaiveDate::MIN,
             already_there: false,
@@ -171,7 +172,7 @@ mod tests {
 
     fn taken_off(place: u8) -> Body {
         Body::TakenOff(TakenOff {
-            code: crate::tag::TagCode::from_random([1; 7]),
+            code: TagCode::from_random([1; 7]),
             place: PlaceId::from_bytes([place; 16]),
             date: NaiveDate::MIN,
             hours: None,

@@ -1,9 +1,9 @@
 //! A hose assembly as it was made, and its proof.
 
-use crate::tag::TagCode;
 use crate::check::Verdict;
 use crate::quantity::Bar;
 use crate::spec::{Service, Spec};
+use crate::tag::TagCode;
 use chrono::NaiveDate;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};

@@ -2,8 +2,8 @@
 //! the jobs that are not done yet.
 
 use super::{Hash, JobId, MachineId, PersonId, PlaceId, SiteId};
-use crate::tag::TagCode;
 use crate::check::Verdict;
+use crate::tag::TagCode;
 use chrono::NaiveDate;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};

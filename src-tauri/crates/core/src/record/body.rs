@@ -236,8 +236,8 @@ impl FromStr for BodyText {
 #[cfg(test)]
 mod tests {
     use super::super::MachineId;
-    use crate::tag::TagCode;
     use super::*;
+    use crate::tag::TagCode;
     use chrono::NaiveDate;
 
     #[test]
@@ -265,10 +265,8 @@ mod tests {
             let error = BodyText::of(&hours(value)).expect_err("no hours");
             assert!(error.to_string().contains("`hours`"), "{error}");
         }
-        let blank = Body::TagWithdrawn(TagWithdrawn {
-            code: TagCode::from_random([1; 7]),
-            reason: " ".into(),
-        });
+        let blank =
+            Body::TagWithdrawn(TagWithdrawn { code: TagCode::from_random([1; 7]), reason: " ".into() });
         assert_eq!(BodyText::of(&blank), Err(BodyError::Blank { field: "reason" }));
     }
 
