@@ -91,7 +91,8 @@ fn bench(criterion: &mut Criterion) {
         bench.iter(|| register.machine(black_box(MachineId::from_bytes(id(77)))).expect("reads"));
     });
     criterion.bench_function("search two words, 10 000 hoses", |bench| {
-        bench.iter(|| register.search(black_box("excavator 04711"), 20).expect("reads"));
+        let words = format!("excavator {}", code(4711));
+        bench.iter(|| register.search(black_box(&words), 20).expect("reads"));
     });
     criterion.bench_function("due list, 10 000 hoses", |bench| {
         bench.iter(|| register.due(black_box(today), GUIDE).expect("reads"));

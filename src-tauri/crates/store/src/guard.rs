@@ -27,14 +27,14 @@ pub(crate) fn check(
         Body::HoursRead(read) => known(db, Thing::Machine, read.machine),
         Body::CircuitSet(circuit) => known(db, Thing::Machine, circuit.machine),
         Body::PlaceSet(place) => check_place(db, place),
-        Body::AssemblyMade(made) if !correcting && is_known(db, Thing::Hose, &made.code)? => {
-            Err(Error::CodeTaken { code: made.code.clone() })
+        Body::AssemblyMade(made) if !correcting && is_known(db, Thing::Hose, made.code)? => {
+            Err(Error::CodeTaken { code: made.code })
         }
         Body::Fitted(fitted) => check_fitted(db, fitted, correcting),
         Body::TakenOff(off) => check_taken_off(db, off, correcting),
-        Body::Inspected(seen) => known(db, Thing::Hose, &seen.code),
-        Body::Overridden(over) => known(db, Thing::Hose, &over.code).and(known(db, Thing::Person, over.by)),
-        Body::TagWithdrawn(withdrawn) => known(db, Thing::Hose, &withdrawn.code),
+        Body::Inspected(seen) => known(db, Thing::Hose, seen.code),
+        Body::Overridden(over) => known(db, Thing::Hose, over.code).and(known(db, Thing::Person, over.by)),
+        Body::TagWithdrawn(withdrawn) => known(db, Thing::Hose, withdrawn.code),
         Body::PolicySet(policy) => match &policy.scope {
             Scope::Fleet => Ok(()),
             Scope::Site(site) => known(db, Thing::Site, site),
@@ -76,20 +76,20 @@ fn check_place(db: &Connection, place: &Place) -> Result<(), Error> {
 }
 
 fn check_fitted(db: &Connection, fitted: &Fitted, correcting: bool) -> Result<(), Error> {
-    known(db, Thing::Hose, &fitted.code)?;
+    known(db, Thing::Hose, fitted.code)?;
     known(db, Thing::Place, fitted.place)?;
     if correcting {
         return Ok(());
     }
     let mut withdrawn = db.prepare_cached("SELECT 1 FROM withdrawal WHERE code = ?1")?;
     if withdrawn.exists([fitted.code.to_string()])? {
-        return Err(Error::Withdrawn { code: fitted.code.clone() });
+        return Err(Error::Withdrawn { code: fitted.code });
     }
     let mut sits = db.prepare_cached("SELECT place FROM stint WHERE code = ?1 AND off_version IS NULL")?;
     let place: Option<PlaceId> =
         sits.query_row([fitted.code.to_string()], |row| rows::parsed(row, "place")).optional()?;
     if let Some(place) = place {
-        return Err(Error::AlreadyFitted { code: fitted.code.clone(), place });
+        return Err(Error::AlreadyFitted { code: fitted.code, place });
     }
     let mut other = db.prepare_cached("SELECT code FROM stint WHERE place = ?1 AND off_version IS NULL")?;
     let code: Option<TagCode> =
@@ -110,8 +110,8 @@ fn check_taken_off(db: &Connection, off: &TakenOff, correcting: bool) -> Result<
         .query_row([off.code.to_string(), off.place.to_string()], |row| rows::optional(row, "on_date"))
         .optional()?;
     match on {
-        None => Err(Error::NotFittedThere { code: off.code.clone(), place: off.place }),
-        Some(Some(on)) if off.date < on => Err(Error::OffBeforeOn { code: off.code.clone() }),
+        None => Err(Error::NotFittedThere { code: off.code, place: off.place }),
+        Some(Some(on)) if off.date < on => Err(Error::OffBeforeOn { code: off.code }),
         Some(_) => Ok(()),
     }
 }

@@ -144,7 +144,9 @@ impl Groups {
 mod tests {
     use super::super::{DeviceId, Fitted, PlaceId, Site, SiteId, TakenOff};
     use super::*;
+    use crate::tag::TagCode;
     use chrono::NaiveDate;
+    use proptest::prelude::*;
 
     fn at(device: u8, number: u64) -> EventRef {
         EventRef { device: DeviceId::from_bytes([device; 16]), number }
@@ -160,7 +162,7 @@ mod tests {
 
     fn fitted(place: u8) -> Body {
         Body::Fitted(Fitted {
-            code: crate::tag::TagCode::from_random([1; 7]),
+            code: TagCode::from_random([1; 7]),
             place: PlaceId::from_bytes([place; 16]),
             date: NaiveDate::MIN,
             already_there: false,
@@ -170,7 +172,7 @@ mod tests {
 
     fn taken_off(place: u8) -> Body {
         Body::TakenOff(TakenOff {
-            code: crate::tag::TagCode::from_random([1; 7]),
+            code: TagCode::from_random([1; 7]),
             place: PlaceId::from_bytes([place; 16]),
             date: NaiveDate::MIN,
             hours: None,
@@ -248,5 +250,42 @@ mod tests {
         let entries =
             [entry(at(1, 1), 1, &[at(2, 1)], site("Pit")), entry(at(2, 1), 2, &[at(1, 1)], site("Quarry"))];
         assert_eq!(arrange(entries, Shape::Record).conflicts.len(), 2);
+    }
+
+    #[test]
+    fn of_two_versions_the_later_by_time_stands_whatever_arrived_first() {
+        let (early, late) = (entry(at(2, 1), 1, &[], site("Pit")), entry(at(1, 1), 2, &[], site("Quarry")));
+        for entries in [[early.clone(), late.clone()], [late, early]] {
+            assert_eq!(arrange(entries, Shape::Record).nodes[0].current.body, site("Quarry"));
+        }
+    }
+
+    /// Up to eight events of two devices that build on any of each other, some of them struck out.
+    fn entries() -> impl Strategy<Value = Vec<Entry>> {
+        let event = (0..3_i64, any::<bool>(), 0..3_u8, prop::collection::vec(0..8_u64, 0..3), 0..8_u8);
+        prop::collection::vec(event, 1..8).prop_map(|events| {
+            let named = |n: u64| at((n % 2) as u8, n / 2 + 1);
+            let entry_of = |(n, (ms, on, place, builds_on, void)): (u64, (i64, bool, u8, Vec<u64>, u8))| {
+                let builds_on: Vec<_> = builds_on.into_iter().map(named).collect();
+                let body = if on { fitted(place) } else { taken_off(place) };
+                Entry { void: void == 0, ..entry(named(n), ms, &builds_on, body) }
+            };
+            (0..).zip(events).map(entry_of).collect()
+        })
+    }
+
+    proptest! {
+        #[test]
+        fn the_order_of_arrival_makes_no_difference(
+            (entries, shuffled) in entries().prop_flat_map(|e| (Just(e.clone()), Just(e).prop_shuffle())),
+        ) {
+            for shape in [Shape::Record, Shape::Line, Shape::Facts] {
+                let live = entries.iter().filter(|entry| !entry.void).count();
+                let arranged = arrange(entries.clone(), shape);
+                prop_assert_eq!(&arranged, &arrange(shuffled.clone(), shape));
+                prop_assert!(arranged.nodes.len() <= live);
+                prop_assert_eq!(arranged.nodes.is_empty(), live == 0, "an event was lost");
+            }
+        }
     }
 }

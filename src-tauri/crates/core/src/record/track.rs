@@ -59,12 +59,12 @@ impl Body {
             Body::HoursRead(read) => Track::Hours(read.machine),
             Body::CircuitSet(circuit) => Track::Circuit(circuit.circuit),
             Body::PlaceSet(place) => Track::Place(place.place),
-            Body::AssemblyMade(made) => Track::Made(made.code.clone()),
-            Body::Fitted(fitted) => Track::Whereabouts(fitted.code.clone()),
-            Body::TakenOff(off) => Track::Whereabouts(off.code.clone()),
-            Body::Inspected(seen) => Track::Inspections(seen.code.clone()),
-            Body::Overridden(over) => Track::Overrides(over.code.clone()),
-            Body::TagWithdrawn(withdrawn) => Track::Withdrawal(withdrawn.code.clone()),
+            Body::AssemblyMade(made) => Track::Made(made.code),
+            Body::Fitted(fitted) => Track::Whereabouts(fitted.code),
+            Body::TakenOff(off) => Track::Whereabouts(off.code),
+            Body::Inspected(seen) => Track::Inspections(seen.code),
+            Body::Overridden(over) => Track::Overrides(over.code),
+            Body::TagWithdrawn(withdrawn) => Track::Withdrawal(withdrawn.code),
             Body::PolicySet(policy) => Track::Policy(policy.scope.clone()),
             Body::StockChanged(stock) => {
                 Track::Stock { store: stock.store.clone(), item: stock.item.clone(), unit: stock.unit }
@@ -101,14 +101,14 @@ impl Track {
     }
 
     /// The keys of every track about that hose.
-    pub fn of_hose(code: &TagCode) -> [String; 7] {
-        let about = About::Hose(code.clone());
+    pub fn of_hose(code: TagCode) -> [String; 7] {
+        let about = About::Hose(code);
         [
-            Track::Made(code.clone()),
-            Track::Whereabouts(code.clone()),
-            Track::Inspections(code.clone()),
-            Track::Overrides(code.clone()),
-            Track::Withdrawal(code.clone()),
+            Track::Made(code),
+            Track::Whereabouts(code),
+            Track::Inspections(code),
+            Track::Overrides(code),
+            Track::Withdrawal(code),
             Track::Photos(about.clone()),
             Track::Notes(about),
         ]

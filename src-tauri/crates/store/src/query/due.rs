@@ -252,7 +252,7 @@ impl Aged {
             _ => Verdict::Caution,
         };
         Due {
-            code: self.code.clone(),
+            code: self.code,
             at: self.at.clone(),
             what,
             since,
@@ -294,7 +294,7 @@ mod tests {
     #[test]
     fn a_limit_that_lies_beyond_the_calendar_is_never_a_quiet_pass() {
         let hose = Aged {
-            code: hosewright_core::tag::TagCode::from_random([1; 7]),
+            code: TagCode::from_random([1; 7]),
             at: None,
             assembled: Some(day("2020-01-01")),
             hose_made: None,

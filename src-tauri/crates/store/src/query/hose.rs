@@ -108,14 +108,13 @@ impl Register {
     /// The register can not be read.
     pub fn hose(&self, code: &TagCode) -> Result<Option<Hose>, Error> {
         let db = &self.db;
-        let tracks = Track::of_hose(code);
+        let tracks = Track::of_hose(*code);
         let history = written::of_tracks(db, &tracks)?;
         if history.is_empty() {
             return Ok(None);
         }
-        let key = code.to_string();
-        let key = key.as_str();
-        let about = About::Hose(code.clone()).to_string();
+        let key = &code.to_string();
+        let about = About::Hose(*code).to_string();
         let assembly = rows_of(db, "SELECT version, content FROM assembly WHERE code = ?1", key, |row| {
             Ok(Versioned { version: version(row)?, record: rows::json(row, "content")? })
         })?
@@ -129,7 +128,7 @@ impl Register {
             version,
         )?;
         Ok(Some(Hose {
-            code: code.clone(),
+            code: *code,
             status: status(db, code, &stays)?,
             assembly,
             stays,
