@@ -75,7 +75,6 @@ export const wordIds = [
   'sun-toggle',
   'title-first',
   'title-job',
-  'title-kept',
   'title-no-signal',
   'title-none',
   'title-ready',
