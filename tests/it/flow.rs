@@ -1,1 +1,163 @@
-//! (filled by its capability)
+//! Flow, viscosity and surge against published values, and what must hold of any line.
+
+use hosewright_core::flow::{Elbow, FlowQuestion, Fluid, Regime, SurgeQuestion, flow, surge, velocity};
+use hosewright_core::quantity::{Celsius, Degrees, LitresPerMinute, Metres, Millimetres};
+use hosewright_tests::flow_figures::{flow_cases, surge_cases, viscosity_cases};
+use hosewright_tests::vectors::{assert_all_agree, rows};
+use proptest::prelude::*;
+use rstest::rstest;
+use serde_json::json;
+
+#[test]
+fn flow_agrees_with_published_and_library_values() {
+    assert_all_agree("flow_cases.csv", &flow_cases());
+}
+
+#[test]
+fn viscosity_agrees_with_the_standards_values() {
+    assert_all_agree("viscosity_cases.csv", &viscosity_cases());
+}
+
+#[test]
+fn surge_agrees_with_published_and_closed_form_values() {
+    assert_all_agree("surge_cases.csv", &surge_cases());
+}
+
+/// One row calls Re 2179 transitional that another table of the file, and the formula it is reckoned with, call laminar.
+#[test]
+fn the_regime_is_named_as_in_the_check_values() {
+    let differ: Vec<String> = rows("flow_cases.csv")
+        .iter()
+        .filter(|row| !row.text("regime").is_empty() && row.maybe("reynolds").is_some())
+        .filter(|row| {
+            let name = serde_json::to_value(Regime::at(row.number("reynolds"))).unwrap();
+            name != row.text("regime")
+        })
+        .map(|row| row.id().to_owned())
+        .collect();
+    assert_eq!(differ, ["DP-08"]);
+}
+
+#[test]
+fn a_question_in_the_trades_writing_is_answered() {
+    let question: FlowQuestion = serde_json::from_value(json!({
+        "flow_l_min": "15.850323 gpm", "bore_mm": "1/2 in", "length_m": "3 m",
+        "fluid": {"iso_vg": 46, "viscosity_index": 95}, "temp_c": "104 F", "elbows": [{"angle_deg": 90}]
+    }))
+    .unwrap();
+    let answer = serde_json::to_value(flow(&question).unwrap()).unwrap();
+    let near = |key: &str, expected: f64, tolerance: f64| {
+        let found = answer[key].as_f64().unwrap();
+        assert!((found / expected - 1.0).abs() < tolerance, "{key}: {found} and not {expected}");
+    };
+    // 60 l/min of the oil of case DP-08, and an elbow of 30 times 0.02714 velocity heads.
+    near("velocity_m_s", 7.894101, 1e-6);
+    near("reynolds", 2179.4583, 1e-6);
+    near("friction_factor", 0.029365095, 1e-6);
+    near("kinematic_viscosity_mm2_s", 46.0, 1e-6);
+    near("pressure_drop_bar", 1.8760483 + 30.0 * 0.02714119 * 868.0 * 7.894101 * 7.894101 / 2e5, 1e-3);
+    assert_eq!(answer["regime"], "laminar");
+}
+
+#[test]
+fn flow_and_bore_alone_give_the_velocity() {
+    let question: FlowQuestion = serde_json::from_value(json!({"flow_l_min": 40, "bore_mm": 12.7})).unwrap();
+    let answer = flow(&question).unwrap();
+    assert!((answer.velocity_m_s - 5.262734).abs() < 1e-6);
+    assert_eq!((answer.reynolds, answer.pressure_drop_bar), (None, None));
+}
+
+#[rstest]
+#[case(json!({"flow_l_min": 40, "bore_mm": 12.7, "lenght_m": 3}), "lenght_m")]
+#[case(json!({"flow_l_min": 40, "bore_mm": 12.7, "fluid": {"vg": 46}}), "vg")]
+#[case(json!({"flow_l_min": 40, "bore_mm": 12.7, "elbows": [{"angle": 90}]}), "angle")]
+#[case(json!({"bore_mm": 12.7}), "flow_l_min")]
+fn a_wrong_key_is_named(#[case] question: serde_json::Value, #[case] key: &str) {
+    let error = serde_json::from_value::<FlowQuestion>(question).unwrap_err().to_string();
+    assert!(error.contains(key), "{error}");
+}
+
+#[test]
+fn a_rigid_line_needs_no_more_than_the_fluid() {
+    let question: SurgeQuestion = serde_json::from_value(json!({"bulk_modulus_pa": 1.5e9})).unwrap();
+    let answer = serde_json::to_value(surge(&question).unwrap()).unwrap();
+    assert!((answer["effective_bulk_modulus_pa"].as_f64().unwrap() / 1.5e9 - 1.0).abs() < 1e-14);
+    assert_eq!(answer["wave_speed_m_s"], serde_json::Value::Null);
+    assert!(serde_json::from_value::<SurgeQuestion>(json!({"bulk_modulus_pa": 1.5e9, "wall": 3})).is_err());
+}
+
+fn line(flow_l_min: f64, bore_mm: f64, length_m: f64, viscosity: f64) -> FlowQuestion {
+    FlowQuestion {
+        flow_l_min: LitresPerMinute(flow_l_min),
+        bore_mm: Millimetres(bore_mm),
+        length_m: Some(Metres(length_m)),
+        fluid: Some(Fluid {
+            kinematic_viscosity_mm2_s: Some(viscosity),
+            density_kg_m3: Some(870.0),
+            ..Fluid::default()
+        }),
+        temp_c: None,
+        roughness_mm: None,
+        elbows: vec![
+            Elbow { angle_deg: Some(Degrees(90.0)), ..Elbow::default() },
+            Elbow { angle_deg: Some(Degrees(60.0)), radius_ratio: Some(2.5), ..Elbow::default() },
+        ],
+    }
+}
+
+fn drop(question: &FlowQuestion) -> f64 {
+    flow(question).unwrap().pressure_drop_bar.unwrap().get()
+}
+
+proptest! {
+    #[test]
+    fn more_flow_and_more_length_lose_more(
+        flow_l_min in 0.5..800.0_f64,
+        bore in 4.0..76.0_f64,
+        length in 0.1..50.0_f64,
+        viscosity in 2.0..2000.0_f64,
+        more in 1.001..3.0_f64,
+    ) {
+        let here = drop(&line(flow_l_min, bore, length, viscosity));
+        prop_assert!(drop(&line(flow_l_min * more, bore, length, viscosity)) > here);
+        prop_assert!(drop(&line(flow_l_min, bore, length * more, viscosity)) > here);
+    }
+
+    #[test]
+    fn a_wider_bore_runs_slower(flow_l_min in 0.5..800.0_f64, bore in 4.0..76.0_f64, more in 1.001..3.0_f64) {
+        let flow_l_min = LitresPerMinute(flow_l_min);
+        prop_assert!(velocity(flow_l_min, Millimetres(bore * more)) < velocity(flow_l_min, Millimetres(bore)));
+    }
+
+    #[test]
+    fn any_question_is_answered_or_refused_with_numbers_only(
+        flow_l_min in any::<f64>(), bore in any::<f64>(), length in any::<f64>(),
+        iso_vg in any::<f64>(), index in any::<f64>(), temp in any::<f64>(),
+    ) {
+        let question = FlowQuestion {
+            flow_l_min: LitresPerMinute(flow_l_min),
+            bore_mm: Millimetres(bore),
+            length_m: Some(Metres(length)),
+            fluid: Some(Fluid { iso_vg: Some(iso_vg), viscosity_index: Some(index), ..Fluid::default() }),
+            temp_c: Some(Celsius(temp)),
+            roughness_mm: None,
+            elbows: Vec::new(),
+        };
+        match flow(&question) {
+            Ok(answer) => prop_assert!(answer.pressure_drop_bar.unwrap().get().is_finite(), "{answer:?}"),
+            Err(error) => prop_assert!(error.to_string().contains(error.field()), "{error}"),
+        }
+    }
+
+    #[test]
+    fn within_the_ranges_every_answer_is_finite(
+        flow_l_min in prop_oneof![Just(0.001), Just(1e6), 0.001..1e6_f64],
+        bore in prop_oneof![Just(0.1), Just(1e4), 0.1..1e4_f64],
+        viscosity in prop_oneof![Just(0.01), Just(2e7), 0.01..2e7_f64],
+    ) {
+        let answer = flow(&line(flow_l_min, bore, 1e6, viscosity)).unwrap();
+        prop_assert!(answer.velocity_m_s.is_finite());
+        prop_assert!(answer.friction_factor.unwrap().is_finite(), "{answer:?}");
+        prop_assert!(answer.pressure_drop_bar.unwrap().get().is_finite(), "{answer:?}");
+    }
+}

@@ -1,1 +1,220 @@
-//! (filled by its capability)
+//! What stands on a cover becomes fields, whole or worn.
+
+use hosewright_core::catalogue::Catalogue;
+use hosewright_core::print::{PrintError, Printed, read};
+use hosewright_core::spec::Cover;
+use proptest::prelude::*;
+use rstest::rstest;
+use serde::Deserialize;
+
+#[derive(Debug, Deserialize)]
+struct Case {
+    id: String,
+    marking_string: String,
+    standard: String,
+    #[serde(rename = "type")]
+    kind: String,
+    dn: Option<f64>,
+    dash: Option<u16>,
+    pressure_bar: Option<f64>,
+    mfg_year: Option<u16>,
+    mfg_period: String,
+    source: String,
+}
+
+fn print(text: &str) -> Printed {
+    read(Catalogue::embedded(), text).expect("the print is short enough")
+}
+
+/// The period as the cases write it: `Q3`, `M06`, `W22`.
+fn period(printed: &Printed) -> String {
+    printed.made.map_or_else(String::new, |made| match (made.quarter, made.month, made.week) {
+        (Some(quarter), _, _) => format!("Q{quarter}"),
+        (_, Some(month), _) => format!("M{month:02}"),
+        (_, _, Some(week)) => format!("W{week:02}"),
+        _ => String::new(),
+    })
+}
+
+/// Every example of the marking table, each field, empty ones too: a field the print does not say
+/// stays empty.
+#[test]
+fn every_example_marking_is_read_as_published() {
+    let text = include_str!("../vectors/hose_marking_cases.csv");
+    let mut wrong = Vec::new();
+    let mut cases = 0;
+    for case in csv::Reader::from_reader(text.as_bytes()).deserialize::<Case>() {
+        let case = case.expect("a row of the table");
+        cases += 1;
+        let got = print(&case.marking_string);
+        let expected = (
+            Some(case.standard.as_str()).filter(|name| !name.is_empty()),
+            Some(case.kind.as_str()).filter(|name| !name.is_empty()),
+            case.dn,
+            case.dash,
+            case.pressure_bar,
+            case.mfg_year,
+            case.mfg_period.clone(),
+        );
+        let found = (
+            got.standard.as_deref(),
+            got.kind.as_deref(),
+            got.dn.map(|dn| dn.get()),
+            got.dash,
+            got.pressure_bar.map(|bar| bar.get()),
+            got.made.map(|made| made.year),
+            period(&got),
+        );
+        if found != expected {
+            wrong.push(format!(
+                "{} \"{}\" ({})\n  expected {expected:?}\n  found    {found:?}",
+                case.id, case.marking_string, case.source
+            ));
+        }
+    }
+    assert!(cases >= 28, "only {cases} examples were read");
+    assert!(wrong.is_empty(), "{} of {cases} are read otherwise:\n{}", wrong.len(), wrong.join("\n"));
+}
+
+#[rstest]
+// A burst figure is never taken for the working pressure (SAE J517 forbids it on the hose, and it is met).
+#[case::burst_before("SAE 100R2AT-8 WP 275 BAR BP 1100 BAR", Some(275.0))]
+#[case::burst_alone("EN 853 2SN DN 12 MIN BURST 1100 BAR", None)]
+#[case::burst_behind("EN 853 2SN DN 12 1100 BAR BURST", None)]
+#[case::burst_first("EN 853 2SN DN 12 BURST 16000 PSI WP 4000 PSI", Some(276.0))]
+#[case::burst_dotted("EN 853 2SN DN 12 B.P. 1100 BAR", None)]
+// Mixed units: bar is read, psi rounded where it stands alone.
+#[case::mixed_units("EN 853 2SN DN 12 4000 PSI 275 BAR 27.5 MPA", Some(275.0))]
+#[case::mpa("EN 856 4SH DN 25 38,0 MPA", Some(380.0))]
+#[case::worn_unit("EN 853 2SN DN 12 275 BA?", Some(275.0))]
+fn working_pressure_is_read_and_burst_is_not(#[case] text: &str, #[case] bar: Option<f64>) {
+    assert_eq!(print(text).pressure_bar.map(|bar| bar.get()), bar, "{text}");
+}
+
+#[rstest]
+#[case::tube_size_of_r5("SAE 100R5-8", "100R5", 10.0, 8)]
+#[case::tube_size_of_r14("SAE 100R14-8", "100R14", 10.0, 8)]
+#[case::bore_size_elsewhere("SAE 100R2S-8", "100R2S", 12.0, 8)]
+#[case::spoken_short("R2AT-8", "100R2AT", 12.0, 8)]
+#[case::mixed_number("EN 853 2SN 1 1/4\"", "2SN", 31.0, 20)]
+#[case::mixed_number_dashed("EN 853 2SN 1-1/4 IN", "2SN", 31.0, 20)]
+#[case::whole_inches("EN 853 2SN 2\"", "2SN", 51.0, 32)]
+#[case::alias_of_31("EN 856 4SP DN32", "4SP", 31.0, 20)]
+#[case::alias_of_51("EN 856 4SP DN50", "4SP", 51.0, 32)]
+#[case::typographic("EN 853\u{2013}2SN DN\u{a0}16", "2SN", 16.0, 10)]
+#[case::lower_case("en 853 2sn dn16", "2SN", 16.0, 10)]
+#[case::any_number_of_letters("* 853 2SN DN 16 *", "2SN", 16.0, 10)]
+#[case::dots_for_any_number("...853 2SN DN 16...", "2SN", 16.0, 10)]
+fn size_is_the_tables_size(#[case] text: &str, #[case] kind: &str, #[case] dn: f64, #[case] dash: u16) {
+    let got = print(text);
+    assert_eq!(got.kind.as_deref(), Some(kind), "type of {text}");
+    assert_eq!((got.dn.map(|dn| dn.get()), got.dash), (Some(dn), Some(dash)), "size of {text}");
+}
+
+#[rstest]
+#[case::quarter("EN 853 2SN DN 12 3Q24", 2024, "Q3")]
+#[case::quarter_full_year("EN 853 2SN DN 12 3Q2024", 2024, "Q3")]
+#[case::quarter_slash("EN 853 2SN DN 12 3Q/24", 2024, "Q3")]
+#[case::american("SAE 100R2AT-8 2/19/88", 1988, "M02")]
+#[case::month("SAE 100R2AT-8 06/24", 2024, "M06")]
+#[case::sixteenths_or_march("SAE 100R2AT-8 3/16", 2016, "M03")]
+#[case::month_bare("EN 853 2SN DN 12 0624", 2024, "M06")]
+#[case::week("EN 853 2SN DN 12 W12/24", 2024, "W12")]
+#[case::week_bare("EN 853 2SN DN 12 3824", 2024, "W38")]
+#[case::ferrule("275 BAR 1606", 2016, "M06")]
+fn the_date_is_read_in_its_forms(#[case] text: &str, #[case] year: u16, #[case] of_year: &str) {
+    let got = print(text);
+    assert_eq!((got.made.map(|made| made.year), period(&got).as_str()), (Some(year), of_year), "{text}");
+}
+
+#[test]
+fn several_standards_on_one_hose_all_stand_among_the_candidates() {
+    let got = print("EN 853 2SN / SAE 100R2AT / ISO 1436 2SN DN 16 -10 250 BAR");
+    assert_eq!((got.standard.as_deref(), got.kind.as_deref()), (Some("EN 853"), Some("2SN")));
+    for (standard, kind) in [("EN 853", "2SN"), ("SAE J517", "100R2AT"), ("ISO 1436", "2SN")] {
+        assert!(
+            got.candidates.iter().any(|row| row.standard == standard && row.kind == kind && row.dn.get() == 16.0),
+            "{standard} {kind} DN 16 is missing among {:?}",
+            got.candidates
+        );
+    }
+}
+
+#[test]
+fn an_ambiguous_letter_is_left_open() {
+    let got = print("2S? DN 16");
+    assert_eq!(got.kind, None, "2SN, 2ST and 2SC all fit");
+    for kind in ["2SN", "2ST", "2SC"] {
+        assert!(got.candidates.iter().any(|row| row.kind == kind), "{kind} is missing");
+    }
+}
+
+#[test]
+fn a_worn_size_is_settled_by_its_pressure_among_the_candidates_only() {
+    let got = print("EN 853 2SN DN 1. ..50 bar");
+    assert_eq!((got.dn, got.pressure_bar), (None, None), "neither figure is whole");
+    let sizes: Vec<f64> = got.candidates.iter().filter(|row| row.kind == "2SN").map(|row| row.dn.get()).collect();
+    assert_eq!(sizes, [16.0], "only DN 16 is rated at a pressure that ends in 50");
+}
+
+#[test]
+fn a_non_conductive_cover_is_told() {
+    assert_eq!(print("SAE 100R7-8 NON-CONDUCTIVE 2000 PSI").cover, Some(Cover::NonConductive));
+    assert_eq!(print("SAE 100R7-8 2000 PSI").cover, None);
+}
+
+#[test]
+fn an_unreadable_print_says_nothing() {
+    let got = print("*");
+    assert_eq!((got.standard, got.kind, got.dn, got.candidates.len()), (None, None, None, 0));
+}
+
+#[test]
+fn words_that_say_nothing_are_given_back() {
+    assert_eq!(print("XXX EN 853 2SN DN 16 ABC").unread, "XXX ABC");
+}
+
+#[test]
+fn more_than_stands_on_a_hose_is_refused() {
+    let error = read(Catalogue::embedded(), &"2SN ".repeat(200)).expect_err("800 letters");
+    assert_eq!(error, PrintError::TooLong { letters: 800, most: 500 });
+}
+
+proptest! {
+    #[test]
+    fn no_text_makes_the_reader_panic(text in any::<String>()) {
+        let _ = read(Catalogue::embedded(), &text);
+    }
+
+    #[test]
+    fn no_print_makes_the_reader_panic(
+        parts in prop::collection::vec(
+            prop::sample::select(vec![
+                "EN", "853", "SAE", "100R2AT", "2SN", "-8", "DN", "12", "1/2", "\"", "BAR", "PSI", "275", "?", "*",
+                "...", ".", "3Q24", "W", "/", "-", "GOST 6286-73", "II", "16.5", " ", "BP", "Q", "0624", "\u{b1}",
+            ]),
+            0..24,
+        )
+    ) {
+        let _ = read(Catalogue::embedded(), &parts.concat());
+        let _ = read(Catalogue::embedded(), &parts.join(" "));
+    }
+
+    /// Letters wear away: what is still read is never another standard, size or type.
+    #[test]
+    fn worn_letters_never_turn_a_print_into_another(worn in prop::collection::vec(any::<bool>(), 24)) {
+        let whole = "EN 853 2SN DN 16 250 BAR";
+        let text: String = whole
+            .chars()
+            .zip(worn.into_iter().chain(std::iter::repeat(false)))
+            .map(|(letter, worn)| if worn && letter != ' ' { '?' } else { letter })
+            .collect();
+        let got = print(&text);
+        prop_assert!(got.standard.as_deref().is_none_or(|name| name == "EN 853" || got.kind.is_some()), "{text}: {got:?}");
+        prop_assert!(
+            got.candidates.is_empty()
+                || got.candidates.iter().any(|row| row.kind == "2SN" && row.dn.get() == 16.0),
+            "{text}: 2SN DN 16 is not among {:?}", got.candidates
+        );
+    }
+}

@@ -1,1 +1,10 @@
-//! (filled by its capability)
+//! The register: what is recorded stays, comes back, and is the same on every device.
+
+mod fleet;
+mod histories;
+mod kept;
+mod merging;
+mod people;
+mod questions;
+mod refusals;
+mod whole;

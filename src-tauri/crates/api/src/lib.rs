@@ -1,1 +1,115 @@
 //! The use cases over core, store, papers and sight, with the types of the contract.
+//!
+//! There is one table of commands ([`commands::TABLE`]). The shell, the command line and the
+//! loopback way in all go through [`Api::call`]; nothing of the trade is computed outside.
+
+mod answer;
+pub mod commands;
+mod error;
+pub mod frame;
+mod sheet;
+
+pub use answer::{Answer, document, question};
+pub use error::{ApiError, Code};
+pub use sheet::{end_name, key, sheet};
+
+use chrono::{DateTime, NaiveDate, Utc};
+use hosewright_core::catalogue::Catalogue;
+use hosewright_core::record::DeviceId;
+use hosewright_core::tag;
+use hosewright_store::Register;
+use hosewright_words::{Language, Words};
+use std::path::Path;
+
+/// Name and version, as every answer and paper carries it.
+pub const PROGRAM: &str = concat!("hosewright ", env!("CARGO_PKG_VERSION"));
+
+/// What the API needs from outside: the time and chance. Nothing below it has a clock.
+pub trait World: Send {
+    /// The present moment.
+    fn now(&self) -> DateTime<Utc>;
+    /// Bytes that no one can foresee.
+    fn random(&mut self) -> [u8; 16];
+}
+
+/// All use cases, over one register where one is open.
+pub struct Api {
+    catalogue: &'static Catalogue,
+    words: Words,
+    world: Box<dyn World>,
+    register: Option<Register>,
+}
+
+impl std::fmt::Debug for Api {
+    fn fmt(&self, to: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        write!(to, "Api({PROGRAM}, tables {})", self.catalogue.version)
+    }
+}
+
+impl Api {
+    /// All use cases without a register: what is asked of the tables alone.
+    pub fn new(language: Language, world: Box<dyn World>) -> Self {
+        Self { catalogue: Catalogue::embedded(), words: Words::of(language), world, register: None }
+    }
+
+    /// Opens the register at that path, or begins one there.
+    ///
+    /// # Errors
+    /// The file is something else, is damaged, in use, can not be written, or a newer program's.
+    pub fn open(&mut self, path: &Path) -> Result<(), ApiError> {
+        let device = DeviceId::from_bytes(self.world.random());
+        let register = Register::open(path, device).map_err(|error| named(path, error))?;
+        self.register = Some(register);
+        Ok(())
+    }
+
+    /// Copies the open register to a file.
+    ///
+    /// # Errors
+    /// The file is there already or can not be written.
+    pub fn backup_to(&self, to: &Path) -> Result<(), ApiError> {
+        let register = self.register.as_ref().ok_or_else(|| ApiError::file("db", "no register is open"))?;
+        register.backup(to).map_err(|error| named(to, error))
+    }
+
+    /// Begins a register at a path from a backup and opens it; it goes on as a new device.
+    ///
+    /// # Errors
+    /// The path is there already; the backup is no register, is damaged, or a newer program's.
+    pub fn restore_from(&mut self, backup: &Path, to: &Path) -> Result<(), ApiError> {
+        let device = DeviceId::from_bytes(self.world.random());
+        let register = hosewright_store::restore(backup, to, device).map_err(|error| named(backup, error))?;
+        self.register = Some(register);
+        Ok(())
+    }
+
+    /// The words of the language in use.
+    pub fn words(&self) -> &Words {
+        &self.words
+    }
+
+    /// The tables.
+    pub fn catalogue(&self) -> &'static Catalogue {
+        self.catalogue
+    }
+
+    fn answer<T>(&self, content: T) -> Answer<T> {
+        Answer::new(content, self.catalogue)
+    }
+
+    fn today(&self) -> NaiveDate {
+        self.world.now().date_naive()
+    }
+
+    fn new_code(&mut self) -> tag::TagCode {
+        let random = self.world.random();
+        let mut bytes = [0; 7];
+        bytes.copy_from_slice(&random[..7]);
+        tag::TagCode::from_random(bytes)
+    }
+}
+
+/// An error of the store, with the file it is about.
+fn named(path: &Path, error: hosewright_store::Error) -> ApiError {
+    ApiError { field: path.display().to_string(), ..error.into() }
+}

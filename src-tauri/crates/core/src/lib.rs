@@ -17,6 +17,7 @@ pub mod make;
 pub mod print;
 pub mod quantity;
 pub mod record;
+mod root;
 pub mod route;
 pub mod spec;
 pub mod tag;

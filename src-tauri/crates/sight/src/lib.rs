@@ -1,1 +1,55 @@
-//! Reading pictures: QR codes from photographs.
+//! Reading pictures: QR codes from photographs, ours or not.
+//!
+//! Two readers that fail on different pictures are tried on the picture as it is, then on lightly
+//! blurred and smaller copies, until one finds something. A code whose modules are less than some
+//! 4 pixels wide in the picture is beyond all of them.
+
+mod picture;
+mod reader;
+
+use thiserror::Error;
+
+/// A code that was read.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Found {
+    /// What it says.
+    pub text: String,
+    /// Roughly where it stands, in pixels of the picture: top left, top right, bottom right and
+    /// bottom left as seen on the code itself. For drawing a frame round it, not for measuring.
+    pub corners: [(f32, f32); 4],
+}
+
+/// Why a picture could not be looked at. A picture without a code is no error.
+#[derive(Debug, Error)]
+pub enum SightError {
+    /// Neither PNG nor JPEG.
+    #[error("this is no PNG or JPEG picture; take the photograph as one of these")]
+    Kind,
+    /// Too large to open without risk.
+    #[error(
+        "the picture is {width} x {height} pixels, and {limit} million are the most that are opened; take it smaller or cut it out round the tag"
+    )]
+    TooLarge {
+        /// Width.
+        width: u32,
+        /// Height.
+        height: u32,
+        /// The most that are opened, in millions.
+        limit: u32,
+    },
+    /// The file is broken.
+    #[error("the picture is broken: {0}; take it again")]
+    Broken(String),
+}
+
+/// Every QR code in a PNG or JPEG picture; none is an empty list.
+///
+/// # Errors
+/// When the bytes are no picture of these kinds, a broken one, or one too large to open safely.
+pub fn read(bytes: &[u8]) -> Result<Vec<Found>, SightError> {
+    let picture = picture::open(bytes)?;
+    Ok(picture::copies(picture)
+        .map(|copy| reader::read(&copy))
+        .find(|found| !found.is_empty())
+        .unwrap_or_default())
+}

@@ -1,1 +1,37 @@
 //! The register: one append-only log in SQLite and the tables projected from it.
+//!
+//! A [`Register`] is one file in which one device writes. [`Register::append`] writes events and
+//! changes the tables that screens read in the same transaction; when it returns, the events are on
+//! the disk (write-ahead log, `synchronous=FULL`). [`Register::merge`] takes in what other devices
+//! wrote: a union, the same in any order. The tables of a thing are computed from that thing's track
+//! of events alone, so [`Register::rebuild`] gives exactly the live tables.
+//!
+//! The crate has no clock and no randomness: times and ids come in as arguments.
+
+mod append;
+mod backup;
+mod bundle;
+mod error;
+mod guard;
+mod log;
+mod merge;
+mod open;
+mod people;
+mod project;
+mod query;
+mod rebuild;
+mod rows;
+mod verify;
+
+pub use append::NewEvent;
+pub use backup::restore;
+pub use bundle::{Bundle, BundleError, Person};
+pub use error::Error;
+pub use merge::{Merged, Refusal, Refused};
+pub use open::Register;
+pub use query::{
+    Conflict, CountedFrom, Counts, Device, Draft, Due, DueFor, Guide, Hit, Hose, HoseInspection, HoseNote,
+    HoseOverride, HosePhoto, LimitFrom, MachineRow, MachineSheet, PlaceAt, PlaceRow, PlaceSheet, SiteRow,
+    Status, Stay, Stock, Versioned, Written,
+};
+pub use verify::{Fault, Problem, Verified};

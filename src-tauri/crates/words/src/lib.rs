@@ -3,7 +3,7 @@
 
 mod number;
 
-pub use number::{Pressure, length, number, percent, pressure, signed};
+pub use number::{Pressure, length, number, percent, pressure, quantity, signed};
 
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};

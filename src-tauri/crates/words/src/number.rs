@@ -43,6 +43,19 @@ pub fn pressure(bar: f64, first: Pressure) -> String {
     }
 }
 
+/// A number with its unit, with as many decimals as that unit is read to. A pressure has psi beside it.
+pub fn quantity(value: f64, unit: &str) -> String {
+    match unit {
+        "bar" => pressure(value, Pressure::Bar),
+        "mm" => length(value, 1),
+        "C" => format!("{} \u{b0}C", number(value, 0)),
+        "deg" => format!("{}\u{b0}", number(value, 1)),
+        "m/s" => format!("{} m/s", number(value, 1)),
+        "" => number(value, 2),
+        other => format!("{} {other}", number(value, 1)),
+    }
+}
+
 /// A probability as a percentage that never rounds a doubt away: 99.96 % is no 100 %, and what is
 /// below one percent says so.
 pub fn percent(probability: f64) -> String {

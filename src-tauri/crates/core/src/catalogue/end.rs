@@ -1,5 +1,6 @@
 //! Ends: threaded families, flanges, their ratings as hose ends, torques and look-alike dangers.
 
+use super::table::{CatalogueError, Row};
 use super::{Band, Basis, Provenance};
 use crate::quantity::{Bar, Degrees, Dn, Millimetres};
 use schemars::JsonSchema;
@@ -75,6 +76,10 @@ pub struct EndRow {
     pub seat_included_angle_deg: Option<Degrees>,
     /// Shape of the male half's cone.
     pub male_cone: Option<Cone>,
+    /// Shape of the female half's cone.
+    pub female_cone: Option<Cone>,
+    /// Basis of both shapes.
+    pub cone_basis: Basis,
     /// Across flats of the swivel nut; a weak clue.
     pub swivel_hex_mm: Option<Millimetres>,
     /// Outside diameter of the tube that names the size.
@@ -91,114 +96,41 @@ pub struct EndRow {
     pub note: String,
 }
 
-/// A four-bolt flange. Its family is `flange` and the code: `flange 61`, `flange 62`.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Flange {
-    /// Family, such as `flange 61`.
-    pub family: String,
-    /// Standard.
-    pub standard: String,
-    /// Size as written, such as `-12`; the bolt circle for pump flanges.
-    pub size: String,
-    /// Dash size.
-    pub dash: Option<i16>,
-    /// Hose size.
-    pub dn: Option<Dn>,
-    /// Diameter of the flange head.
-    pub head_od_mm: Option<Millimetres>,
-    /// Thickness of the flange head.
-    pub head_thickness_mm: Option<Millimetres>,
-    /// Bolt spacing, long side, centre to centre.
-    pub bolt_long_mm: Option<Millimetres>,
-    /// Bolt spacing, short side.
-    pub bolt_short_mm: Option<Millimetres>,
-    /// Metric bolt.
-    pub bolt_metric: Option<String>,
-    /// Inch bolt.
-    pub bolt_inch: Option<String>,
-    /// Bore of the port.
-    pub port_bore_mm: Option<Millimetres>,
-    /// O-ring inside diameter.
-    pub oring_id_mm: Option<Millimetres>,
-    /// O-ring section.
-    pub oring_section_mm: Option<Millimetres>,
-    /// Rating; blank is not known, never unlimited.
-    pub max_pressure_bar: Option<Bar>,
-    /// Source and basis of the row.
-    pub provenance: Provenance,
-    /// Basis of the head's diameter, which differs from row to row.
-    pub head_od_basis: Basis,
-    /// Remarks.
-    pub note: String,
-}
+pub(super) const END_COLUMNS: &str = "\
+    family,standard,size,dash,dn,thread,male_major_nom_mm,male_major_min_mm,male_major_max_mm,\
+    female_minor_nom_mm,female_minor_min_mm,female_minor_max_mm,pitch_mm,tpi,taper,flank_angle_deg,\
+    seals,seat_included_angle_deg,male_cone,female_cone,cone_basis,swivel_hex_mm,tube_od_mm,\
+    male_bore_mm,max_pressure_bar,pressure_basis,source,basis,note";
 
-/// The rating of an end as a hose end, from hose-fitting standards.
-#[derive(Debug, Clone, PartialEq)]
-pub struct EndRating {
-    /// Family.
-    pub family: String,
-    /// Size.
-    pub size: String,
-    /// Rating; blank is not known, never unlimited.
-    pub max_pressure_bar: Option<Bar>,
-    /// Standard of the rating.
-    pub standard: String,
-    /// Source and basis.
-    pub provenance: Provenance,
-    /// Remarks.
-    pub note: String,
-}
-
-/// How an end is tightened.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
-#[serde(rename_all = "kebab-case")]
-pub enum TorqueMethod {
-    /// Nm on a torque spanner.
-    Torque,
-    /// Flats of the hex from finger tight.
-    FlatsFromFingerTight,
-    /// Degrees from where the force rises.
-    Angle,
-}
-
-/// A tightening value of a table. The maker's figure comes first.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Torque {
-    /// Family.
-    pub family: String,
-    /// Size.
-    pub size: String,
-    /// What the value is.
-    pub method: TorqueMethod,
-    /// Lower value.
-    pub min: Option<f64>,
-    /// Upper value.
-    pub max: Option<f64>,
-    /// Material, lubrication, screw.
-    pub condition: String,
-    /// Source and basis.
-    pub provenance: Provenance,
-    /// Remarks.
-    pub note: String,
-}
-
-/// Two ends of which the female of one starts on the male of the other, and must not.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Lookalike {
-    /// Family of the half with the nut or port.
-    pub female_family: String,
-    /// Its size.
-    pub female_size: String,
-    /// Family of the male it starts on.
-    pub male_family: String,
-    /// Its size.
-    pub male_size: String,
-    /// Which starts on which, in the table's words.
-    pub starts: String,
-    /// What happens, in the table's words.
-    pub danger: String,
-    /// Which reading parts the two, in the table's words.
-    pub separates: String,
-    /// Source and basis.
-    pub provenance: Provenance,
+impl EndRow {
+    pub(super) fn read(row: &Row<'_>) -> Result<Self, CatalogueError> {
+        Ok(Self {
+            family: row.text("family")?,
+            standard: row.text("standard")?,
+            size: row.text("size")?,
+            dash: row.optional_value("dash", "a dash size such as -8")?,
+            dn: row.dn("dn")?,
+            thread: row.optional_text("thread"),
+            male_major_nom_mm: row.mm("male_major_nom_mm")?,
+            male_major_mm: row.band("male_major_min_mm", "male_major_max_mm")?,
+            female_minor_nom_mm: row.mm("female_minor_nom_mm")?,
+            female_minor_mm: row.band("female_minor_min_mm", "female_minor_max_mm")?,
+            pitch_mm: row.mm("pitch_mm")?,
+            tpi: row.optional_number("tpi")?,
+            taper: row.yes("taper")?,
+            flank_angle_deg: row.degrees("flank_angle_deg")?,
+            seals: row.names("seals")?,
+            seat_included_angle_deg: row.degrees("seat_included_angle_deg")?,
+            male_cone: row.optional_name("male_cone")?,
+            female_cone: row.optional_name("female_cone")?,
+            cone_basis: row.basis("cone_basis")?,
+            swivel_hex_mm: row.mm("swivel_hex_mm")?,
+            tube_od_mm: row.mm("tube_od_mm")?,
+            male_bore_mm: row.mm("male_bore_mm")?,
+            max_pressure_bar: row.bar("max_pressure_bar")?,
+            pressure_basis: row.basis("pressure_basis")?,
+            provenance: row.provenance()?,
+            note: row.note("note"),
+        })
+    }
 }

@@ -1,5 +1,6 @@
-//! Hoses: types and their sizes.
+//! Sizes of hose types.
 
+use super::table::{CatalogueError, Row};
 use super::{Band, Basis, Provenance};
 use crate::quantity::{Bar, Celsius, Dn, Millimetres};
 use schemars::JsonSchema;
@@ -39,9 +40,11 @@ pub struct HoseRow {
     pub id_nom_mm: Millimetres,
     /// Bore of a new hose.
     pub id_mm: Option<Band>,
-    /// Diameter over the reinforcement.
-    pub reinforcement_od_mm: Option<Band>,
-    /// Diameter over the cover. Only one of the limits is in some standards.
+    /// Smallest diameter over the reinforcement. Only one of the limits stands in some standards.
+    pub reinforcement_od_min_mm: Option<Millimetres>,
+    /// Largest diameter over the reinforcement.
+    pub reinforcement_od_max_mm: Option<Millimetres>,
+    /// Smallest diameter over the cover.
     pub cover_od_min_mm: Option<Millimetres>,
     /// Largest diameter over the cover.
     pub cover_od_max_mm: Option<Millimetres>,
@@ -80,6 +83,10 @@ pub struct ColumnBases {
     pub cover: Basis,
     /// Working pressure.
     pub pressure: Basis,
+    /// Proof pressure.
+    pub proof: Basis,
+    /// Burst pressure.
+    pub burst: Basis,
     /// Bend radius.
     pub bend: Basis,
     /// Vacuum.
@@ -98,56 +105,46 @@ impl HoseRow {
     }
 }
 
-/// A hose type of a standard.
-#[derive(Debug, Clone, PartialEq)]
-pub struct HoseType {
-    /// Standard.
-    pub standard: String,
-    /// Type.
-    pub kind: String,
-    /// What carries the pressure.
-    pub reinforcement: Reinforcement,
-    /// Fewest layers.
-    pub layers_min: u8,
-    /// Most layers.
-    pub layers_max: u8,
-    /// Tube materials, by the names of the fluid table (`NBR`, `PA`, `TPE-E`, `PTFE`).
-    pub tube: Vec<String>,
-    /// What the cover is, in the table's words.
-    pub cover: String,
-    /// Fluid classes the standard names, by the names of the fluid table; empty is not known.
-    pub fluids: Vec<String>,
-    /// Fluid classes the standard excludes.
-    pub fluids_excluded: Vec<String>,
-    /// Shortest length change at working pressure, percent.
-    pub length_change_min_pct: Option<f64>,
-    /// Longest length change at working pressure, percent.
-    pub length_change_max_pct: Option<f64>,
-    /// Impulse cycles of the type test.
-    pub impulse_cycles: Option<u32>,
-    /// Impulse pressure over working pressure.
-    pub impulse_pressure_factor: Option<f64>,
-    /// Temperature of the impulse test.
-    pub impulse_temp_c: Option<Celsius>,
-    /// The type that took its place.
-    pub superseded_by: Option<String>,
-    /// The type of another standard whose size rows this one shares.
-    pub sizes_of: Option<(String, String)>,
-    /// Types it can be exchanged with, from the standards' own cross references.
-    pub interchange: Vec<Interchange>,
-    /// Where it was read and how sure.
-    pub provenance: Provenance,
-    /// Remarks.
-    pub note: String,
-}
+pub(super) const HOSE_COLUMNS: &str = "\
+    standard,type,dn,dash,id_nom_mm,id_min_mm,id_max_mm,reinforcement_od_min_mm,reinforcement_od_max_mm,\
+    cover_od_min_mm,cover_od_max_mm,max_working_pressure_bar,proof_pressure_bar,min_burst_pressure_bar,\
+    min_bend_radius_mm,temp_min_c,temp_max_c,vacuum_kpa_abs,id_basis,reinforcement_basis,cover_basis,\
+    pressure_basis,proof_basis,burst_basis,bend_basis,vacuum_basis,source,basis,note";
 
-/// A type of another standard said to be exchangeable.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Interchange {
-    /// Standard.
-    pub standard: String,
-    /// Type; none where only the standard is named.
-    pub kind: Option<String>,
-    /// False where sizes or pressures are said to differ.
-    pub equal: bool,
+impl HoseRow {
+    pub(super) fn read(row: &Row<'_>) -> Result<Self, CatalogueError> {
+        let Provenance { source, basis } = row.provenance()?;
+        Ok(Self {
+            standard: row.text("standard")?,
+            kind: row.text("type")?,
+            dn: row.dn("dn")?.ok_or_else(|| row.wrong("dn", "a nominal diameter such as 12"))?,
+            dash: row.optional_value("dash", "a dash size such as 8")?,
+            id_nom_mm: row.mm("id_nom_mm")?.ok_or_else(|| row.wrong("id_nom_mm", "the nominal bore"))?,
+            id_mm: row.band("id_min_mm", "id_max_mm")?,
+            reinforcement_od_min_mm: row.mm("reinforcement_od_min_mm")?,
+            reinforcement_od_max_mm: row.mm("reinforcement_od_max_mm")?,
+            cover_od_min_mm: row.mm("cover_od_min_mm")?,
+            cover_od_max_mm: row.mm("cover_od_max_mm")?,
+            max_working_pressure_bar: row.bar("max_working_pressure_bar")?,
+            proof_pressure_bar: row.bar("proof_pressure_bar")?,
+            min_burst_pressure_bar: row.bar("min_burst_pressure_bar")?,
+            min_bend_radius_mm: row.mm("min_bend_radius_mm")?,
+            temp_min_c: Celsius(row.number("temp_min_c")?),
+            temp_max_c: Celsius(row.number("temp_max_c")?),
+            vacuum_kpa_abs: row.optional_number("vacuum_kpa_abs")?,
+            source,
+            basis,
+            columns: ColumnBases {
+                id: row.basis("id_basis")?,
+                reinforcement: row.basis("reinforcement_basis")?,
+                cover: row.basis("cover_basis")?,
+                pressure: row.basis("pressure_basis")?,
+                proof: row.basis("proof_basis")?,
+                burst: row.basis("burst_basis")?,
+                bend: row.basis("bend_basis")?,
+                vacuum: row.basis("vacuum_basis")?,
+            },
+            note: row.note("note"),
+        })
+    }
 }

@@ -1,7 +1,7 @@
-//! What the trade knows beside dimensions: rules, fluids, cautions, causes of failure.
+//! What the trade knows in words: cautions, causes of failure, facts of crimping, rules of marking.
 
 use super::Provenance;
-use crate::quantity::Celsius;
+use super::table::{CatalogueError, Row};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
@@ -54,7 +54,7 @@ pub struct FailureCause {
     pub name: String,
     /// What is seen.
     pub seen: String,
-    /// Likely causes.
+    /// Likely causes; blank where the cause is not known.
     pub causes: String,
     /// What to do.
     pub remedy: String,
@@ -62,52 +62,105 @@ pub struct FailureCause {
     pub provenance: Provenance,
 }
 
-/// How a tube material stands a fluid.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
-#[serde(rename_all = "kebab-case")]
-pub enum FluidRating {
-    /// Made for it.
-    Recommended,
-    /// For weak duty; ask the supplier.
-    Limited,
-    /// Destroyed by it.
-    Not,
-}
-
-/// One fluid against one tube material.
+/// A fact of crimping, measuring and proving. Figures that only a fitting's maker can give are not
+/// among them; those here are what the trade usually sees.
 #[derive(Debug, Clone, PartialEq)]
-pub struct FluidRow {
-    /// Class by ISO 6743-4 (`HM`), or none.
-    pub class: Option<String>,
-    /// Name.
-    pub name: String,
-    /// Tube material.
-    pub elastomer: String,
-    /// How it stands it.
-    pub rating: FluidRating,
-    /// Hottest.
-    pub max_temp_c: Option<Celsius>,
-    /// Source and basis.
-    pub provenance: Provenance,
-    /// Remarks.
-    pub note: String,
-}
-
-/// A rule with one value: a ratio, an age, a speed.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Rule {
-    /// Identifier of the row, such as `L055`.
+pub struct CrimpFact {
+    /// Identifier, such as `CR-08`.
     pub id: String,
-    /// What it limits, in the table's words.
-    pub rule: String,
-    /// The value; none where the rule is a word.
-    pub value: Option<f64>,
-    /// Its unit as written in the table.
+    /// What it is about, such as `measure-crimp`.
+    pub topic: String,
+    /// The fact.
+    pub statement: String,
+    /// Lower figure.
+    pub low: Option<f64>,
+    /// Upper figure; the same as the lower where there is one only.
+    pub high: Option<f64>,
+    /// Whether the figures go either way from a target.
+    pub plus_minus: bool,
+    /// Their unit.
     pub unit: String,
-    /// What it applies to.
-    pub applies_to: String,
     /// Source and basis.
     pub provenance: Provenance,
     /// Remarks.
     pub note: String,
+}
+
+/// How hoses and assemblies are marked.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct MarkingRule {
+    /// Identifier, such as `R01`.
+    pub id: String,
+    /// What is marked so.
+    pub scope: String,
+    /// `metric`, `imperial` or `both`.
+    pub units: String,
+    /// True where hose must not be marked so: a figure found there is never a working pressure.
+    pub forbidden: bool,
+    /// The form of the marking.
+    pub pattern: String,
+    /// Source and basis.
+    pub provenance: Provenance,
+    /// Remarks.
+    pub note: String,
+}
+
+pub(super) const CAUTION_COLUMNS: &str = "id,step,caution,why,source,basis";
+pub(super) const CAUSE_COLUMNS: &str = "code,name,seen,causes,remedy,source,basis";
+pub(super) const CRIMP_COLUMNS: &str = "id,topic,statement,low,high,plus_minus,unit,source,basis,note";
+pub(super) const MARKING_COLUMNS: &str = "id,scope,units,forbidden,pattern,source,basis,note";
+
+impl Caution {
+    pub(super) fn read(row: &Row<'_>) -> Result<Self, CatalogueError> {
+        Ok(Self {
+            id: row.text("id")?,
+            step: row.name("step")?,
+            caution: row.text("caution")?,
+            why: row.text("why")?,
+            provenance: row.provenance()?,
+        })
+    }
+}
+
+impl FailureCause {
+    pub(super) fn read(row: &Row<'_>) -> Result<Self, CatalogueError> {
+        Ok(Self {
+            code: row.text("code")?,
+            name: row.text("name")?,
+            seen: row.text("seen")?,
+            causes: row.note("causes"),
+            remedy: row.text("remedy")?,
+            provenance: row.provenance()?,
+        })
+    }
+}
+
+impl CrimpFact {
+    pub(super) fn read(row: &Row<'_>) -> Result<Self, CatalogueError> {
+        Ok(Self {
+            id: row.text("id")?,
+            topic: row.text("topic")?,
+            statement: row.text("statement")?,
+            low: row.optional_number("low")?,
+            high: row.optional_number("high")?,
+            plus_minus: row.yes("plus_minus")?,
+            unit: row.note("unit"),
+            provenance: row.provenance()?,
+            note: row.note("note"),
+        })
+    }
+}
+
+impl MarkingRule {
+    pub(super) fn read(row: &Row<'_>) -> Result<Self, CatalogueError> {
+        Ok(Self {
+            id: row.text("id")?,
+            scope: row.text("scope")?,
+            units: row.text("units")?,
+            forbidden: row.yes("forbidden")?,
+            pattern: row.text("pattern")?,
+            provenance: row.provenance()?,
+            note: row.note("note"),
+        })
+    }
 }

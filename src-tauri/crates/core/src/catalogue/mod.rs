@@ -3,18 +3,43 @@
 //! source and basis. A new row needs no code.
 
 mod end;
+mod flange;
+mod fluid;
 mod hose;
+mod hose_type;
 mod knowledge;
+mod load;
+mod lookalike;
+mod lookup;
+mod names;
 mod provenance;
+mod rating;
+mod rule;
+mod table;
+mod tables;
+mod twin;
 
-pub use end::{Cone, EndRating, EndRow, Flange, Lookalike, Seal, Torque, TorqueMethod};
-pub use hose::{HoseRow, HoseType, Interchange, Reinforcement};
-pub use knowledge::{Caution, FailureCause, FluidRating, FluidRow, Rule, Step};
+pub use end::{Cone, EndRow, Seal};
+pub use flange::Flange;
+pub use fluid::{FluidClass, FluidGroup, FluidRating, FluidRow, OutOfScope};
+pub use hose::{ColumnBases, HoseRow, Reinforcement};
+pub use hose_type::{HoseType, Interchange, TypeBases};
+pub use knowledge::{Caution, CrimpFact, FailureCause, MarkingRule, Step};
+pub use lookalike::{Danger, Family, FamilyPart, FemalePart, Lookalike, Mechanism};
+pub use names::UnknownName;
 pub use provenance::{Basis, Provenance};
+pub use rating::{Connection, EndRating, Torque, TorqueMethod};
+pub use rule::{
+    Age, AgeOf, CutTolerance, LengthPractice, LengthTolerance, Limit, OilSpeed, Practice, Range,
+    TurnTolerance,
+};
+pub use table::CatalogueError;
+pub use tables::Table;
 
-use crate::quantity::Dn;
+use names::Names;
 use schemars::JsonSchema;
 use serde::Serialize;
+use std::collections::HashMap;
 use ts_rs::TS;
 
 /// Smallest and largest value of a new part, in the unit of the field's name.
@@ -33,11 +58,15 @@ pub struct Catalogue {
     pub hoses: Vec<HoseRow>,
     /// Hose types; twins of another standard name the type whose sizes they share.
     pub types: Vec<HoseType>,
+    /// The size rows that twins share, each under the twin's own name.
+    pub twins: Vec<HoseRow>,
     /// Threaded and plain ends, one row for each size of each family.
     pub ends: Vec<EndRow>,
     /// Four-bolt flanges.
     pub flanges: Vec<Flange>,
-    /// Ratings of ends as hose ends.
+    /// Families of ends and flanges and what their halves look like.
+    pub families: Vec<Family>,
+    /// Ratings of ends as hose ends. [`Catalogue::rating`] finds one for any end.
     pub ratings: Vec<EndRating>,
     /// Assembly torques and turns.
     pub torques: Vec<Torque>,
@@ -47,22 +76,31 @@ pub struct Catalogue {
     pub causes: Vec<FailureCause>,
     /// Cautions by the step they belong to.
     pub cautions: Vec<Caution>,
+    /// Facts of crimping.
+    pub crimp_facts: Vec<CrimpFact>,
+    /// How hoses are marked.
+    pub marking_rules: Vec<MarkingRule>,
+    /// Classes of fluid.
+    pub fluid_classes: Vec<FluidClass>,
     /// Fluid against tube material.
     pub fluids: Vec<FluidRow>,
-    /// Rules of length, age, speed and the like.
-    pub rules: Vec<Rule>,
+    /// Fluids and lines that are refused.
+    pub out_of_scope: Vec<OutOfScope>,
+    /// Tolerances of overall length. [`Catalogue::length_tolerance`] finds the one that holds.
+    pub length_tolerances: Vec<LengthTolerance>,
+    /// Tolerances of the turn between elbows.
+    pub turn_tolerances: Vec<TurnTolerance>,
+    /// Squareness of the cut.
+    pub cut_tolerances: Vec<CutTolerance>,
+    /// Speeds of oil.
+    pub oil_speeds: Vec<OilSpeed>,
+    /// Ages.
+    pub ages: Vec<Age>,
+    /// Rules with one value. [`Catalogue::limit`] finds one by its key.
+    pub limits: Vec<Limit>,
+    /// What the labels (`S03`) in remarks stand for.
+    pub sources: HashMap<String, String>,
     /// The version: a hash of all tables.
     pub version: String,
-}
-
-impl Catalogue {
-    /// The type of that standard and name, by any name people use for them.
-    pub fn hose_type(&self, standard: &str, kind: &str) -> Option<&HoseType> {
-        self.types.iter().find(|t| t.standard == standard && t.kind == kind)
-    }
-
-    /// The size row of a type; twins find the row of the type whose sizes they share.
-    pub fn hose(&self, standard: &str, kind: &str, dn: Dn) -> Option<&HoseRow> {
-        self.hoses.iter().find(|h| h.standard == standard && h.kind == kind && h.dn == dn)
-    }
+    names: Names,
 }

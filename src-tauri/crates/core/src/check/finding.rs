@@ -1,6 +1,6 @@
 //! What a check found, and what it was asked.
 
-use crate::catalogue::Basis;
+use crate::catalogue::{Basis, LengthPractice, Provenance};
 use crate::find::{EndFound, Found, HoseCandidate, NextReading, Settled, UnknownHose};
 use crate::quantity::{Bar, Dn, Millimetres};
 use crate::spec::{Service, Spec};
@@ -36,6 +36,8 @@ pub struct Question {
     /// Limits of prudence that a person takes on.
     #[serde(skip_serializing_if = "Vec::is_empty")]
     pub overrides: Vec<Override>,
+    /// Whose length tolerances are worked to.
+    pub length_practice: LengthPractice,
 }
 
 /// What is known of the original hose: `find`'s answer, and what was printed or recorded.
@@ -48,8 +50,9 @@ pub struct Evidence {
     pub ends: Vec<EndFound>,
     /// Probability of an unknown hose.
     pub unknown: UnknownHose,
-    /// Whether each part is settled.
-    pub settled: Settled,
+    /// Whether each part is settled; without it no part that was read is.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub settled: Option<Settled>,
     /// Not used here; accepted because `find`'s answer has it.
     pub next: Vec<NextReading>,
     /// Working pressure printed on the old hose or recorded for it.
@@ -69,7 +72,7 @@ impl From<Found> for Evidence {
             hose: found.hose,
             ends: found.ends,
             unknown: found.unknown,
-            settled: found.settled,
+            settled: Some(found.settled),
             next: found.next,
             ..Self::default()
         }
@@ -89,6 +92,9 @@ pub struct Override {
 }
 
 /// The answer of a check.
+///
+/// `pass` means that everything was looked at and is within its limit. What nobody said (the surge,
+/// the bend, how hot it gets) is a finding of its own, so a pass is never had by leaving a field out.
 #[derive(Debug, Clone, PartialEq, Serialize, JsonSchema, TS)]
 pub struct Checked {
     /// The gravest finding.
@@ -105,6 +111,10 @@ pub struct Checked {
     pub findings: Vec<Finding>,
     /// Other hoses that were put through the same check.
     pub alternatives: Vec<Alternative>,
+    /// What was checked: a build sheet is made of this and of nothing else.
+    #[serde(skip)]
+    #[ts(skip)]
+    pub spec: Spec,
 }
 
 /// The part that sets the pressure.
@@ -149,6 +159,40 @@ pub struct Finding {
     pub case: Case,
 }
 
+impl Finding {
+    /// A finding with nothing measured yet.
+    pub(super) fn new(rule: &str, verdict: Verdict, key: &'static str) -> Self {
+        Self {
+            rule: rule.to_owned(),
+            verdict,
+            value: None,
+            limit: None,
+            unit: "",
+            why: String::new(),
+            cure: String::new(),
+            source: String::new(),
+            basis: Basis::None,
+            case: Case { key, names: Vec::new() },
+        }
+    }
+
+    /// What it is and what it may be.
+    pub(super) fn measured(self, value: f64, limit: impl Into<Option<f64>>, unit: &'static str) -> Self {
+        Self { value: Some(value), limit: limit.into(), unit, ..self }
+    }
+
+    /// Where its limit comes from.
+    pub(super) fn from(self, provenance: &Provenance) -> Self {
+        Self { source: provenance.source.clone(), basis: provenance.basis, ..self }
+    }
+
+    /// A name that stands in its words.
+    pub(super) fn about(mut self, name: &'static str, what: impl Into<String>) -> Self {
+        self.case.names.push((name, what.into()));
+        self
+    }
+}
+
 /// Which words a finding needs: a key and the names and numbers that stand in them.
 #[derive(Debug, Clone, Default, PartialEq)]
 pub struct Case {
@@ -172,8 +216,8 @@ pub struct Alternative {
     pub verdict: Verdict,
     /// For and against, in words; empty until the edge writes them.
     pub reasons: Vec<String>,
-    /// The words' keys and names of those reasons.
+    /// The findings those reasons are written from.
     #[serde(skip)]
     #[ts(skip)]
-    pub cases: Vec<Case>,
+    pub grounds: Vec<Finding>,
 }

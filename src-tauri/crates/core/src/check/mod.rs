@@ -1,5 +1,62 @@
 //! A spec under its service -> findings: may it be made.
+//!
+//! `rules/` holds one small file for each family of rules; [`check`] puts the spec through all of
+//! them, then puts the other hoses of the same size through the same.
 
+mod alternatives;
+mod cases;
 mod finding;
+mod fluid;
+mod input;
+mod length;
+mod limit;
+mod overrides;
+mod rating;
+mod rivals;
+mod rules;
+mod subject;
 
+pub use cases::CASES;
 pub use finding::{Alternative, Case, Checked, Evidence, Finding, Override, Question, Verdict, Weakest};
+pub use input::CheckError;
+pub use overrides::PRUDENCE;
+
+use crate::catalogue::Catalogue;
+pub(crate) use subject::bent;
+use subject::Subject;
+
+/// Puts a spec through every rule and says of each thing what it is, what it may be, and where that
+/// limit comes from; then tries the other hoses of the same size.
+///
+/// # Errors
+/// A number that can not be, an end given twice, a name that is not in the tables. A part that is
+/// missing is no error but a finding.
+pub fn check(catalogue: &Catalogue, question: &Question) -> Result<Checked, CheckError> {
+    input::plausible(question)?;
+    let subject = Subject::of(catalogue, question)?;
+    let findings = findings(&subject);
+    let assembly = rating::assembly(&subject);
+    Ok(Checked {
+        verdict: gravest(&findings),
+        assembly_pressure_bar: assembly.map(|(pressure, _)| pressure),
+        weakest: assembly.map(|(_, part)| part),
+        cut_length_mm: length::cut_length(&question.spec),
+        length_tolerance_mm: length::tolerance(&subject),
+        alternatives: alternatives::alternatives(&subject, &findings),
+        findings,
+        spec: question.spec.clone(),
+    })
+}
+
+/// All findings of a spec, gravest first, in the order of the rules.
+fn findings(subject: &Subject<'_>) -> Vec<Finding> {
+    let mut findings: Vec<Finding> = rules::ALL.iter().flat_map(|rule| rule(subject)).collect();
+    overrides::take(&mut findings, &subject.question.overrides);
+    findings.sort_by_key(|finding| std::cmp::Reverse(finding.verdict));
+    findings
+}
+
+/// The verdict of the whole. Nothing looked at is no pass.
+fn gravest(findings: &[Finding]) -> Verdict {
+    findings.iter().map(|finding| finding.verdict).max().unwrap_or(Verdict::Stop)
+}

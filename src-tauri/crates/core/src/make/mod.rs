@@ -1,1 +1,13 @@
-//! A checked spec -> its build sheet: cut length, tolerance, steps with their cautions.
+//! A checked spec -> its build sheet: parts, cut length, turn, steps with their cautions, proof.
+
+mod error;
+mod plan;
+mod settings;
+mod sheet;
+mod tighten;
+
+pub use error::MakeError;
+pub use plan::{SheetStep, StepCaution, codes};
+pub use settings::{EndSettings, MISSING, Missing, Skive};
+pub use sheet::{BuildSheet, Cut, Figure, Part, Proof, Turn, make};
+pub use tighten::{Tighten, TorqueValue};

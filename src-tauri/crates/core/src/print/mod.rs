@@ -1,1 +1,256 @@
-//! What stands on the cover -> fields.
+//! What stands on the cover -> fields: standard, type, size, working pressure, date, whole or worn.
+//!
+//! Words are split, what is certain is taken first, and the tables are asked which hose it can be.
+
+mod clues;
+mod date;
+mod names;
+mod rows;
+mod words;
+
+pub use date::Made;
+
+use crate::catalogue::{Catalogue, HoseRow};
+use crate::quantity::{Bar, Dn};
+use crate::spec::Cover;
+use clues::{Clues, Size};
+use names::Names;
+use rows::Fit;
+use schemars::JsonSchema;
+use serde::Serialize;
+use thiserror::Error;
+use ts_rs::TS;
+
+/// What a print says, as far as it can be read. A field is empty where the print does not say it, or
+/// leaves more than one reading; `candidates` has every hose it can be.
+#[derive(Debug, Clone, Default, PartialEq, Serialize, JsonSchema, TS)]
+pub struct Printed {
+    /// Standard; the first of several. A type alone is given the standard whose own sizes it has.
+    pub standard: Option<String>,
+    /// Type.
+    #[serde(rename = "type")]
+    pub kind: Option<String>,
+    /// Nominal diameter, by the table's name for it.
+    pub dn: Option<Dn>,
+    /// Dash size.
+    pub dash: Option<u16>,
+    /// Working pressure as printed; burst figures are never taken for it.
+    pub pressure_bar: Option<Bar>,
+    /// When it was made.
+    pub made: Option<Made>,
+    /// A cover with a duty of its own.
+    pub cover: Option<Cover>,
+    /// Words that said nothing known.
+    pub unread: String,
+    /// Every row of the tables that the print can mean, in their order.
+    pub candidates: Vec<PrintCandidate>,
+}
+
+/// A hose that a print can mean.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema, TS)]
+pub struct PrintCandidate {
+    /// Standard.
+    pub standard: String,
+    /// Type.
+    #[serde(rename = "type")]
+    pub kind: String,
+    /// Nominal diameter.
+    pub dn: Dn,
+    /// Dash size.
+    pub dash: Option<u16>,
+    /// The table's working pressure, which may differ from the printed one.
+    pub pressure_bar: Option<Bar>,
+}
+
+/// Why a print can not be read.
+#[derive(Debug, Clone, PartialEq, Eq, Error)]
+pub enum PrintError {
+    /// More than stands on any hose.
+    #[error("the print has {letters} letters; give one repeat of it, {most} at most")]
+    TooLong {
+        /// Letters given.
+        letters: usize,
+        /// Letters that can be read.
+        most: usize,
+    },
+}
+
+/// The longest print that is read. One repeat on a hose is at most 760 mm long (SAE J517).
+const LONGEST: usize = 500;
+
+/// Logarithm of the chance that a part of a print is another than it reads: misread, or a cover of
+/// another hose. Common practice: a print that can be read is nearly always right.
+const LN_MISREAD: f64 = -9.2;
+/// The same for the pressure, which changed between editions of the standards.
+const LN_OTHER_PRESSURE: f64 = -3.0;
+/// Logarithm of the chance that a hose of none of the tables bears that standard, type, size or
+/// pressure.
+const LN_BY_CHANCE: f64 = -4.5;
+
+/// Reads what stands on a cover. Worn letters are given as `?` or `.` (one) and `*` or `...` (any
+/// number).
+///
+/// # Errors
+/// More letters than stand on a hose.
+pub fn read(catalogue: &Catalogue, text: &str) -> Result<Printed, PrintError> {
+    let names = Names::of(catalogue);
+    let clues = clues_of(&names, text)?;
+    let consistent: Vec<(&HoseRow, Fit)> = all_rows(catalogue)
+        .map(|row| (row, Fit::of(catalogue, row, &clues)))
+        .filter(|(_, fit)| fit.is_consistent())
+        .collect();
+    let says_hose = !(clues.standards.is_empty() && clues.kinds.is_empty() && clues.sizes.is_empty());
+    let named = name(catalogue, &clues, &consistent);
+    let (dn, dash) = size(&clues, &consistent, named);
+    Ok(Printed {
+        standard: named.map(|named| named.standard.clone()).or_else(|| only_standard(&clues)),
+        kind: named.map(|named| named.kind.clone()),
+        dn,
+        dash,
+        pressure_bar: clues.pressure.as_ref().and_then(clues::Pressure::bar),
+        made: clues.made,
+        cover: clues.cover,
+        candidates: if says_hose || clues.pressure.is_some() { candidates(&consistent) } else { Vec::new() },
+        unread: clues.unread,
+    })
+}
+
+/// How a print speaks for each of some rows, as logarithms of likelihoods.
+pub(crate) struct PrintEvidence {
+    /// For each row.
+    pub(crate) rows: Vec<f64>,
+    /// For a hose of none of the tables.
+    pub(crate) unknown: f64,
+}
+
+/// What a print says for and against rows. It lowers, and never forces: readings can outweigh it.
+///
+/// # Errors
+/// More letters than stand on a hose.
+pub(crate) fn evidence(
+    catalogue: &Catalogue,
+    text: &str,
+    rows: &[&HoseRow],
+) -> Result<PrintEvidence, PrintError> {
+    let names = Names::of(catalogue);
+    let clues = clues_of(&names, text)?;
+    let against = |fits: Option<bool>, ln: f64| if fits == Some(false) { ln } else { 0.0 };
+    let ln_likelihood = |row: &&HoseRow| {
+        let fit = Fit::of(catalogue, row, &clues);
+        against(fit.standard, LN_MISREAD)
+            + against(fit.kind, LN_MISREAD)
+            + against(fit.size, LN_MISREAD)
+            + against(fit.pressure, LN_OTHER_PRESSURE)
+    };
+    let said = [
+        !clues.standards.is_empty(),
+        !clues.kinds.is_empty(),
+        !clues.sizes.is_empty(),
+        clues.pressure.is_some(),
+    ];
+    let unknown = LN_BY_CHANCE * said.into_iter().filter(|said| *said).count() as f64;
+    Ok(PrintEvidence { rows: rows.iter().map(ln_likelihood).collect(), unknown })
+}
+
+fn clues_of<'c>(names: &Names<'c>, text: &str) -> Result<Clues<'c>, PrintError> {
+    let letters = text.chars().count();
+    if letters > LONGEST {
+        return Err(PrintError::TooLong { letters, most: LONGEST });
+    }
+    Ok(clues::clues(&words::words(text), names))
+}
+
+fn all_rows(catalogue: &Catalogue) -> impl Iterator<Item = &HoseRow> {
+    catalogue.hoses.iter().chain(&catalogue.twins)
+}
+
+/// The row whose standard and type the print names, where it names but one. Rows at the printed
+/// pressure go before others; a thick-cover type, which has to be skived and has gone out of use,
+/// stands behind its thin-cover sister (common practice).
+fn name<'c>(
+    catalogue: &'c Catalogue,
+    clues: &Clues<'_>,
+    consistent: &[(&'c HoseRow, Fit)],
+) -> Option<&'c HoseRow> {
+    let kinds = clues.kinds.first()?;
+    let standards = clues.standards.first();
+    let first_mention = |row: &HoseRow| {
+        kinds.names.contains(&row.kind.as_str())
+            && standards.is_none_or(|mention| mention.names.contains(&row.standard.as_str()))
+    };
+    let mut rows: Vec<(&HoseRow, Fit)> = match consistent.iter().any(|(row, _)| first_mention(row)) {
+        true => consistent.iter().filter(|(row, _)| first_mention(row)).copied().collect(),
+        false => consistent.to_vec(),
+    };
+    keep_if_any(&mut rows, |(_, fit)| fit.pressure == Some(true));
+    keep_if_any(&mut rows, |(row, _)| !is_skived(catalogue, row));
+    let (first, _) = rows.first()?;
+    rows.iter().all(|(row, _)| row.kind == first.kind).then_some(*first)
+}
+
+fn keep_if_any<T>(all: &mut Vec<T>, keep: impl Fn(&T) -> bool) {
+    if all.iter().any(&keep) {
+        all.retain(keep);
+    }
+}
+
+fn is_skived(catalogue: &Catalogue, row: &HoseRow) -> bool {
+    catalogue
+        .hose_type(&row.standard, &row.kind)
+        .is_ok_and(|kind| kind.cover.contains("(skive)"))
+}
+
+fn only_standard(clues: &Clues<'_>) -> Option<String> {
+    match clues.standards.first()?.names.as_slice() {
+        [standard] => Some((*standard).to_owned()),
+        _ => None,
+    }
+}
+
+/// Nominal diameter and dash, where size, standard and type leave but one. The printed pressure does
+/// not decide: it differs between editions.
+fn size(clues: &Clues<'_>, consistent: &[(&HoseRow, Fit)], named: Option<&HoseRow>) -> (Option<Dn>, Option<u16>) {
+    if clues.sizes.is_empty() {
+        return (None, None);
+    }
+    let mut rows: Vec<&HoseRow> = consistent.iter().map(|(row, _)| *row).collect();
+    if let Some(named) = named {
+        rows.retain(|row| row.standard == named.standard && row.kind == named.kind);
+    }
+    keep_if_any(&mut rows, |row| rows::is_exact(row, &clues.sizes));
+    let only = |found: Vec<Option<u16>>| match found.split_first() {
+        Some((first, rest)) if rest.iter().all(|other| other == first) => *first,
+        _ => None,
+    };
+    let dn = rows.first().map(|row| row.dn).filter(|dn| rows.iter().all(|row| row.dn == *dn));
+    let printed = clues.sizes.iter().find_map(|size| match size {
+        Size::Dash(dash) => Some(*dash),
+        _ => None,
+    });
+    let dash = printed.or_else(|| dn.and_then(|_| only(rows.iter().map(|row| row.dash).collect())));
+    (dn, dash)
+}
+
+/// Every row that can be meant. Of the sizes of a type those at the printed pressure, where there are
+/// any; a type without one stays where the print names it with its standard, because ratings differ
+/// between editions and several standards stand on one hose.
+fn candidates(consistent: &[(&HoseRow, Fit)]) -> Vec<PrintCandidate> {
+    let is_of = |a: &HoseRow, b: &HoseRow| a.standard == b.standard && a.kind == b.kind;
+    consistent
+        .chunk_by(|(a, _), (b, _)| is_of(a, b))
+        .flat_map(|sizes| {
+            let at_pressure = sizes.iter().any(|(_, fit)| fit.pressure == Some(true));
+            sizes.iter().filter(move |(_, fit)| match fit.pressure {
+                None | Some(true) => true,
+                Some(false) => !at_pressure && fit.standard == Some(true) && fit.kind == Some(true),
+            })
+        })
+        .map(|(row, _)| PrintCandidate {
+            standard: row.standard.clone(),
+            kind: row.kind.clone(),
+            dn: row.dn,
+            dash: row.dash,
+            pressure_bar: row.max_working_pressure_bar,
+        })
+        .collect()
+}

@@ -6,16 +6,42 @@ mod parse;
 pub use parse::{QuantityError, parse_length};
 
 use schemars::JsonSchema;
+use serde::de::Visitor;
 use serde::{Deserialize, Deserializer, Serialize};
 use std::str::FromStr;
 use ts_rs::TS;
 
 /// A number or the trade's writing of it, as it comes from outside.
-#[derive(Deserialize)]
-#[serde(untagged)]
 enum NumberOrText {
     Number(f64),
     Text(String),
+}
+
+impl NumberOrText {
+    /// Reads either. `expected` completes the message where it is neither; a missing field keeps
+    /// serde's own message, which names it.
+    fn read<'de, D: Deserializer<'de>>(from: D, expected: &'static str) -> Result<Self, D::Error> {
+        struct Expected(&'static str);
+        impl Visitor<'_> for Expected {
+            type Value = NumberOrText;
+            fn expecting(&self, to: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+                to.write_str(self.0)
+            }
+            fn visit_f64<E>(self, number: f64) -> Result<NumberOrText, E> {
+                Ok(NumberOrText::Number(number))
+            }
+            fn visit_u64<E>(self, number: u64) -> Result<NumberOrText, E> {
+                Ok(NumberOrText::Number(number as f64))
+            }
+            fn visit_i64<E>(self, number: i64) -> Result<NumberOrText, E> {
+                Ok(NumberOrText::Number(number as f64))
+            }
+            fn visit_str<E>(self, text: &str) -> Result<NumberOrText, E> {
+                Ok(NumberOrText::Text(text.to_owned()))
+            }
+        }
+        from.deserialize_any(Expected(expected))
+    }
 }
 
 macro_rules! quantity {
@@ -44,9 +70,7 @@ macro_rules! quantity {
 
         impl<'de> Deserialize<'de> for $name {
             fn deserialize<D: Deserializer<'de>>(from: D) -> Result<Self, D::Error> {
-                match NumberOrText::deserialize(from)
-                    .map_err(|_| serde::de::Error::custom(concat!("a number in ", $unit, " or a text such as \"", $example, "\" is expected")))?
-                {
+                match NumberOrText::read(from, concat!("a number in ", $unit, " or a text such as \"", $example, "\""))? {
                     NumberOrText::Number(number) => Ok($name(number)),
                     NumberOrText::Text(text) => text.parse().map_err(serde::de::Error::custom),
                 }
@@ -70,6 +94,10 @@ macro_rules! quantity {
 quantity!(
     /// A length in millimetres.
     Millimetres, "mm", parse::length, "13/16 in"
+);
+quantity!(
+    /// A length in metres, for lines: a text with no unit is metres too.
+    Metres, "m", parse::metres, "10 ft"
 );
 quantity!(
     /// A pressure in bar (gauge, unless the field's name says `abs`).
@@ -233,10 +261,9 @@ impl Serialize for Dn {
 
 impl<'de> Deserialize<'de> for Dn {
     fn deserialize<D: Deserializer<'de>>(from: D) -> Result<Self, D::Error> {
-        let number = match NumberOrText::deserialize(from) {
-            Ok(NumberOrText::Number(number)) => Self::new(number),
-            Ok(NumberOrText::Text(text)) => text.parse().ok(),
-            Err(_) => None,
+        let number = match NumberOrText::read(from, "a nominal diameter such as 12 or 6.3")? {
+            NumberOrText::Number(number) => Self::new(number),
+            NumberOrText::Text(text) => text.parse().ok(),
         };
         number.ok_or_else(|| serde::de::Error::custom("a nominal diameter such as 12 or 6.3 is expected"))
     }

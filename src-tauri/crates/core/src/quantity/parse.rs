@@ -108,6 +108,14 @@ pub(super) fn length(text: &str) -> Result<f64, QuantityError> {
     parse_length(text).map(|(value, _)| value)
 }
 
+pub(super) fn metres(text: &str) -> Result<f64, QuantityError> {
+    let written = written(text, "3.5 m or 10 ft")?;
+    if written.unit.is_empty() && written.step.is_none() {
+        return Ok(written.number);
+    }
+    length(text).map(|millimetres| millimetres / 1000.0)
+}
+
 pub(super) fn pressure(text: &str) -> Result<f64, QuantityError> {
     let written = written(text, "207 bar or 3000 psi")?;
     let scale = match written.unit.to_lowercase().as_str() {
@@ -143,7 +151,7 @@ pub(super) fn flow(text: &str) -> Result<f64, QuantityError> {
     let scale = match written.unit.to_lowercase().replace(' ', "").as_str() {
         "" | "l/min" | "lpm" => 1.0,
         // US gallon, 231 cubic inches exactly (NIST SP 811).
-        "gpm" | "gal/min" | "usgpm" => 3.785_411_784,
+        "gpm" | "gal/min" | "usgpm" | "usgal/min" => 3.785_411_784,
         _ => return Err(QuantityError::Unit { unit: written.unit, allowed: "l/min or gpm" }),
     };
     Ok(written.number * scale)
@@ -177,6 +185,15 @@ mod tests {
     #[case("1/2/3")]
     fn what_is_no_length_is_refused(#[case] text: &str) {
         assert!(parse_length(text).is_err(), "{text}");
+    }
+
+    #[rstest]
+    #[case("3,5 m", 3.5)]
+    #[case("3.5", 3.5)]
+    #[case("10 ft", 3.048)]
+    #[case("250 mm", 0.25)]
+    fn the_length_of_a_line_is_metres_unless_a_unit_says_otherwise(#[case] text: &str, #[case] m: f64) {
+        assert!((metres(text).unwrap() - m).abs() < 1e-12, "{text}");
     }
 
     #[test]

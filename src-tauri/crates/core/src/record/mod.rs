@@ -1,1 +1,35 @@
-//! The events of the register: what is ever written, as plain data.
+//! The events of the register: what is ever written, as plain data and pure functions.
+//!
+//! An [`Event`] belongs to the numbered series of one device, names the hash of the event before it
+//! there, the events it builds on, and holds one [`Body`]. A body belongs to one [`Track`], the line
+//! of events about one thing (a machine, a hose's whereabouts); [`arrange`] puts a track's events in
+//! order and finds where two of them contradict each other. What the screens read is computed from
+//! tracks alone, so it does not depend on the order in which events arrived.
+
+mod arrange;
+mod assembly;
+mod beside;
+mod body;
+mod clock;
+mod event;
+mod hex;
+mod id;
+mod machine;
+mod policy;
+mod track;
+mod whereabouts;
+
+pub use arrange::{Arranged, Entry, Node, Shape, arrange};
+pub use assembly::{Assembly, NotProved, Proof, TagWithdrawn};
+pub use beside::{
+    About, DraftClosed, DraftKept, Graded, Inspected, Noted, Overridden, PhotoAdded, StockChanged, StockUnit,
+};
+pub use body::{Body, BodyError, BodyText, DeviceNamed, SCHEMA, Voided};
+pub use clock::Hlc;
+pub use event::{Event, EventError, EventRef};
+pub use hex::HexError;
+pub use id::{CircuitId, DeviceId, Hash, JobId, MachineId, PersonId, PlaceId, SiteId};
+pub use machine::{Circuit, HoursRead, Machine, Place, Site};
+pub use policy::{PolicySet, Scope, ScopeError};
+pub use track::Track;
+pub use whereabouts::{Fitted, Stint, TakenOff, stints};

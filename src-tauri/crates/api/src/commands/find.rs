@@ -1,0 +1,39 @@
+//! `find`: readings -> what it was.
+
+use crate::{Answer, Api, ApiError};
+use hosewright_core::find::{self, Found, NextReading, Part, Readings};
+use hosewright_core::spec::{Gender, Role};
+use hosewright_words::Words;
+
+/// Readings of a failed hose -> a ranked list of what it can have been, and what to read next.
+///
+/// # Errors
+/// Names the reading that can not be.
+pub fn find(api: &mut Api, readings: Readings, _: &[u8]) -> Result<Answer<Found>, ApiError> {
+    let mut found = find::find(api.catalogue, &readings).map_err(|error| ApiError::input(error.field(), &error))?;
+    for next in &mut found.next {
+        next.how = how(&api.words, next, gender(&readings, next.of));
+    }
+    Ok(api.answer(found))
+}
+
+/// Which half of an end was measured, where it was said.
+fn gender(readings: &Readings, part: Part) -> Option<Gender> {
+    let role = match part {
+        Part::Hose => return None,
+        Part::A => Role::A,
+        Part::B => Role::B,
+    };
+    readings.ends.iter().find(|end| end.role == role)?.gender
+}
+
+/// Where the jaws go. Some readings are taken differently on the two halves.
+fn how(words: &Words, next: &NextReading, gender: Option<Gender>) -> String {
+    let plain = format!("how-{}", next.reading);
+    let of_half = match gender {
+        Some(Gender::Male) => format!("{plain}-male"),
+        Some(Gender::Female) => format!("{plain}-female"),
+        None => plain.clone(),
+    };
+    words.say(if words.has(&of_half) { &of_half } else { &plain }, &[])
+}

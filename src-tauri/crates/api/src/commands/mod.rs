@@ -1,0 +1,191 @@
+//! The one table of commands: name, function, question and answer. Every way in goes through it, and
+//! the JSON Schema and the TypeScript types are made from it.
+
+pub mod check;
+pub mod find;
+pub mod job;
+pub mod life;
+pub mod make;
+pub mod oil;
+pub mod print;
+pub mod register;
+pub mod route;
+pub mod tag;
+
+use crate::{Answer, Api, ApiError, question};
+use schemars::{JsonSchema, Schema};
+use serde::{Deserialize, Serialize};
+use serde_json::Value;
+use ts_rs::TS;
+
+/// A question with nothing in it.
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(deny_unknown_fields)]
+pub struct Nothing {}
+
+/// A file that a command leaves.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct File {
+    /// A name to save it under.
+    pub name: String,
+    /// Its MIME type.
+    pub mime: &'static str,
+    /// Its content.
+    pub bytes: Vec<u8>,
+}
+
+/// What a command answers with.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Reply {
+    /// A JSON document.
+    Document(Value),
+    /// A file, as bytes.
+    File(File),
+}
+
+/// What can be sent as a reply.
+trait IntoReply {
+    fn reply(self) -> Result<Reply, ApiError>;
+    fn schema() -> Schema;
+    fn typescript(config: &ts_rs::Config) -> String;
+}
+
+impl<T: Serialize + JsonSchema + TS> IntoReply for Answer<T> {
+    fn reply(self) -> Result<Reply, ApiError> {
+        serde_json::to_value(self).map(Reply::Document).map_err(|error| ApiError::input("", error))
+    }
+
+    fn schema() -> Schema {
+        schemars::schema_for!(Self)
+    }
+
+    fn typescript(config: &ts_rs::Config) -> String {
+        format!("Answer<{}>", T::name(config))
+    }
+}
+
+impl IntoReply for File {
+    fn reply(self) -> Result<Reply, ApiError> {
+        Ok(Reply::File(self))
+    }
+
+    fn schema() -> Schema {
+        schemars::json_schema!({"description": "A file, as bytes.", "type": "string", "format": "binary"})
+    }
+
+    fn typescript(_: &ts_rs::Config) -> String {
+        "Blob".to_owned()
+    }
+}
+
+/// What can be known of a command without running it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Described {
+    /// Its name.
+    pub name: &'static str,
+    /// JSON Schema of its question.
+    pub input: Schema,
+    /// JSON Schema of its answer.
+    pub output: Schema,
+    /// TypeScript type of its question.
+    pub input_type: String,
+    /// TypeScript type of its answer.
+    pub output_type: String,
+}
+
+macro_rules! table {
+    ($($name:literal => $function:path: $input:ty => $output:ty,)*) => {
+        /// The names of all commands.
+        pub const NAMES: &[&str] = &[$($name),*];
+
+        impl Api {
+            /// Runs a command by its name. `bytes` is the picture, list or bundle of those that take one.
+            ///
+            /// # Errors
+            /// A name that is no command, a question that is wrong, and what the command itself refuses.
+            pub fn call(&mut self, name: &str, input: Value, bytes: &[u8]) -> Result<Reply, ApiError> {
+                match name {
+                    $($name => {
+                        let output: $output = $function(self, question::<$input>(input)?, bytes)?;
+                        output.reply()
+                    })*
+                    _ => Err(ApiError::input("", format!("\"{name}\" is no command; there are {}", NAMES.join(", ")))),
+                }
+            }
+        }
+
+        /// All commands with their schemas and types.
+        pub fn described() -> Vec<Described> {
+            let config = &ts_rs::Config::default();
+            vec![$(Described {
+                name: $name,
+                input: schemars::schema_for!($input),
+                output: <$output as IntoReply>::schema(),
+                input_type: <$input as TS>::name(config),
+                output_type: <$output as IntoReply>::typescript(config),
+            }),*]
+        }
+
+        /// Writes the TypeScript types of all questions and answers, a file each.
+        ///
+        /// # Errors
+        /// When a file can not be written.
+        pub fn export_types(config: &ts_rs::Config) -> Result<(), ts_rs::ExportError> {
+            $(<$input as TS>::export_all(config)?;)*
+            $(<$output as ExportTypes>::export_types(config)?;)*
+            Ok(())
+        }
+    };
+}
+
+/// Exports the types of an answer.
+trait ExportTypes {
+    fn export_types(config: &ts_rs::Config) -> Result<(), ts_rs::ExportError>;
+}
+
+impl<T: Serialize + JsonSchema + TS + 'static> ExportTypes for Answer<T> {
+    fn export_types(config: &ts_rs::Config) -> Result<(), ts_rs::ExportError> {
+        Self::export_all(config)
+    }
+}
+
+impl ExportTypes for File {
+    fn export_types(_: &ts_rs::Config) -> Result<(), ts_rs::ExportError> {
+        Ok(())
+    }
+}
+
+table! {
+    "find" => find::find: hosewright_core::find::Readings => Answer<hosewright_core::find::Found>,
+    "print" => print::print: print::PrintQuestion => Answer<hosewright_core::print::Printed>,
+    "check" => check::check: hosewright_core::check::Question => Answer<hosewright_core::check::Checked>,
+    "make" => make::make: make::MakeQuestion => Answer<hosewright_core::make::BuildSheet>,
+    "make.paper" => make::paper: make::PaperQuestion => File,
+    "route" => route::route: hosewright_core::route::Layout => Answer<hosewright_core::route::Routed>,
+    "flow" => oil::flow: hosewright_core::flow::FlowQuestion => Answer<hosewright_core::flow::FlowAnswer>,
+    "surge" => oil::surge: hosewright_core::flow::SurgeQuestion => Answer<hosewright_core::flow::SurgeAnswer>,
+    "life" => life::life: Nothing => Answer<hosewright_core::life::Life>,
+    "tag.make" => tag::make: tag::TagQuestion => Answer<tag::TagMade>,
+    "tag.preview" => tag::preview: tag::LabelQuestion => Answer<tag::LabelPreview>,
+    "tag.label" => tag::label: tag::LabelQuestion => File,
+    "tag.read" => tag::read: tag::ReadQuestion => Answer<tag::Scanned>,
+    "job.keep" => job::keep: job::Keep => Answer<job::Job>,
+    "job.list" => job::list: Nothing => Answer<job::Jobs>,
+    "job.close" => job::close: job::Job => Answer<job::Job>,
+    "register.overview" => register::overview: Nothing => Answer<register::Overview>,
+    "register.machine" => register::machine: register::MachineQuestion => Answer<hosewright_store::MachineSheet>,
+    "register.place" => register::place: register::PlaceQuestion => Answer<hosewright_store::PlaceSheet>,
+    "register.show" => register::show: register::ShowQuestion => Answer<hosewright_store::Hose>,
+    "register.due" => register::due: register::DueQuestion => Answer<register::DueList>,
+    "register.search" => register::search: register::Search => Answer<register::Hits>,
+    "register.id" => register::id: Nothing => Answer<register::Id>,
+    "register.record" => register::record: register::Record => Answer<register::Recorded>,
+    "register.import" => register::import: register::Import => Answer<register::Imported>,
+    "register.export" => register::export: register::Export => File,
+    "register.bundle" => register::export_bundle: Nothing => File,
+    "register.merge" => register::merge: Nothing => Answer<register::Merged>,
+    "register.verify" => register::verify: Nothing => Answer<register::Verified>,
+    "register.rebuild" => register::rebuild: Nothing => Answer<register::Verified>,
+    "register.backup" => register::backup: Nothing => File,
+    "register.restore" => register::restore: Nothing => Answer<register::Verified>,
+}

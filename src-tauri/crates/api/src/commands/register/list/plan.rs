@@ -1,0 +1,135 @@
+//! Rows -> the events that write them down: sites, machines and places that are new, then every hose
+//! in the order it was fitted.
+
+use super::row::Row;
+use crate::{Api, ApiError, PROGRAM};
+use hosewright_core::check::{Question, check};
+use hosewright_core::record::{Assembly, Body, Fitted, HoursRead, Machine, MachineId, NotProved, Place, PlaceId, Proof, Site, SiteId, TakenOff};
+use hosewright_core::tag::TagCode;
+use std::collections::HashMap;
+
+/// What there is and what is to be written.
+#[derive(Default)]
+pub(super) struct Plan {
+    sites: HashMap<String, SiteId>,
+    machines: HashMap<(String, String), MachineId>,
+    places: HashMap<(MachineId, u32), PlaceId>,
+    pub(super) events: Vec<Body>,
+    pub(super) sites_made: usize,
+    pub(super) machines_made: usize,
+    pub(super) places_made: usize,
+    pub(super) hoses_made: usize,
+}
+
+impl Plan {
+    /// Begins with what the register has.
+    pub(super) fn over(api: &mut Api) -> Result<Self, ApiError> {
+        let register = api.register()?;
+        let mut plan = Self::default();
+        for site in register.sites()? {
+            plan.sites.insert(site.name.to_lowercase(), site.site);
+        }
+        for row in register.machines()? {
+            let site = row.site_name.unwrap_or_default().to_lowercase();
+            plan.machines.insert((site, row.name.to_lowercase()), row.machine);
+            for place in register.machine(row.machine)?.map(|sheet| sheet.places).unwrap_or_default() {
+                plan.places.insert((row.machine, place.place.record.number), place.place.record.place);
+            }
+        }
+        Ok(plan)
+    }
+
+    /// Adds the rows, oldest hose first, so that each is taken off before the next goes on.
+    pub(super) fn add(&mut self, api: &mut Api, mut rows: Vec<Row>) -> Result<(), ApiError> {
+        rows.sort_by_key(|row| (row.fitted, row.removed.is_none()));
+        for row in rows {
+            let machine = self.machine(api, &row);
+            let place = self.place(api, machine, &row);
+            self.hose(api, place, row)?;
+        }
+        Ok(())
+    }
+
+    fn machine(&mut self, api: &mut Api, row: &Row) -> MachineId {
+        let key = (row.site.to_lowercase(), row.machine.to_lowercase());
+        if let Some(machine) = self.machines.get(&key) {
+            return *machine;
+        }
+        let site = self.site(api, &row.site);
+        let machine = MachineId::from_bytes(api.world.random());
+        self.machines.insert(key, machine);
+        self.machines_made += 1;
+        let (name, sort) = (row.machine.clone(), row.kind.clone());
+        self.events.push(Body::MachineSet(Machine { machine, site: Some(site), name, sort }));
+        if let Some(hours) = row.machine_hours {
+            self.events.push(Body::HoursRead(HoursRead { machine, hours, date: api.today() }));
+        }
+        machine
+    }
+
+    fn site(&mut self, api: &mut Api, name: &str) -> SiteId {
+        if let Some(site) = self.sites.get(&name.to_lowercase()) {
+            return *site;
+        }
+        let site = SiteId::from_bytes(api.world.random());
+        self.sites.insert(name.to_lowercase(), site);
+        self.sites_made += 1;
+        self.events.push(Body::SiteNamed(Site { site, name: name.to_owned() }));
+        site
+    }
+
+    fn place(&mut self, api: &mut Api, machine: MachineId, row: &Row) -> PlaceId {
+        if let Some(place) = self.places.get(&(machine, row.number)) {
+            return *place;
+        }
+        let place = PlaceId::from_bytes(api.world.random());
+        self.places.insert((machine, row.number), place);
+        self.places_made += 1;
+        self.events.push(Body::PlaceSet(Box::new(Place {
+            place,
+            machine,
+            number: row.number,
+            name: row.place_name.clone(),
+            line: row.service.line,
+            circuit: None,
+            spec: Some(row.spec.clone()),
+            service: row.service.clone(),
+        })));
+        place
+    }
+
+    fn hose(&mut self, api: &mut Api, place: PlaceId, row: Row) -> Result<(), ApiError> {
+        let code = match row.code {
+            Some(code) => code,
+            None => api.new_code(),
+        };
+        self.hoses_made += 1;
+        let assembly = assembly(api, code, &row)?;
+        self.events.push(Body::AssemblyMade(Box::new(assembly)));
+        let (date, hours) = (row.fitted, row.fitted_hours);
+        self.events.push(Body::Fitted(Fitted { code, place, date, already_there: false, hours }));
+        if let Some(date) = row.removed {
+            let (hours, cause, note) = (row.removed_hours, row.cause, row.note);
+            self.events.push(Body::TakenOff(TakenOff { code, place, date, hours, cause, note }));
+        }
+        Ok(())
+    }
+}
+
+/// A hose of a list: made elsewhere as far as we know, its pressure that of its weakest part.
+fn assembly(api: &Api, code: TagCode, row: &Row) -> Result<Assembly, ApiError> {
+    let question = Question { spec: row.spec.clone(), service: row.service.clone(), ..Question::default() };
+    let checked = check(api.catalogue, &question)?;
+    Ok(Assembly {
+        code,
+        spec: row.spec.clone(),
+        service: row.service.clone(),
+        hose_made: row.hose_made,
+        assembled: row.assembled,
+        proof: Proof::NotProved { why: NotProved::MadeElsewhere },
+        verdict: None,
+        pressure_bar: checked.assembly_pressure_bar,
+        catalogue: api.catalogue.version.clone(),
+        program: PROGRAM.to_owned(),
+    })
+}

@@ -1,0 +1,174 @@
+//! Reading the register.
+
+use crate::commands::Nothing;
+use crate::{Answer, Api, ApiError};
+use chrono::NaiveDate;
+use hosewright_core::catalogue::{Age, AgeOf, Provenance};
+use hosewright_core::record::{DeviceId, MachineId, PlaceId};
+use hosewright_core::tag::TagCode;
+use hosewright_store::{Counts, Due, Guide, Hit, Hose, MachineRow, MachineSheet, PlaceSheet, SiteRow};
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+use ts_rs::TS;
+
+/// The register at a glance.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema, TS)]
+pub struct Overview {
+    /// Who writes in it.
+    pub device: DeviceId,
+    /// How much there is.
+    pub counts: Counts,
+    /// Sites by name.
+    pub sites: Vec<SiteRow>,
+    /// Machines by site and name.
+    pub machines: Vec<MachineRow>,
+}
+
+/// The register at a glance.
+///
+/// # Errors
+/// The register can not be read.
+pub fn overview(api: &mut Api, _: Nothing, _: &[u8]) -> Result<Answer<Overview>, ApiError> {
+    let register = api.register()?;
+    let overview = Overview {
+        device: register.device(),
+        counts: register.counts()?,
+        sites: register.sites()?,
+        machines: register.machines()?,
+    };
+    Ok(api.answer(overview))
+}
+
+/// Which machine.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(deny_unknown_fields)]
+pub struct MachineQuestion {
+    /// Its id.
+    pub machine: MachineId,
+}
+
+/// A machine with its circuits and places, and what sits at each.
+///
+/// # Errors
+/// There is no such machine.
+pub fn machine(api: &mut Api, asked: MachineQuestion, _: &[u8]) -> Result<Answer<MachineSheet>, ApiError> {
+    let sheet = api.register()?.machine(asked.machine)?;
+    let sheet = sheet.ok_or_else(|| ApiError::nothing("machine", format!("there is no machine {}", asked.machine)))?;
+    Ok(api.answer(sheet))
+}
+
+/// Which place.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(deny_unknown_fields)]
+pub struct PlaceQuestion {
+    /// Its id.
+    pub place: PlaceId,
+}
+
+/// A place with every hose that ever sat there.
+///
+/// # Errors
+/// There is no such place.
+pub fn place(api: &mut Api, asked: PlaceQuestion, _: &[u8]) -> Result<Answer<PlaceSheet>, ApiError> {
+    let sheet = api.register()?.place(asked.place)?;
+    let sheet = sheet.ok_or_else(|| ApiError::nothing("place", format!("there is no place {}", asked.place)))?;
+    Ok(api.answer(sheet))
+}
+
+/// Which hose.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(deny_unknown_fields)]
+pub struct ShowQuestion {
+    /// Its code, as it stands on the tag.
+    pub code: TagCode,
+}
+
+/// A hose by its code, with all that became of it.
+///
+/// # Errors
+/// [`ApiError::nothing`] when the register does not know it.
+pub fn show(api: &mut Api, asked: ShowQuestion, _: &[u8]) -> Result<Answer<Hose>, ApiError> {
+    let hose = api.register()?.hose(&asked.code)?;
+    let hose = hose.ok_or_else(|| {
+        ApiError::nothing("code", format!("the register has no hose {}; merge the device that tagged it, or read the words on its tag", asked.code))
+    })?;
+    Ok(api.answer(hose))
+}
+
+/// As of which day.
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(deny_unknown_fields, default)]
+pub struct DueQuestion {
+    /// Today without.
+    pub on: Option<NaiveDate>,
+}
+
+/// What falls due.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema, TS)]
+pub struct DueList {
+    /// As of that day.
+    pub on: NaiveDate,
+    /// Where the guide value of service life comes from, which holds without a policy of the owner's.
+    pub guide: Option<Provenance>,
+    /// What can not be reckoned first, then by day.
+    pub due: Vec<Due>,
+}
+
+/// What falls due by age, soonest first.
+///
+/// # Errors
+/// The register can not be read, or the tables lack a guide value.
+pub fn due(api: &mut Api, asked: DueQuestion, _: &[u8]) -> Result<Answer<DueList>, ApiError> {
+    let on = asked.on.unwrap_or_else(|| api.today());
+    let guide = api.guide()?;
+    let due = api.register()?.due(on, guide)?;
+    let source = api.normal(AgeOf::ServiceLife).map(|age| age.provenance.clone());
+    Ok(api.answer(DueList { on, guide: source, due }))
+}
+
+impl Api {
+    /// The guide ages of the tables, for normal duty.
+    fn guide(&self) -> Result<Guide, ApiError> {
+        let years = |of: AgeOf| {
+            self.normal(of)
+                .map(|age| f64::from(age.months) / 12.0)
+                .ok_or_else(|| ApiError::file("catalogue", format!("the tables have no guide age {of:?}")))
+        };
+        Ok(Guide {
+            service_years: years(AgeOf::ServiceLife)?,
+            storage_years: years(AgeOf::AssemblyStorage)?,
+            inspection_years: years(AgeOf::InspectionInterval)?,
+        })
+    }
+
+    fn normal(&self, of: AgeOf) -> Option<&'static Age> {
+        self.catalogue.ages_of(of).find(|age| age.duty.as_deref().is_none_or(|duty| duty == "normal"))
+    }
+}
+
+/// What is looked for.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(deny_unknown_fields)]
+pub struct Search {
+    /// Beginnings of words: code, machine, place, site, size.
+    pub words: String,
+}
+
+/// What was found.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema, TS)]
+pub struct Hits {
+    /// Best first.
+    pub hits: Vec<Hit>,
+}
+
+/// Most hits that are shown; more would not be read.
+const MOST_HITS: u32 = 100;
+
+/// Hoses, places, machines and sites by the beginnings of words.
+///
+/// # Errors
+/// The register can not be read.
+pub fn search(api: &mut Api, asked: Search, _: &[u8]) -> Result<Answer<Hits>, ApiError> {
+    let hits = api.register()?.search(&asked.words, MOST_HITS)?;
+    Ok(api.answer(Hits { hits }))
+}

@@ -1,0 +1,45 @@
+//! `register`: machines, places, hoses and what became of them.
+
+mod copies;
+mod list;
+mod look;
+mod write;
+
+pub use copies::{RefusedSeries, Verified, Merged, backup, export_bundle, merge, rebuild, restore, verify};
+pub use list::{Export, ExportKind, Import, Imported, RowRefused, export, import};
+pub use look::{
+    DueList, DueQuestion, Hits, MachineQuestion, Overview, PlaceQuestion, Search, ShowQuestion, due, machine,
+    overview, place, search, show,
+};
+pub use write::{Id, Record, RecordEvent, Recorded, id, record};
+
+use crate::{Api, ApiError};
+use hosewright_store::{Error, Register};
+
+impl From<Error> for ApiError {
+    fn from(error: Error) -> Self {
+        match error {
+            Error::NotKnown { .. } => ApiError::nothing("", error),
+            Error::NotARegister { .. }
+            | Error::NewerSchema { .. }
+            | Error::Locked
+            | Error::DiskFull
+            | Error::ReadOnly
+            | Error::CannotOpen { .. }
+            | Error::Damaged
+            | Error::Exists { .. }
+            | Error::BackupDamaged { .. }
+            | Error::DeviceKnown { .. }
+            | Error::Row(_)
+            | Error::Database(_) => ApiError::file("", error),
+            _ => ApiError::input("", error),
+        }
+    }
+}
+
+impl Api {
+    /// The register that is open.
+    pub(super) fn register(&mut self) -> Result<&mut Register, ApiError> {
+        self.register.as_mut().ok_or_else(|| ApiError::file("db", "no register is open; name its file"))
+    }
+}

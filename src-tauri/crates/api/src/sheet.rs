@@ -1,0 +1,156 @@
+//! A build sheet as a paper: what is cut, pushed on, crimped, proved and fitted, in that order.
+
+use crate::PROGRAM;
+use hosewright_core::make::{BuildSheet, EndSettings, Part, SheetStep, TorqueValue};
+use hosewright_core::quantity::Millimetres;
+use hosewright_core::spec::{EndSpec, Role};
+use hosewright_papers::sheet::{Body, Section, Sheet, Step};
+use hosewright_words::{Words, length, number, pressure, Pressure, quantity, signed};
+
+/// The sheet's content in the reader's language. `subject` is what it is about: a code or a place.
+pub fn sheet(build: &BuildSheet, subject: &str, words: &Words) -> Sheet {
+    let say = |id: &str| words.say(id, &[]);
+    let section = |heading: &str, body: Body| Section { heading: say(heading), body };
+    let mut sections = vec![
+        section("sheet-parts", Body::Facts(parts(build, words))),
+        section("sheet-lengths", Body::Facts(lengths(build, words))),
+        section("sheet-settings", settings(build, words)),
+    ];
+    if !build.missing.is_empty() {
+        sections.push(section("sheet-missing", Body::Text(missing(build, words))));
+    }
+    if !build.cautions.is_empty() {
+        let cautions = build.cautions.iter().map(|finding| format!("{} {}", finding.why, finding.cure)).collect();
+        sections.push(section("sheet-cautions", Body::Text(cautions)));
+    }
+    sections.push(section("sheet-steps", Body::Steps(build.steps.iter().map(|at| step(at, words)).collect())));
+    if build.tighten.iter().any(|end| !end.values.is_empty()) {
+        sections.push(section("sheet-tighten", tighten(build, words)));
+    }
+    sections.push(section("sheet-first", Body::Text(vec![say("sheet-maker-first")])));
+    Sheet {
+        title: say("sheet-title"),
+        subject: subject.to_owned(),
+        sections,
+        footer: words.say("sheet-footer", &[("program", &PROGRAM), ("catalogue", &build.catalogue)]),
+    }
+}
+
+fn parts(build: &BuildSheet, words: &Words) -> Vec<(String, String)> {
+    build.parts.iter().map(|part| match part {
+        Part::Hose { hose, cover } => {
+            let cover = cover.map_or_else(String::new, |cover| format!(", {}", words.say(&format!("cover-{}", key(&cover)), &[])));
+            (words.say("sheet-hose", &[]), format!("{} {} DN{}{cover}", hose.standard, hose.kind, hose.dn))
+        }
+        Part::End { end } => (role(end.role, words), end_name(end, words)),
+        Part::Adapter { adapter } => {
+            let rated = adapter.rating_bar.map_or_else(String::new, |rated| format!(", {}", pressure(rated.get(), Pressure::Bar)));
+            (words.say("sheet-adapter", &[]), format!("{}{rated}", adapter.name))
+        }
+    }).collect()
+}
+
+/// The name of a choice in the contract, such as `non-conductive`: the key of its words.
+pub fn key<T: serde::Serialize>(value: &T) -> String {
+    serde_json::to_value(value).ok().and_then(|value| value.as_str().map(str::to_owned)).unwrap_or_default()
+}
+
+fn role(role: Role, words: &Words) -> String {
+    words.say("sheet-end", &[("end", &format!("{role:?}"))])
+}
+
+/// An end as people name it: family, size, half, form.
+pub fn end_name(end: &EndSpec, words: &Words) -> String {
+    let mut name = format!("{} {}", end.family, end.size);
+    if let Some(gender) = end.gender {
+        name += &format!(", {}", words.say(&format!("gender-{}", key(&gender)), &[]));
+    }
+    if let Some(form) = &end.form {
+        name += &format!(", {form}");
+    }
+    if let Some(drop) = end.drop_mm {
+        name += &format!(", {}", words.say("sheet-drop", &[("drop", &length(drop.get(), 1))]));
+    }
+    name
+}
+
+fn lengths(build: &BuildSheet, words: &Words) -> Vec<(String, String)> {
+    let cut = &build.cut;
+    let mm = |value: Option<Millimetres>| value.map_or_else(|| words.say("sheet-not-known", &[]), |value| length(value.get(), 1));
+    let mut facts = vec![
+        (words.say("sheet-cut-length", &[]), mm(cut.cut_length_mm)),
+        (words.say("sheet-aim", &[]), format!("\u{b1}{}", length(cut.aim.value, 1))),
+        (words.say("sheet-cutoff", &[("end", &"A")]), mm(cut.cutoff_a_mm)),
+        (words.say("sheet-cutoff", &[("end", &"B")]), mm(cut.cutoff_b_mm)),
+        (words.say("sheet-overall", &[]), length(cut.overall_length_mm.get(), 1)),
+    ];
+    if let Some([minus, plus]) = cut.length_tolerance_mm {
+        facts.push((words.say("sheet-tolerance", &[]), format!("{} / {} mm", signed(plus, 1), signed(minus, 1))));
+    }
+    if let Some(turn) = &build.turn {
+        let tolerance = turn.tolerance.as_ref().map_or_else(String::new, |figure| format!(" \u{b1}{}\u{b0}", number(figure.value, 0)));
+        facts.push((words.say("sheet-turn", &[]), format!("{}\u{b0}{tolerance}. {}", number(turn.turn_deg.get(), 0), words.say("sheet-turn-how", &[]))));
+    }
+    let proof = &build.proof;
+    facts.push((words.say("sheet-rating", &[]), pressure(proof.working_pressure_bar.get(), Pressure::Bar)));
+    facts.push((words.say("sheet-proof", &[]), words.say("sheet-proof-at", &[
+        ("pressure", &pressure(proof.proof_pressure_bar.get(), Pressure::Bar)),
+        ("from", &number(proof.hold_from.value, 0)),
+        ("to", &number(proof.hold_to.value, 0)),
+    ])));
+    facts
+}
+
+fn settings(build: &BuildSheet, words: &Words) -> Body {
+    let say = |id: &str| words.say(id, &[]);
+    let head = vec![String::new(), say("sheet-end-a"), say("sheet-end-b")];
+    let unknown = say("sheet-not-known");
+    let length_of = |value: Option<Millimetres>| value.map(|mm| length(mm.get(), 2));
+    type Read<'a> = (&'a str, Box<dyn Fn(&EndSettings) -> Option<String> + 'a>);
+    let rows: [Read<'_>; 7] = [
+        ("sheet-insertion", Box::new(move |end| length_of(end.insertion_mm))),
+        ("sheet-ferrule", Box::new(|end| end.ferrule.clone())),
+        ("sheet-lubricant", Box::new(|end| end.lubricant.clone())),
+        ("sheet-die-set", Box::new(|end| end.die_set.clone())),
+        ("sheet-crimp", Box::new(move |end| length_of(end.crimp_diameter_mm))),
+        ("sheet-crimp-tolerance", Box::new(move |end| length_of(end.crimp_tolerance_mm).map(|mm| format!("\u{b1}{mm}")))),
+        ("sheet-settings-source", Box::new(|end| end.source.clone())),
+    ];
+    let rows = rows.iter().map(|(name, read)| {
+        let cells = build.settings.iter().map(|end| read(end).unwrap_or_else(|| unknown.clone()));
+        std::iter::once(say(name)).chain(cells).collect()
+    });
+    Body::Table { head, rows: rows.collect() }
+}
+
+fn missing(build: &BuildSheet, words: &Words) -> Vec<String> {
+    build.missing.iter().map(|missing| {
+        let what = words.say(&format!("missing-{}", missing.code), &[]);
+        match missing.role {
+            Some(of) => format!("{}: {what}", role(of, words)),
+            None => what,
+        }
+    }).collect()
+}
+
+fn step(at: &SheetStep, words: &Words) -> Step {
+    let mut text = words.say(&format!("step-{}", at.code), &[]);
+    if let Some(of) = at.role {
+        text = format!("{}: {text}", role(of, words));
+    }
+    Step { text, cautions: at.cautions.iter().map(|caution| caution.caution.clone()).collect() }
+}
+
+fn tighten(build: &BuildSheet, words: &Words) -> Body {
+    let head = ["sheet-column-end", "sheet-column-value", "sheet-column-condition", "sheet-column-source"];
+    let row = |of: Role, value: &TorqueValue| {
+        let upper = quantity(value.max, value.unit);
+        let figure = match value.min {
+            Some(min) if min < value.max => format!("{} \u{2013} {upper}", number(min, 1)),
+            _ => upper,
+        };
+        vec![format!("{of:?}"), figure, value.condition.clone(), value.source.clone()]
+    };
+    let rows = build.tighten.iter().flat_map(|end| end.values.iter().map(move |value| row(end.role, value)));
+    Body::Table { head: head.iter().map(|id| words.say(id, &[])).collect(), rows: rows.collect() }
+}

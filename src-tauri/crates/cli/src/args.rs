@@ -1,0 +1,204 @@
+//! What can be asked on the command line.
+
+use clap::{Parser, Subcommand, ValueEnum};
+use std::path::PathBuf;
+
+/// Find out what a burst hose was, check what may replace it, make it, tag it, record it.
+///
+/// Inputs are JSON documents from a file, or from - (standard input). Exit codes: 0 done; 1 done, and
+/// the verdict is stop; 2 the input is wrong; 3 there is nothing to answer with; 4 a file or register
+/// can not be read or written. The maker's instructions, local codes and licensed practice come first.
+#[derive(Debug, Parser)]
+#[command(name = "hosewright", version, max_term_width = 80)]
+pub struct Arguments {
+    /// Answer with one JSON document instead of plain text.
+    #[arg(long, global = true)]
+    pub json: bool,
+    /// What to do.
+    #[command(subcommand)]
+    pub command: Command,
+}
+
+/// The commands, in the order the day goes.
+#[derive(Debug, Subcommand)]
+pub enum Command {
+    /// Readings of a failed hose -> what it was.
+    Find {
+        /// The readings, as JSON; - reads standard input.
+        readings: PathBuf,
+    },
+    /// What stands on the cover -> fields; `?` or `.` for a worn letter, `*` for any number of them.
+    Print {
+        /// The printing, in quotes.
+        text: String,
+    },
+    /// A spec under its service -> may it be made.
+    Check {
+        /// Spec, service and what was found, as JSON; - reads standard input.
+        question: PathBuf,
+    },
+    /// A spec that may be made -> its build sheet.
+    Make {
+        /// The same document that `check` takes.
+        question: PathBuf,
+        /// Insertion, ferrule, die set and crimp of each end, from your supplier, as a JSON list.
+        #[arg(long)]
+        settings: Option<PathBuf>,
+        /// Leave the sheet as a file: .pdf or .txt.
+        #[arg(long)]
+        out: Option<PathBuf>,
+        /// Size of the paper.
+        #[arg(long, value_enum, default_value = "a4")]
+        paper: Paper,
+    },
+    /// Where the ports are -> how tight the hose bends.
+    Route {
+        /// The ports and poses, as JSON; - reads standard input.
+        ports: PathBuf,
+    },
+    /// Flow through a bore -> speed and pressure drop.
+    Flow {
+        /// Flow, bore, length and fluid, as JSON; - reads standard input.
+        line: PathBuf,
+    },
+    /// A flow that is stopped -> the pressure peak.
+    Surge {
+        /// Line, fluid and closure, as JSON; - reads standard input.
+        line: PathBuf,
+    },
+    /// Make a tag, or read one off a picture.
+    #[command(subcommand)]
+    Tag(Tag),
+    /// Times to failure -> how long hoses last.
+    Life {
+        /// CSV with the columns time, failed and, where known, entered; - reads standard input.
+        history: PathBuf,
+    },
+    /// The records: machines, places, hoses and what became of them.
+    Register {
+        /// The register's file.
+        #[arg(long)]
+        db: PathBuf,
+        /// What to do with it.
+        #[command(subcommand)]
+        command: Register,
+    },
+    /// The JSON Schema of a command's input and answer; without a name, the list of commands.
+    Schema {
+        /// A command, such as `find`.
+        name: Option<String>,
+    },
+    /// Serve the screens and the same commands on the loopback, for development and browser tests.
+    #[cfg(feature = "serve")]
+    Serve {
+        /// The register's file.
+        #[arg(long)]
+        db: PathBuf,
+        /// The built screens.
+        #[arg(long, default_value = "ui/dist")]
+        ui: PathBuf,
+        /// Port; 0 takes a free one and prints it.
+        #[arg(long, default_value_t = 0)]
+        port: u16,
+    },
+}
+
+/// What can be done with tags.
+#[derive(Debug, Subcommand)]
+pub enum Tag {
+    /// A spec -> its label.
+    Make {
+        /// A spec, or the document that `check` takes; - reads standard input.
+        spec: PathBuf,
+        /// The label's file: .png, .svg or .pdf.
+        #[arg(long)]
+        out: PathBuf,
+        /// Width of the label.
+        #[arg(long, default_value_t = 60.0)]
+        width_mm: f64,
+        /// Height of the label.
+        #[arg(long, default_value_t = 40.0)]
+        height_mm: f64,
+        /// The printer's dots an inch.
+        #[arg(long, default_value_t = 203)]
+        dpi: u32,
+    },
+    /// A picture of a tag -> the hose.
+    Read {
+        /// PNG or JPEG.
+        photo: PathBuf,
+        /// Every tag in the picture, not only the first.
+        #[arg(long)]
+        all: bool,
+        /// The text of any code, ours or not.
+        #[arg(long)]
+        raw: bool,
+    },
+}
+
+/// What can be done with a register.
+#[derive(Debug, Subcommand)]
+pub enum Register {
+    /// Take in a list of hoses, one row for each hose that sat at a place. All rows or none.
+    Import {
+        /// CSV or XLSX.
+        list: PathBuf,
+        /// Say what would be taken in and refused; change nothing.
+        #[arg(long)]
+        dry_run: bool,
+    },
+    /// Write records out: .csv, .xlsx or .json of all hoses, .ics of what falls due, .bundle for another device.
+    Export {
+        /// The file; its ending says the form.
+        out: PathBuf,
+    },
+    /// Write down what was done: an assembly made, fitted, taken off, hours, a spec at a place.
+    Record {
+        /// One event or a list of them, as JSON; - reads standard input.
+        events: PathBuf,
+    },
+    /// A hose by its code, with all that became of it.
+    Show {
+        /// The code as it stands on the tag.
+        code: String,
+    },
+    /// What falls due, soonest first.
+    Due {
+        /// Count as of this day (YYYY-MM-DD) instead of today.
+        #[arg(long)]
+        on: Option<chrono::NaiveDate>,
+    },
+    /// Hoses by the beginning of a word: code, machine, place, site, size.
+    Search {
+        /// The words.
+        words: String,
+    },
+    /// Take in another device's bundle. Twice, or in another order, gives the same register.
+    Merge {
+        /// The bundle.
+        bundle: PathBuf,
+    },
+    /// Copy the register to a new file while it is in use.
+    Backup {
+        /// The copy; must not exist.
+        out: PathBuf,
+    },
+    /// Make this register from a backup; it goes on as a new device.
+    Restore {
+        /// The backup.
+        backup: PathBuf,
+    },
+    /// Build the tables anew from the log.
+    Rebuild,
+    /// Walk the log and prove that nothing in it was changed.
+    Verify,
+}
+
+/// Sizes of paper.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum Paper {
+    /// ISO 216 A4.
+    A4,
+    /// US Letter.
+    Letter,
+}

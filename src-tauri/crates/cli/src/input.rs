@@ -1,0 +1,46 @@
+//! Reading what a command is asked: files and standard input.
+
+use hosewright_api::{ApiError, document};
+use serde::de::DeserializeOwned;
+use std::io::Read;
+use std::path::Path;
+
+/// The bytes of a file, or of standard input for `-`.
+///
+/// # Errors
+/// [`ApiError::file`] naming the path.
+pub fn bytes(path: &Path) -> Result<Vec<u8>, ApiError> {
+    let read = if path == Path::new("-") {
+        let mut bytes = Vec::new();
+        std::io::stdin().read_to_end(&mut bytes).map(|_| bytes)
+    } else {
+        std::fs::read(path)
+    };
+    read.map_err(|error| ApiError::file(path.display().to_string(), format!("{} can not be read: {error}", path.display())))
+}
+
+/// The text of a file, or of standard input for `-`.
+///
+/// # Errors
+/// [`ApiError::file`] when it can not be read, [`ApiError::input`] when it is no text.
+pub fn text(path: &Path) -> Result<String, ApiError> {
+    String::from_utf8(bytes(path)?)
+        .map_err(|_| ApiError::input("", format!("{} is no text in UTF-8", path.display())))
+}
+
+/// A question as a JSON document.
+///
+/// # Errors
+/// As [`text`], and [`ApiError::input`] naming the field that is wrong.
+pub fn question<T: DeserializeOwned>(path: &Path) -> Result<T, ApiError> {
+    hosewright_api::question(document(&text(path)?)?)
+}
+
+/// Leaves a file.
+///
+/// # Errors
+/// [`ApiError::file`] naming the path.
+pub fn leave(path: &Path, bytes: &[u8]) -> Result<(), ApiError> {
+    std::fs::write(path, bytes)
+        .map_err(|error| ApiError::file(path.display().to_string(), format!("{} can not be written: {error}", path.display())))
+}

@@ -1,0 +1,19 @@
+//! `make` in plain text: the sheet itself.
+
+use super::Plain;
+use hosewright_core::check::Verdict;
+use hosewright_core::make::BuildSheet;
+use hosewright_words::Words;
+
+/// Columns of a terminal.
+const COLUMNS: usize = 80;
+
+impl Plain for BuildSheet {
+    fn plain(&self, words: &Words) -> String {
+        hosewright_api::sheet(self, "", words).to_text(COLUMNS, words)
+    }
+
+    fn verdict(&self) -> Option<Verdict> {
+        Some(self.verdict)
+    }
+}

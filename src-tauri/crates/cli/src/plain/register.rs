@@ -1,0 +1,178 @@
+//! `register` in plain text.
+
+use super::Plain;
+use super::check::verdict;
+use super::text::columns;
+use hosewright_api::commands::register::{Verified, DueList, Hits, Imported, Merged, Recorded};
+use hosewright_core::record::Body;
+use hosewright_store::{Hit, Hose, PlaceAt, Stay};
+use hosewright_words::{Pressure, Words, number, pressure};
+use serde::Serialize;
+use std::fmt::Write;
+use std::path::Path;
+
+/// Rows of what falls due that are shown; the JSON answer has all.
+const SHOWN: usize = 40;
+
+/// A file that was left.
+#[derive(Debug, Serialize)]
+pub struct Left {
+    /// Where.
+    pub file: String,
+}
+
+impl Left {
+    /// At that path.
+    pub fn at(path: &Path) -> Self {
+        Self { file: path.display().to_string() }
+    }
+}
+
+impl Plain for Left {
+    fn plain(&self, _: &Words) -> String {
+        self.file.clone()
+    }
+}
+
+impl Plain for Imported {
+    fn plain(&self, words: &Words) -> String {
+        let mut out = words.say(if self.dry_run { "import-would" } else { "import-done" }, &[
+            ("rows", &self.rows),
+            ("hoses", &self.hoses),
+            ("machines", &self.machines),
+            ("places", &self.places),
+            ("known", &self.known),
+        ]);
+        for row in &self.refused {
+            let _ = write!(out, "\n  {}", words.say("import-refused", &[("row", &row.row), ("why", &row.why)]));
+        }
+        out
+    }
+}
+
+impl Plain for Recorded {
+    fn plain(&self, words: &Words) -> String {
+        words.say("record-done", &[("count", &self.written.len())])
+    }
+}
+
+impl Plain for Merged {
+    fn plain(&self, words: &Words) -> String {
+        let count = |number: u64| usize::try_from(number).unwrap_or(usize::MAX);
+        let mut out = words.say("merge-done", &[
+            ("added", &count(self.added)),
+            ("had", &count(self.had)),
+            ("held", &count(self.held)),
+        ]);
+        for series in &self.refused {
+            let device = series.device.to_string();
+            let _ = write!(out, "\n  {}", words.say(&format!("merge-{}", series.why), &[("device", &device)]));
+        }
+        out
+    }
+}
+
+impl Plain for Verified {
+    fn plain(&self, words: &Words) -> String {
+        let count = |number: u64| usize::try_from(number).unwrap_or(usize::MAX);
+        let (events, devices) = (count(self.events), count(self.devices));
+        if self.faults.is_empty() {
+            words.say("verify-whole", &[("events", &events), ("devices", &devices)])
+        } else {
+            self.faults.join("\n")
+        }
+    }
+}
+
+/// A place in a line: site, machine, number and name.
+fn place(at: &PlaceAt) -> String {
+    let number = at.number.map(|number| number.to_string());
+    let parts = [&at.site_name, &at.machine_name, &number, &at.place_name];
+    parts.into_iter().flatten().map(String::as_str).collect::<Vec<_>>().join(", ")
+}
+
+fn stay(stay: &Stay, words: &Words) -> String {
+    let day = |day: Option<chrono::NaiveDate>| day.map_or_else(|| "?".to_owned(), |day| day.to_string());
+    let mut line = format!("  {} \u{2013} ", day(stay.on_date));
+    if stay.off.is_some() {
+        line += &day(stay.off_date);
+    }
+    let _ = write!(line, "  {}", place(&stay.at));
+    if let Some(cause) = &stay.cause {
+        let _ = write!(line, "; {} {cause}", words.say("show-failed", &[]));
+    }
+    if let Some(note) = &stay.note {
+        let _ = write!(line, " ({note})");
+    }
+    line
+}
+
+impl Plain for Hose {
+    fn plain(&self, words: &Words) -> String {
+        let status = words.say(&format!("status-{}", hosewright_api::tag_of(&self.status)), &[]);
+        let mut out = format!("{}  {status}\n", self.code);
+        if let Some(made) = self.assembly.as_ref().map(|made| &made.record) {
+            if let Some(hose) = &made.spec.hose {
+                let _ = writeln!(out, "  {} {} DN{}", hose.standard, hose.kind, hose.dn);
+            }
+            for end in &made.spec.ends {
+                let _ = writeln!(out, "  {:?} {}", end.role, hosewright_api::end_name(end, words));
+            }
+            if let Some(length) = made.spec.overall_length_mm {
+                let _ = writeln!(out, "  {} mm", number(length.get(), 1));
+            }
+            if let Some(rating) = made.pressure_bar {
+                let _ = writeln!(out, "  {}", words.say("label-pressure", &[("pressure", &pressure(rating.get(), Pressure::Bar))]));
+            }
+            if let Some(day) = made.assembled {
+                let _ = writeln!(out, "  {}", words.say("label-made", &[("date", &day.to_string())]));
+            }
+        }
+        for each in &self.stays {
+            let _ = writeln!(out, "{}", stay(each, words));
+        }
+        for note in self.history.iter().filter(|written| !written.void) {
+            if let Body::Noted(noted) = &note.body {
+                let _ = writeln!(out, "  {}  {}", note.time.format("%Y-%m-%d"), noted.text);
+            }
+        }
+        out
+    }
+}
+
+impl Plain for DueList {
+    fn plain(&self, words: &Words) -> String {
+        let mut rows = Vec::new();
+        for due in self.due.iter().take(SHOWN) {
+            rows.push(vec![
+                verdict(due.verdict, words),
+                due.due.map_or_else(|| words.say("due-no-day", &[]), |day| day.to_string()),
+                words.say(&format!("due-what-{}", hosewright_api::key(&due.what)), &[]),
+                due.code.to_string(),
+                due.at.as_ref().map(place).unwrap_or_default(),
+            ]);
+        }
+        let mut out = words.say("due-heading", &[("on", &self.on.to_string()), ("count", &self.due.len())]);
+        out.push('\n');
+        out.push_str(&columns(&rows));
+        if let Some(guide) = &self.guide {
+            let _ = writeln!(out, "{} {}", words.say("due-guide", &[]), super::check::source(&guide.source, guide.basis, words));
+        }
+        out
+    }
+}
+
+impl Plain for Hits {
+    fn plain(&self, words: &Words) -> String {
+        if self.hits.is_empty() {
+            return words.say("search-nothing", &[]);
+        }
+        let rows = self.hits.iter().map(|hit| match hit {
+            Hit::Hose { code, at } => vec![words.say("search-hose", &[]), code.to_string(), at.as_ref().map(place).unwrap_or_default()],
+            Hit::Place { at } => vec![words.say("search-place", &[]), place(at)],
+            Hit::Machine { name, .. } => vec![words.say("search-machine", &[]), name.clone()],
+            Hit::Site { name, .. } => vec![words.say("search-site", &[]), name.clone()],
+        });
+        columns(&rows.collect::<Vec<_>>())
+    }
+}

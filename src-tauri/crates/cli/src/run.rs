@@ -1,0 +1,245 @@
+//! Runs a command: reads its question, asks the API, makes the outcome.
+
+use crate::args::{Arguments, Command, Paper, Register, Tag};
+use crate::input;
+use crate::outcome::Outcome;
+use crate::plain::{Left, Schemas};
+use crate::world::Machine;
+use hosewright_api::commands::make::{MakeQuestion, PaperKind, PaperQuestion, PaperSize};
+use hosewright_api::commands::print::PrintQuestion;
+use hosewright_api::commands::register::{
+    DueQuestion, Export, ExportKind, Import, Record, RecordEvent, Search, ShowQuestion,
+};
+use hosewright_api::commands::tag::{LabelKind, LabelQuestion, ReadQuestion, TagQuestion};
+use hosewright_api::commands::{self, File, Nothing};
+use hosewright_api::{Api, ApiError};
+use hosewright_core::check::Question;
+use hosewright_core::spec::Spec;
+use hosewright_core::tag::Proof;
+use hosewright_words::{Language, Words};
+use std::path::Path;
+
+/// Runs what was asked.
+///
+/// # Errors
+/// Whatever the command refuses; nothing is changed then.
+pub fn run(arguments: &Arguments) -> Result<Outcome, ApiError> {
+    let mut api = Api::new(Language::English, Box::new(Machine));
+    let words = Words::of(Language::English);
+    let json = arguments.json;
+    match &arguments.command {
+        Command::Find { readings } => {
+            let answer = commands::find::find(&mut api, input::question(readings)?, &[])?;
+            Outcome::of(&answer, json, &words)
+        }
+        Command::Print { text } => {
+            let answer = commands::print::print(&mut api, PrintQuestion { text: text.clone() }, &[])?;
+            Outcome::of(&answer, json, &words)
+        }
+        Command::Check { question } => {
+            let answer = commands::check::check(&mut api, input::question(question)?, &[])?;
+            Outcome::of(&answer, json, &words)
+        }
+        Command::Make { question, settings, out, paper } => {
+            let question: Question = input::question(question)?;
+            let settings = settings.as_deref().map(input::question).transpose()?.unwrap_or_default();
+            make(&mut api, MakeQuestion { question, settings }, out.as_deref(), *paper, json, &words)
+        }
+        Command::Route { ports } => {
+            let answer = commands::route::route(&mut api, input::question(ports)?, &[])?;
+            Outcome::of(&answer, json, &words)
+        }
+        Command::Flow { line } => {
+            let answer = commands::oil::flow(&mut api, input::question(line)?, &[])?;
+            Outcome::of(&answer, json, &words)
+        }
+        Command::Surge { line } => {
+            let answer = commands::oil::surge(&mut api, input::question(line)?, &[])?;
+            Outcome::of(&answer, json, &words)
+        }
+        Command::Life { history } => {
+            let answer = commands::life::life(&mut api, Nothing {}, &input::bytes(history)?)?;
+            Outcome::of(&answer, json, &words)
+        }
+        Command::Tag(Tag::Make { spec, out, width_mm, height_mm, dpi }) => {
+            let label = Label { out, width_mm: *width_mm, height_mm: *height_mm, dpi: f64::from(*dpi) };
+            tag(&mut api, tag_question(spec)?, &label, json, &words)
+        }
+        Command::Tag(Tag::Read { photo, all, raw }) => {
+            let picture = input::bytes(photo)?;
+            let answer = commands::tag::read(&mut api, ReadQuestion { raw: *raw }, &picture)
+                .map_err(|error| about(error, photo))?;
+            if *all { Outcome::of(&answer, json, &words) } else { Outcome::of(&answer.first(), json, &words) }
+        }
+        Command::Register { db, command } => register(&mut api, db, command, json, &words),
+        Command::Schema { name } => Outcome::of(&Schemas::of(name.as_deref())?, json, &words),
+        #[cfg(feature = "serve")]
+        Command::Serve { db, ui, port } => {
+            api.open(db)?;
+            let token = uuid::Uuid::new_v4().simple().to_string();
+            crate::serve::serve(api, ui, *port, &token)?;
+            Ok(Outcome { text: String::new(), exit: 0 })
+        }
+    }
+}
+
+/// An error about a file that was given.
+fn about(error: ApiError, path: &Path) -> ApiError {
+    if error.field.is_empty() { ApiError { field: path.display().to_string(), ..error } } else { error }
+}
+
+fn make(
+    api: &mut Api,
+    asked: MakeQuestion,
+    out: Option<&Path>,
+    paper: Paper,
+    json: bool,
+    words: &Words,
+) -> Result<Outcome, ApiError> {
+    // A stop is an answer, not a wrong input: it is shown as the check shows it.
+    let checked = commands::check::check(api, asked.question.clone(), &[])?;
+    let outcome = Outcome::of(&checked, json, words)?;
+    if outcome.exit != 0 {
+        return Ok(outcome);
+    }
+    if let Some(out) = out {
+        let kind = match ending(out).as_str() {
+            "pdf" => PaperKind::Pdf,
+            "txt" => PaperKind::Text,
+            other => return Err(no_such_kind(out, other, "pdf or txt")),
+        };
+        let paper = match paper {
+            Paper::A4 => PaperSize::A4,
+            Paper::Letter => PaperSize::Letter,
+        };
+        let asked = PaperQuestion { make: asked.clone(), subject: String::new(), paper, kind };
+        let file = commands::make::paper(api, asked, &[])?;
+        input::leave(out, &file.bytes)?;
+    }
+    Outcome::of(&commands::make::make(api, asked, &[])?, json, words)
+}
+
+fn ending(path: &Path) -> String {
+    path.extension().map(|ending| ending.to_string_lossy().to_lowercase()).unwrap_or_default()
+}
+
+fn no_such_kind(path: &Path, ending: &str, known: &str) -> ApiError {
+    ApiError::input("out", format!("{} ends in \"{ending}\"; {known} is known", path.display()))
+}
+
+/// A spec alone, or the document that `check` takes, with or without code, date and proof.
+fn tag_question(path: &Path) -> Result<TagQuestion, ApiError> {
+    let mut document = hosewright_api::document(&input::text(path)?)?;
+    let Some(fields) = document.as_object_mut() else {
+        return Err(ApiError::input("", "a spec, or a document with `spec` and `service`, is expected"));
+    };
+    let [code, assembled, proof] = ["code", "assembled", "proof"].map(|name| fields.remove(name));
+    let question = if fields.contains_key("spec") {
+        hosewright_api::question(document)?
+    } else {
+        Question { spec: hosewright_api::question::<Spec>(document)?, ..Question::default() }
+    };
+    let proof = proof.map(hosewright_api::question).transpose()?.unwrap_or(Proof::NotProved);
+    Ok(TagQuestion {
+        question,
+        code: code.map(hosewright_api::question).transpose()?,
+        assembled: assembled.map(hosewright_api::question).transpose()?,
+        proof,
+    })
+}
+
+/// A label to be left as a file.
+struct Label<'a> {
+    out: &'a Path,
+    width_mm: f64,
+    height_mm: f64,
+    dpi: f64,
+}
+
+fn tag(api: &mut Api, asked: TagQuestion, label: &Label<'_>, json: bool, words: &Words) -> Result<Outcome, ApiError> {
+    let kind = match ending(label.out).as_str() {
+        "png" => LabelKind::Png,
+        "svg" => LabelKind::Svg,
+        "pdf" => LabelKind::Pdf,
+        other => return Err(no_such_kind(label.out, other, "png, svg or pdf")),
+    };
+    let made = commands::tag::make(api, asked, &[])?;
+    if let Some(tag) = &made.content.tag {
+        let Label { out, width_mm, height_mm, dpi } = *label;
+        let file = commands::tag::label(api, LabelQuestion { tag: tag.clone(), width_mm, height_mm, dpi, kind }, &[])?;
+        input::leave(out, &file.bytes)?;
+    }
+    Outcome::of(&made, json, words)
+}
+
+fn register(api: &mut Api, db: &Path, command: &Register, json: bool, words: &Words) -> Result<Outcome, ApiError> {
+    if let Register::Restore { backup } = command {
+        api.restore_from(backup, db)?;
+        return Outcome::of(&commands::register::verify(api, Nothing {}, &[])?, json, words);
+    }
+    let begins = matches!(command, Register::Import { .. } | Register::Record { .. } | Register::Merge { .. });
+    if !begins && !db.exists() {
+        return Err(ApiError::file(db.display().to_string(), format!("there is no register at {}; `import`, `record` or `merge` begin one", db.display())));
+    }
+    api.open(db)?;
+    match command {
+        Register::Import { list, dry_run } => {
+            let name = list.display().to_string();
+            let answer = commands::register::import(api, Import { name, dry_run: *dry_run }, &input::bytes(list)?)?;
+            Outcome::of(&answer, json, words)
+        }
+        Register::Export { out } => export(api, out, json, words),
+        Register::Record { events } => {
+            let document = hosewright_api::document(&input::text(events)?)?;
+            let events: Vec<RecordEvent> = match document {
+                list @ serde_json::Value::Array(_) => hosewright_api::question(list)?,
+                one => vec![hosewright_api::question(one)?],
+            };
+            Outcome::of(&commands::register::record(api, Record { events }, &[])?, json, words)
+        }
+        Register::Show { code } => {
+            let code = code.parse().map_err(|error| ApiError::input("code", error))?;
+            Outcome::of(&commands::register::show(api, ShowQuestion { code }, &[])?, json, words)
+        }
+        Register::Due { on } => Outcome::of(&commands::register::due(api, DueQuestion { on: *on }, &[])?, json, words),
+        Register::Search { words: text } => {
+            let answer = commands::register::search(api, Search { words: text.clone() }, &[])?;
+            Outcome::of(&answer, json, words)
+        }
+        Register::Merge { bundle } => {
+            Outcome::of(&commands::register::merge(api, Nothing {}, &input::bytes(bundle)?)?, json, words)
+        }
+        Register::Backup { out } => {
+            api.backup_to(out)?;
+            Outcome::of(&Left::at(out), json, words)
+        }
+        Register::Restore { .. } => Ok(Outcome { text: String::new(), exit: 0 }),
+        Register::Rebuild => Outcome::of(&commands::register::rebuild(api, Nothing {}, &[])?, json, words),
+        Register::Verify => {
+            let answer = commands::register::verify(api, Nothing {}, &[])?;
+            let faults = answer.content.faults.len();
+            if faults > 0 {
+                return Err(ApiError::file(db.display().to_string(), answer.content.faults.join(" ")));
+            }
+            Outcome::of(&answer, json, words)
+        }
+    }
+}
+
+fn export(api: &mut Api, out: &Path, json: bool, words: &Words) -> Result<Outcome, ApiError> {
+    let kind = match ending(out).as_str() {
+        "csv" => ExportKind::Csv,
+        "xlsx" => ExportKind::Xlsx,
+        "json" => ExportKind::Json,
+        "ics" => ExportKind::Ics,
+        "bundle" => {
+            let file = commands::register::export_bundle(api, Nothing {}, &[])?;
+            input::leave(out, &file.bytes)?;
+            return Outcome::of(&Left::at(out), json, words);
+        }
+        other => return Err(no_such_kind(out, other, "csv, xlsx, json, ics or bundle")),
+    };
+    let File { bytes, .. } = commands::register::export(api, Export { kind }, &[])?;
+    input::leave(out, &bytes)?;
+    Outcome::of(&Left::at(out), json, words)
+}

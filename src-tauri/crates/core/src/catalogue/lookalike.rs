@@ -1,0 +1,175 @@
+//! Ends that start on each other and must not, and what each half of a family looks like.
+
+use super::Provenance;
+use super::table::{CatalogueError, Row};
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+use ts_rs::TS;
+
+/// Two ends of which the female of one starts on the male of the other, and must not.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Lookalike {
+    /// Family of the half with the nut, port, body, socket or clamp halves.
+    pub female_family: String,
+    /// Its size.
+    pub female_size: String,
+    /// What that half is.
+    pub female_part: FemalePart,
+    /// Family of the male, tube, nose or flange head it starts on.
+    pub male_family: String,
+    /// Its size.
+    pub male_size: String,
+    /// What happens.
+    pub mechanism: Mechanism,
+    /// How grave that is.
+    pub danger: Danger,
+    /// How much of the right thread's depth still overlaps, percent; where it was worked out.
+    pub thread_overlap_pct: Option<f64>,
+    /// Readings that part the two, by the keys of an end's readings (`seat_included_angle_deg`).
+    pub separating_readings: Vec<String>,
+    /// Which starts on which, in the table's words.
+    pub starts: String,
+    /// What happens, in the table's words.
+    pub happens: String,
+    /// Which reading parts the two, in the table's words.
+    pub separates: String,
+    /// Source and basis.
+    pub provenance: Provenance,
+}
+
+/// The half that takes the other in.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(rename_all = "kebab-case")]
+pub enum FemalePart {
+    /// A nut.
+    Nut,
+    /// A threaded port.
+    Port,
+    /// The body with ring and nut that takes a tube.
+    Body,
+    /// The socket of a coupling or staple.
+    Socket,
+    /// The clamp halves of a flange.
+    Halves,
+}
+
+/// What happens to a wrong pair.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(rename_all = "kebab-case")]
+pub enum Mechanism {
+    /// Runs on with shallow threads, which strip under pressure.
+    StripsAndBlowsOff,
+    /// Stops with few threads caught.
+    FewThreadsCaught,
+    /// Pitch differs: binds, feels tight, leaks.
+    BindsAndLeaks,
+    /// Taper in parallel or in another taper: wedges and splits the female.
+    WedgesAndSplits,
+    /// Same taper and pitch, other flanks: weeps along the thread.
+    WeepsAlongThread,
+    /// Screws home and touches on a line or rim.
+    LeaksAtSeat,
+    /// Screws home and nothing seals.
+    NoSeal,
+    /// The ring is not enclosed and is pushed or cut out.
+    RingExtrudes,
+    /// Ring or staple does not hold: tube or plug comes out.
+    PullsOut,
+    /// Clamp halves sit skew and bend their screws.
+    ScrewsBend,
+    /// A coupling that locks half or not.
+    HalfLocks,
+    /// Made to fit both, so it tells nothing of the mate.
+    FitsBoth,
+}
+
+/// How grave a wrong pair is: the worst that the table says of it.
+#[derive(
+    Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, JsonSchema, TS,
+)]
+#[serde(rename_all = "kebab-case")]
+pub enum Danger {
+    /// Spoils the parts.
+    Damages,
+    /// Leaks.
+    Leaks,
+    /// Comes apart under pressure.
+    BlowsOff,
+}
+
+pub(super) const LOOKALIKE_COLUMNS: &str = "\
+    female_family,female_size,female_part,male_family,male_size,mechanism,danger,thread_overlap_pct,\
+    separating_readings,starts,happens,separates,source,basis";
+
+impl Lookalike {
+    pub(super) fn read(row: &Row<'_>) -> Result<Self, CatalogueError> {
+        Ok(Self {
+            female_family: row.text("female_family")?,
+            female_size: row.text("female_size")?,
+            female_part: row.name("female_part")?,
+            male_family: row.text("male_family")?,
+            male_size: row.text("male_size")?,
+            mechanism: row.name("mechanism")?,
+            danger: row.name("danger")?,
+            thread_overlap_pct: row.optional_number("thread_overlap_pct")?,
+            separating_readings: row.words("separating_readings"),
+            starts: row.text("starts")?,
+            happens: row.text("happens")?,
+            separates: row.text("separates")?,
+            provenance: row.provenance()?,
+        })
+    }
+}
+
+/// A family of ends and what its halves look like.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Family {
+    /// Name.
+    pub family: String,
+    /// What it serves as.
+    pub part: FamilyPart,
+    /// What the male half looks like.
+    pub male_looks: String,
+    /// What the female half looks like.
+    pub female_looks: String,
+    /// Source and basis of these looks.
+    pub provenance: Provenance,
+}
+
+/// What a family serves as.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(rename_all = "kebab-case")]
+pub enum FamilyPart {
+    /// An end of a hose and its mate.
+    HoseEnd,
+    /// A port of the machine and the stud in it.
+    Port,
+    /// A plain tube.
+    Tube,
+    /// A hollow bolt with an eye.
+    Banjo,
+    /// A flange.
+    Flange,
+    /// A quick coupling.
+    Coupling,
+    /// A test point.
+    TestPoint,
+    /// A plug held by a staple.
+    Staple,
+    /// Water supply, never hydraulics.
+    Water,
+}
+
+pub(super) const FAMILY_COLUMNS: &str = "family,part,male_looks,female_looks,source,basis";
+
+impl Family {
+    pub(super) fn read(row: &Row<'_>) -> Result<Self, CatalogueError> {
+        Ok(Self {
+            family: row.text("family")?,
+            part: row.name("part")?,
+            male_looks: row.text("male_looks")?,
+            female_looks: row.text("female_looks")?,
+            provenance: row.provenance()?,
+        })
+    }
+}

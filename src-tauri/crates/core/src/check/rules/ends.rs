@@ -1,0 +1,80 @@
+//! Each end: settled by what was read, of the right size, and wholly described.
+
+use crate::catalogue::Connection;
+use crate::check::subject::{End, Subject, practice, same_size};
+use crate::check::{Finding, Verdict, cases};
+use crate::find::{EndCandidate, EndFound};
+
+pub(super) fn ends(subject: &Subject<'_>) -> Vec<Finding> {
+    let of_end = |end| {
+        let mut findings = vec![settled(subject, end)];
+        findings.extend(described(end));
+        findings.extend(size(subject, end));
+        findings.into_iter().map(|finding| named(finding, end))
+    };
+    subject.ends.iter().flat_map(of_end).collect()
+}
+
+fn named(finding: Finding, end: &End<'_>) -> Finding {
+    finding
+        .about("end", format!("{:?}", end.spec.role))
+        .about("family", &end.spec.family)
+        .about("size", &end.spec.size)
+}
+
+/// An end is never guessed: what was read must have settled it, and on the spec's own.
+fn settled(subject: &Subject<'_>, end: &End<'_>) -> Finding {
+    let role = end.spec.role;
+    let read = subject.end_found(role);
+    let said = subject.found().and_then(|found| found.settled).map(|settled| settled.end(role));
+    let (verdict, key) = match (read, said) {
+        (_, Some(false)) | (Some(_), None) => (Verdict::Stop, cases::END_UNSETTLED),
+        (None, _) => (Verdict::Caution, cases::END_NOT_READ),
+        (Some(read), Some(true)) if is_the_one(read, end) => (Verdict::Pass, cases::END_OK),
+        (Some(_), Some(true)) => (Verdict::Stop, cases::END_DIFFERS),
+    };
+    Finding::new("end-unsettled", verdict, key).from(&practice())
+}
+
+/// Whether the likeliest class of what was read holds the spec's end.
+fn is_the_one(read: &EndFound, end: &End<'_>) -> bool {
+    let likeliest = read.candidates.iter().max_by(|a, b| a.probability.total_cmp(&b.probability));
+    likeliest.is_some_and(|candidate| same_end(candidate, end))
+}
+
+fn same_end(candidate: &EndCandidate, end: &End<'_>) -> bool {
+    let (family, size) = (end.connection.family(), end.connection.size());
+    let itself = candidate.family == family && candidate.size == size;
+    let twin = candidate.also.iter().any(|also| also.family == family && also.size == size);
+    let genders = candidate.gender.zip(end.spec.gender);
+    (itself || twin) && genders.is_none_or(|(read, asked)| read == asked)
+}
+
+/// What must be said of an end before it can be bought and fitted.
+fn described(end: &End<'_>) -> Vec<Finding> {
+    let threaded = matches!(end.connection, Connection::End(row) if row.thread.is_some());
+    let missing = [
+        (threaded && end.spec.gender.is_none(), cases::END_GENDER_MISSING),
+        (end.spec.form.is_none(), cases::END_FORM_MISSING),
+        (end.bent() == Some(true) && end.spec.drop_mm.is_none(), cases::END_DROP_MISSING),
+    ];
+    let caution = |key| Finding::new("end-described", Verdict::Caution, key).from(&practice());
+    missing.into_iter().filter(|(missing, _)| *missing).map(|(_, key)| caution(key)).collect()
+}
+
+/// An end of another size than its hose (a jump size) exists, but is seldom meant.
+fn size(subject: &Subject<'_>, end: &End<'_>) -> Option<Finding> {
+    let hose = subject.hose?.row.dn;
+    let new = |verdict, key| Finding::new("end-size", verdict, key).from(&practice());
+    Some(match end.connection.dn() {
+        None => new(Verdict::Caution, cases::SIZE_UNKNOWN),
+        Some(dn) => {
+            let (verdict, key) = if same_size(dn, hose) {
+                (Verdict::Pass, cases::SIZE_OK)
+            } else {
+                (Verdict::Caution, cases::SIZE_JUMP)
+            };
+            new(verdict, key).measured(dn.get(), hose.get(), "DN")
+        }
+    })
+}

@@ -1,0 +1,157 @@
+//! Doubt about the original: the replacement must satisfy every original that is still plausible.
+
+use crate::catalogue::{HoseRow, Provenance};
+use crate::check::rivals::{PLAUSIBLE, Rivals};
+use crate::check::subject::{Hose, Subject, hose_name, practice, same_size};
+use crate::check::{Evidence, Finding, Verdict, cases};
+use crate::quantity::{Bar, Celsius, Millimetres};
+
+const RULE: &str = "original";
+
+pub(super) fn original(subject: &Subject<'_>) -> Vec<Finding> {
+    let Some(hose) = subject.hose else { return Vec::new() };
+    let Some(found) = subject.found().filter(|found| says_something(found)) else {
+        return vec![Finding::new(RULE, Verdict::Caution, cases::ORIGINAL_MISSING).from(&practice())];
+    };
+    let rivals = &subject.rivals;
+    let mut findings = pressure(hose.row, found, rivals);
+    if !rivals.rows.is_empty() {
+        findings.push(bore(hose.row, rivals));
+        findings.extend(heat(subject, hose.row, rivals));
+        findings.extend(cold(subject, hose.row, rivals));
+        findings.extend(bend(subject, hose.row, rivals));
+        findings.extend(vacuum(subject, hose, rivals));
+    }
+    let compared = findings.into_iter().map(|finding| finding.about("hose", hose_name(hose.row)));
+    unknown(found, rivals).into_iter().chain(compared).collect()
+}
+
+fn says_something(found: &Evidence) -> bool {
+    !found.hose.is_empty() || found.printed_pressure_bar.is_some()
+}
+
+/// A strange original asks for nothing that could be held against the spec.
+fn unknown(found: &Evidence, rivals: &Rivals<'_>) -> Option<Finding> {
+    let strange = rivals.strange > 0 || found.unknown.hose > 1.0 - PLAUSIBLE;
+    strange.then(|| {
+        Finding::new(RULE, Verdict::Caution, cases::ORIGINAL_UNKNOWN)
+            .measured(found.unknown.hose, 1.0 - PLAUSIBLE, "probability")
+            .from(&practice())
+    })
+}
+
+/// Never below what was printed or recorded, nor below any plausible original.
+fn pressure(own: &HoseRow, found: &Evidence, rivals: &Rivals<'_>) -> Vec<Finding> {
+    let rating = own.max_working_pressure_bar.map(Bar::get);
+    let enough = |asked: f64| rating.is_some_and(|rating| rating >= asked);
+    let judged = |asked: f64, ok, below| match enough(asked) {
+        true => Finding::new(RULE, Verdict::Pass, ok),
+        false => Finding::new(RULE, Verdict::Stop, below),
+    };
+    let held = |finding: Finding, asked: f64| Finding { value: rating, limit: Some(asked), unit: Bar::UNIT, ..finding };
+    let printed = found.printed_pressure_bar.map(|printed| {
+        let finding = judged(printed.get(), cases::PRINTED_PRESSURE_OK, cases::PRINTED_PRESSURE_ABOVE);
+        held(finding, printed.get()).from(&practice())
+    });
+    let of_rivals = rivals.most(|row| row.max_working_pressure_bar.map(Bar::get)).map(|(rival, asked)| {
+        let finding = judged(asked, cases::ORIGINAL_PRESSURE_OK, cases::ORIGINAL_PRESSURE_ABOVE);
+        held(finding, asked).about("rival", hose_name(rival)).from(&rival.pressure_provenance())
+    });
+    let unrated = rivals.rows.iter().find(|row| row.max_working_pressure_bar.is_none());
+    let unrated = unrated.filter(|_| found.printed_pressure_bar.is_none()).map(|rival| {
+        Finding::new(RULE, Verdict::Caution, cases::ORIGINAL_PRESSURE_UNKNOWN)
+            .about("rival", hose_name(rival))
+            .from(&rival.pressure_provenance())
+    });
+    printed.into_iter().chain(of_rivals).chain(unrated).collect()
+}
+
+/// A smaller bore chokes the line; a larger one is a person's to decide.
+fn bore(own: &HoseRow, rivals: &Rivals<'_>) -> Finding {
+    let other = |row: &HoseRow| (!same_size(row.dn, own.dn)).then(|| row.dn.get());
+    let larger = rivals.most(other).filter(|(_, dn)| *dn > own.dn.get());
+    let smaller = || rivals.least(other);
+    let judged = |verdict, key, (rival, dn): (&HoseRow, f64)| {
+        Finding::new(RULE, verdict, key).measured(own.dn.get(), dn, "DN").about("rival", hose_name(rival))
+    };
+    let finding = if let Some(rival) = larger {
+        judged(Verdict::Stop, cases::ORIGINAL_BORE_LARGER, rival)
+    } else if let Some(rival) = smaller() {
+        judged(Verdict::Caution, cases::ORIGINAL_BORE_SMALLER, rival)
+    } else {
+        Finding::new(RULE, Verdict::Pass, cases::ORIGINAL_BORE_OK).measured(own.dn.get(), own.dn.get(), "DN")
+    };
+    finding.from(&practice())
+}
+
+/// What was measured at the machine counts; without it the spec must bear what the original bore.
+fn less_than_original(measured: bool, unmeasured_key: &'static str, measured_key: &'static str) -> (Verdict, &'static str) {
+    if measured { (Verdict::Caution, measured_key) } else { (Verdict::Stop, unmeasured_key) }
+}
+
+fn heat(subject: &Subject<'_>, own: &HoseRow, rivals: &Rivals<'_>) -> Option<Finding> {
+    let (rival, asked) = rivals.most(|row| Some(row.temp_max_c.get()))?;
+    let (verdict, key) = if own.temp_max_c.get() >= asked {
+        (Verdict::Pass, cases::ORIGINAL_HEAT_OK)
+    } else {
+        let measured = subject.service.fluid_max_c.is_some();
+        less_than_original(measured, cases::ORIGINAL_HEAT_ABOVE, cases::ORIGINAL_HEAT_MEASURED)
+    };
+    Some(rival_finding(verdict, key, own.temp_max_c.get(), asked, Celsius::UNIT, rival))
+}
+
+fn cold(subject: &Subject<'_>, own: &HoseRow, rivals: &Rivals<'_>) -> Option<Finding> {
+    let (rival, asked) = rivals.least(|row| Some(row.temp_min_c.get()))?;
+    let (verdict, key) = if own.temp_min_c.get() <= asked {
+        (Verdict::Pass, cases::ORIGINAL_COLD_OK)
+    } else {
+        let measured = subject.service.fluid_min_c.is_some();
+        less_than_original(measured, cases::ORIGINAL_COLD_BELOW, cases::ORIGINAL_COLD_MEASURED)
+    };
+    Some(rival_finding(verdict, key, own.temp_min_c.get(), asked, Celsius::UNIT, rival))
+}
+
+/// Only while nobody measured the bend: a measured one is held against the hose itself.
+fn bend(subject: &Subject<'_>, own: &HoseRow, rivals: &Rivals<'_>) -> Option<Finding> {
+    if subject.service.bend_radius_mm.is_some() {
+        return None;
+    }
+    let radius = |row: &HoseRow| row.min_bend_radius_mm.map(Millimetres::get);
+    let (rival, asked) = rivals.least(radius)?;
+    let own = radius(own);
+    let as_tight = own.is_some_and(|own| own <= asked);
+    let (verdict, key) = if as_tight {
+        (Verdict::Pass, cases::ORIGINAL_BEND_OK)
+    } else {
+        (Verdict::Stop, cases::ORIGINAL_BEND_TIGHTER)
+    };
+    let finding = Finding { value: own, limit: Some(asked), unit: Millimetres::UNIT, ..Finding::new(RULE, verdict, key) };
+    Some(finding.about("rival", hose_name(rival)).from(&rival.bend_provenance()))
+}
+
+/// An original made to be sucked on may sit in a suction line, whatever anybody said of the line.
+fn vacuum(subject: &Subject<'_>, own: Hose<'_>, rivals: &Rivals<'_>) -> Option<Finding> {
+    let (rival, asked) = rivals.least(|row| row.vacuum_kpa_abs)?;
+    let as_deep = own.row.vacuum_kpa_abs.is_some_and(|own| own <= asked);
+    let (verdict, key) = if as_deep {
+        (Verdict::Pass, cases::ORIGINAL_VACUUM_OK)
+    } else {
+        let measured = subject.service.line.is_some();
+        less_than_original(measured, cases::ORIGINAL_VACUUM_DEEPER, cases::ORIGINAL_VACUUM_NOT_ASKED)
+    };
+    let source = Provenance { source: rival.source.clone(), basis: rival.columns.vacuum };
+    let finding = Finding::new(RULE, verdict, key).about("rival", hose_name(rival)).from(&source);
+    Some(Finding { value: own.row.vacuum_kpa_abs, limit: Some(asked), unit: "kPa abs", ..finding })
+}
+
+fn rival_finding(
+    verdict: Verdict,
+    key: &'static str,
+    value: f64,
+    limit: f64,
+    unit: &'static str,
+    rival: &HoseRow,
+) -> Finding {
+    let source = Provenance { source: rival.source.clone(), basis: rival.basis };
+    Finding::new(RULE, verdict, key).measured(value, limit, unit).about("rival", hose_name(rival)).from(&source)
+}

@@ -1,0 +1,328 @@
+//! What an end can be: every row of the catalogue's ends, male and female, and every flange.
+
+use super::confusion;
+use super::model::Model;
+use super::truth::{Scale, Seen, Truth, Used};
+use super::{EndReadings, Origin};
+use crate::catalogue::{Band, Catalogue, Cone, Connection, EndRow, Flange, Seal};
+use crate::quantity::{Degrees, Millimetres, Reading};
+use crate::spec::Gender;
+
+/// Columns of the model, in the order of their truths.
+const GENDER: usize = 0;
+const DIAMETER: usize = 1;
+const PITCH: usize = 2;
+const TAPER: usize = 3;
+const SECOND: usize = 4;
+const FLANK: usize = 5;
+const SEAL: usize = 6;
+const SEAT: usize = 7;
+const CONE: usize = 8;
+const TUBE: usize = 9;
+const BORE: usize = 10;
+const HEX: usize = 11;
+const HEAD_OD: usize = 12;
+const HEAD_THICKNESS: usize = 13;
+const BOLT_LONG: usize = 14;
+const BOLT_SHORT: usize = 15;
+const COLUMNS: usize = 16;
+
+/// Mean wear of a used male thread and of a nut, mm. Used males read 0.1 to 0.3 mm small and
+/// females as much large, and nuts bell out: common practice, no source.
+const MALE_WEAR_MM: f64 = 0.1;
+const FEMALE_WEAR_MM: f64 = 0.15;
+
+/// Share of caliper readings that are anything: burrs, first threads, out of round. Common practice.
+const OUTLIERS: f64 = 0.02;
+/// The same for nut hexes and bores, which differ from maker to maker.
+const MAKER_OUTLIERS: f64 = 0.15;
+
+/// Limits round a nominal size that stands in the tables without limits, mm (below, above).
+/// Tubes and the bore that takes them; through bores, of which makers differ by about 1 mm; hexes;
+/// flange heads; bolt circles. Common practice, no source.
+const TUBE_LIMITS_MM: (f64, f64) = (0.15, 0.3);
+const BORE_LIMITS_MM: (f64, f64) = (0.75, 0.75);
+const HEX_LIMITS_MM: (f64, f64) = (0.4, 0.1);
+const HEAD_OD_LIMITS_MM: (f64, f64) = (0.4, 0.4);
+const HEAD_THICKNESS_LIMITS_MM: (f64, f64) = (0.35, 0.35);
+const BOLT_LIMITS_MM: (f64, f64) = (0.4, 0.4);
+
+/// Taper of pipe threads on the diameter, for each unit of length (ISO 7-1, ASME B1.20.1).
+const TAPER_ON_DIAMETER: f64 = 1.0 / 16.0;
+
+/// A hypothesis about an end: a row and the half that was measured.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Hypothesis<'c> {
+    /// The row.
+    pub(super) row: Connection<'c>,
+    /// None for flanges and for ends without a thread.
+    pub(super) gender: Option<Gender>,
+    /// The other half of the same row, where the tables have it.
+    opposite: Option<usize>,
+}
+
+impl<'c> Hypothesis<'c> {
+    /// The thread as written.
+    pub(super) fn thread(self) -> Option<&'c str> {
+        match self.row {
+            Connection::End(row) => row.thread.as_deref(),
+            Connection::Flange(_) => None,
+        }
+    }
+}
+
+/// Every hypothesis about an end, and what each says of every reading.
+pub(super) struct Ends<'c> {
+    pub(super) hypotheses: Vec<Hypothesis<'c>>,
+    pub(super) model: Model,
+}
+
+impl<'c> Ends<'c> {
+    /// All ends and flanges of the catalogue, in its order.
+    pub(super) fn of(catalogue: &'c Catalogue) -> Self {
+        let mut ends = Self { hypotheses: Vec::new(), model: Model::new(scales(&catalogue.ends)) };
+        for row in &catalogue.ends {
+            let genders = halves(row);
+            let first = ends.hypotheses.len();
+            for (i, &gender) in genders.iter().enumerate() {
+                let opposite = match genders.len() {
+                    2 => Some(first + 1 - i),
+                    _ => gender.is_none().then_some(first),
+                };
+                ends.hypotheses.push(Hypothesis { row: Connection::End(row), gender, opposite });
+                ends.model.push(&truths_of_end(row, gender));
+            }
+        }
+        for flange in &catalogue.flanges {
+            let opposite = Some(ends.hypotheses.len());
+            ends.hypotheses.push(Hypothesis { row: Connection::Flange(flange), gender: None, opposite });
+            ends.model.push(&truths_of_flange(flange));
+        }
+        ends
+    }
+
+    /// The class of the other half of each hypothesis; its own where the tables have no other half.
+    pub(super) fn mate_class(&self, hypothesis: usize) -> u32 {
+        let at = self.hypotheses[hypothesis].opposite.unwrap_or(hypothesis);
+        self.model.class[at]
+    }
+
+    /// Logarithm of the likelihood, under each hypothesis, of readings taken on the machine's half:
+    /// what the other half of the row says of them.
+    pub(super) fn ln_likelihood_of_mate(&self, seen: &[(usize, Seen)]) -> Vec<f64> {
+        let own = self.model.ln_likelihood(seen);
+        let unknown = self.model.ln_likelihood_of_unknown(seen);
+        self.hypotheses.iter().map(|end| end.opposite.map_or(unknown, |other| own[other])).collect()
+    }
+}
+
+/// Ends without a thread have no gender; a bolt of a banjo has no other half in the tables.
+fn halves(row: &EndRow) -> &'static [Option<Gender>] {
+    match (&row.thread, row.male_major_mm, row.female_minor_mm) {
+        (None, ..) => &[None],
+        (_, Some(_), None) => &[Some(Gender::Male)],
+        (_, None, Some(_)) => &[Some(Gender::Female)],
+        _ => &[Some(Gender::Male), Some(Gender::Female)],
+    }
+}
+
+fn scales(ends: &[EndRow]) -> Vec<(&'static str, Scale)> {
+    let leaves = |of: fn(&EndRow) -> Option<f64>| {
+        let mut leaves: Vec<f64> = ends.iter().filter_map(of).collect();
+        leaves.sort_by(f64::total_cmp);
+        leaves.dedup_by(|a, b| (*a - *b).abs() < 1e-3);
+        leaves
+    };
+    let length = |lowest, highest, outliers| Scale::Length { lowest, highest, outliers };
+    vec![
+        ("gender", confusion::GENDER),
+        ("thread_diameter_mm", length(3.0, 120.0, OUTLIERS)),
+        ("pitch_mm", confusion::pitch(leaves(|end| end.pitch_mm.map(Millimetres::get)))),
+        ("taper", confusion::TAPER),
+        ("second_thread_diameter_mm", Scale::Slope { widest: 3.0, outliers: OUTLIERS }),
+        ("flank_angle_deg", confusion::flank(leaves(|end| end.flank_angle_deg.map(Degrees::get)))),
+        ("seal", confusion::SEAL),
+        (
+            "seat_included_angle_deg",
+            confusion::seat(leaves(|end| end.seat_included_angle_deg.map(Degrees::get))),
+        ),
+        ("cone", confusion::CONE),
+        ("tube_od_mm", length(2.0, 80.0, OUTLIERS)),
+        ("male_bore_mm", length(1.0, 70.0, MAKER_OUTLIERS)),
+        ("swivel_hex_mm", length(8.0, 100.0, MAKER_OUTLIERS)),
+        ("head_od_mm", length(20.0, 200.0, OUTLIERS)),
+        ("head_thickness_mm", length(4.0, 25.0, OUTLIERS)),
+        ("bolt_long_mm", length(15.0, 200.0, OUTLIERS)),
+        ("bolt_short_mm", length(10.0, 120.0, OUTLIERS)),
+    ]
+}
+
+fn around(size: Option<Millimetres>, (below, above): (f64, f64), otherwise: Truth) -> Truth {
+    size.map_or(otherwise, |size| Truth::Band {
+        min: size.get() - below,
+        max: size.get() + above,
+        used: Used::AsNew,
+    })
+}
+
+fn gauged(value: Option<f64>, otherwise: Truth) -> Truth {
+    value.map_or(otherwise, Truth::Exactly)
+}
+
+fn gender_index(gender: Gender) -> usize {
+    match gender {
+        Gender::Male => 0,
+        Gender::Female => 1,
+    }
+}
+
+fn cone_index(cone: Cone) -> usize {
+    match cone {
+        Cone::Convex => 0,
+        Cone::Concave => 1,
+    }
+}
+
+fn truths_of_end(row: &EndRow, gender: Option<Gender>) -> [Truth; COLUMNS] {
+    let on_thread = if row.thread.is_some() { Truth::Unstated } else { Truth::Absent };
+    let in_seat = if row.seals.iter().any(|seal| has_seat(*seal)) { Truth::Unstated } else { Truth::Absent };
+    let (diameter, cone, slope_sign) = match gender {
+        Some(Gender::Female) => {
+            (worn(row.female_minor_mm, Used::Larger(FEMALE_WEAR_MM), on_thread), row.female_cone, -1.0)
+        }
+        _ => (worn(row.male_major_mm, Used::Smaller(MALE_WEAR_MM), on_thread), row.male_cone, 1.0),
+    };
+    let slope = match (row.taper, row.pitch_mm) {
+        (false, _) => Some(0.0),
+        (true, pitch) => pitch.map(|pitch| slope_sign * pitch.get() * TAPER_ON_DIAMETER),
+    };
+    let mut truths = [Truth::Absent; COLUMNS];
+    truths[GENDER] = gender.map_or(Truth::Unstated, |gender| Truth::OneOf(1 << gender_index(gender)));
+    truths[DIAMETER] = diameter;
+    truths[PITCH] = gauged(row.pitch_mm.map(Millimetres::get), on_thread);
+    if row.thread.is_some() {
+        truths[TAPER] = Truth::OneOf(1 << usize::from(row.taper));
+        truths[SECOND] = gauged(slope, on_thread);
+    }
+    truths[FLANK] = gauged(row.flank_angle_deg.map(Degrees::get), on_thread);
+    truths[SEAL] = seals(&row.seals);
+    truths[SEAT] = gauged(row.seat_included_angle_deg.map(Degrees::get), in_seat);
+    truths[CONE] = cone.map_or(in_seat, |cone| Truth::OneOf(1 << cone_index(cone)));
+    truths[TUBE] = around(row.tube_od_mm, TUBE_LIMITS_MM, Truth::Unstated);
+    truths[BORE] = around(row.male_bore_mm, BORE_LIMITS_MM, Truth::Unstated);
+    truths[HEX] = match gender {
+        Some(Gender::Female) => around(row.swivel_hex_mm, HEX_LIMITS_MM, Truth::Unstated),
+        _ => Truth::Unstated,
+    };
+    truths
+}
+
+fn truths_of_flange(flange: &Flange) -> [Truth; COLUMNS] {
+    let mut truths = [Truth::Absent; COLUMNS];
+    truths[GENDER] = Truth::Unstated;
+    truths[SEAL] = seals(&[Seal::ORingFace]);
+    truths[HEAD_OD] = around(flange.head_od_mm, HEAD_OD_LIMITS_MM, Truth::Unstated);
+    truths[HEAD_THICKNESS] = around(flange.head_thickness_mm, HEAD_THICKNESS_LIMITS_MM, Truth::Unstated);
+    truths[BOLT_LONG] = around(flange.bolt_long_mm, BOLT_LIMITS_MM, Truth::Unstated);
+    truths[BOLT_SHORT] = around(flange.bolt_short_mm, BOLT_LIMITS_MM, Truth::Unstated);
+    truths
+}
+
+fn worn(band: Option<Band>, used: Used, otherwise: Truth) -> Truth {
+    band.map_or(otherwise, |band| Truth::Band { min: band.min, max: band.max, used })
+}
+
+fn seals(seals: &[Seal]) -> Truth {
+    match seals.iter().fold(0, |mask, seal| mask | 1 << *seal as u16) {
+        0 => Truth::Unstated,
+        mask => Truth::OneOf(mask),
+    }
+}
+
+/// Whether that way of sealing has a seat whose angle can be gauged.
+fn has_seat(seal: Seal) -> bool {
+    matches!(seal, Seal::Cone | Seal::ORingCone | Seal::InvertedFlare)
+}
+
+/// What was read off one half, by column. A diameter has the caliper's error unless it carries its
+/// own.
+pub(super) fn seen(half: &EndReadings, caliper: f64) -> Vec<(usize, Seen)> {
+    let mut seen = Vec::new();
+    let error = |reading: Reading| reading.error.map_or(caliper, Millimetres::get);
+    let lengths = [
+        (DIAMETER, half.thread_diameter_mm),
+        (TUBE, half.tube_od_mm),
+        (BORE, half.male_bore_mm),
+        (HEX, half.swivel_hex_mm),
+        (HEAD_OD, half.head_od_mm),
+        (HEAD_THICKNESS, half.head_thickness_mm),
+        (BOLT_LONG, half.bolt_long_mm),
+        (BOLT_SHORT, half.bolt_short_mm),
+    ];
+    for (column, reading) in lengths {
+        if let Some(reading) = reading {
+            seen.push((column, Seen::Value { value: reading.value.get(), error: error(reading) }));
+        }
+    }
+    let gauge = |value: f64| Seen::Value { value, error: 0.0 };
+    if let Some(pitch) = half.pitch_mm {
+        let error = pitch.error.map_or(0.0, Millimetres::get);
+        seen.push((PITCH, Seen::Value { value: pitch.value.get(), error }));
+    }
+    let gauges = [
+        (PITCH, half.tpi.map(|tpi| Millimetres::PER_INCH / tpi)),
+        (FLANK, half.flank_angle_deg.map(Degrees::get)),
+        (SEAT, half.seat_included_angle_deg.map(Degrees::get)),
+    ];
+    seen.extend(gauges.into_iter().filter_map(|(column, value)| Some((column, gauge(value?)))));
+    let choices = [
+        (GENDER, half.gender.map(gender_index)),
+        (TAPER, half.taper.map(usize::from)),
+        (SEAL, half.seal.map(|seal| seal as usize)),
+        (CONE, half.cone.map(cone_index)),
+    ];
+    seen.extend(choices.into_iter().filter_map(|(column, choice)| Some((column, Seen::Choice(choice?)))));
+    if let (Some(first), Some(second)) = (half.thread_diameter_mm, half.second_thread_diameter_mm) {
+        seen.push((
+            SECOND,
+            Seen::Difference {
+                value: second.value.get() - first.value.get(),
+                apart: half.threads_apart,
+                error: error(first).hypot(error(second)),
+            },
+        ));
+    }
+    seen
+}
+
+/// Whether a reading of that column would repeat one that was taken, or can not be taken yet.
+pub(super) fn is_idle(column: usize, seen: &[(usize, Seen)]) -> bool {
+    let taken = |column| seen.iter().any(|(taken, _)| *taken == column);
+    taken(column) || (column == SECOND && taken(TAPER)) || (column == TAPER && taken(SECOND))
+}
+
+/// The families one region's machines carry oftener, and how much oftener: a hint and never a
+/// proof. From the trade's measuring practice and manuals of East-Asian machines; the factors are
+/// common practice.
+pub const ORIGIN_HINTS: &[(Origin, &str, f64)] = &[
+    (Origin::NorthAmerica, "JIC 37 flare", 3.0),
+    (Origin::NorthAmerica, "SAE ORB", 3.0),
+    (Origin::NorthAmerica, "ORFS", 3.0),
+    (Origin::NorthAmerica, "NPT", 3.0),
+    (Origin::NorthAmerica, "NPTF", 3.0),
+    (Origin::Europe, "Metric 24 cone L", 3.0),
+    (Origin::Europe, "Metric 24 cone S", 3.0),
+    (Origin::Europe, "BSPP 60 cone", 3.0),
+    (Origin::EastAsia, "JIS parallel pipe 30 seat", 3.0),
+    (Origin::EastAsia, "Metric 30 seat", 3.0),
+    (Origin::EastAsia, "ORFS", 2.0),
+    (Origin::EastAsia, "BSPT", 2.0),
+];
+
+/// Logarithm of how much oftener that family is met on machines of that origin.
+pub(super) fn ln_origin_hint(origin: Option<Origin>, family: &str) -> f64 {
+    ORIGIN_HINTS
+        .iter()
+        .find(|(of, name, _)| Some(*of) == origin && *name == family)
+        .map_or(0.0, |(_, _, factor)| factor.ln())
+}

@@ -1,0 +1,212 @@
+//! What a hypothesis says a reading should be, on what scale it is read, and how likely a reading
+//! is then.
+
+use super::likelihood::{ln_at_least, ln_at_most, ln_band, ln_worn};
+
+/// Share of readings that are given although the part has no such feature: a reading taken of
+/// something else, or put into the wrong field. Common practice, no source.
+const ABSENT_SHARE: f64 = 0.02;
+
+/// Share of readings of two diameters that were taken in the other order.
+const SWAPPED_SHARE: f64 = 0.1;
+
+/// Counts of threads that are tried where two diameters came without one.
+const THREADS_APART: [f64; 3] = [3.0, 5.0, 8.0];
+
+/// What a hypothesis says about one reading.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) enum Truth {
+    /// The part has no such feature.
+    Absent,
+    /// It has, and the tables do not say what it is: a flat density over the scale.
+    Unstated,
+    /// A dimension between the limits of a new part.
+    Band { min: f64, max: f64, used: Used },
+    /// Only the largest is given; the density falls off below it over `scale`.
+    AtMost { max: f64, scale: f64 },
+    /// Only the smallest is given.
+    AtLeast { min: f64, scale: f64 },
+    /// One leaf of a gauge, or one slope of a taper.
+    Exactly(f64),
+    /// Any of the choices whose bits are set.
+    OneOf(u16),
+}
+
+/// How a used part leaves the band of a new one: by an exponential amount of that mean.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) enum Used {
+    /// Not at all.
+    AsNew,
+    /// It reads small.
+    Smaller(f64),
+    /// It reads large.
+    Larger(f64),
+    /// Either way alike.
+    Either(f64),
+}
+
+/// How a reading is taken, and with it how it errs.
+#[derive(Debug, Clone)]
+pub(super) enum Scale {
+    /// By caliper, somewhere between `lowest` and `highest`; the share `outliers` of readings is
+    /// anything in that range (burrs, out of round, the wrong place).
+    Length { lowest: f64, highest: f64, outliers: f64 },
+    /// By a gauge with leaves: a Gaussian confusion of neighbours, and a share of lapses.
+    Gauge { leaves: Vec<f64>, spread: Spread, lapse: f64 },
+    /// By eye, out of a few: the chance of each answer (column) for each truth (row).
+    Choice(&'static [&'static [f64]]),
+    /// Two diameters some threads apart; the share `outliers` lies anywhere within `widest`.
+    Slope { widest: f64, outliers: f64 },
+}
+
+/// Width of a gauge's confusion.
+#[derive(Debug, Clone, Copy)]
+pub(super) enum Spread {
+    /// As a share of the leaf's value.
+    Relative(f64),
+    /// In the unit of the gauge.
+    Absolute(f64),
+}
+
+impl Spread {
+    fn at(self, leaf: f64) -> f64 {
+        match self {
+            Spread::Relative(share) => share * leaf,
+            Spread::Absolute(width) => width,
+        }
+    }
+}
+
+/// A reading as it was taken.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) enum Seen {
+    /// A number with its standard error (none by a gauge).
+    Value { value: f64, error: f64 },
+    /// The choice with that index.
+    Choice(usize),
+    /// A second diameter less the first, so many threads nearer the body.
+    Difference { value: f64, apart: Option<f64>, error: f64 },
+}
+
+impl Scale {
+    /// Logarithm of the likelihood of a reading under a truth.
+    pub(super) fn ln_likelihood(&self, truth: Truth, seen: Seen) -> f64 {
+        self.likelihood(truth, seen).ln()
+    }
+
+    /// The likelihood itself: a density on the continuous scales, a chance on the others.
+    fn likelihood(&self, truth: Truth, seen: Seen) -> f64 {
+        match (truth, seen) {
+            (Truth::Absent, _) => ABSENT_SHARE * self.flat(),
+            (Truth::Unstated, _) => self.flat(),
+            (_, Seen::Value { value, error }) => match self {
+                Scale::Gauge { .. } => self.gauge(truth, value, error),
+                _ => self.length(truth, value, error),
+            },
+            (Truth::OneOf(mask), Seen::Choice(seen)) => self.choice(mask, seen),
+            (Truth::Exactly(slope), Seen::Difference { value, apart, error }) => match apart {
+                Some(threads) => self.slope(threads * slope, value, error),
+                None => {
+                    let each = THREADS_APART.iter().map(|threads| self.slope(threads * slope, value, error));
+                    each.sum::<f64>() / THREADS_APART.len() as f64
+                }
+            },
+            _ => self.flat(),
+        }
+    }
+
+    /// The broad density, or the even chance, of a reading about which nothing is known.
+    pub(super) fn flat(&self) -> f64 {
+        match self {
+            Scale::Length { lowest, highest, .. } => 1.0 / (highest - lowest),
+            Scale::Gauge { leaves, .. } => 1.0 / leaves.len() as f64,
+            Scale::Choice(table) => 1.0 / table.first().map_or(1, |row| row.len()) as f64,
+            Scale::Slope { widest, .. } => 0.5 / widest,
+        }
+    }
+
+    /// The share of a truth's readings that lies anywhere on the scale.
+    pub(super) fn stray(&self, truth: Truth) -> f64 {
+        match (truth, self) {
+            (Truth::Absent, _) => ABSENT_SHARE,
+            (Truth::Unstated, _) => 1.0,
+            (_, Scale::Length { outliers, .. } | Scale::Slope { outliers, .. }) => *outliers,
+            (_, Scale::Gauge { lapse, .. }) => *lapse,
+            (_, Scale::Choice(_)) => 0.0,
+        }
+    }
+
+    fn length(&self, truth: Truth, value: f64, error: f64) -> f64 {
+        let stray = self.stray(truth);
+        stray * self.flat() + (1.0 - stray) * core_density(truth, value, error)
+    }
+
+    fn slope(&self, expected: f64, value: f64, error: f64) -> f64 {
+        let Scale::Slope { outliers, .. } = self else { return self.flat() };
+        outliers * self.flat() + (1.0 - outliers) * slope_density(expected, value, error)
+    }
+
+    /// The chance of a leaf. A value between the leaves is taken as a leaf of its own.
+    fn gauge(&self, truth: Truth, value: f64, error: f64) -> f64 {
+        let (Scale::Gauge { leaves, spread, lapse }, Truth::Exactly(leaf)) = (self, truth) else {
+            return self.flat();
+        };
+        let width = spread.at(leaf).hypot(error);
+        let kernel = |read: f64| (-0.5 * ((read - leaf) / width).powi(2)).exp();
+        let all: f64 = leaves.iter().map(|&other| kernel(other)).sum();
+        lapse * self.flat() + (1.0 - lapse) * kernel(value) / all.max(f64::MIN_POSITIVE)
+    }
+
+    /// The chance of an answer: the mean over the choices that may be the truth.
+    fn choice(&self, mask: u16, seen: usize) -> f64 {
+        let Scale::Choice(table) = self else { return self.flat() };
+        let rows = table.iter().enumerate().filter(|(row, _)| mask & (1 << row) != 0);
+        let (sum, count) = rows.fold((0.0, 0), |(sum, count), (_, row)| {
+            (sum + row.get(seen).copied().unwrap_or_default(), count + 1)
+        });
+        if count == 0 { self.flat() } else { sum / f64::from(count) }
+    }
+
+    /// Every answer a discrete scale can give; empty for the continuous ones.
+    pub(super) fn answers(&self) -> Vec<Seen> {
+        match self {
+            Scale::Gauge { leaves, .. } => {
+                leaves.iter().map(|&value| Seen::Value { value, error: 0.0 }).collect()
+            }
+            Scale::Choice(table) => {
+                (0..table.first().map_or(0, |row| row.len())).map(Seen::Choice).collect()
+            }
+            Scale::Length { .. } | Scale::Slope { .. } => Vec::new(),
+        }
+    }
+
+    /// The chance of one of [`Scale::answers`].
+    pub(super) fn chance(&self, truth: Truth, answer: Seen) -> f64 {
+        self.likelihood(truth, answer)
+    }
+}
+
+/// Density of a length without its stray share.
+pub(super) fn core_density(truth: Truth, value: f64, error: f64) -> f64 {
+    match truth {
+        Truth::Band { min, max, used } => match used {
+            Used::AsNew => ln_band(value, min, max, error).exp(),
+            Used::Smaller(mean) => ln_worn(value, min, max, error, mean).exp(),
+            Used::Larger(mean) => ln_worn(-value, -max, -min, error, mean).exp(),
+            Used::Either(mean) => {
+                0.5 * ln_worn(value, min, max, error, mean).exp()
+                    + 0.5 * ln_worn(-value, -max, -min, error, mean).exp()
+            }
+        },
+        Truth::AtMost { max, scale } => ln_at_most(value, max, scale, error).exp(),
+        Truth::AtLeast { min, scale } => ln_at_least(value, min, scale, error).exp(),
+        Truth::Exactly(point) => ln_band(value, point, point, error).exp(),
+        Truth::Absent | Truth::Unstated | Truth::OneOf(_) => 0.0,
+    }
+}
+
+/// Density of the difference of two diameters without its stray share.
+pub(super) fn slope_density(expected: f64, value: f64, error: f64) -> f64 {
+    (1.0 - SWAPPED_SHARE) * ln_band(value, expected, expected, error).exp()
+        + SWAPPED_SHARE * ln_band(value, -expected, -expected, error).exp()
+}

@@ -1,0 +1,147 @@
+//! Standards and types among the words.
+
+use super::words::{Word, can_be, is_worn, legible, squeezed};
+use crate::catalogue::Catalogue;
+
+/// The catalogue's standards and types, as they are looked for.
+pub(super) struct Names<'c> {
+    /// Each standard with the ways it is written.
+    standards: Vec<(&'c str, Vec<String>)>,
+    /// Each type name once.
+    kinds: Vec<(&'c str, String)>,
+    catalogue: &'c Catalogue,
+}
+
+/// One place in the print, and the names it can be.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(super) struct Mention<'c> {
+    pub(super) names: Vec<&'c str>,
+    /// The words it is made of.
+    pub(super) words: std::ops::Range<usize>,
+}
+
+/// Longest name of a type that is printed; the longer ones are the tables' own descriptions.
+const LONGEST_KIND: usize = 8;
+
+impl<'c> Names<'c> {
+    pub(super) fn of(catalogue: &'c Catalogue) -> Self {
+        let mut names = Self { standards: Vec::new(), kinds: Vec::new(), catalogue };
+        for row in &catalogue.types {
+            if !names.standards.iter().any(|(standard, _)| *standard == row.standard) {
+                names.standards.push((&row.standard, spellings(&row.standard)));
+            }
+            let kind = squeezed(&row.kind);
+            if kind.len() <= LONGEST_KIND && !names.kinds.iter().any(|(name, _)| *name == row.kind) {
+                names.kinds.push((&row.kind, kind));
+            }
+        }
+        names
+    }
+
+    /// Whether any size of such a type is rated at that many bar.
+    pub(super) fn is_rated(&self, kind: &Mention<'_>, bar: f64) -> bool {
+        let rows = self.catalogue.hoses.iter().chain(&self.catalogue.twins);
+        rows.filter(|row| kind.names.contains(&row.kind.as_str()))
+            .any(|row| row.max_working_pressure_bar.is_some_and(|rated| rated.get() == bar))
+    }
+
+    /// The standard that begins at that word: the longest run of words that is one.
+    pub(super) fn standard_at(&self, words: &[Word], at: usize) -> Option<Mention<'c>> {
+        (1..=4).rev().find_map(|count| {
+            let pattern = joined(words, at, count)?;
+            let digits = pattern.chars().filter(char::is_ascii_digit).count();
+            // Worn down to less than this a word is anything.
+            if is_worn(&pattern) && (digits < 2 || legible(&pattern) < 3 || is_guesswork(&pattern)) {
+                return None;
+            }
+            let fits = |spelling: &String| can_be(&pattern, spelling);
+            let names: Vec<&str> = self
+                .standards
+                .iter()
+                .filter(|(_, spellings)| spellings.iter().any(fits))
+                .map(|(standard, _)| *standard)
+                .collect();
+            (!names.is_empty()).then_some(Mention { names, words: at..at + count })
+        })
+    }
+
+    /// The type that begins at that word. Letters beyond a known name (100R14B) and names cut short
+    /// (100R2, the II of GOST) give every type they can mean.
+    pub(super) fn kind_at(&self, words: &[Word], at: usize) -> Option<Mention<'c>> {
+        (1..=3).rev().find_map(|count| {
+            let pattern = joined(words, at, count)?;
+            let follows = words.get(at + 1..at + count)?;
+            let is_class = pattern.len() >= 5 && matches!(pattern.as_bytes(), [b'A'..=b'D', b'S' | b'C', ..]);
+            if follows.iter().any(|word| word.text.starts_with(|c: char| c.is_ascii_digit())) && !is_class {
+                return None;
+            }
+            let names = self.kinds_of(&pattern, count);
+            (!names.is_empty()).then_some(Mention { names, words: at..at + count })
+        })
+    }
+
+    fn kinds_of(&self, pattern: &str, words: usize) -> Vec<&'c str> {
+        let has_letter = pattern.contains(|c: char| c.is_alphabetic());
+        let has_digit = pattern.contains(|c: char| c.is_ascii_digit());
+        // Every type has a digit in its name but those of GOST, printed by their Roman number.
+        if legible(pattern) < 2 || is_guesswork(pattern) || !has_letter || !(has_digit || pattern == "II") {
+            return Vec::new();
+        }
+        let short = format!("100{pattern}");
+        let exact: Vec<&str> = self
+            .kinds
+            .iter()
+            .filter(|(_, kind)| can_be(pattern, kind))
+            .map(|(name, _)| *name)
+            .collect();
+        if !exact.is_empty() {
+            return exact;
+        }
+        let sae: Vec<&str> =
+            self.kinds.iter().filter(|(_, kind)| can_be(&short, kind)).map(|(name, _)| *name).collect();
+        if !sae.is_empty() || words > 1 || is_worn(pattern) {
+            return sae;
+        }
+        let lettered = |rest: &str| !rest.is_empty() && rest.chars().all(char::is_alphabetic);
+        let cut: Vec<&str> = self
+            .kinds
+            .iter()
+            .filter(|(_, kind)| kind.strip_prefix(pattern).is_some_and(lettered))
+            .map(|(name, _)| *name)
+            .collect();
+        if !cut.is_empty() {
+            return cut;
+        }
+        let longer = self.kinds.iter().filter(|(_, kind)| {
+            kind.len() >= 2 && pattern.strip_prefix(kind.as_str()).is_some_and(lettered)
+        });
+        longer.max_by_key(|(_, kind)| kind.len()).map(|(name, _)| *name).into_iter().collect()
+    }
+}
+
+/// Whether more letters are worn than can be read.
+fn is_guesswork(pattern: &str) -> bool {
+    2 * legible(pattern) < pattern.chars().count()
+}
+
+/// Words put together as one pattern.
+fn joined(words: &[Word], at: usize, count: usize) -> Option<String> {
+    let words = words.get(at..at + count)?;
+    Some(words.iter().flat_map(|word| word.text.chars()).filter(|letter| *letter != '.').collect())
+}
+
+/// The ways a standard is written: whole, without its year or part, and by its number alone.
+fn spellings(standard: &str) -> Vec<String> {
+    let mut spellings = vec![squeezed(standard)];
+    if let Some((organisation, number)) = standard.split_once([' ', '-']) {
+        let number = number.split('-').find(|part| part.len() > 2).unwrap_or(number);
+        spellings.push(squeezed(&format!("{organisation}{number}")));
+        if number.bytes().all(|byte| byte.is_ascii_digit()) {
+            spellings.push(number.to_owned());
+        } else {
+            // SAE J517 hose is printed "SAE 100R2AT", the number of the standard left out.
+            spellings.push(organisation.to_owned());
+        }
+    }
+    spellings
+}

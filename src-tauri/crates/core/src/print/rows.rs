@@ -1,0 +1,81 @@
+//! The tables' rows against what a print says.
+
+use super::clues::{Clues, Size};
+use super::words::can_be;
+use crate::catalogue::{Catalogue, HoseRow};
+use crate::quantity::Dn;
+
+/// A bore in inches fits a row whose nominal bore is this near, mm: tables round inches.
+const INCH_TOLERANCE_MM: f64 = 0.45;
+
+/// A printed pressure is a row's where they differ by no more than this share, or bar: figures in
+/// psi and bar are rounded apart.
+const PRESSURE_SHARE: f64 = 0.02;
+const PRESSURE_BAR: f64 = 3.0;
+
+/// How a row stands to each part of a print; none where the print says nothing.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) struct Fit {
+    pub(super) standard: Option<bool>,
+    pub(super) kind: Option<bool>,
+    pub(super) size: Option<bool>,
+    pub(super) pressure: Option<bool>,
+}
+
+impl Fit {
+    /// Whether nothing but the pressure speaks against the row: ratings differ between editions.
+    pub(super) fn is_consistent(self) -> bool {
+        self.standard != Some(false) && self.kind != Some(false) && self.size != Some(false)
+    }
+
+    pub(super) fn of(catalogue: &Catalogue, row: &HoseRow, clues: &Clues<'_>) -> Self {
+        let any = |mentions: &[super::names::Mention<'_>], name: &str| {
+            (!mentions.is_empty()).then(|| mentions.iter().any(|mention| mention.names.contains(&name)))
+        };
+        let sizes = &clues.sizes;
+        Self {
+            standard: any(&clues.standards, &row.standard),
+            kind: any(&clues.kinds, &row.kind),
+            size: (!sizes.is_empty()).then(|| sizes.iter().all(|size| size_fits(catalogue, size, row))),
+            pressure: pressure_fits(row, clues),
+        }
+    }
+}
+
+fn size_fits(catalogue: &Catalogue, size: &Size, row: &HoseRow) -> bool {
+    match size {
+        Size::Dn(figure) => dn_fits(catalogue, figure, row.dn),
+        Size::Dash(dash) => row.dash == Some(*dash),
+        Size::Inch(bore) => (row.id_nom_mm.get() - bore).abs() <= INCH_TOLERANCE_MM,
+        Size::Bare(number) => {
+            row.dash.map(u32::from) == Some(*number) || dn_fits(catalogue, &number.to_string(), row.dn)
+        }
+    }
+}
+
+/// Whether a printed nominal diameter is that row's, by any of its forms where it can be read.
+fn dn_fits(catalogue: &Catalogue, figure: &str, dn: Dn) -> bool {
+    let figure = figure.trim_start_matches('0');
+    let read: Option<Dn> = figure.parse().ok();
+    can_be(figure, &dn.to_string()) || read.is_some_and(|read| catalogue.is_one_size(read, dn))
+}
+
+/// Whether a printed nominal diameter is that row's to the letter.
+pub(super) fn is_exact(row: &HoseRow, sizes: &[Size]) -> bool {
+    sizes.iter().all(|size| match size {
+        Size::Dn(figure) => figure.trim_start_matches('0') == row.dn.to_string(),
+        _ => true,
+    })
+}
+
+fn pressure_fits(row: &HoseRow, clues: &Clues<'_>) -> Option<bool> {
+    let printed = clues.pressure.as_ref()?;
+    let rated = row.max_working_pressure_bar?.get();
+    Some(match printed.bar() {
+        Some(bar) => {
+            let difference = (bar.get() - rated).abs();
+            difference <= PRESSURE_BAR || difference <= PRESSURE_SHARE * rated
+        }
+        None => can_be(&printed.figure, &(rated / printed.unit_bar).round().to_string()),
+    })
+}

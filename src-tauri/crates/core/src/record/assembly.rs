@@ -1,0 +1,110 @@
+//! A hose assembly as it was made, and its proof.
+
+use crate::tag::TagCode;
+use crate::check::Verdict;
+use crate::quantity::Bar;
+use crate::spec::{Service, Spec};
+use chrono::NaiveDate;
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+use ts_rs::TS;
+
+/// A hose assembly under its tag: one we made, or one that was found and tagged.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
+pub struct Assembly {
+    /// The code on its tag.
+    pub code: TagCode,
+    /// What it is.
+    pub spec: Spec,
+    /// The service it was checked for.
+    #[serde(default)]
+    pub service: Service,
+    /// First day of the period printed on the hose (3Q24 is 2024-07-01).
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub hose_made: Option<NaiveDate>,
+    /// When it was assembled; service life counts from here (DIN 20066). None is not known.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub assembled: Option<NaiveDate>,
+    /// Whether it was proved.
+    pub proof: Proof,
+    /// What the check said; none for an assembly that was not checked here.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub verdict: Option<Verdict>,
+    /// Working pressure of the assembly: its weakest part's. None is not known, never unlimited.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub pressure_bar: Option<Bar>,
+    /// Version of the tables the check rested on.
+    pub catalogue: String,
+    /// Version of the program.
+    pub program: String,
+}
+
+/// State of the proof test.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(tag = "state", rename_all = "kebab-case")]
+pub enum Proof {
+    /// Held without a leak.
+    Proved {
+        /// Pressure it was held at.
+        pressure_bar: Bar,
+        /// How long, in seconds.
+        hold_s: f64,
+        /// The gauge, by its number or mark.
+        gauge: String,
+        /// When the gauge was last calibrated; none is not known.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        gauge_calibrated: Option<NaiveDate>,
+    },
+    /// Not proved, and why.
+    NotProved {
+        /// Why.
+        why: NotProved,
+    },
+}
+
+/// Why an assembly was not proved.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(rename_all = "kebab-case")]
+pub enum NotProved {
+    /// No rig on the van.
+    NoRig,
+    /// Made elsewhere; nobody here knows.
+    MadeElsewhere,
+}
+
+/// A tag taken out of use: lost, doubled, unreadable, hose scrapped before it was fitted.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+pub struct TagWithdrawn {
+    /// Which.
+    pub code: TagCode,
+    /// Why.
+    pub reason: String,
+}
+
+#[cfg(test)]
+pub(super) mod tests {
+    use super::*;
+
+    /// An assembly with nothing known but its code.
+    pub(in super::super) fn assembly(code: TagCode) -> Assembly {
+        Assembly {
+            code,
+            spec: Spec::default(),
+            service: Service::default(),
+            hose_made: None,
+            assembled: None,
+            proof: Proof::NotProved { why: NotProved::NoRig },
+            verdict: None,
+            pressure_bar: None,
+            catalogue: "tables".into(),
+            program: "test".into(),
+        }
+    }
+
+    #[test]
+    fn not_proved_is_a_state_with_its_reason() {
+        let proof = Proof::NotProved { why: NotProved::NoRig };
+        let json = serde_json::to_string(&proof).expect("writes");
+        assert_eq!(json, r#"{"state":"not-proved","why":"no-rig"}"#);
+    }
+}

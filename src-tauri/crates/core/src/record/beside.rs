@@ -1,0 +1,145 @@
+//! What is recorded beside making and fitting: inspections, stock, overrides, photos, notes, and
+//! the jobs that are not done yet.
+
+use super::{Hash, JobId, MachineId, PersonId, PlaceId, SiteId};
+use crate::tag::TagCode;
+use crate::check::Verdict;
+use chrono::NaiveDate;
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+use std::fmt;
+use ts_rs::TS;
+
+/// A hose looked at in place.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+pub struct Inspected {
+    /// Which hose.
+    pub code: TagCode,
+    /// When.
+    pub date: NaiveDate,
+    /// What was seen, each with its gravity. Empty: nothing was found.
+    #[serde(default)]
+    pub findings: Vec<Graded>,
+}
+
+/// One thing seen, and how grave it is.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+pub struct Graded {
+    /// What: a code of the failure causes, such as `ABR`.
+    pub sign: String,
+    /// How grave.
+    pub grade: Verdict,
+}
+
+/// Stock of a van or shelf, as a difference, so that two devices' changes add up.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+pub struct StockChanged {
+    /// The van or shelf, by what people call it.
+    pub store: String,
+    /// What, such as `EN 853 2SN DN16`.
+    pub item: String,
+    /// What is counted.
+    pub unit: StockUnit,
+    /// How much came (positive) or went (negative).
+    #[ts(type = "number")]
+    pub difference: i64,
+}
+
+/// What stock is counted in.
+#[derive(
+    Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, JsonSchema, TS,
+)]
+#[serde(rename_all = "kebab-case")]
+pub enum StockUnit {
+    /// Pieces.
+    Pieces,
+    /// Millimetres of hose.
+    Millimetres,
+}
+
+impl StockUnit {
+    /// The name it is written by.
+    pub const fn name(self) -> &'static str {
+        match self {
+            StockUnit::Pieces => "pieces",
+            StockUnit::Millimetres => "millimetres",
+        }
+    }
+}
+
+/// A person took a limit of prudence on.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+pub struct Overridden {
+    /// For which hose.
+    pub code: TagCode,
+    /// The finding's rule.
+    pub rule: String,
+    /// Why.
+    pub reason: String,
+    /// Who.
+    pub by: PersonId,
+}
+
+/// What a photo or a note is about.
+#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(rename_all = "kebab-case")]
+pub enum About {
+    /// A site.
+    Site(SiteId),
+    /// A machine.
+    Machine(MachineId),
+    /// A place on a machine.
+    Place(PlaceId),
+    /// A hose by its tag.
+    Hose(TagCode),
+}
+
+impl fmt::Display for About {
+    fn fmt(&self, to: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            About::Site(id) => write!(to, "site/{id}"),
+            About::Machine(id) => write!(to, "machine/{id}"),
+            About::Place(id) => write!(to, "place/{id}"),
+            About::Hose(code) => write!(to, "hose/{code}"),
+        }
+    }
+}
+
+/// A photo, by the hash of its bytes; the bytes are kept beside the register.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+pub struct PhotoAdded {
+    /// Of what.
+    pub about: About,
+    /// Hash of its bytes.
+    pub sha256: Hash,
+    /// Media type, such as `image/jpeg`.
+    pub mime: String,
+    /// Length in bytes.
+    #[ts(type = "number")]
+    pub length: u64,
+}
+
+/// A remark. It stays in the log for good: names of people do not belong in it.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+pub struct Noted {
+    /// About what.
+    pub about: About,
+    /// The remark.
+    pub text: String,
+}
+
+/// A half-finished job as the screens left it.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
+pub struct DraftKept {
+    /// Which job.
+    pub job: JobId,
+    /// Whatever the job needs to go on; nobody but the job reads it.
+    pub content: serde_json::Value,
+}
+
+/// A job is done or given up: its draft is no longer offered.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+pub struct DraftClosed {
+    /// Which job.
+    pub job: JobId,
+}

@@ -1,0 +1,293 @@
+//! What an event says.
+
+use super::{
+    Assembly, Circuit, DraftClosed, DraftKept, Fitted, HoursRead, Inspected, Machine, Noted, Overridden,
+    PhotoAdded, Place, PolicySet, Site, StockChanged, TagWithdrawn, TakenOff,
+};
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+use serde_json::value::RawValue;
+use std::str::FromStr;
+use thiserror::Error;
+use ts_rs::TS;
+
+/// The schema of the bodies this program writes. Raise it when a body gains a field or a kind is
+/// added; a program that does not know a kind keeps the event as it is.
+pub const SCHEMA: u32 = 1;
+
+/// What happened. Every body is written whole; a correction is a new body of the same kind in an
+/// event that builds on the old one.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(tag = "kind", rename_all = "kebab-case")]
+pub enum Body {
+    /// The writing device got its name.
+    DeviceNamed(DeviceNamed),
+    /// A site was added or renamed.
+    SiteNamed(Site),
+    /// A machine was added or changed.
+    MachineSet(Machine),
+    /// An hour meter was read.
+    HoursRead(HoursRead),
+    /// A circuit was added or changed.
+    CircuitSet(Circuit),
+    /// A place was added or changed.
+    PlaceSet(Box<Place>),
+    /// A hose assembly was made, or one made elsewhere was tagged.
+    AssemblyMade(Box<Assembly>),
+    /// A hose was fitted.
+    Fitted(Fitted),
+    /// A hose was taken off.
+    TakenOff(TakenOff),
+    /// A hose was inspected.
+    Inspected(Inspected),
+    /// The owner set limits of age.
+    PolicySet(PolicySet),
+    /// Stock came or went.
+    StockChanged(StockChanged),
+    /// A limit of prudence was taken on.
+    Overridden(Overridden),
+    /// A photo was added.
+    PhotoAdded(PhotoAdded),
+    /// A half-finished job was kept.
+    DraftKept(DraftKept),
+    /// A job was done or given up.
+    DraftClosed(DraftClosed),
+    /// A tag was taken out of use.
+    TagWithdrawn(TagWithdrawn),
+    /// A remark.
+    Noted(Noted),
+    /// The events this one builds on never happened.
+    Voided(Voided),
+    /// A kind this program does not know, or a body it can not read: kept and passed on as it is.
+    #[serde(skip)]
+    #[ts(skip)]
+    Unknown {
+        /// The kind its writer gave it.
+        kind: String,
+    },
+}
+
+/// The name of the device that writes it, such as `Van 2`.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+pub struct DeviceNamed {
+    /// What people call it.
+    pub name: String,
+}
+
+/// Strikes out what was recorded in error.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+pub struct Voided {
+    /// Why.
+    pub reason: String,
+}
+
+/// A body that can not be kept.
+#[derive(Debug, Clone, PartialEq, Error)]
+pub enum BodyError {
+    /// No JSON object on one line with a kind.
+    #[error("an event's body is a JSON object on one line with the text `kind`: {problem}")]
+    Text {
+        /// What was wrong.
+        problem: String,
+    },
+    /// Something in it can not be written and read back, such as a number that is not finite.
+    #[error("a `{kind}` can not be kept as it is: it does not read back the same; give finite numbers only")]
+    Lossy {
+        /// Kind of the body.
+        kind: String,
+    },
+    /// A name or reason that says nothing.
+    #[error("`{field}` is blank; write what it is, in at most {} characters", Body::LONGEST_TEXT)]
+    Blank {
+        /// The field.
+        field: &'static str,
+    },
+    /// A text too long.
+    #[error("`{field}` is too long; at most {} characters are kept", Body::LONGEST_TEXT)]
+    TooLong {
+        /// The field.
+        field: &'static str,
+    },
+    /// A number out of its range.
+    #[error("`{field}` is {value}, which can not be; a finite number of at least 0 is expected")]
+    Number {
+        /// The field.
+        field: &'static str,
+        /// What it was.
+        value: f64,
+    },
+}
+
+impl Body {
+    /// Longest name, reason or remark, in characters.
+    pub const LONGEST_TEXT: usize = 4000;
+
+    /// Whether it may be written: names say something, numbers can be.
+    ///
+    /// # Errors
+    /// Names the field and what would be right.
+    pub fn check(&self) -> Result<(), BodyError> {
+        match self {
+            Body::DeviceNamed(device) => text("name", &device.name),
+            Body::SiteNamed(site) => text("name", &site.name),
+            Body::MachineSet(machine) => text("name", &machine.name).and(text("sort", &machine.sort)),
+            Body::HoursRead(read) => number("hours", Some(read.hours)),
+            Body::CircuitSet(circuit) => text("name", &circuit.name)
+                .and(number("relief_bar", circuit.relief_bar.map(|pressure| pressure.get()))),
+            Body::PlaceSet(place) => text("name", &place.name),
+            Body::AssemblyMade(made) => {
+                number("pressure_bar", made.pressure_bar.map(|pressure| pressure.get()))
+            }
+            Body::Fitted(fitted) => number("hours", fitted.hours),
+            Body::TakenOff(off) => number("hours", off.hours).and(optional("note", off.note.as_deref())),
+            Body::Inspected(seen) => seen.findings.iter().try_for_each(|finding| text("sign", &finding.sign)),
+            Body::PolicySet(policy) => number("service_years", policy.service_years)
+                .and(number("storage_years", policy.storage_years))
+                .and(number("inspection_years", policy.inspection_years)),
+            Body::StockChanged(stock) => text("store", &stock.store).and(text("item", &stock.item)),
+            Body::Overridden(over) => text("rule", &over.rule).and(text("reason", &over.reason)),
+            Body::PhotoAdded(photo) => text("mime", &photo.mime),
+            Body::TagWithdrawn(withdrawn) => text("reason", &withdrawn.reason),
+            Body::Noted(note) => text("text", &note.text),
+            Body::Voided(voided) => text("reason", &voided.reason),
+            Body::DraftKept(_) | Body::DraftClosed(_) | Body::Unknown { .. } => Ok(()),
+        }
+    }
+}
+
+fn text(field: &'static str, value: &str) -> Result<(), BodyError> {
+    if value.trim().is_empty() {
+        return Err(BodyError::Blank { field });
+    }
+    optional(field, Some(value))
+}
+
+fn optional(field: &'static str, value: Option<&str>) -> Result<(), BodyError> {
+    match value {
+        Some(value) if value.chars().count() > Body::LONGEST_TEXT => Err(BodyError::TooLong { field }),
+        _ => Ok(()),
+    }
+}
+
+fn number(field: &'static str, value: Option<f64>) -> Result<(), BodyError> {
+    match value {
+        Some(value) if !value.is_finite() || value < 0.0 => Err(BodyError::Number { field, value }),
+        _ => Ok(()),
+    }
+}
+
+/// A body as its writer wrote it: JSON text that is never written anew.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct BodyText {
+    kind: String,
+    text: String,
+}
+
+impl BodyText {
+    /// Writes a body.
+    ///
+    /// # Errors
+    /// The body fails [`Body::check`], or does not read back the same.
+    pub fn of(body: &Body) -> Result<Self, BodyError> {
+        body.check()?;
+        let text = serde_json::to_string(body).map_err(|e| BodyError::Text { problem: e.to_string() })?;
+        let written: Self = text.parse()?;
+        if written.read() == *body { Ok(written) } else { Err(BodyError::Lossy { kind: written.kind }) }
+    }
+
+    /// Which kind of body.
+    pub fn kind(&self) -> &str {
+        &self.kind
+    }
+
+    /// The text, byte for byte.
+    pub fn as_str(&self) -> &str {
+        &self.text
+    }
+
+    /// What it says, as far as this program knows.
+    pub fn read(&self) -> Body {
+        serde_json::from_str(&self.text).unwrap_or_else(|_| Body::Unknown { kind: self.kind.clone() })
+    }
+}
+
+/// Takes a text that some program wrote: a JSON object on one line with a text `kind`.
+impl FromStr for BodyText {
+    type Err = BodyError;
+    fn from_str(text: &str) -> Result<Self, BodyError> {
+        #[derive(Deserialize)]
+        struct Kind {
+            kind: String,
+        }
+        let wrong = |problem: String| BodyError::Text { problem };
+        if text.bytes().any(|byte| byte < b' ') {
+            return Err(wrong("it has a control character".into()));
+        }
+        // The text must be the value and nothing round it, or it would not come back byte for byte.
+        let raw: &RawValue = serde_json::from_str(text).map_err(|e| wrong(e.to_string()))?;
+        if raw.get().len() != text.len() || !text.starts_with('{') {
+            return Err(wrong("it is not an object and nothing else".into()));
+        }
+        let Kind { kind } = serde_json::from_str(text).map_err(|e| wrong(e.to_string()))?;
+        Ok(Self { kind, text: text.to_owned() })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::MachineId;
+    use crate::tag::TagCode;
+    use super::*;
+    use chrono::NaiveDate;
+
+    #[test]
+    fn a_body_reads_back_the_same() {
+        let body = Body::HoursRead(HoursRead {
+            machine: MachineId::from_bytes([1; 16]),
+            hours: 6812.1,
+            date: NaiveDate::from_ymd_opt(2026, 11, 25).expect("a date"),
+        });
+        let text = BodyText::of(&body).expect("writes");
+        assert_eq!(text.kind(), "hours-read");
+        assert_eq!(text.read(), body);
+    }
+
+    #[test]
+    fn what_can_not_be_kept_is_refused_and_named() {
+        let hours = |hours| {
+            Body::HoursRead(HoursRead {
+                machine: MachineId::from_bytes([1; 16]),
+                hours,
+                date: NaiveDate::MIN,
+            })
+        };
+        for value in [f64::NAN, f64::INFINITY, -1.0] {
+            let error = BodyText::of(&hours(value)).expect_err("no hours");
+            assert!(error.to_string().contains("`hours`"), "{error}");
+        }
+        let blank = Body::TagWithdrawn(TagWithdrawn {
+            code: TagCode::from_random([1; 7]),
+            reason: " ".into(),
+        });
+        assert_eq!(BodyText::of(&blank), Err(BodyError::Blank { field: "reason" }));
+    }
+
+    #[test]
+    fn a_number_inside_a_spec_that_is_not_finite_is_refused() {
+        let mut made = super::super::assembly::tests::assembly(TagCode::from_random([1; 7]));
+        made.spec.overall_length_mm = Some(crate::quantity::Millimetres(f64::NAN));
+        assert_eq!(
+            BodyText::of(&Body::AssemblyMade(Box::new(made))),
+            Err(BodyError::Lossy { kind: "assembly-made".into() })
+        );
+    }
+
+    #[test]
+    fn only_an_object_on_one_line_with_a_kind_is_a_body() {
+        for text in
+            ["", "[]", "{}", r#"{"kind":1}"#, "{\"kind\":\n\"a\"}", r#" {"kind":"a"}"#, r#"{"kind":"a"} "#]
+        {
+            assert!(text.parse::<BodyText>().is_err(), "`{text}` was taken for a body");
+        }
+    }
+}

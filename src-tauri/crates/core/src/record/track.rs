@@ -1,0 +1,144 @@
+//! Tracks: which line of events a body belongs to.
+
+use super::{About, Body, CircuitId, DeviceId, JobId, MachineId, PlaceId, Scope, Shape, SiteId, StockUnit};
+use crate::tag::TagCode;
+use std::fmt;
+
+/// A line of events about one thing. Every event of a known kind, but a [`Body::Voided`], belongs
+/// to exactly one; what the screens read of that thing is computed from its track alone.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Track {
+    /// Name of a device.
+    Device(DeviceId),
+    /// A site.
+    Site(SiteId),
+    /// A machine.
+    Machine(MachineId),
+    /// Readings of a machine's hour meter.
+    Hours(MachineId),
+    /// A circuit.
+    Circuit(CircuitId),
+    /// A place.
+    Place(PlaceId),
+    /// How a hose was made.
+    Made(TagCode),
+    /// Where a hose sat.
+    Whereabouts(TagCode),
+    /// Inspections of a hose.
+    Inspections(TagCode),
+    /// Overrides for a hose.
+    Overrides(TagCode),
+    /// A tag taken out of use.
+    Withdrawal(TagCode),
+    /// The owner's limits in a scope.
+    Policy(Scope),
+    /// Stock of one item in one store.
+    Stock {
+        /// The van or shelf.
+        store: String,
+        /// What.
+        item: String,
+        /// Counted in.
+        unit: StockUnit,
+    },
+    /// Photos of a thing.
+    Photos(About),
+    /// Remarks on a thing.
+    Notes(About),
+    /// A half-finished job.
+    Draft(JobId),
+}
+
+impl Body {
+    /// The track it belongs to when written by that device.
+    pub fn track(&self, device: DeviceId) -> Option<Track> {
+        Some(match self {
+            Body::DeviceNamed(_) => Track::Device(device),
+            Body::SiteNamed(site) => Track::Site(site.site),
+            Body::MachineSet(machine) => Track::Machine(machine.machine),
+            Body::HoursRead(read) => Track::Hours(read.machine),
+            Body::CircuitSet(circuit) => Track::Circuit(circuit.circuit),
+            Body::PlaceSet(place) => Track::Place(place.place),
+            Body::AssemblyMade(made) => Track::Made(made.code.clone()),
+            Body::Fitted(fitted) => Track::Whereabouts(fitted.code.clone()),
+            Body::TakenOff(off) => Track::Whereabouts(off.code.clone()),
+            Body::Inspected(seen) => Track::Inspections(seen.code.clone()),
+            Body::Overridden(over) => Track::Overrides(over.code.clone()),
+            Body::TagWithdrawn(withdrawn) => Track::Withdrawal(withdrawn.code.clone()),
+            Body::PolicySet(policy) => Track::Policy(policy.scope.clone()),
+            Body::StockChanged(stock) => {
+                Track::Stock { store: stock.store.clone(), item: stock.item.clone(), unit: stock.unit }
+            }
+            Body::PhotoAdded(photo) => Track::Photos(photo.about.clone()),
+            Body::Noted(note) => Track::Notes(note.about.clone()),
+            Body::DraftKept(draft) => Track::Draft(draft.job),
+            Body::DraftClosed(draft) => Track::Draft(draft.job),
+            Body::Voided(_) | Body::Unknown { .. } => return None,
+        })
+    }
+}
+
+impl Track {
+    /// How its events hang together.
+    pub fn shape(&self) -> Shape {
+        match self {
+            Track::Device(_)
+            | Track::Site(_)
+            | Track::Machine(_)
+            | Track::Circuit(_)
+            | Track::Place(_)
+            | Track::Made(_)
+            | Track::Withdrawal(_)
+            | Track::Policy(_) => Shape::Record,
+            Track::Whereabouts(_) | Track::Draft(_) => Shape::Line,
+            Track::Hours(_)
+            | Track::Inspections(_)
+            | Track::Overrides(_)
+            | Track::Stock { .. }
+            | Track::Photos(_)
+            | Track::Notes(_) => Shape::Facts,
+        }
+    }
+
+    /// The keys of every track about that hose.
+    pub fn of_hose(code: &TagCode) -> [String; 7] {
+        let about = About::Hose(code.clone());
+        [
+            Track::Made(code.clone()),
+            Track::Whereabouts(code.clone()),
+            Track::Inspections(code.clone()),
+            Track::Overrides(code.clone()),
+            Track::Withdrawal(code.clone()),
+            Track::Photos(about.clone()),
+            Track::Notes(about),
+        ]
+        .map(|track| track.to_string())
+    }
+}
+
+/// The key it is stored under.
+impl fmt::Display for Track {
+    fn fmt(&self, to: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Track::Device(id) => write!(to, "device/{id}"),
+            Track::Site(id) => write!(to, "site/{id}"),
+            Track::Machine(id) => write!(to, "machine/{id}"),
+            Track::Hours(id) => write!(to, "hours/{id}"),
+            Track::Circuit(id) => write!(to, "circuit/{id}"),
+            Track::Place(id) => write!(to, "place/{id}"),
+            Track::Made(code) => write!(to, "made/{code}"),
+            Track::Whereabouts(code) => write!(to, "whereabouts/{code}"),
+            Track::Inspections(code) => write!(to, "inspections/{code}"),
+            Track::Overrides(code) => write!(to, "overrides/{code}"),
+            Track::Withdrawal(code) => write!(to, "withdrawal/{code}"),
+            Track::Policy(scope) => write!(to, "policy/{scope}"),
+            // Lengths keep a slash in a name from making two stores' items the same key.
+            Track::Stock { store, item, unit } => {
+                write!(to, "stock/{}/{}:{store}/{item}", unit.name(), store.len())
+            }
+            Track::Photos(about) => write!(to, "photos/{about}"),
+            Track::Notes(about) => write!(to, "notes/{about}"),
+            Track::Draft(id) => write!(to, "draft/{id}"),
+        }
+    }
+}

@@ -1,0 +1,341 @@
+//! Placing a sheet on pages.
+
+use super::{Body, Paper, Sheet, Step};
+use crate::drawing::font::{self, CAP_HEIGHT};
+use crate::{Anchor, Drawing, Op, Weight};
+use hosewright_words::Words;
+
+/// Margin on every side, in mm: printers of either paper reach it, and a punch leaves it whole.
+const MARGIN: f64 = 18.0;
+/// Letters, em in mm (11 points).
+const EM: f64 = 3.9;
+/// Letters of footer and page number.
+const SMALL: f64 = 2.9;
+/// Letters of a section's heading.
+const HEADING: f64 = 4.6;
+/// Letters of the title.
+const TITLE: f64 = 7.0;
+/// From baseline to baseline, in em.
+const LEADING: f64 = 1.3;
+/// Space between rows and steps.
+const GAP: f64 = 1.8;
+/// Space between columns of a table.
+const GUTTER: f64 = 4.0;
+/// From a step's left edge to its text: room for the box and the number.
+const STEP_INDENT: f64 = 14.0;
+/// Width of thin and of strong lines.
+const THIN: f64 = 0.2;
+const STRONG: f64 = 0.6;
+
+pub(super) fn pages(sheet: &Sheet, paper: Paper, words: &Words) -> Vec<Drawing> {
+    let mut page = Pages::new(sheet, paper);
+    for section in &sheet.sections {
+        page.heading(&section.heading);
+        match &section.body {
+            Body::Facts(facts) => page.facts(facts),
+            Body::Table { head, rows } => page.table(head, rows),
+            Body::Steps(steps) => page.steps(steps, words),
+            Body::Text(paragraphs) => {
+                for paragraph in paragraphs {
+                    let block = page.block(paragraph, Weight::Regular, page.left(), page.width());
+                    page.place(block);
+                }
+            }
+        }
+        page.y += GAP;
+    }
+    page.finish(words)
+}
+
+/// Operations below each other, y from their own top, that stay on one page.
+struct Block {
+    ops: Vec<Op>,
+    height: f64,
+}
+
+impl Block {
+    fn empty() -> Self {
+        Self { ops: Vec::new(), height: 0.0 }
+    }
+
+    /// Puts another beneath.
+    fn below(&mut self, gap: f64, mut other: Block) {
+        let down = self.height + gap;
+        other.ops.iter_mut().for_each(|op| shift(op, down));
+        self.ops.append(&mut other.ops);
+        self.height = down + other.height;
+    }
+
+    /// Puts another at its side.
+    fn beside(&mut self, mut other: Block) {
+        self.ops.append(&mut other.ops);
+        self.height = self.height.max(other.height);
+    }
+}
+
+fn shift(op: &mut Op, down: f64) {
+    match op {
+        Op::Line { points, .. } => points.iter_mut().for_each(|(_, y)| *y += down),
+        Op::Rect { y, .. } | Op::Text { y, .. } | Op::Modules { y, .. } => *y += down,
+    }
+}
+
+struct Pages<'a> {
+    sheet: &'a Sheet,
+    size: (f64, f64),
+    done: Vec<Drawing>,
+    y: f64,
+}
+
+impl<'a> Pages<'a> {
+    fn new(sheet: &'a Sheet, paper: Paper) -> Self {
+        let mut pages = Self { sheet, size: paper.size_mm(), done: Vec::new(), y: 0.0 };
+        pages.turn();
+        pages
+    }
+
+    fn left(&self) -> f64 {
+        MARGIN
+    }
+
+    fn right(&self) -> f64 {
+        self.size.0 - MARGIN
+    }
+
+    fn width(&self) -> f64 {
+        self.right() - self.left()
+    }
+
+    /// Lowest point of a page's content: the footer stands beneath.
+    fn bottom(&self) -> f64 {
+        self.size.1 - MARGIN - 2.0 * SMALL
+    }
+
+    /// Begins a page with its title.
+    fn turn(&mut self) {
+        let mut page = Drawing::new(self.size.0, self.size.1);
+        let baseline = MARGIN + CAP_HEIGHT * TITLE;
+        page.ops.push(text(self.left(), baseline, TITLE, Weight::Bold, Anchor::Start, &self.sheet.title));
+        page.ops.push(text(self.right(), baseline, HEADING, Weight::Bold, Anchor::End, &self.sheet.subject));
+        let line = baseline + 2.5;
+        page.ops.push(rule(self.left(), self.right(), line, STRONG));
+        self.y = line + 4.0;
+        self.done.push(page);
+    }
+
+    /// Puts a block down, on the next page if it has no room on this one.
+    fn place(&mut self, block: Block) {
+        if self.y + block.height > self.bottom() && self.y > MARGIN + TITLE + 6.5 {
+            self.turn();
+        }
+        let y = self.y;
+        if let Some(page) = self.done.last_mut() {
+            page.ops.extend(block.ops.into_iter().map(|mut op| {
+                shift(&mut op, y);
+                op
+            }));
+        }
+        self.y += block.height + GAP;
+    }
+
+    /// Text in lines within a width, its own top at zero.
+    fn block(&self, content: &str, weight: Weight, x: f64, width: f64) -> Block {
+        let mut block = Block::empty();
+        for (index, line) in font::wrap(content, EM, weight, width).iter().enumerate() {
+            let y = CAP_HEIGHT * EM + index as f64 * LEADING * EM;
+            block.ops.push(text(x, y, EM, weight, Anchor::Start, line));
+            block.height = y + 0.25 * EM;
+        }
+        block
+    }
+
+    fn heading(&mut self, heading: &str) {
+        if heading.is_empty() {
+            return;
+        }
+        // A heading never stands alone at a page's foot: some lines must fit beneath it.
+        if self.y + HEADING + 6.0 * EM > self.bottom() {
+            self.turn();
+        }
+        let y = CAP_HEIGHT * HEADING;
+        self.place(Block {
+            ops: vec![text(self.left(), y, HEADING, Weight::Bold, Anchor::Start, heading)],
+            height: y + 0.3 * HEADING,
+        });
+    }
+
+    fn facts(&mut self, facts: &[(String, String)]) {
+        let widest = facts.iter().map(|(name, _)| font::width(name, EM, Weight::Regular));
+        let indent = widest.fold(0.0, f64::max).min(self.width() * 0.4) + GUTTER;
+        for (name, value) in facts {
+            let mut row = self.block(name, Weight::Regular, self.left(), indent - GUTTER);
+            row.beside(self.block(value, Weight::Bold, self.left() + indent, self.width() - indent));
+            self.place(row);
+        }
+    }
+
+    fn table(&mut self, head: &[String], rows: &[Vec<String>]) {
+        let columns = self.columns(head, rows);
+        let table_row = |pages: &Self, cells: &[String], weight| {
+            let mut row = Block::empty();
+            for (cell, (x, width)) in cells.iter().zip(&columns) {
+                row.beside(pages.block(cell, weight, *x, *width));
+            }
+            row
+        };
+        let ruled = |pages: &Self, mut row: Block, line| {
+            let y = row.height + GAP / 2.0;
+            row.ops.push(rule(pages.left(), pages.right(), y, line));
+            row.height = y;
+            row
+        };
+        let head_row = table_row(self, head, Weight::Bold);
+        let head_row = ruled(self, head_row, STRONG);
+        self.place(head_row);
+        for cells in rows {
+            let row = table_row(self, cells, Weight::Regular);
+            let row = ruled(self, row, THIN);
+            self.place(row);
+        }
+    }
+
+    /// Left edge and width of each column: as wide as its widest cell, shrunk in proportion where
+    /// that is more than the page, but no column below a fair share.
+    fn columns(&self, head: &[String], rows: &[Vec<String>]) -> Vec<(f64, f64)> {
+        let count = head.len().max(1) as f64;
+        let room = self.width() - GUTTER * (count - 1.0);
+        let wanted: Vec<f64> = head
+            .iter()
+            .enumerate()
+            .map(|(column, name)| {
+                let cells = rows.iter().filter_map(|row| row.get(column));
+                let widths = cells.map(|cell| font::width(cell, EM, Weight::Regular));
+                widths.fold(font::width(name, EM, Weight::Bold), f64::max) + 0.01
+            })
+            .collect();
+        let fair = room / count / 2.0;
+        let over: f64 = wanted.iter().sum::<f64>() - room;
+        let spare: f64 = wanted.iter().map(|width| (width - fair).max(0.0)).sum();
+        let shrink = if over > 0.0 && spare > 0.0 { (over / spare).min(1.0) } else { 0.0 };
+        let mut x = self.left();
+        let mut columns = Vec::with_capacity(wanted.len());
+        for width in wanted {
+            let width = width - (width - fair).max(0.0) * shrink;
+            columns.push((x, width));
+            x += width + GUTTER;
+        }
+        columns
+    }
+
+    fn steps(&mut self, steps: &[Step], words: &Words) {
+        let (left, right) = (self.left(), self.right());
+        for (index, step) in steps.iter().enumerate() {
+            let x = left + STEP_INDENT;
+            let mut block = self.block(&step.text, Weight::Regular, x, right - x);
+            block.ops.push(Op::Rect { x: left, y: 0.0, width: 4.0, height: 4.0, line: Some(0.3) });
+            let number = (index + 1).to_string();
+            block.ops.push(text(x - 2.0, CAP_HEIGHT * EM, EM, Weight::Bold, Anchor::End, &number));
+            block.height = block.height.max(4.2);
+            for caution in &step.cautions {
+                let told = format!("{}: {caution}", words.say("sheet-caution", &[]));
+                let mut beneath = self.block(&told, Weight::Bold, x + 3.5, right - x - 3.5);
+                let bar = Op::Rect { x, y: 0.0, width: 1.4, height: beneath.height, line: None };
+                beneath.ops.push(bar);
+                block.below(GAP, beneath);
+            }
+            // A step and its cautions stay on one page.
+            self.place(block);
+        }
+    }
+
+    fn finish(mut self, words: &Words) -> Vec<Drawing> {
+        let (left, right, y) = (self.left(), self.right(), self.size.1 - MARGIN);
+        let pages = self.done.len();
+        for (index, page) in self.done.iter_mut().enumerate() {
+            let number = words.say("sheet-page", &[("page", &(index + 1)), ("pages", &pages)]);
+            page.ops.push(rule(left, right, y - 1.5 * SMALL, THIN));
+            page.ops.push(text(left, y, SMALL, Weight::Regular, Anchor::Start, &self.sheet.footer));
+            page.ops.push(text(right, y, SMALL, Weight::Regular, Anchor::End, &number));
+        }
+        self.done
+    }
+}
+
+fn text(x: f64, y: f64, size: f64, weight: Weight, anchor: Anchor, text: &str) -> Op {
+    Op::Text { x, y, size, weight, anchor, text: text.to_owned() }
+}
+
+fn rule(left: f64, right: f64, y: f64, width: f64) -> Op {
+    Op::Line { points: vec![(left, y), (right, y)], width, dash: None }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::example;
+    use super::*;
+    use crate::drawing::text_start;
+    use hosewright_words::Language;
+
+    fn texts(page: &Drawing) -> Vec<&str> {
+        page.ops
+            .iter()
+            .filter_map(|op| if let Op::Text { text, .. } = op { Some(text.as_str()) } else { None })
+            .collect()
+    }
+
+    #[test]
+    fn nothing_leaves_the_page() {
+        let words = Words::of(Language::English);
+        for paper in [Paper::A4, Paper::Letter] {
+            let pages = example::sheet(40).pages(paper, &words);
+            assert!(pages.len() > 1, "{}", pages.len());
+            for page in &pages {
+                for op in &page.ops {
+                    let (x, y, right) = match op {
+                        Op::Text { x, y, size, weight, anchor, text } => {
+                            let start = text_start(*x, *size, *weight, *anchor, text);
+                            (start, *y, start + font::width(text, *size, *weight))
+                        }
+                        Op::Rect { x, y, width, .. } => (*x, *y, x + width),
+                        Op::Line { points, .. } => (points[0].0, points[0].1, points[1].0),
+                        Op::Modules { .. } => continue,
+                    };
+                    let inside = x >= MARGIN - 0.01
+                        && right <= page.width_mm - MARGIN + 0.01
+                        && y <= page.height_mm - MARGIN + 0.01;
+                    assert!(inside, "{paper:?}: {op:?}");
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn every_page_says_what_it_is_and_its_number() {
+        let pages = example::sheet(40).pages(Paper::A4, &Words::of(Language::English));
+        for (index, page) in pages.iter().enumerate() {
+            let texts = texts(page);
+            let number = format!("{} of {}", index + 1, pages.len());
+            for expected in ["Build sheet", "7KQ4M-2XR9D-W", "catalogue 5f0c1d2e", &number] {
+                assert!(texts.contains(&expected), "{expected} is not on page {index}: {texts:?}");
+            }
+        }
+    }
+
+    /// A caution on the next page is a caution nobody sees at its step.
+    #[test]
+    fn a_caution_stands_on_the_page_of_its_step() {
+        for steps in 1..60 {
+            for page in example::sheet(steps).pages(Paper::A4, &Words::of(Language::English)) {
+                let texts = texts(&page);
+                let cautions = texts.iter().filter(|text| text.starts_with("Caution:")).count();
+                let with = texts.iter().filter(|text| {
+                    let number = text.strip_prefix("Step number ").and_then(|rest| rest.split(':').next());
+                    number
+                        .and_then(|number| number.parse::<usize>().ok())
+                        .is_some_and(|number| number % 3 == 1)
+                });
+                assert_eq!(cautions, with.count(), "{steps} steps");
+            }
+        }
+    }
+}

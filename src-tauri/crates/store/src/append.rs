@@ -1,0 +1,162 @@
+//! Writing: events of this device, their tables changed in the same transaction.
+
+use crate::{Error, Register, guard, log, project};
+use chrono::{DateTime, Utc};
+use hosewright_core::record::{Body, BodyText, DeviceId, Event, EventRef, Hlc, SCHEMA, Track};
+use rusqlite::{Connection, OptionalExtension, TransactionBehavior};
+
+/// What is to be written.
+#[derive(Debug, Clone, PartialEq)]
+pub struct NewEvent {
+    /// What happened.
+    pub body: Body,
+    /// The events it builds on. None lets the register choose what it shows at present: a change of
+    /// a record builds on the version that stands, a hose that is taken off on its being fitted. Give
+    /// them where the person saw an older version, to correct a fact, to settle a conflict by
+    /// building on both sides, and to void.
+    pub builds_on: Option<Vec<EventRef>>,
+}
+
+impl NewEvent {
+    /// A body that builds on just these events.
+    pub fn on(body: Body, builds_on: impl Into<Vec<EventRef>>) -> Self {
+        Self { body, builds_on: Some(builds_on.into()) }
+    }
+}
+
+impl From<Body> for NewEvent {
+    fn from(body: Body) -> Self {
+        Self { body, builds_on: None }
+    }
+}
+
+impl Register {
+    /// Writes these events, all or none. When it returns they are on the disk.
+    ///
+    /// # Errors
+    /// A body can not be kept or contradicts what the register has (a taken code, a hose that sits
+    /// elsewhere); the register is in use, full or can not be written. Nothing is written then.
+    pub fn append<E: Into<NewEvent>>(
+        &mut self,
+        events: impl IntoIterator<Item = E>,
+        now: DateTime<Utc>,
+    ) -> Result<Vec<EventRef>, Error> {
+        let tx = self.db.transaction_with_behavior(TransactionBehavior::Immediate)?;
+        let mut end = log::end(&tx, self.device)?;
+        let mut time = log::latest_time(&tx)?;
+        let mut written = Vec::new();
+        for new in events {
+            let NewEvent { body, builds_on } = new.into();
+            guard::check(&tx, &body, builds_on.as_deref(), self.device)?;
+            let builds_on = match builds_on {
+                Some(given) => given,
+                None => stands(&tx, &body, self.device)?.into_iter().collect(),
+            };
+            time = Hlc::after(time, now);
+            let event = Event {
+                device: self.device,
+                number: end.number + 1,
+                previous: end.hash,
+                builds_on,
+                schema: SCHEMA,
+                time,
+                body: BodyText::of(&body)?,
+            };
+            let hash = event.hash()?;
+            let body = log::insert(&tx, &event, hash)?;
+            for track in log::touched(&tx, &event, &body)? {
+                project::track(&tx, &track)?;
+            }
+            end = log::End { number: event.number, hash };
+            written.push(event.at());
+        }
+        tx.commit()?;
+        Ok(written)
+    }
+}
+
+/// The event that a new one of that body builds on when nobody says: what the tables show.
+fn stands(db: &Connection, body: &Body, device: DeviceId) -> Result<Option<EventRef>, Error> {
+    let Some(track) = body.track(device) else { return Ok(None) };
+    let (sql, key) = match (&track, body) {
+        (Track::Device(id), _) => ("SELECT version FROM device WHERE device = ?1", id.to_string()),
+        (Track::Site(id), _) => ("SELECT version FROM site WHERE site = ?1", id.to_string()),
+        (Track::Machine(id), _) => ("SELECT version FROM machine WHERE machine = ?1", id.to_string()),
+        (Track::Circuit(id), _) => ("SELECT version FROM circuit WHERE circuit = ?1", id.to_string()),
+        (Track::Place(id), _) => ("SELECT version FROM place WHERE place = ?1", id.to_string()),
+        (Track::Withdrawal(code), _) => ("SELECT version FROM withdrawal WHERE code = ?1", code.to_string()),
+        (Track::Policy(scope), _) => ("SELECT version FROM policy WHERE scope = ?1", scope.to_string()),
+        (Track::Whereabouts(code), Body::TakenOff(_)) => (
+            "SELECT on_version AS version FROM stint WHERE code = ?1 AND off_version IS NULL",
+            code.to_string(),
+        ),
+        (Track::Whereabouts(code), _) => (
+            "SELECT off_version AS version FROM stint WHERE code = ?1 ORDER BY position DESC LIMIT 1",
+            code.to_string(),
+        ),
+        (Track::Draft(_), _) => (
+            "SELECT e.device || '/' || e.number AS version
+             FROM track t JOIN event e ON e.device = t.device AND e.number = t.number
+             WHERE t.key = ?1 ORDER BY e.ms DESC, e.count DESC, e.device DESC LIMIT 1",
+            track.to_string(),
+        ),
+        // A hose is made once; facts stand beside each other. Both are corrected only by name.
+        (
+            Track::Made(_)
+            | Track::Hours(_)
+            | Track::Inspections(_)
+            | Track::Overrides(_)
+            | Track::Stock { .. }
+            | Track::Photos(_)
+            | Track::Notes(_),
+            _,
+        ) => return Ok(None),
+    };
+    let mut statement = db.prepare_cached(sql)?;
+    let version = statement.query_row([key], |row| crate::rows::optional(row, "version")).optional()?;
+    Ok(version.flatten())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use hosewright_core::record::{Site, SiteId};
+
+    fn begin() -> (Register, tempfile::TempDir) {
+        let folder = tempfile::tempdir().expect("a folder");
+        let path = folder.path().join("register.db");
+        (Register::open(path, DeviceId::from_bytes([1; 16])).expect("opens"), folder)
+    }
+
+    fn site(n: u8, name: &str) -> Body {
+        Body::SiteNamed(Site { site: SiteId::from_bytes([n; 16]), name: name.into() })
+    }
+
+    #[test]
+    fn what_is_committed_is_synced_to_the_disk() {
+        let (register, _folder) = begin();
+        let setting = |name| {
+            register
+                .db
+                .pragma_query_value(None, name, |row| row.get::<_, rusqlite::types::Value>(0))
+                .expect("reads")
+        };
+        assert_eq!(setting("journal_mode"), "wal".to_owned().into());
+        // 2 is FULL: the write-ahead log is synced at every commit (SQLite, "PRAGMA synchronous").
+        assert_eq!(setting("synchronous"), 2.into());
+        assert_eq!(setting("foreign_keys"), 1.into());
+    }
+
+    #[test]
+    fn a_full_disk_says_so_and_leaves_nothing_half_written() {
+        let (mut register, _folder) = begin();
+        register.append([site(1, "North")], DateTime::UNIX_EPOCH).expect("is written");
+        let before = register.dump().expect("reads");
+        let pages: i64 = register.db.pragma_query_value(None, "page_count", |row| row.get(0)).expect("reads");
+        register.db.pragma_update(None, "max_page_count", pages + 4).expect("is set");
+        let sites = (1..=100).map(|n| site(n, &"x".repeat(3000)));
+        let error = register.append(sites, DateTime::UNIX_EPOCH).expect_err("was written");
+        assert!(matches!(error, Error::DiskFull), "{error}");
+        assert_eq!(register.dump().expect("reads"), before);
+    }
+}

@@ -1,0 +1,124 @@
+//! Copies of a register, and going on from one.
+
+use crate::open::{Access, connect, device_of};
+use crate::{Error, Register, log};
+use hosewright_core::record::DeviceId;
+use rusqlite::Connection;
+use rusqlite::backup::Backup;
+use std::fs;
+use std::path::{Path, PathBuf};
+use std::time::Duration;
+
+/// Pages copied at a time.
+const PAGES: std::ffi::c_int = 1024;
+
+impl Register {
+    /// Copies the register to that path while it stays in use. A backup that is there already is
+    /// replaced once the new one is whole; any other file is not.
+    ///
+    /// # Errors
+    /// The path is this register or some other file, the disk is full, or nothing can be written there.
+    pub fn backup(&self, to: impl AsRef<Path>) -> Result<(), Error> {
+        let to = to.as_ref();
+        if to.exists() {
+            let same = |path: &Path| fs::canonicalize(path).ok();
+            if same(to) == same(&self.path) {
+                return Err(Error::Exists { path: to.to_owned() });
+            }
+            connect(to, Access::Read)?;
+        }
+        let part = part_of(to);
+        copy(&self.db, &part)?;
+        put_in_place(&part, to)
+    }
+}
+
+/// Begins a register at `to` from a backup and goes on as a new device, so that no number is ever
+/// used twice. The backup is left as it is.
+///
+/// # Errors
+/// `to` is there already; the backup is no register, is a newer program's, or does not verify; the
+/// new device has written in it before.
+pub fn restore(
+    backup: impl AsRef<Path>,
+    to: impl AsRef<Path>,
+    new_device: DeviceId,
+) -> Result<Register, Error> {
+    let (backup, to) = (backup.as_ref(), to.as_ref());
+    if to.exists() {
+        return Err(Error::Exists { path: to.to_owned() });
+    }
+    let part = part_of(to);
+    copy(&connect(backup, Access::Read)?, &part)?;
+    let checked = go_on_as(&part, new_device);
+    if let Err(error) = checked {
+        remove(&part);
+        return Err(match error {
+            Error::BackupDamaged { faults, .. } => Error::BackupDamaged { path: backup.to_owned(), faults },
+            other => other,
+        });
+    }
+    put_in_place(&part, to)?;
+    Register::open(to, new_device)
+}
+
+/// Verifies the copy and makes the new device its writer.
+fn go_on_as(part: &Path, new_device: DeviceId) -> Result<(), Error> {
+    let mut register = Register::open(part, new_device)?;
+    let verified = register.verify()?;
+    if !verified.faults.is_empty() {
+        return Err(Error::BackupDamaged { path: part.to_owned(), faults: verified.faults.len() });
+    }
+    let known = device_of(&register.db)? == new_device || log::end(&register.db, new_device)?.number > 0;
+    if known {
+        return Err(Error::DeviceKnown { device: new_device });
+    }
+    register.db.execute("UPDATE register SET device = ?1", [new_device.to_string()])?;
+    one_file(&register.db)
+}
+
+fn copy(from: &Connection, part: &Path) -> Result<(), Error> {
+    remove(part);
+    let mut to = Connection::open(part).map_err(|error| Error::CannotOpen {
+        path: part.to_owned(),
+        source: std::io::Error::other(error.to_string()),
+    })?;
+    let copied = Backup::new(from, &mut to)
+        .and_then(|backup| backup.run_to_completion(PAGES, Duration::from_millis(5), None))
+        .map_err(Error::from)
+        .and_then(|()| one_file(&to));
+    if copied.is_err() {
+        drop(to);
+        remove(part);
+    }
+    copied
+}
+
+/// Leaves nothing of a register beside its one file.
+fn one_file(db: &Connection) -> Result<(), Error> {
+    Ok(db.pragma_update(None, "journal_mode", "DELETE")?)
+}
+
+/// Where a copy grows until it is whole: beside its place, so that the last step is a rename.
+fn part_of(path: &Path) -> PathBuf {
+    let mut name = path.file_name().unwrap_or_default().to_owned();
+    name.push(".part");
+    path.with_file_name(name)
+}
+
+fn put_in_place(part: &Path, to: &Path) -> Result<(), Error> {
+    let cannot = |source| Error::CannotOpen { path: to.to_owned(), source };
+    fs::File::open(part).and_then(|file| file.sync_all()).map_err(cannot)?;
+    fs::rename(part, to).map_err(cannot)?;
+    // The new name itself is on the disk once its folder is; only unix lets a folder be synced.
+    #[cfg(unix)]
+    if let Some(folder) = to.parent().filter(|folder| !folder.as_os_str().is_empty()) {
+        fs::File::open(folder).and_then(|folder| folder.sync_all()).map_err(cannot)?;
+    }
+    Ok(())
+}
+
+fn remove(part: &Path) {
+    // A part that is not there needs no removing; one that can not be removed fails the copy.
+    let _ = fs::remove_file(part);
+}

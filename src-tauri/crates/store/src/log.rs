@@ -1,0 +1,155 @@
+//! The log's table: events in, events out, and the index of which event belongs where.
+
+use crate::Error;
+use crate::rows::{json, parsed, unsigned};
+use hosewright_core::record::{Body, BodyText, DeviceId, Entry, Event, EventRef, Hash, Hlc, Track};
+use rusqlite::{Connection, OptionalExtension, Row, params};
+
+/// The columns of an event, for [`event`].
+const COLUMNS: &str = "device, number, previous, builds_on, schema, ms, count, body";
+
+/// The end of a device's series: number and hash of its last event.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct End {
+    pub number: u64,
+    pub hash: Hash,
+}
+
+/// Where that device's series ends.
+pub(crate) fn end(db: &Connection, device: DeviceId) -> Result<End, Error> {
+    let mut statement =
+        db.prepare_cached("SELECT number, hash FROM event WHERE device = ?1 ORDER BY number DESC LIMIT 1")?;
+    let end = statement
+        .query_row([device.to_string()], |row| {
+            Ok(End { number: unsigned(row, "number")?, hash: parsed(row, "hash")? })
+        })
+        .optional()?;
+    Ok(end.unwrap_or(End { number: 0, hash: Hash::NONE }))
+}
+
+/// The latest time in the log.
+pub(crate) fn latest_time(db: &Connection) -> Result<Hlc, Error> {
+    let mut statement =
+        db.prepare_cached("SELECT ms, count FROM event ORDER BY ms DESC, count DESC LIMIT 1")?;
+    Ok(statement.query_row([], time).optional()?.unwrap_or_default())
+}
+
+/// Hash of an event, if the log has it.
+pub(crate) fn hash_of(db: &Connection, at: EventRef) -> Result<Option<Hash>, Error> {
+    let mut statement = db.prepare_cached("SELECT hash FROM event WHERE device = ?1 AND number = ?2")?;
+    Ok(statement
+        .query_row(params![at.device.to_string(), at.number as i64], |row| parsed(row, "hash"))
+        .optional()?)
+}
+
+/// Writes an event that continues its series, and indexes it. Gives what it says.
+pub(crate) fn insert(db: &Connection, event: &Event, hash: Hash) -> Result<Body, Error> {
+    db.prepare_cached(
+        "INSERT INTO event (device, number, hash, previous, builds_on, schema, ms, count, kind, body)
+         VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10)",
+    )?
+    .execute(params![
+        event.device.to_string(),
+        event.number as i64,
+        hash.to_string(),
+        event.previous.to_string(),
+        serde_json::to_string(&event.builds_on)?,
+        event.schema,
+        event.time.ms,
+        event.time.count,
+        event.body.kind(),
+        event.body.as_str(),
+    ])?;
+    let body = event.body.read();
+    index(db, event, &body)?;
+    Ok(body)
+}
+
+/// Notes to which track an event belongs and what it builds on.
+pub(crate) fn index(db: &Connection, event: &Event, body: &Body) -> Result<(), Error> {
+    if let Some(track) = body.track(event.device) {
+        db.prepare_cached("INSERT INTO track (key, device, number) VALUES (?1, ?2, ?3)")?
+            .execute(params![track.to_string(), event.device.to_string(), event.number as i64])?;
+    }
+    for parent in &event.builds_on {
+        db.prepare_cached("INSERT OR IGNORE INTO link (parent, child, kind) VALUES (?1, ?2, ?3)")?
+            .execute(params![parent.to_string(), event.at().to_string(), event.body.kind()])?;
+    }
+    Ok(())
+}
+
+/// The tracks whose tables change when that event is written.
+pub(crate) fn touched(db: &Connection, event: &Event, body: &Body) -> Result<Vec<Track>, Error> {
+    if !matches!(body, Body::Voided(_)) {
+        return Ok(body.track(event.device).into_iter().collect());
+    }
+    let mut tracks = Vec::new();
+    for parent in &event.builds_on {
+        if let Some(event) = get(db, *parent)? {
+            tracks.extend(event.body.read().track(event.device));
+        }
+    }
+    Ok(tracks)
+}
+
+/// One event, if the log has it.
+pub(crate) fn get(db: &Connection, at: EventRef) -> Result<Option<Event>, Error> {
+    let mut statement =
+        db.prepare_cached(&format!("SELECT {COLUMNS} FROM event WHERE device = ?1 AND number = ?2"))?;
+    Ok(statement.query_row(params![at.device.to_string(), at.number as i64], event).optional()?)
+}
+
+/// Every event, series by series.
+pub(crate) fn all(db: &Connection) -> Result<Vec<Event>, Error> {
+    let mut statement = db.prepare(&format!("SELECT {COLUMNS} FROM event ORDER BY device, number"))?;
+    let events = statement.query_map([], event)?;
+    Ok(events.collect::<Result<_, _>>()?)
+}
+
+/// The events of a track, and whether each was struck out.
+pub(crate) fn entries(db: &Connection, track: &str) -> Result<Vec<Entry>, Error> {
+    let mut statement = db.prepare_cached(
+        "SELECT e.device, e.number, e.builds_on, e.ms, e.count, e.body,
+                EXISTS (SELECT 1 FROM link
+                        WHERE parent = e.device || '/' || e.number AND kind = 'voided') AS void
+         FROM track t JOIN event e ON e.device = t.device AND e.number = t.number
+         WHERE t.key = ?1",
+    )?;
+    let entries = statement.query_map([track], |row| {
+        Ok(Entry {
+            at: at(row)?,
+            time: time(row)?,
+            builds_on: json(row, "builds_on")?,
+            body: body(row)?.read(),
+            void: row.get("void")?,
+        })
+    })?;
+    Ok(entries.collect::<Result<_, _>>()?)
+}
+
+fn event(row: &Row<'_>) -> rusqlite::Result<Event> {
+    Ok(Event {
+        device: parsed(row, "device")?,
+        number: unsigned(row, "number")?,
+        previous: parsed(row, "previous")?,
+        builds_on: json(row, "builds_on")?,
+        schema: unsigned(row, "schema")?,
+        time: time(row)?,
+        body: body(row)?,
+    })
+}
+
+/// The event a row names by its device and number.
+pub(crate) fn at(row: &Row<'_>) -> rusqlite::Result<EventRef> {
+    Ok(EventRef { device: parsed(row, "device")?, number: unsigned(row, "number")? })
+}
+
+/// The time in a row.
+pub(crate) fn time(row: &Row<'_>) -> rusqlite::Result<Hlc> {
+    Ok(Hlc { ms: row.get("ms")?, count: unsigned(row, "count")? })
+}
+
+/// The body in a row.
+pub(crate) fn body(row: &Row<'_>) -> rusqlite::Result<BodyText> {
+    parsed(row, "body")
+}

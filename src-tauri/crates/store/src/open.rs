@@ -1,0 +1,183 @@
+//! Opening a register: the right file, the right schema, the right settings.
+
+use crate::{Error, rebuild};
+use hosewright_core::record::DeviceId;
+use rusqlite::{Connection, OpenFlags, TransactionBehavior, params};
+use std::path::{Path, PathBuf};
+use std::time::Duration;
+
+/// Marks the file as a register in its header: the letters `hose`.
+pub(crate) const APPLICATION_ID: i64 = 0x686f_7365;
+
+/// The steps from an empty file to the present schema, in order; never edited once released. A
+/// file's `user_version` is the number of steps it has had.
+const MIGRATIONS: [&str; 1] = [include_str!("../../../../migrations/0001_register.sql")];
+
+/// Raise it when any projection is computed in another way: files made by an older program are
+/// then rebuilt from their log when they are opened.
+pub(crate) const PROJECTION: i64 = 1;
+
+/// How long to wait for another program to finish writing.
+const PATIENCE: Duration = Duration::from_secs(5);
+
+/// An open register: one file in which one device writes.
+#[derive(Debug)]
+pub struct Register {
+    pub(crate) db: Connection,
+    pub(crate) path: PathBuf,
+    pub(crate) device: DeviceId,
+}
+
+impl Register {
+    /// Opens the register at that path, or begins one there if there is no file. `new_device` is
+    /// the id a new register writes under, made of random bytes; an old one keeps its own.
+    ///
+    /// # Errors
+    /// The file is something else, is damaged, in use, can not be written, or a newer program's. A
+    /// file that is refused is left as it is.
+    pub fn open(path: impl AsRef<Path>, new_device: DeviceId) -> Result<Self, Error> {
+        let path = path.as_ref().to_owned();
+        let mut db = connect(&path, Access::Write)?;
+        set_up(&db)?;
+        migrate(&mut db, new_device)?;
+        let device = device_of(&db)?;
+        let mut register = Self { db, path, device };
+        if register.projection()? != PROJECTION {
+            register.rebuild()?;
+        }
+        Ok(register)
+    }
+
+    /// The device this register writes as.
+    pub fn device(&self) -> DeviceId {
+        self.device
+    }
+
+    /// The register's file.
+    pub fn path(&self) -> &Path {
+        &self.path
+    }
+
+    fn projection(&self) -> Result<i64, Error> {
+        Ok(self.db.query_row("SELECT projection FROM register", [], |row| row.get(0))?)
+    }
+}
+
+/// What a file is opened for.
+#[derive(Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Access {
+    /// To write in it; a file that is not there is begun.
+    Write,
+    /// To read a register that is there.
+    Read,
+}
+
+/// Opens the file and makes sure that it is a register this program knows, or one to be begun.
+/// Changes nothing.
+pub(crate) fn connect(path: &Path, access: Access) -> Result<Connection, Error> {
+    let cannot = |source| Error::CannotOpen { path: path.to_owned(), source };
+    match std::fs::metadata(path) {
+        Ok(meta) if meta.is_dir() => return Err(cannot(std::io::ErrorKind::IsADirectory.into())),
+        Ok(meta) if access == Access::Write && meta.permissions().readonly() => return Err(Error::ReadOnly),
+        Ok(_) => {}
+        Err(missing) if access == Access::Write && missing.kind() == std::io::ErrorKind::NotFound => {}
+        Err(other) => return Err(cannot(other)),
+    }
+    let flags = match access {
+        Access::Write => OpenFlags::SQLITE_OPEN_READ_WRITE | OpenFlags::SQLITE_OPEN_CREATE,
+        Access::Read => OpenFlags::SQLITE_OPEN_READ_ONLY,
+    };
+    let db = Connection::open_with_flags(path, flags | OpenFlags::SQLITE_OPEN_NO_MUTEX)
+        .map_err(|error| cannot(std::io::Error::other(error.to_string())))?;
+    db.busy_timeout(PATIENCE)?;
+
+    let header = |name| db.pragma_query_value(None, name, |row| row.get::<_, i64>(0));
+    let (application, schema) = match (header("application_id"), header("user_version")) {
+        (Ok(application), Ok(schema)) => (application, schema),
+        (Err(error), _) | (_, Err(error)) => {
+            return Err(match Error::from(error) {
+                Error::Damaged => Error::NotARegister { path: path.to_owned() },
+                other => other,
+            });
+        }
+    };
+    let tables: i64 = db.query_row("SELECT count(*) FROM sqlite_schema", [], |row| row.get(0))?;
+    let to_be_begun = access == Access::Write && application == 0 && schema == 0 && tables == 0;
+    if application != APPLICATION_ID && !to_be_begun {
+        return Err(Error::NotARegister { path: path.to_owned() });
+    }
+    let known = MIGRATIONS.len() as i64;
+    if schema > known {
+        return Err(Error::NewerSchema { path: path.to_owned(), found: schema, known });
+    }
+    Ok(db)
+}
+
+/// Settings of a connection: what is committed survives a power cut, what is erased is overwritten.
+fn set_up(db: &Connection) -> Result<(), Error> {
+    db.pragma_update(None, "journal_mode", "WAL")?;
+    db.pragma_update(None, "synchronous", "FULL")?;
+    db.pragma_update(None, "foreign_keys", true)?;
+    db.pragma_update(None, "secure_delete", true)?;
+    db.set_prepared_statement_cache_capacity(128);
+    Ok(())
+}
+
+fn migrate(db: &mut Connection, new_device: DeviceId) -> Result<(), Error> {
+    for (step, sql) in (1_i64..).zip(MIGRATIONS) {
+        let tx = db.transaction_with_behavior(TransactionBehavior::Immediate)?;
+        let done: i64 = tx.pragma_query_value(None, "user_version", |row| row.get(0))?;
+        if done >= step {
+            continue;
+        }
+        tx.execute_batch(sql)?;
+        tx.pragma_update(None, "user_version", step)?;
+        if step == 1 {
+            tx.pragma_update(None, "application_id", APPLICATION_ID)?;
+            tx.execute(
+                "INSERT INTO register (id, device, projection) VALUES (1, ?1, ?2)",
+                params![new_device.to_string(), PROJECTION],
+            )?;
+        }
+        tx.commit()?;
+    }
+    Ok(())
+}
+
+pub(crate) fn device_of(db: &Connection) -> Result<DeviceId, Error> {
+    Ok(db.query_row("SELECT device FROM register", [], |row| crate::rows::parsed(row, "device"))?)
+}
+
+impl Register {
+    /// Throws the projected tables away and computes them anew from the log.
+    ///
+    /// # Errors
+    /// The register can not be written, or its log can not be read.
+    pub fn rebuild(&mut self) -> Result<(), Error> {
+        let tx = self.db.transaction_with_behavior(TransactionBehavior::Immediate)?;
+        rebuild::rebuild(&tx)?;
+        tx.execute("UPDATE register SET projection = ?1", [PROJECTION])?;
+        Ok(tx.commit()?)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_migration_file_is_run_in_order() {
+        let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../../migrations");
+        let mut files: Vec<_> = std::fs::read_dir(folder)
+            .expect("the folder is there")
+            .map(|file| file.expect("a file").path())
+            .collect();
+        files.sort();
+        let texts: Vec<_> = files.iter().map(|file| std::fs::read_to_string(file).expect("reads")).collect();
+        assert_eq!(texts, MIGRATIONS, "open.rs does not run the files of migrations/ in their order");
+        for (step, file) in (1..).zip(&files) {
+            let name = file.file_name().expect("a name").to_string_lossy().into_owned();
+            assert!(name.starts_with(&format!("{step:04}_")), "{name} is not number {step}");
+        }
+    }
+}

@@ -1,0 +1,62 @@
+//! Hose assemblies.
+
+use crate::Error;
+use hosewright_core::record::{Assembly, Body, Entry};
+use hosewright_core::tag::TagCode;
+use rusqlite::{Connection, params};
+
+pub(super) fn project(db: &Connection, code: &TagCode, current: Option<&Entry>) -> Result<(), Error> {
+    db.prepare_cached("DELETE FROM assembly WHERE code = ?1")?.execute([code.to_string()])?;
+    let Some(Entry { at, body: Body::AssemblyMade(made), .. }) = current else { return Ok(()) };
+    db.prepare_cached(
+        "INSERT INTO assembly (code, hose_made, assembled, folded, content, version)
+         VALUES (?1, ?2, ?3, ?4, ?5, ?6)",
+    )?
+    .execute(params![
+        code.to_string(),
+        made.hose_made.map(|date| date.to_string()),
+        made.assembled.map(|date| date.to_string()),
+        folded(made),
+        serde_json::to_string(made)?,
+        at.to_string(),
+    ])?;
+    Ok(())
+}
+
+/// What is searched: the code with and without its hyphens, hose, ends and length.
+fn folded(made: &Assembly) -> String {
+    let code = made.code.to_string();
+    let mut words = vec![code.to_owned(), code.replace('-', "")];
+    if let Some(hose) = &made.spec.hose {
+        words.push(format!("{} {} DN{}", hose.standard, hose.kind, hose.dn));
+    }
+    for end in &made.spec.ends {
+        words.push(format!("{} {}", end.family, end.size));
+    }
+    if let Some(length) = made.spec.overall_length_mm {
+        words.push(length.get().to_string());
+    }
+    words.join(" ").to_lowercase()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_hose_is_found_by_code_size_ends_and_length() {
+        let made: Assembly = serde_json::from_value(serde_json::json!({
+            "code": "7KQ4M-2XR9D-2",
+            "spec": {
+                "hose": {"standard": "EN 853", "type": "2SN", "dn": 16},
+                "ends": [{"role": "A", "family": "JIC 37 flare", "size": "-10"}],
+                "overall_length_mm": 1240
+            },
+            "proof": {"state": "not-proved", "why": "no-rig"},
+            "catalogue": "tables",
+            "program": "test"
+        }))
+        .expect("an assembly");
+        assert_eq!(folded(&made), "7kq4m-2xr9d-2 7kq4m2xr9d2 en 853 2sn dn16 jic 37 flare -10 1240");
+    }
+}

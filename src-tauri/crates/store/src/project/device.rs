@@ -1,0 +1,16 @@
+//! Names of devices.
+
+use crate::Error;
+use hosewright_core::record::{Body, DeviceId, Entry};
+use rusqlite::{Connection, params};
+
+pub(super) fn project(db: &Connection, id: DeviceId, current: Option<&Entry>) -> Result<(), Error> {
+    db.prepare_cached("DELETE FROM device WHERE device = ?1")?.execute([id.to_string()])?;
+    let Some(Entry { at, body: Body::DeviceNamed(device), .. }) = current else { return Ok(()) };
+    db.prepare_cached("INSERT INTO device (device, name, version) VALUES (?1, ?2, ?3)")?.execute(params![
+        id.to_string(),
+        device.name,
+        at.to_string()
+    ])?;
+    Ok(())
+}

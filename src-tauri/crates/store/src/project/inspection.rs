@@ -1,0 +1,33 @@
+//! Inspections and what they found.
+
+use crate::Error;
+use hosewright_core::check::Verdict;
+use hosewright_core::record::{Arranged, Body};
+use hosewright_core::tag::TagCode;
+use rusqlite::{Connection, params};
+
+pub(super) fn project(db: &Connection, code: &TagCode, inspections: &Arranged) -> Result<(), Error> {
+    db.prepare_cached("DELETE FROM inspection WHERE code = ?1")?.execute([code.to_string()])?;
+    for node in &inspections.nodes {
+        let Body::Inspected(seen) = &node.current.body else { continue };
+        let version = node.current.at.to_string();
+        db.prepare_cached("INSERT INTO inspection (version, code, date) VALUES (?1, ?2, ?3)")?
+            .execute(params![version, code.to_string(), seen.date.to_string()])?;
+        for (position, finding) in (0_i64..).zip(&seen.findings) {
+            db.prepare_cached(
+                "INSERT INTO inspection_finding (version, position, sign, grade) VALUES (?1, ?2, ?3, ?4)",
+            )?
+            .execute(params![version, position, finding.sign, grade(finding.grade)])?;
+        }
+    }
+    Ok(())
+}
+
+/// A verdict as it is stored; its JSON has the same writing.
+const fn grade(verdict: Verdict) -> &'static str {
+    match verdict {
+        Verdict::Pass => "pass",
+        Verdict::Caution => "caution",
+        Verdict::Stop => "stop",
+    }
+}

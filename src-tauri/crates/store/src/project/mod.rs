@@ -1,0 +1,61 @@
+//! From a track of events to the rows that screens read, one module for each kind of thing. Rows
+//! are computed from the whole track and replace what was there, so they do not depend on the order
+//! in which events arrived.
+
+mod assembly;
+mod device;
+mod draft;
+mod inspection;
+mod machine;
+mod note;
+mod overriding;
+mod photo;
+mod place;
+mod policy;
+mod site;
+mod stint;
+mod stock;
+mod withdrawal;
+
+use crate::{Error, log};
+use hosewright_core::record::{Arranged, Entry, Track, arrange};
+use rusqlite::{Connection, params};
+
+/// Computes the rows of one track anew.
+pub(crate) fn track(db: &Connection, track: &Track) -> Result<(), Error> {
+    let key = track.to_string();
+    let arranged = arrange(log::entries(db, &key)?, track.shape());
+    conflicts(db, &key, &arranged)?;
+    match track {
+        Track::Device(id) => device::project(db, *id, current(&arranged)),
+        Track::Site(id) => site::project(db, *id, current(&arranged)),
+        Track::Machine(id) => machine::project(db, *id, current(&arranged)),
+        Track::Hours(id) => machine::project_hours(db, *id, &arranged),
+        Track::Circuit(id) => machine::project_circuit(db, *id, current(&arranged)),
+        Track::Place(id) => place::project(db, *id, current(&arranged)),
+        Track::Made(code) => assembly::project(db, code, current(&arranged)),
+        Track::Whereabouts(code) => stint::project(db, code, &arranged),
+        Track::Inspections(code) => inspection::project(db, code, &arranged),
+        Track::Overrides(code) => overriding::project(db, code, &arranged),
+        Track::Withdrawal(code) => withdrawal::project(db, code, current(&arranged)),
+        Track::Policy(scope) => policy::project(db, scope, current(&arranged)),
+        Track::Stock { store, item, unit } => stock::project(db, (store, item, *unit), &arranged),
+        Track::Photos(about) => photo::project(db, about, &arranged),
+        Track::Notes(about) => note::project(db, about, &arranged),
+        Track::Draft(job) => draft::project(db, *job, &arranged),
+    }
+}
+
+/// The version of a record that stands; none where all were voided.
+fn current(arranged: &Arranged) -> Option<&Entry> {
+    arranged.nodes.first().map(|node| &node.current)
+}
+
+fn conflicts(db: &Connection, key: &str, arranged: &Arranged) -> Result<(), Error> {
+    db.prepare_cached("DELETE FROM conflict WHERE track = ?1")?.execute([key])?;
+    for event in &arranged.conflicts {
+        db.prepare_cached("INSERT INTO conflict (track, event) VALUES (?1, ?2)")?
+            .execute(params![key, event.to_string()])?;
+    }
+    Ok(())
+}

@@ -1,0 +1,45 @@
+//! The devices that wrote in the register.
+
+use crate::{Error, Register, rows};
+use chrono::{DateTime, Utc};
+use hosewright_core::record::DeviceId;
+use schemars::JsonSchema;
+use serde::Serialize;
+use ts_rs::TS;
+
+/// A device that wrote.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema, TS)]
+pub struct Device {
+    /// Which.
+    pub device: DeviceId,
+    /// What people call it.
+    pub name: Option<String>,
+    /// Events it wrote, as far as they have arrived.
+    #[ts(type = "number")]
+    pub events: u64,
+    /// Time of the latest, by its logical clock.
+    pub latest: DateTime<Utc>,
+}
+
+impl Register {
+    /// The devices that wrote, the latest first.
+    ///
+    /// # Errors
+    /// The register can not be read.
+    pub fn devices(&self) -> Result<Vec<Device>, Error> {
+        let mut statement = self.db.prepare_cached(
+            "SELECT e.device, d.name, max(e.number) AS events, max(e.ms) AS ms
+             FROM event e LEFT JOIN device d ON d.device = e.device
+             GROUP BY e.device ORDER BY ms DESC, e.device",
+        )?;
+        let devices = statement.query_map([], |row| {
+            Ok(Device {
+                device: rows::parsed(row, "device")?,
+                name: row.get("name")?,
+                events: rows::unsigned(row, "events")?,
+                latest: DateTime::from_timestamp_millis(row.get("ms")?).unwrap_or_default(),
+            })
+        })?;
+        Ok(devices.collect::<Result<_, _>>()?)
+    }
+}

@@ -1,0 +1,228 @@
+# What a check found: `why-<case>` says what is so, `cure-<case>` what to do about it.
+# $value and $limit carry their unit. Other names: $part, $end, $family, $size, $hose, $rival,
+# $fluid, $tube, $duty, $rule, $by, $reason.
+
+why-hose-missing = No hose is named.
+cure-hose-missing = Name the hose: standard, type and DN.
+why-end-missing = End { $end } is not named.
+cure-end-missing = Name end { $end }: family, size, male or female, straight or elbow.
+why-line-missing = Nobody said what the line does, so suction and oil speed are not looked at.
+cure-line-missing = Say whether it is a pressure, return, suction, case drain, pilot or cylinder line.
+
+# Pressure
+check-part = { $part ->
+    [hose] The hose
+    [A] End A
+    [B] End B
+   *[other] { $part }
+}
+why-working-pressure-missing = The working pressure is not known.
+cure-working-pressure-missing = Read it from the machine's plate or manual, or from a gauge.
+why-relief-missing = The relief setting is not known, so the circuit may go higher than its working pressure.
+cure-relief-missing = Enter the setting of the relief valve or port relief of this circuit.
+why-surge-missing = The highest surge is not known, and a surge counts as pressure.
+cure-surge-missing = Enter the highest peak of this circuit, measured or from the machine's maker.
+why-pressure-ok = { check-part } may carry { $limit }.
+why-pressure-unverified = { check-part } may carry { $limit }, but that figure is recalled and nobody has verified it.
+cure-pressure-unverified = Hold it against your supplier's figure.
+why-pressure-proxy = { check-part } has no rating of its own; { $limit } is the figure of another end with the same thread.
+cure-pressure-proxy = Enter your supplier's rating of this end.
+why-pressure-above-rating = { check-part } may carry { $limit }; the line may see { $value }.
+cure-pressure-above-rating = Choose a part with a higher rating, or enter your supplier's rating if it is higher.
+why-pressure-above-proxy = { check-part } has no rating of its own, and the line may see { $value }, more than the stand-in of { $limit }.
+cure-pressure-above-proxy = Enter your supplier's rating of this end.
+why-pressure-unknown = { check-part } has no known rating, and not known is never unlimited.
+cure-pressure-unknown = { $part ->
+    [hose] Choose a hose whose working pressure is in the tables.
+   *[other] Enter your supplier's rating.
+}
+
+# Temperature
+why-heat-missing = Nobody said how hot the fluid gets.
+cure-heat-missing = Enter the hottest the fluid gets.
+why-heat-ok = { $hose } bears fluid up to { $limit }.
+why-heat-unverified = { $hose } bears fluid up to { $limit }, but that row of the table is not verified.
+cure-heat-unverified = Hold it against your supplier's figure.
+why-heat-above-limit = { $hose } bears fluid up to { $limit }; it gets { $value }.
+cure-heat-above-limit = Choose a hose for hotter fluid, or find out why the fluid gets so hot.
+why-fluid-heat-ok = With { $fluid } this hose bears up to { $limit }.
+why-fluid-heat-unverified = With { $fluid } this hose bears up to { $limit }, but that figure is not verified.
+cure-fluid-heat-unverified = Ask your supplier how hot this fluid may get in this hose.
+why-fluid-heat-above-limit = With { $fluid } this hose bears up to { $limit }; the fluid gets { $value }.
+cure-fluid-heat-above-limit = Choose a hose made for this fluid at that heat.
+why-cold-missing = Nobody said how cold the fluid gets.
+cure-cold-missing = Enter the coldest the fluid gets: a cold start in winter counts.
+why-cold-ok = { $hose } bears cold down to { $limit }.
+why-cold-unverified = { $hose } bears cold down to { $limit }, but that row of the table is not verified.
+cure-cold-unverified = Hold it against your supplier's figure.
+why-cold-below-limit = { $hose } bears cold down to { $limit }; it gets { $value }.
+cure-cold-below-limit = Choose a hose for lower temperatures.
+why-frost-ok = { $fluid } stays above { $limit }.
+why-frost-unverified = { $fluid } stays above { $limit }, but that limit is not verified.
+cure-frost-unverified = Ask your supplier how cold this fluid may get in this hose.
+why-frost-below-limit = { $fluid } may not get colder than { $limit } in this hose; it gets { $value }.
+cure-frost-below-limit = Keep the line from freezing, or use another fluid and hose.
+why-ambient-missing = Nobody said how hot the air round the hose gets.
+cure-ambient-missing = Enter the hottest air round the hose: an engine or an exhaust nearby counts.
+why-ambient-ok = The air stays within the { $limit } of { $hose }.
+why-ambient-unverified = The air stays within the { $limit } of { $hose }, but that row of the table is not verified.
+cure-ambient-unverified = Hold it against your supplier's figure.
+why-ambient-above-limit = The air gets { $value }; { $hose } bears { $limit }.
+cure-ambient-above-limit = Route the hose away from the heat or shield it, or choose a hotter hose.
+
+# Fluid
+why-fluid-missing = Nobody said what flows in it.
+cure-fluid-missing = Enter the fluid by its class (HM, HFC) or name; the machine's plate or manual has it.
+why-fluid-unknown = { $fluid } is not in the tables, so nothing is known of what it does to the hose.
+cure-fluid-unknown = Name the fluid by its class (HM, HFC); if it has none, ask the supplier of the hose.
+why-fluid-excluded = The standard of { $hose } excludes { $fluid }.
+cure-fluid-excluded = Choose a hose made for { $fluid }.
+why-fluid-not-named = The standard of { $hose } does not name { $fluid }.
+cure-fluid-not-named = Ask your supplier whether this hose is released for { $fluid }.
+why-fluid-tube-unknown = The tube of { $hose } is not known, so { $fluid } may destroy it.
+cure-fluid-tube-unknown = Choose a hose whose tube is in the tables.
+why-fluid-unrated = Nothing is known of { $fluid } in a tube of { $tube }.
+cure-fluid-unrated = Choose a hose whose tube is known to stand { $fluid }.
+why-fluid-destroys-tube = { $fluid } destroys a tube of { $tube }.
+cure-fluid-destroys-tube = Choose a hose with a tube that stands { $fluid }.
+why-fluid-limited = A tube of { $tube } stands { $fluid } only for weak duty.
+cure-fluid-limited = Ask your supplier whether this hose is released for { $fluid }.
+why-fluid-unverified = A tube of { $tube } is said to stand { $fluid }, but nobody has verified it.
+cure-fluid-unverified = Ask your supplier whether this hose is released for { $fluid }.
+why-fluid-ok = A tube of { $tube } stands { $fluid }.
+why-out-of-scope = { $line ->
+    [brake-line] { $fluid }: brakes of road vehicles are refused. They have their own standards, hose and approvals.
+    [steam] { $fluid }: steam is refused. It needs a rubber of its own and hose that bursts at ten times its pressure.
+    [compressed-air] { $fluid }: compressed air and gas are refused. Gas stores far more energy than oil, and hydraulic hose is not rated for it.
+    [fuel-gas] { $fluid }: fuel gas is refused. It needs approved hose and licensed practice; a leak explodes.
+    [refrigerant] { $fluid }: refrigerant is refused. It goes through hydraulic hose and boils in it.
+    [oxygen] { $fluid }: oxygen is refused. Oil in an oxygen line catches fire.
+    [water-jetting] { $fluid }: water jetting is refused. Its hoses have their own standards, and the jet cuts.
+   *[other] { $fluid } is refused: it is another trade's, with rules of its own.
+}
+cure-out-of-scope = Send it to whoever is licensed or equipped for such lines.
+
+# Bend
+why-bend-missing = The bend is not checked: nobody said how tight it is.
+cure-bend-missing = Measure the tightest radius at the inside of the bend, or work out the route.
+why-bend-ok = { $hose } may be bent to { $limit } at the inside; it is bent to { $value }.
+why-bend-unverified = { $hose } may be bent to { $limit } at the inside, but that figure is recalled and nobody has verified it.
+cure-bend-unverified = Hold it against your supplier's figure.
+why-bend-too-tight = The bend is { $value } at the inside; { $hose } needs { $limit }.
+cure-bend-too-tight = Choose a hose that bends tighter, an elbow end, or a longer route.
+why-bend-limit-unknown = How tight { $hose } may be bent is not known, and not known is never unlimited.
+cure-bend-limit-unknown = Choose a hose whose bend radius is in the tables.
+
+# Duties of the place
+why-duty-ok = The { $duty } duty of the place is kept.
+why-duty-cover-missing = The place asks for { $duty } hose, and the spec does not say that this hose is.
+cure-duty-cover-missing = Choose a hose that is printed or marked as { $duty }, and say so in the spec.
+why-duty-wire-conducts = The place asks for { $duty } hose, and this hose has, or may have, wire in it. Near power lines that can kill.
+cure-duty-wire-conducts = Choose a textile hose marked as { $duty }.
+
+# Suction
+why-vacuum-missing = Nobody said how deep the vacuum gets; { $hose } bears { $limit }.
+cure-vacuum-missing = Enter the lowest absolute pressure at the pump's inlet.
+why-vacuum-ok = { $hose } bears a vacuum down to { $limit }.
+why-vacuum-unverified = { $hose } bears a vacuum down to { $limit }, but that figure is recalled and nobody has verified it.
+cure-vacuum-unverified = Hold it against your supplier's figure.
+why-vacuum-too-deep = The line goes down to { $value }; { $hose } bears { $limit } and collapses below.
+cure-vacuum-too-deep = Choose a suction hose for a deeper vacuum, or a larger bore.
+why-vacuum-unrated = { $hose } has no vacuum rating and may collapse.
+cure-vacuum-unrated = Choose a suction hose with a vacuum rating.
+why-suction-helix-ok = A helix holds the hose open.
+why-suction-helix-missing = { $hose } has no helix that holds it open under suction.
+cure-suction-helix-missing = Choose a suction hose with a helix.
+
+# Flow
+why-flow-missing = The oil speed is not checked: nobody said how much flows.
+cure-flow-missing = Enter the flow of the pump or valve.
+why-flow-ok = The oil runs at { $value }; up to { $limit } is usual in such a line.
+why-flow-too-fast = The oil runs at { $value }; up to { $limit } is usual in such a line. It gets hot and loses pressure.
+cure-flow-too-fast = Choose a larger bore, or take it on with your name and reason.
+
+# Ends
+why-end-ok = End { $end } is settled: { $family } { $size }.
+why-end-not-read = Nothing was read that says end { $end } is { $family } { $size }.
+cure-end-not-read = Gauge the old end and the machine's half, thread and seat, before it is made.
+why-end-unsettled = End { $end } is not settled. A wrong end can screw on and blow off.
+cure-end-unsettled = Take the next reading, gauge the machine's half, or replace both halves.
+why-end-differs = What was read of end { $end } is not { $family } { $size }.
+cure-end-differs = Take the end that was read, or replace both halves.
+why-end-gender-missing = Nobody said whether end { $end } is male or female.
+cure-end-gender-missing = Say which half end { $end } is.
+why-end-form-missing = Nobody said whether end { $end } is straight or an elbow.
+cure-end-form-missing = Say the form of end { $end }.
+why-end-drop-missing = End { $end } is bent and its drop is not known. A wrong drop does not fit.
+cure-end-drop-missing = Measure the drop from the hose's axis to the centre of the sealing face.
+why-size-ok = End { $end } ({ $family } { $size }) is of the hose's size.
+why-size-jump = End { $end } ({ $family } { $size }) goes with { $value }, the hose is { $limit }: a jump size.
+cure-size-jump = Check that the jump size is meant and that your supplier has it.
+why-size-unknown = The tables do not say which hose size end { $end } ({ $family } { $size }) goes with.
+cure-size-unknown = Check with your supplier that this end is made for this hose size.
+
+# The original
+why-original-missing = Nothing is known of the hose that was there.
+cure-original-missing = Read what is left of its printing, or measure it, before you trust the replacement.
+why-original-unknown = The hose that was there may be none of the tables'.
+cure-original-unknown = Take more readings, or find the machine's parts list.
+why-original-pressure-ok = { $hose } carries at least the { $limit } of { $rival }.
+why-original-pressure-above = It may have been { $rival }, which carries { $limit }; { $hose } carries { $value }.
+cure-original-pressure-above = Settle what it was, or choose a hose that carries as much.
+why-original-pressure-unknown = It may have been { $rival }, and what that carries is not known.
+cure-original-pressure-unknown = Find the pressure printed on the old hose, or the machine's parts list.
+why-printed-pressure-ok = { $hose } carries at least the { $limit } printed on or recorded for the old hose.
+why-printed-pressure-above = The old hose carried { $limit }; { $hose } carries { $value }.
+cure-printed-pressure-above = Choose a hose that carries as much as the old one.
+why-original-bore-ok = { $hose } is of the size that was there.
+why-original-bore-larger = It may have been { $rival }, { $limit }; { $hose } is smaller and chokes the line.
+cure-original-bore-larger = Settle what it was, or choose the larger bore.
+why-original-bore-smaller = It may have been { $rival }, { $limit }; { $hose } is larger.
+cure-original-bore-smaller = Settle what it was, and check that the larger hose fits and bends.
+why-original-heat-ok = { $hose } bears the { $limit } of { $rival }.
+why-original-heat-above = It may have been { $rival }, which bears { $limit }; { $hose } bears { $value }.
+cure-original-heat-above = Enter how hot the fluid gets, or choose a hose that bears as much.
+why-original-heat-measured = It may have been { $rival }, which bears { $limit }; { $hose } bears { $value }, enough for the heat you gave.
+cure-original-heat-measured = Make sure the heat you gave is the hottest it gets.
+why-original-cold-ok = { $hose } bears the cold of { $limit } of { $rival }.
+why-original-cold-below = It may have been { $rival }, which bears { $limit }; { $hose } bears { $value }.
+cure-original-cold-below = Enter how cold the fluid gets, or choose a hose that bears as much.
+why-original-cold-measured = It may have been { $rival }, which bears { $limit }; { $hose } bears { $value }, enough for the cold you gave.
+cure-original-cold-measured = Make sure the cold you gave is the coldest it gets.
+why-original-bend-ok = { $hose } bends as tight as { $rival }, { $limit }.
+why-original-bend-tighter = It may have been { $rival }, which bends to { $limit }; { $hose } does not, and nobody measured the bend.
+cure-original-bend-tighter = Measure the tightest radius at the inside of the bend, or choose a hose that bends as tight.
+why-original-vacuum-ok = { $hose } bears the vacuum of { $rival }, { $limit }.
+why-original-vacuum-deeper = It may have been { $rival }, a suction hose; { $hose } is none, and nobody said what the line does.
+cure-original-vacuum-deeper = Say what the line does, or choose a suction hose.
+why-original-vacuum-not-asked = It may have been { $rival }, a suction hose; { $hose } is none.
+cure-original-vacuum-not-asked = Make sure that nothing sucks on this line.
+
+# Length and turn
+why-length-missing = The overall length is not known.
+cure-length-missing = Measure from sealing point to sealing point, nuts pushed back.
+why-cutoff-missing = The cut-off of end { $end } is not known, so the cut length is not either.
+cure-cutoff-missing = Take it from your supplier's table, or measure a new end from sealing point to hose stop.
+why-cut-length-ok = { $value } of hose is cut.
+why-cut-length-impossible = The cut-offs are as long as the whole: { $value } of hose would be left.
+cure-cut-length-impossible = Measure the overall length and both cut-offs again.
+why-length-tolerance-unknown = The practice gives no tolerance for this size and length.
+cure-length-tolerance-unknown = Agree one with whoever ordered it.
+why-turn-ok = The turn between the two elbows is { $value }.
+why-turn-missing = Both ends are bent and the turn between them is not known.
+cure-turn-missing = Look along the hose from A to B with A's elbow up; read the angle clockwise to B's elbow.
+
+# Overrides
+why-override-taken = { $by } takes this on: { $reason }
+cure-override-taken = Nothing, as long as the reason holds.
+why-override-refused = { $rule } may not be overridden.
+cure-override-refused = Cure what it says. Only limits of prudence can be taken on with a name and a reason.
+why-override-unsigned = The override of { $rule } has no name or no reason.
+cure-override-unsigned = Give both: who takes it on, and why.
+
+# Other hoses
+why-alternative-twin-ok = { $hose } is named as its equal by the standards' own cross references.
+why-alternative-pressure-ok = It carries more: { $value } against { $limit }.
+why-alternative-bend-ok = It bends tighter: { $value } against { $limit }.
+why-alternative-same = What speaks against your hose speaks against this one just the same.
+cure-alternative-same = Cure that first.

@@ -1,0 +1,24 @@
+# Words on labels and sheets of paper. Labels are small: keep these short.
+label-pressure = { $pressure } max
+label-pressure-unknown = pressure not known
+label-proved = proved { $pressure }
+label-not-proved = NOT PROVED
+label-no-rig = NOT PROVED: no rig
+label-non-conductive = NON-CONDUCTIVE
+label-flame-resistant = FLAME-RESISTANT
+label-antistatic = ANTISTATIC
+label-length = length { $length }
+label-length-and-turn = length { $length }, turn { $turn }°
+label-made = made { $date }
+label-adapter = adapter: { $name }
+label-male = male
+label-female = female
+label-elbow = { $angle }° elbow
+label-form-straight = straight
+label-form-compact90 = compact 90° elbow
+label-form-standpipe = standpipe
+label-form-banjo = banjo
+label-caution = The maker's instructions come first.
+
+sheet-page = { $page } of { $pages }
+sheet-caution = Caution
