@@ -5,7 +5,7 @@ import { afterEach, describe, expect, it } from 'vitest';
 import { wordIds } from './ids';
 import { spoken } from './language.svelte';
 import { catalogueFiles, say, sayCode } from './words';
-import { angle, decimalSign, fixed, inches, length, number, percent, pressure, signed } from './number';
+import { angle, decimalSign, fixed, inches, length, number, percent, pressure, quantity, signed } from './number';
 
 const ours = (file: string) => file === 'common.ftl' || file.startsWith('ui-');
 const messages = (text: string) => [...text.matchAll(/^([a-zA-Z][\w-]*) *=/gm)].map((match) => match[1] ?? '');
@@ -89,6 +89,17 @@ describe('numbers', () => {
     expect(pressure(206.8)).toBe('207\u00a0bar (3000\u00a0psi)');
     expect(pressure(413.7, 'psi')).toBe('6000\u00a0psi (414\u00a0bar)');
     expect(pressure(5)).toBe('5\u00a0bar (73\u00a0psi)');
+  });
+
+  it('take as many decimals as their unit is read to', () => {
+    expect([quantity(206.8, 'bar'), quantity(20.64, 'mm'), quantity(88.4, 'C'), quantity(7.62, 'm/s')]).toEqual([
+      '207\u00a0bar (3000\u00a0psi)',
+      '20.6\u00a0mm',
+      '88\u00a0°C',
+      '7.6\u00a0m/s',
+    ]);
+    expect(quantity(22.5, 'deg')).toBe('22.5°');
+    expect(quantity(1.234, '')).toBe('1.23');
   });
 
   it('write inches as the nearest fraction in lowest terms', () => {
