@@ -25,6 +25,16 @@ describe('the catalogues', () => {
     }
   });
 
+  it('say each thing once: two files of a language share no id', () => {
+    for (const language of new Set(catalogueFiles.map((it) => it.language))) {
+      const ids = catalogueFiles.filter((it) => it.language === language).flatMap((it) => messages(it.text));
+      expect(
+        ids.filter((id, index) => ids.indexOf(id) !== index),
+        language,
+      ).toEqual([]);
+    }
+  });
+
   it('have every id that the ui names', () => {
     const known = new Set(catalogueFiles.filter((it) => it.language === 'en').flatMap((it) => messages(it.text)));
     const missing = sources('src').flatMap(([path, text]) =>
