@@ -99,6 +99,24 @@ export function angle(degrees: number, decimals = 0): string {
   return `${number(degrees, decimals)}\u00b0`;
 }
 
+/** A number with its unit, with as many decimals as that unit is read to. A pressure has psi beside it. */
+export function quantity(value: number, unit: string): string {
+  switch (unit) {
+    case 'bar':
+      return pressure(value);
+    case 'mm':
+      return length(value, 1);
+    case 'C':
+      return withUnit(number(value, 0), '°C');
+    case 'deg':
+      return angle(value, 1);
+    case '':
+      return number(value, 2);
+    default:
+      return withUnit(number(value, 1), unit);
+  }
+}
+
 /** The figure of a percentage that never rounds a doubt away: 99.96 % is no 100 %, 0.4 % is no 0 %. */
 export function percentFigure(probability: number): string {
   const percent = probability * 100;

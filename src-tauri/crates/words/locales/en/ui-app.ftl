@@ -18,7 +18,6 @@ title-this-phone = This phone
 title-first = First hose
 title-no-signal = No signal
 title-ready = Ready
-title-kept = Kept
 
 ## First run
 first-title = Nothing drawn yet.

@@ -41,25 +41,15 @@ lookalike-title = Look-alike: { $name }
 ## Findings
 finding-source = { $source } · { $basis }
 finding-limit-from = Limit from { $source }
-basis-published = published
 basis-published-means = stands in the source named and was read there
-basis-derived = derived
 basis-derived-means = computed from a published formula
-basis-reference-library = computed
 basis-reference-library-means = computed by the library named
-basis-common-practice = common practice
 basis-common-practice-means = a rule of the trade with no single source
-basis-memory = unverified
 basis-memory-means = recalled and not yet checked against its source
-basis-lower-of-two = lower of two
 basis-lower-of-two-means = two printed figures differ; the lower one stands
-basis-bounded = bounded
 basis-bounded-means = set from the printed figures of the neighbouring sizes
-basis-proxy = stand-in
 basis-proxy-means = another end with the same thread; never enough for a pass
-basis-none = not known
 basis-none-means = stops until you enter your supplier’s figure
-basis-yours = yours
 basis-yours-means = entered by you
 
 ## Ratings and service
