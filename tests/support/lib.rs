@@ -4,7 +4,7 @@ pub mod calibration;
 pub mod find_figures;
 pub mod flow_figures;
 pub mod life_figures;
-pub mod surge_figures;
 pub mod route_figures;
+pub mod surge_figures;
 pub mod vectors;
 pub mod viscosity_figures;

@@ -64,7 +64,7 @@ pub fn percent(probability: f64) -> String {
         "0 %".to_owned()
     } else if percent < 1.0 {
         "<1 %".to_owned()
-    } else if percent >= 99.5 && percent < 100.0 {
+    } else if (99.5..100.0).contains(&percent) {
         ">99 %".to_owned()
     } else {
         format!("{} %", number(percent, 0))
