@@ -139,7 +139,8 @@ fn a_place_shows_every_hose_that_sat_there() {
         .iter()
         .map(|stay| (fleet::short(stay.code), stay.cause.as_deref(), stay.off_date))
         .collect();
-    assert_eq!(stays, [(OLD, Some("ABR"), Some(day("2024-06-02"))), ("A1", None, Some(day("2026-11-25")))]);
+    let expected = [(OLD.to_owned(), Some("ABR"), Some(day("2024-06-02"))), ("A1".to_owned(), None, Some(day("2026-11-25")))];
+    assert_eq!(stays, expected);
     assert_eq!(kept.register.stays().expect("reads").len(), 2);
 }
 
