@@ -1,6 +1,12 @@
 //! One binary with a module for each thing a user gets. A file in this folder that is not named
 //! here would never run: `every_test_file_is_named` holds that none is forgotten.
 
+#![allow(
+    clippy::expect_used,
+    clippy::unwrap_used,
+    reason = "a test or a bench that can not go on must panic"
+)]
+
 mod catalogue;
 mod check;
 mod contract;

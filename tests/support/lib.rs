@@ -1,5 +1,11 @@
 //! Helpers that the tests share, and the comparisons with check values that stand in the figures.
 
+#![allow(
+    clippy::expect_used,
+    clippy::unwrap_used,
+    reason = "a test or a bench that can not go on must panic"
+)]
+
 pub mod calibration;
 pub mod find_figures;
 pub mod flow_figures;

@@ -65,7 +65,7 @@ fn nothing_of_a_batch_is_written_when_one_of_it_is_refused() {
     let mut kept = begin(1);
     write(&mut kept, fleet::fleet());
     let before = kept.register.dump().expect("reads");
-    let batch = [fleet::a_site(2, "South"), fleet::fitted("NO-SUCH", 1, "2026-11-25")];
+    let batch = [fleet::a_site(2, "South"), fleet::fitted("N0SACH", 1, "2026-11-25")];
     assert!(kept.register.append(batch, now()).is_err());
     assert_eq!(kept.register.dump().expect("reads"), before);
 }

@@ -1,4 +1,5 @@
 //! How long a routing takes: one pose from nothing, one that follows from its neighbour, and a travel.
+#![allow(missing_docs, reason = "criterion's macros make public functions without documentation")]
 
 use criterion::{Criterion, black_box};
 use hosewright_core::quantity::Millimetres;

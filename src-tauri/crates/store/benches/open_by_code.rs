@@ -1,5 +1,11 @@
 //! How long a technician waits: a hose by its code, a machine, search and the due list, in a
 //! register of ten thousand hoses; and one record written to the disk.
+#![allow(missing_docs, reason = "criterion's macros make public functions without documentation")]
+#![allow(
+    clippy::expect_used,
+    clippy::unwrap_used,
+    reason = "a test or a bench that can not go on must panic"
+)]
 
 use chrono::{DateTime, NaiveDate};
 use criterion::{Criterion, criterion_group, criterion_main};

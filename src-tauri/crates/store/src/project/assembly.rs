@@ -46,7 +46,7 @@ mod tests {
     #[test]
     fn a_hose_is_found_by_code_size_ends_and_length() {
         let made: Assembly = serde_json::from_value(serde_json::json!({
-            "code": "7KQ4M-2XR9D-2",
+            "code": "7KQ4M-2XR9D-D",
             "spec": {
                 "hose": {"standard": "EN 853", "type": "2SN", "dn": 16},
                 "ends": [{"role": "A", "family": "JIC 37 flare", "size": "-10"}],
@@ -57,6 +57,6 @@ mod tests {
             "program": "test"
         }))
         .expect("an assembly");
-        assert_eq!(folded(&made), "7kq4m-2xr9d-2 7kq4m2xr9d2 en 853 2sn dn16 jic 37 flare -10 1240");
+        assert_eq!(folded(&made), "7kq4m-2xr9d-d 7kq4m2xr9dd en 853 2sn dn16 jic 37 flare -10 1240");
     }
 }
