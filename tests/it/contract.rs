@@ -1,1 +1,209 @@
-//! (filled by its capability)
+//! The command line's contract: fixed keys, exit codes, errors that name the field.
+
+use assert_cmd::Command;
+use serde_json::{Value, json};
+
+fn hosewright(arguments: &[&str], input: &str) -> (i32, Value, Value) {
+    let mut command = Command::cargo_bin("hosewright").expect("the command line is built");
+    let output = command.args(arguments).write_stdin(input).output().expect("it runs");
+    let read = |bytes: &[u8]| serde_json::from_slice(bytes).unwrap_or(Value::Null);
+    (output.status.code().expect("an exit code"), read(&output.stdout), read(&output.stderr))
+}
+
+fn keys(value: &Value) -> Vec<&str> {
+    value.as_object().map(|object| object.keys().map(String::as_str).collect()).unwrap_or_default()
+}
+
+#[track_caller]
+fn has(value: &Value, wanted: &[&str]) {
+    for key in wanted {
+        assert!(keys(value).contains(key), "`{key}` is missing in {:?}", keys(value));
+    }
+}
+
+#[test]
+fn find_answers_with_its_fixed_keys() {
+    let readings = json!({"hose": {"id_mm": 15.9, "layers": 2}, "ends": [{"role": "A", "gender": "female", "thread_diameter_mm": "13/16 in", "tpi": 14}]});
+    let (exit, answer, _) = hosewright(&["find", "-", "--json"], &readings.to_string());
+    assert_eq!(exit, 0);
+    has(&answer, &["hose", "ends", "unknown", "settled", "next", "catalogue", "program"]);
+    has(&answer["ends"][0], &["role", "candidates", "lookalikes", "unknown"]);
+    has(
+        &answer["ends"][0]["candidates"][0],
+        &["family", "standard", "size", "dash", "thread", "gender", "probability", "also"],
+    );
+    has(&answer["hose"][0], &["standard", "type", "dn", "dash", "probability", "also"]);
+    has(&answer["settled"], &["hose", "A", "B"]);
+    let how = answer["next"][0]["how"].as_str().expect("words");
+    assert!(how.contains(' '), "the next reading says how it is taken: {how}");
+}
+
+fn question() -> Value {
+    json!({
+        "spec": {"hose": {"standard": "EN 853", "type": "2SN", "dn": 16},
+                 "ends": [{"role": "A", "family": "JIC 37 flare", "size": "-10", "gender": "female", "form": "straight", "cutoff_mm": 40},
+                          {"role": "B", "family": "ORFS", "size": "-10", "gender": "female", "form": "straight", "cutoff_mm": 45}],
+                 "overall_length_mm": 1240},
+        "service": {"working_pressure_bar": 185, "relief_bar": 195, "surge_pressure_bar": 200, "fluid": "HM",
+                    "fluid_min_c": -20, "fluid_max_c": 88, "flow_l_min": 60, "line": "pressure", "bend_radius_mm": 230}
+    })
+}
+
+#[test]
+fn check_answers_with_its_fixed_keys() {
+    let (exit, answer, _) = hosewright(&["check", "-", "--json"], &question().to_string());
+    assert_eq!(exit, 0);
+    has(
+        &answer,
+        &[
+            "verdict",
+            "assembly_pressure_bar",
+            "weakest",
+            "cut_length_mm",
+            "length_tolerance_mm",
+            "findings",
+            "alternatives",
+        ],
+    );
+    has(
+        &answer["findings"][0],
+        &["rule", "verdict", "value", "limit", "unit", "why", "cure", "source", "basis"],
+    );
+    assert_eq!((answer["weakest"].as_str(), answer["cut_length_mm"].as_f64()), (Some("A"), Some(1155.0)));
+    assert_eq!(answer["length_tolerance_mm"], json!([-4.0, 12.0]), "DIN 20066, DN up to 25, 630 to 1250 mm");
+}
+
+#[test]
+fn a_stop_ends_with_one_and_makes_no_tag_and_no_sheet() {
+    let mut stopped = question();
+    stopped["service"]["working_pressure_bar"] = json!(250);
+    let folder = tempfile::tempdir().expect("a folder");
+    let (exit, answer, _) = hosewright(&["check", "-", "--json"], &stopped.to_string());
+    assert_eq!((exit, answer["verdict"].as_str()), (1, Some("stop")));
+    for (command, file) in [(vec!["tag", "make", "-"], "label.png"), (vec!["make", "-"], "sheet.pdf")] {
+        let out = folder.path().join(file);
+        let arguments = [command, vec!["--out", out.to_str().expect("text"), "--json"]].concat();
+        let (exit, answer, _) = hosewright(&arguments, &stopped.to_string());
+        assert_eq!((exit, answer["verdict"].as_str(), out.exists()), (1, Some("stop"), false), "{file}");
+    }
+}
+
+#[test]
+fn wrong_input_names_the_field_and_ends_with_two() {
+    let cases = [
+        (vec!["find", "-"], json!({"hose": {"idd_mm": 3}}).to_string(), "hose"),
+        (
+            vec!["check", "-"],
+            json!({"spec": {"hose": {"standard": "EN 853", "type": "9XY", "dn": 16}}}).to_string(),
+            "spec.hose",
+        ),
+        (vec!["flow", "-"], json!({"flow_l_min": -3, "bore_mm": 12}).to_string(), "flow_l_min"),
+        (vec!["find", "-"], "{".to_owned(), ""),
+        (vec!["no-such-command"], String::new(), ""),
+        (vec!["schema", "no-such-command"], String::new(), "name"),
+    ];
+    for (arguments, input, field) in cases {
+        let (exit, _, error) = hosewright(&[arguments.clone(), vec!["--json"]].concat(), &input);
+        assert_eq!(exit, 2, "{arguments:?} {input}");
+        has(&error["error"], &["code", "field", "message"]);
+        let named = error["error"]["field"].as_str().expect("text");
+        assert!(named.starts_with(field), "{arguments:?}: field `{named}`, wanted `{field}`");
+        assert!(!error["error"]["message"].as_str().expect("text").is_empty());
+    }
+}
+
+#[test]
+fn what_is_not_there_ends_with_three_or_four_and_changes_nothing() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let path = |name: &str| folder.path().join(name).to_str().expect("text").to_owned();
+    let blank = path("blank.png");
+    std::fs::write(&blank, blank_picture()).expect("written");
+    assert_eq!(hosewright(&["tag", "read", &blank, "--json"], "").0, 3, "a picture without a tag");
+    assert_eq!(hosewright(&["find", &path("no-such.json"), "--json"], "").0, 4, "a file that is not there");
+    let db = path("none.db");
+    assert_eq!(
+        hosewright(&["register", "--db", &db, "due", "--json"], "").0,
+        4,
+        "a register that is not there"
+    );
+    assert!(!folder.path().join("none.db").exists(), "asking begins no register");
+}
+
+fn blank_picture() -> Vec<u8> {
+    let mut bytes = std::io::Cursor::new(Vec::new());
+    image::GrayImage::from_pixel(200, 200, image::Luma([255]))
+        .write_to(&mut bytes, image::ImageFormat::Png)
+        .expect("a picture");
+    bytes.into_inner()
+}
+
+#[test]
+fn the_whole_job_goes_from_readings_to_a_tag_and_back() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let path = |name: &str| folder.path().join(name).to_str().expect("text").to_owned();
+    let (db, label) = (path("register.db"), path("label.png"));
+    let fleet = concat!(env!("CARGO_MANIFEST_DIR"), "/../demo/fleet.csv");
+    let (exit, imported, _) = hosewright(&["register", "--db", &db, "import", fleet, "--json"], "");
+    assert_eq!((exit, imported["machines"].as_u64(), imported["known"].as_u64()), (0, Some(12), Some(0)));
+    let (exit, made, _) =
+        hosewright(&["tag", "make", "-", "--out", &label, "--dpi", "300", "--json"], &question().to_string());
+    assert_eq!(exit, 0);
+    let (exit, read, _) = hosewright(&["tag", "read", &label, "--json"], "");
+    assert_eq!((exit, &read["code"], &read["spec"]), (0, &made["tag"]["code"], &made["tag"]["spec"]));
+    let code = read["code"].as_str().expect("a code");
+    let assembly = json!({"body": {"kind": "assembly-made", "code": code, "spec": read["spec"], "proof": {"state": "not-proved", "why": "no-rig"},
+                                   "pressure_bar": read["pressure_bar"], "catalogue": read["catalogue"], "program": "test"}});
+    assert_eq!(hosewright(&["register", "--db", &db, "record", "-", "--json"], &assembly.to_string()).0, 0);
+    let (exit, shown, _) =
+        hosewright(&["register", "--db", &db, "show", &code.to_lowercase().replace('-', ""), "--json"], "");
+    assert_eq!((exit, &shown["assembly"]["record"]["spec"]), (0, &read["spec"]));
+    assert_eq!(hosewright(&["register", "--db", &db, "verify", "--json"], "").0, 0);
+}
+
+#[test]
+fn a_list_is_taken_in_whole_or_not_at_all_and_comes_out_again() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let path = |name: &str| folder.path().join(name).to_str().expect("text").to_owned();
+    let (db, other) = (path("one.db"), path("two.db"));
+    let fleet = concat!(env!("CARGO_MANIFEST_DIR"), "/../demo/fleet.csv");
+    assert_eq!(hosewright(&["register", "--db", &db, "import", fleet, "--json"], "").0, 0);
+    for ending in ["csv", "xlsx"] {
+        let list = path(&format!("list.{ending}"));
+        assert_eq!(hosewright(&["register", "--db", &db, "export", &list, "--json"], "").0, 0, "{ending}");
+        let copy = format!("{other}.{ending}");
+        let (exit, taken, error) = hosewright(&["register", "--db", &copy, "import", &list, "--json"], "");
+        assert_eq!((exit, taken["hoses"].as_u64()), (0, Some(143)), "{ending}: {error}");
+        let (_, again, _) = hosewright(&["register", "--db", &copy, "import", &list, "--json"], "");
+        assert_eq!(
+            (again["hoses"].as_u64(), again["known"].as_u64()),
+            (Some(0), Some(143)),
+            "{ending} twice"
+        );
+    }
+    let broken = path("broken.csv");
+    let text = std::fs::read_to_string(fleet).expect("the fleet").replacen("EN 853", "EN 000", 1);
+    std::fs::write(&broken, text).expect("written");
+    let third = path("three.db");
+    let (exit, _, error) = hosewright(&["register", "--db", &third, "import", &broken, "--json"], "");
+    assert_eq!(exit, 2);
+    assert!(error["error"]["message"].as_str().expect("text").contains("row "), "{error}");
+    let (_, due, _) = hosewright(&["register", "--db", &third, "due", "--json"], "");
+    assert_eq!(due["due"], json!([]), "nothing was half taken in");
+}
+
+#[test]
+fn every_command_has_its_schema_kept_in_the_repository() {
+    let kept = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("../src-tauri/crates/api/schemas");
+    for command in hosewright_api::commands::described() {
+        for (part, schema) in [("input", command.input), ("output", command.output)] {
+            let file = kept.join(format!("{}.{part}.json", command.name));
+            let text = std::fs::read_to_string(&file).unwrap_or_default();
+            let made = serde_json::to_string_pretty(schema.as_value()).expect("JSON") + "\n";
+            assert!(
+                text == made,
+                "{} is not as the program has it; run `cargo xtask schemas`",
+                file.display()
+            );
+        }
+    }
+}

@@ -1,3 +1,41 @@
-//! The project's own chores: checks, generated types, figures.
+//! The project's own chores.
 
-fn main() {}
+#![allow(clippy::print_stdout, reason = "a chore tells what it did")]
+
+mod figures;
+mod schemas;
+
+use clap::{Parser, Subcommand};
+use std::process::ExitCode;
+
+/// The project's own chores.
+#[derive(Parser)]
+struct Arguments {
+    #[command(subcommand)]
+    chore: Chore,
+}
+
+#[derive(Subcommand)]
+enum Chore {
+    /// Write the JSON Schema of every command's question and answer.
+    Schemas,
+    /// Print how far the program is from published and reference values.
+    Figures,
+}
+
+fn main() -> ExitCode {
+    let done = match Arguments::parse().chore {
+        Chore::Schemas => schemas::write(),
+        Chore::Figures => {
+            figures::print();
+            Ok(())
+        }
+    };
+    match done {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(error) => {
+            println!("{error}");
+            ExitCode::FAILURE
+        }
+    }
+}
