@@ -156,7 +156,7 @@ fn the_whole_job_goes_from_readings_to_a_tag_and_back() {
     assert_eq!(hosewright(&["register", "--db", &db, "record", "-", "--json"], &assembly.to_string()).0, 0);
     let (exit, shown, _) =
         hosewright(&["register", "--db", &db, "show", &code.to_lowercase().replace('-', ""), "--json"], "");
-    assert_eq!((exit, &shown["assembly"]["record"]["spec"]), (0, &read["spec"]));
+    assert_eq!((exit, &shown["assembly"]["spec"]), (0, &read["spec"]));
     assert_eq!(hosewright(&["register", "--db", &db, "verify", "--json"], "").0, 0);
 }
 
@@ -206,4 +206,21 @@ fn every_command_has_its_schema_kept_in_the_repository() {
             );
         }
     }
+}
+
+#[test]
+fn a_spec_alone_gets_a_tag_that_says_its_service_was_not_checked() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let out = folder.path().join("label.png");
+    let spec = question()["spec"].to_string();
+    let arguments = ["tag", "make", "-", "--out", out.to_str().expect("text"), "--json"];
+    let (exit, made, _) = hosewright(&arguments, &spec);
+    assert_eq!(
+        (exit, made["verdict"].as_str(), made["service_checked"].as_bool()),
+        (0, Some("caution"), Some(false))
+    );
+    assert_eq!(made["tag"]["pressure_bar"].as_f64(), Some(206.0), "the weakest part's rating");
+    assert!(out.exists());
+    let blank = spec.replace("JIC 37 flare", "Banjo metric").replace("\"-10\",\"", "\"x\",\"");
+    assert_ne!(hosewright(&arguments, &blank).0, 0, "an end that is not in the tables gets none");
 }

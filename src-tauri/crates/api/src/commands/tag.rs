@@ -4,6 +4,7 @@ use super::File;
 use super::check::checked;
 use crate::{Answer, Api, ApiError};
 use hosewright_core::check::{Finding, Question, Verdict};
+use hosewright_core::spec::Service;
 use hosewright_core::tag::{self, Assembled, Proof, TagCode, TagContent};
 use hosewright_papers::{DrawingError, Form, Label, LabelError, LabelSize};
 use schemars::JsonSchema;
@@ -36,6 +37,8 @@ fn not_proved() -> Proof {
 pub struct TagMade {
     /// The check's verdict; with a stop there is no tag.
     pub verdict: Verdict,
+    /// Whether it was checked against a service; else the tag carries the rating of the parts alone.
+    pub service_checked: bool,
     /// What the tag says.
     pub tag: Option<TagContent>,
     /// Its text, as a phone shows it.
@@ -44,15 +47,29 @@ pub struct TagMade {
     pub stops: Vec<Finding>,
 }
 
-/// A spec that may be made -> what its tag says.
+/// Cases of the check that say nothing of a spec but that its service was not given.
+const OF_SERVICE: [&str; 2] = ["working-pressure-missing", "fluid-missing"];
+
+/// A spec that may be made -> what its tag says. A spec alone, with no service, gets a tag with the rating
+/// of its parts, and the answer cautions that it was not checked against any service.
 ///
 /// # Errors
 /// Names the field that can not be.
 pub fn make(api: &mut Api, asked: TagQuestion, _: &[u8]) -> Result<Answer<TagMade>, ApiError> {
     let checked = checked(api, &asked.question)?;
-    let stops: Vec<Finding> =
-        checked.findings.into_iter().filter(|finding| finding.verdict == Verdict::Stop).collect();
-    let tag = match checked.verdict {
+    let service_checked = asked.question.service != Service::default();
+    let stops: Vec<Finding> = checked
+        .findings
+        .into_iter()
+        .filter(|finding| finding.verdict == Verdict::Stop)
+        .filter(|finding| service_checked || !OF_SERVICE.contains(&finding.case.key))
+        .collect();
+    let verdict = match (stops.is_empty(), service_checked) {
+        (false, _) => Verdict::Stop,
+        (true, false) => Verdict::Caution,
+        (true, true) => checked.verdict,
+    };
+    let tag = match verdict {
         Verdict::Stop => None,
         _ => Some(TagContent {
             code: asked.code.unwrap_or_else(|| api.new_code()),
@@ -67,7 +84,7 @@ pub fn make(api: &mut Api, asked: TagQuestion, _: &[u8]) -> Result<Answer<TagMad
         }),
     };
     let text = tag.as_ref().map(tag::write);
-    Ok(api.answer(TagMade { verdict: checked.verdict, tag, text, stops }))
+    Ok(api.answer(TagMade { verdict, service_checked, tag, text, stops }))
 }
 
 /// A label to be made.

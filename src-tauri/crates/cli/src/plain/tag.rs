@@ -2,6 +2,7 @@
 
 use super::Plain;
 use super::check::{finding_text, verdict};
+use super::text::wrapped;
 use hosewright_api::commands::tag::{Scan, Scanned, TagMade};
 use hosewright_core::check::Verdict;
 use hosewright_words::Words;
@@ -9,7 +10,8 @@ use hosewright_words::Words;
 impl Plain for TagMade {
     fn plain(&self, words: &Words) -> String {
         match &self.text {
-            Some(text) => format!("{text}\n"),
+            Some(text) if self.service_checked => format!("{text}\n"),
+            Some(text) => format!("{text}\n\n{}\n", wrapped(&words.say("tag-service-unchecked", &[]), 0)),
             None => {
                 let stops: Vec<String> = self.stops.iter().map(|stop| finding_text(stop, words)).collect();
                 format!(

@@ -98,3 +98,4 @@ search-hose = hose
 search-place = place
 search-machine = machine
 search-site = site
+tag-service-unchecked = CAUTION: nothing was said of the service. The tag carries the rating of the parts; whether they suit the line was not checked.
