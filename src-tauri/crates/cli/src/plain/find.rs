@@ -9,6 +9,9 @@ use std::fmt::Write;
 /// Candidates that are shown; the JSON answer has all.
 const SHOWN: usize = 6;
 
+/// Look-alikes that are shown of an end; the rest are counted, and the JSON answer has all.
+const LOOKALIKES: usize = 4;
+
 /// Readings that are proposed; the JSON answer has all.
 const NEXT: usize = 3;
 
@@ -80,7 +83,7 @@ fn candidate(candidate: &EndCandidate) -> Vec<String> {
 }
 
 fn lookalikes(out: &mut String, words: &Words, end: &EndFound) {
-    for pair in &end.lookalikes {
+    for pair in end.lookalikes.iter().take(LOOKALIKES) {
         let text =
             format!("! {} {} {}: {}", words.say("find-lookalike", &[]), pair.family, pair.size, pair.danger);
         let _ = writeln!(out, "{}", wrapped(&text, 2));
@@ -91,6 +94,9 @@ fn lookalikes(out: &mut String, words: &Words, end: &EndFound) {
                 wrapped(&format!("  {} {}", words.say("find-separates", &[]), pair.separates), 2)
             );
         }
+    }
+    if let more @ 1.. = end.lookalikes.len().saturating_sub(LOOKALIKES) {
+        let _ = writeln!(out, "! {}", words.say("find-more-lookalikes", &[("count", &more)]));
     }
     if !end.lookalikes.is_empty() {
         out.push('\n');

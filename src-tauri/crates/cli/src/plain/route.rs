@@ -5,7 +5,7 @@ use super::check::verdict;
 use super::text::{columns, wrapped};
 use hosewright_core::check::Verdict;
 use hosewright_core::quantity::Millimetres;
-use hosewright_core::route::Routed;
+use hosewright_core::route::{Reason, Routed};
 use hosewright_words::{Words, length, number};
 use std::fmt::Write;
 
@@ -25,8 +25,14 @@ impl Plain for Routed {
                 )
             );
         }
+        // Without the outside diameter the inside of the bend is not known, which is not straight.
+        let inside = if self.reasons.contains(&Reason::NoDiameter) {
+            words.say("sheet-not-known", &[])
+        } else {
+            mm(self.min_inside_radius_mm)
+        };
         let mut rows = vec![
-            vec![words.say("route-inside", &[]), mm(self.min_inside_radius_mm)],
+            vec![words.say("route-inside", &[]), inside],
             vec![words.say("route-centre", &[]), mm(self.min_radius_mm)],
             vec![words.say("route-length", &[]), length(self.free_length_mm.get(), 1)],
         ];

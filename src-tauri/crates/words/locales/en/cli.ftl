@@ -99,3 +99,7 @@ search-place = place
 search-machine = machine
 search-site = site
 tag-service-unchecked = CAUTION: nothing was said of the service. The tag carries the rating of the parts; whether they suit the line was not checked.
+find-more-lookalikes = { $count ->
+    [one] One more look-alike is possible; --json lists it.
+   *[other] { $count } more look-alikes are possible; --json lists them.
+}
