@@ -160,21 +160,28 @@ pub fn hoses(catalogue: &Catalogue) -> Vec<Answered> {
         .filter(|case| case.kind == "identify")
         .map(|case| {
             let found = ask(catalogue, &json!({ "hose": hose_readings(&case) }));
-            let classes = found.hose.iter().map(|candidate| {
-                let first = format!("{} {} {}", candidate.standard, candidate.kind, candidate.dn);
-                let also =
-                    candidate.also.iter().map(|name| format!("{} {} {}", name.standard, name.kind, name.dn));
-                (std::iter::once(first).chain(also).collect(), candidate.probability)
-            });
-            Answered {
-                id: case.id,
-                published: vec![format!("{} {} {}", case.expect_standard, case.expect_type, case.expect_dn)],
-                held: held(classes),
-                settled: found.settled.hose,
-                lookalikes: 0,
-            }
+            hose_answered(
+                case.id,
+                format!("{} {} {}", case.expect_standard, case.expect_type, case.expect_dn),
+                &found,
+            )
         })
         .collect()
+}
+
+fn hose_answered(id: String, published: String, found: &Found) -> Answered {
+    let classes = found.hose.iter().map(|candidate| {
+        let first = format!("{} {} {}", candidate.standard, candidate.kind, candidate.dn);
+        let also = candidate.also.iter().map(|name| format!("{} {} {}", name.standard, name.kind, name.dn));
+        (std::iter::once(first).chain(also).collect(), candidate.probability)
+    });
+    Answered {
+        id,
+        published: vec![published],
+        held: held(classes),
+        settled: found.settled.hose,
+        lookalikes: 0,
+    }
 }
 
 fn hose_readings(case: &HoseCase) -> Value {
@@ -207,19 +214,7 @@ pub fn markings(catalogue: &Catalogue) -> Vec<Answered> {
         .filter(|case| !case.standard.is_empty() && !case.dn.is_empty())
         .map(|case| {
             let found = ask(catalogue, &json!({ "hose": { "print": case.marking_string } }));
-            let classes = found.hose.iter().map(|candidate| {
-                let first = format!("{} {} {}", candidate.standard, candidate.kind, candidate.dn);
-                let also =
-                    candidate.also.iter().map(|name| format!("{} {} {}", name.standard, name.kind, name.dn));
-                (std::iter::once(first).chain(also).collect(), candidate.probability)
-            });
-            Answered {
-                id: case.id,
-                published: vec![format!("{} {} {}", case.standard, case.kind, case.dn)],
-                held: held(classes),
-                settled: found.settled.hose,
-                lookalikes: 0,
-            }
+            hose_answered(case.id, format!("{} {} {}", case.standard, case.kind, case.dn), &found)
         })
         .collect()
 }

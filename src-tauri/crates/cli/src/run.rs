@@ -13,10 +13,10 @@ use hosewright_api::commands::register::{
 use hosewright_api::commands::tag::{LabelKind, LabelQuestion, ReadQuestion, TagQuestion};
 use hosewright_api::commands::{self, File, Nothing};
 use hosewright_api::{Api, ApiError};
-use hosewright_core::check::Question;
+use hosewright_core::check::{Question, Verdict};
 use hosewright_core::spec::Spec;
 use hosewright_core::tag::Proof;
-use hosewright_words::{Language, Words};
+use hosewright_words::Language;
 use std::path::Path;
 
 /// Runs what was asked.
@@ -25,54 +25,57 @@ use std::path::Path;
 /// Whatever the command refuses; nothing is changed then.
 pub fn run(arguments: &Arguments) -> Result<Outcome, ApiError> {
     let mut api = Api::new(Language::English, Box::new(Machine));
-    let words = Words::of(Language::English);
     let json = arguments.json;
     match &arguments.command {
         Command::Find { readings } => {
             let answer = commands::find::find(&mut api, input::question(readings)?, &[])?;
-            Outcome::of(&answer, json, &words)
+            Outcome::of(&answer, json, api.words())
         }
         Command::Print { text } => {
             let answer = commands::print::print(&mut api, PrintQuestion { text: text.clone() }, &[])?;
-            Outcome::of(&answer, json, &words)
+            Outcome::of(&answer, json, api.words())
         }
         Command::Check { question } => {
             let answer = commands::check::check(&mut api, input::question(question)?, &[])?;
-            Outcome::of(&answer, json, &words)
+            Outcome::of(&answer, json, api.words())
         }
         Command::Make { question, settings, out, paper } => {
             let question: Question = input::question(question)?;
             let settings = settings.as_deref().map(input::question).transpose()?.unwrap_or_default();
-            make(&mut api, MakeQuestion { question, settings }, out.as_deref(), *paper, json, &words)
+            make(&mut api, MakeQuestion { question, settings }, out.as_deref(), *paper, json)
         }
         Command::Route { ports } => {
             let answer = commands::route::route(&mut api, input::question(ports)?, &[])?;
-            Outcome::of(&answer, json, &words)
+            Outcome::of(&answer, json, api.words())
         }
         Command::Flow { line } => {
             let answer = commands::oil::flow(&mut api, input::question(line)?, &[])?;
-            Outcome::of(&answer, json, &words)
+            Outcome::of(&answer, json, api.words())
         }
         Command::Surge { line } => {
             let answer = commands::oil::surge(&mut api, input::question(line)?, &[])?;
-            Outcome::of(&answer, json, &words)
+            Outcome::of(&answer, json, api.words())
         }
         Command::Life { history } => {
             let answer = commands::life::life(&mut api, Nothing {}, &input::bytes(history)?)?;
-            Outcome::of(&answer, json, &words)
+            Outcome::of(&answer, json, api.words())
         }
         Command::Tag(Tag::Make { spec, out, width_mm, height_mm, dpi }) => {
             let label = Label { out, width_mm: *width_mm, height_mm: *height_mm, dpi: f64::from(*dpi) };
-            tag(&mut api, tag_question(spec)?, &label, json, &words)
+            tag(&mut api, tag_question(spec)?, &label, json)
         }
         Command::Tag(Tag::Read { photo, all, raw }) => {
             let picture = input::bytes(photo)?;
             let answer = commands::tag::read(&mut api, ReadQuestion { raw: *raw }, &picture)
                 .map_err(|error| about(error, photo))?;
-            if *all { Outcome::of(&answer, json, &words) } else { Outcome::of(&answer.first(), json, &words) }
+            if *all {
+                Outcome::of(&answer, json, api.words())
+            } else {
+                Outcome::of(&answer.first(), json, api.words())
+            }
         }
-        Command::Register { db, command } => register(&mut api, db, command, json, &words),
-        Command::Schema { name } => Outcome::of(&Schemas::of(name.as_deref())?, json, &words),
+        Command::Register { db, command } => register(&mut api, db, command, json),
+        Command::Schema { name } => Outcome::of(&Schemas::of(name.as_deref())?, json, api.words()),
         #[cfg(feature = "serve")]
         Command::Serve { db, ui, port } => {
             api.open(db)?;
@@ -94,14 +97,16 @@ fn make(
     out: Option<&Path>,
     paper: Paper,
     json: bool,
-    words: &Words,
 ) -> Result<Outcome, ApiError> {
-    // A stop is an answer, not a wrong input: it is shown as the check shows it.
-    let checked = commands::check::check(api, asked.question.clone(), &[])?;
-    let outcome = Outcome::of(&checked, json, words)?;
-    if outcome.exit != 0 {
-        return Ok(outcome);
-    }
+    let made = match commands::make::make(api, asked.clone(), &[]) {
+        Ok(made) => made,
+        // A stop is an answer, not a wrong input: it is shown as the check shows it.
+        Err(refused) => {
+            let checked = commands::check::check(api, asked.question, &[])?;
+            let stopped = checked.content.verdict == Verdict::Stop;
+            return if stopped { Outcome::of(&checked, json, api.words()) } else { Err(refused) };
+        }
+    };
     if let Some(out) = out {
         let kind = match ending(out).as_str() {
             "pdf" => PaperKind::Pdf,
@@ -112,11 +117,11 @@ fn make(
             Paper::A4 => PaperSize::A4,
             Paper::Letter => PaperSize::Letter,
         };
-        let asked = PaperQuestion { make: asked.clone(), subject: String::new(), paper, kind };
+        let asked = PaperQuestion { make: asked, subject: String::new(), paper, kind };
         let file = commands::make::paper(api, asked, &[])?;
         input::leave(out, &file.bytes)?;
     }
-    Outcome::of(&commands::make::make(api, asked, &[])?, json, words)
+    Outcome::of(&made, json, api.words())
 }
 
 fn ending(path: &Path) -> String {
@@ -156,13 +161,7 @@ struct Label<'a> {
     dpi: f64,
 }
 
-fn tag(
-    api: &mut Api,
-    asked: TagQuestion,
-    label: &Label<'_>,
-    json: bool,
-    words: &Words,
-) -> Result<Outcome, ApiError> {
+fn tag(api: &mut Api, asked: TagQuestion, label: &Label<'_>, json: bool) -> Result<Outcome, ApiError> {
     let kind = match ending(label.out).as_str() {
         "png" => LabelKind::Png,
         "svg" => LabelKind::Svg,
@@ -179,20 +178,66 @@ fn tag(
         )?;
         input::leave(out, &file.bytes)?;
     }
-    Outcome::of(&made, json, words)
+    Outcome::of(&made, json, api.words())
 }
 
-fn register(
-    api: &mut Api,
-    db: &Path,
-    command: &Register,
-    json: bool,
-    words: &Words,
-) -> Result<Outcome, ApiError> {
-    if let Register::Restore { backup } = command {
-        api.restore_from(backup, db)?;
-        return Outcome::of(&commands::register::verify(api, Nothing {}, &[])?, json, words);
+fn register(api: &mut Api, db: &Path, command: &Register, json: bool) -> Result<Outcome, ApiError> {
+    match command {
+        Register::Restore { backup } => api.restore_from(backup, db)?,
+        _ => open(api, db, command)?,
     }
+    match command {
+        Register::Import { list, dry_run } => {
+            let name = list.display().to_string();
+            let answer =
+                commands::register::import(api, Import { name, dry_run: *dry_run }, &input::bytes(list)?)?;
+            Outcome::of(&answer, json, api.words())
+        }
+        Register::Export { out } => export(api, out, json),
+        Register::Record { events } => {
+            let document = hosewright_api::document(&input::text(events)?)?;
+            let events: Vec<RecordEvent> = match document {
+                list @ serde_json::Value::Array(_) => hosewright_api::question(list)?,
+                one => vec![hosewright_api::question(one)?],
+            };
+            Outcome::of(&commands::register::record(api, Record { events }, &[])?, json, api.words())
+        }
+        Register::Show { code } => {
+            let code = code.parse().map_err(|error| ApiError::input("code", error))?;
+            Outcome::of(&commands::register::show(api, ShowQuestion { code }, &[])?, json, api.words())
+        }
+        Register::Due { on } => {
+            Outcome::of(&commands::register::due(api, DueQuestion { on: *on }, &[])?, json, api.words())
+        }
+        Register::Search { words: text } => {
+            let answer = commands::register::search(api, Search { words: text.clone() }, &[])?;
+            Outcome::of(&answer, json, api.words())
+        }
+        Register::Merge { bundle } => Outcome::of(
+            &commands::register::merge(api, Nothing {}, &input::bytes(bundle)?)?,
+            json,
+            api.words(),
+        ),
+        Register::Backup { out } => {
+            api.backup_to(out)?;
+            Outcome::of(&Left::at(out), json, api.words())
+        }
+        Register::Rebuild => {
+            Outcome::of(&commands::register::rebuild(api, Nothing {}, &[])?, json, api.words())
+        }
+        Register::Restore { .. } | Register::Verify => {
+            let answer = commands::register::verify(api, Nothing {}, &[])?;
+            let faults = answer.content.faults.len();
+            if faults > 0 {
+                return Err(ApiError::file(db.display().to_string(), answer.content.faults.join(" ")));
+            }
+            Outcome::of(&answer, json, api.words())
+        }
+    }
+}
+
+/// Opens the register; only commands that write begin one where there is none.
+fn open(api: &mut Api, db: &Path, command: &Register) -> Result<(), ApiError> {
     let begins =
         matches!(command, Register::Import { .. } | Register::Record { .. } | Register::Merge { .. });
     if !begins && !db.exists() {
@@ -201,55 +246,10 @@ fn register(
             format!("there is no register at {}; `import`, `record` or `merge` begin one", db.display()),
         ));
     }
-    api.open(db)?;
-    match command {
-        Register::Import { list, dry_run } => {
-            let name = list.display().to_string();
-            let answer =
-                commands::register::import(api, Import { name, dry_run: *dry_run }, &input::bytes(list)?)?;
-            Outcome::of(&answer, json, words)
-        }
-        Register::Export { out } => export(api, out, json, words),
-        Register::Record { events } => {
-            let document = hosewright_api::document(&input::text(events)?)?;
-            let events: Vec<RecordEvent> = match document {
-                list @ serde_json::Value::Array(_) => hosewright_api::question(list)?,
-                one => vec![hosewright_api::question(one)?],
-            };
-            Outcome::of(&commands::register::record(api, Record { events }, &[])?, json, words)
-        }
-        Register::Show { code } => {
-            let code = code.parse().map_err(|error| ApiError::input("code", error))?;
-            Outcome::of(&commands::register::show(api, ShowQuestion { code }, &[])?, json, words)
-        }
-        Register::Due { on } => {
-            Outcome::of(&commands::register::due(api, DueQuestion { on: *on }, &[])?, json, words)
-        }
-        Register::Search { words: text } => {
-            let answer = commands::register::search(api, Search { words: text.clone() }, &[])?;
-            Outcome::of(&answer, json, words)
-        }
-        Register::Merge { bundle } => {
-            Outcome::of(&commands::register::merge(api, Nothing {}, &input::bytes(bundle)?)?, json, words)
-        }
-        Register::Backup { out } => {
-            api.backup_to(out)?;
-            Outcome::of(&Left::at(out), json, words)
-        }
-        Register::Restore { .. } => Ok(Outcome { text: String::new(), exit: 0 }),
-        Register::Rebuild => Outcome::of(&commands::register::rebuild(api, Nothing {}, &[])?, json, words),
-        Register::Verify => {
-            let answer = commands::register::verify(api, Nothing {}, &[])?;
-            let faults = answer.content.faults.len();
-            if faults > 0 {
-                return Err(ApiError::file(db.display().to_string(), answer.content.faults.join(" ")));
-            }
-            Outcome::of(&answer, json, words)
-        }
-    }
+    api.open(db)
 }
 
-fn export(api: &mut Api, out: &Path, json: bool, words: &Words) -> Result<Outcome, ApiError> {
+fn export(api: &mut Api, out: &Path, json: bool) -> Result<Outcome, ApiError> {
     let kind = match ending(out).as_str() {
         "csv" => ExportKind::Csv,
         "xlsx" => ExportKind::Xlsx,
@@ -258,11 +258,11 @@ fn export(api: &mut Api, out: &Path, json: bool, words: &Words) -> Result<Outcom
         "bundle" => {
             let file = commands::register::export_bundle(api, Nothing {}, &[])?;
             input::leave(out, &file.bytes)?;
-            return Outcome::of(&Left::at(out), json, words);
+            return Outcome::of(&Left::at(out), json, api.words());
         }
         other => return Err(no_such_kind(out, other, "csv, xlsx, json, ics or bundle")),
     };
     let File { bytes, .. } = commands::register::export(api, Export { kind }, &[])?;
     input::leave(out, &bytes)?;
-    Outcome::of(&Left::at(out), json, words)
+    Outcome::of(&Left::at(out), json, api.words())
 }

@@ -1,5 +1,5 @@
 //! The one table of commands: name, function, question and answer. Every way in goes through it, and
-//! the JSON Schema and the TypeScript types are made from it.
+//! the JSON Schemas are made from it.
 
 pub mod check;
 pub mod find;
@@ -47,20 +47,15 @@ pub enum Reply {
 trait IntoReply {
     fn reply(self) -> Result<Reply, ApiError>;
     fn schema() -> Schema;
-    fn typescript(config: &ts_rs::Config) -> String;
 }
 
-impl<T: Serialize + JsonSchema + TS> IntoReply for Answer<T> {
+impl<T: Serialize + JsonSchema> IntoReply for Answer<T> {
     fn reply(self) -> Result<Reply, ApiError> {
         serde_json::to_value(self).map(Reply::Document).map_err(|error| ApiError::input("", error))
     }
 
     fn schema() -> Schema {
         schemars::schema_for!(Self)
-    }
-
-    fn typescript(config: &ts_rs::Config) -> String {
-        format!("Answer<{}>", T::name(config))
     }
 }
 
@@ -71,10 +66,6 @@ impl IntoReply for File {
 
     fn schema() -> Schema {
         schemars::json_schema!({"description": "A file, as bytes.", "type": "string", "format": "binary"})
-    }
-
-    fn typescript(_: &ts_rs::Config) -> String {
-        "Blob".to_owned()
     }
 }
 
@@ -87,10 +78,6 @@ pub struct Described {
     pub input: Schema,
     /// JSON Schema of its answer.
     pub output: Schema,
-    /// TypeScript type of its question.
-    pub input_type: String,
-    /// TypeScript type of its answer.
-    pub output_type: String,
 }
 
 macro_rules! table {
@@ -114,45 +101,15 @@ macro_rules! table {
             }
         }
 
-        /// All commands with their schemas and types.
+        /// All commands with their schemas.
         pub fn described() -> Vec<Described> {
-            let config = &ts_rs::Config::default();
             vec![$(Described {
                 name: $name,
                 input: schemars::schema_for!($input),
                 output: <$output as IntoReply>::schema(),
-                input_type: <$input as TS>::name(config),
-                output_type: <$output as IntoReply>::typescript(config),
             }),*]
         }
-
-        /// Writes the TypeScript types of all questions and answers, a file each.
-        ///
-        /// # Errors
-        /// When a file can not be written.
-        pub fn export_types(config: &ts_rs::Config) -> Result<(), ts_rs::ExportError> {
-            $(<$input as TS>::export_all(config)?;)*
-            $(<$output as ExportTypes>::export_types(config)?;)*
-            Ok(())
-        }
     };
-}
-
-/// Exports the types of an answer.
-trait ExportTypes {
-    fn export_types(config: &ts_rs::Config) -> Result<(), ts_rs::ExportError>;
-}
-
-impl<T: Serialize + JsonSchema + TS + 'static> ExportTypes for Answer<T> {
-    fn export_types(config: &ts_rs::Config) -> Result<(), ts_rs::ExportError> {
-        Self::export_all(config)
-    }
-}
-
-impl ExportTypes for File {
-    fn export_types(_: &ts_rs::Config) -> Result<(), ts_rs::ExportError> {
-        Ok(())
-    }
 }
 
 table! {

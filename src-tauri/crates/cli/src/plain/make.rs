@@ -1,12 +1,10 @@
 //! `make` in plain text: the sheet itself.
 
 use super::Plain;
+use super::text::COLUMNS;
 use hosewright_core::check::Verdict;
 use hosewright_core::make::BuildSheet;
 use hosewright_words::Words;
-
-/// Columns of a terminal.
-const COLUMNS: usize = 80;
 
 impl Plain for BuildSheet {
     fn plain(&self, words: &Words) -> String {

@@ -1,7 +1,7 @@
 //! Lines of at most 80 columns.
 
 /// Columns of a terminal.
-const COLUMNS: usize = 80;
+pub const COLUMNS: usize = 80;
 
 /// A paragraph broken at spaces, each line after the first set in so far.
 pub fn wrapped(text: &str, indent: usize) -> String {

@@ -66,11 +66,6 @@ impl Catalogue {
                 UnknownName::of("dn", &dn.to_string(), sizes().map(|row| row.dn.to_string()).collect())
             })
     }
-
-    /// Whether two nominal diameters name one size: 12 and 13, 6 and 6.3.
-    pub fn is_one_size(&self, a: Dn, b: Dn) -> bool {
-        self.names.one_size(a, b)
-    }
 }
 
 /// Sizes.

@@ -22,6 +22,7 @@ pub use input::CheckError;
 pub use overrides::PRUDENCE;
 
 use crate::catalogue::Catalogue;
+use crate::quantity::Bar;
 use subject::Subject;
 pub(crate) use subject::bent;
 
@@ -46,6 +47,17 @@ pub fn check(catalogue: &Catalogue, question: &Question) -> Result<Checked, Chec
         findings,
         spec: question.spec.clone(),
     })
+}
+
+/// Working pressure of an assembly, its weakest part's, without putting it through the rules. None while a
+/// part's rating is not known.
+///
+/// # Errors
+/// As [`check`].
+pub fn assembly_rating(catalogue: &Catalogue, question: &Question) -> Result<Option<Bar>, CheckError> {
+    input::plausible(question)?;
+    let subject = Subject::of(catalogue, question)?;
+    Ok(rating::assembly(&subject).map(|(pressure, _)| pressure))
 }
 
 /// All findings of a spec, gravest first, in the order of the rules.

@@ -57,7 +57,7 @@ fn size_fits(catalogue: &Catalogue, size: &Size, row: &HoseRow) -> bool {
 fn dn_fits(catalogue: &Catalogue, figure: &str, dn: Dn) -> bool {
     let figure = figure.trim_start_matches('0');
     let read: Option<Dn> = figure.parse().ok();
-    can_be(figure, &dn.to_string()) || read.is_some_and(|read| catalogue.is_one_size(read, dn))
+    can_be(figure, &dn.to_string()) || read.is_some_and(|read| catalogue.one_size(read, dn))
 }
 
 /// Whether a printed nominal diameter is that row's to the letter.

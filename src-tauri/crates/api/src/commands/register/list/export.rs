@@ -6,7 +6,7 @@ use crate::commands::register::{DueQuestion, due};
 use crate::sheet::key;
 use crate::{Api, ApiError};
 use hosewright_core::quantity::{Bar, Degrees, Dn, Millimetres};
-use hosewright_core::record::MachineId;
+use hosewright_core::record::{Assembly, MachineId};
 use hosewright_core::spec::Role;
 use hosewright_papers::{calendar, table};
 use hosewright_store::{Hose, Stay};
@@ -129,13 +129,15 @@ fn cells(stay: &Stay, hose: &Hose, machine: Option<&(String, Option<f64>)>) -> H
     put(column::REMOVED_HOURS, stay.off_hours.map(|hours| hours.to_string()));
     put(column::CAUSE, stay.cause.clone());
     put(column::NOTE, stay.note.clone());
-    let Some(assembly) = hose.assembly.as_ref().map(|made| &made.record) else { return cells };
+    if let Some(made) = &hose.assembly {
+        put_assembly(&made.record, &mut put);
+    }
+    cells
+}
+
+/// The cells of the hose itself.
+fn put_assembly(assembly: &Assembly, mut put: impl FnMut(&'static str, Option<String>)) {
     let (spec, service) = (&assembly.spec, &assembly.service);
-    let mut put = |name: &'static str, value: Option<String>| {
-        if let Some(value) = value {
-            cells.insert(name, value);
-        }
-    };
     put(column::LINE, service.line.map(|line| key(&line)));
     put(column::RELIEF, service.relief_bar.map(|Bar(bar)| bar.to_string()));
     put(column::WORKING, service.working_pressure_bar.map(|Bar(bar)| bar.to_string()));
@@ -159,7 +161,6 @@ fn cells(stay: &Stay, hose: &Hose, machine: Option<&(String, Option<f64>)>) -> H
             put(form, end.form.clone());
         }
     }
-    cells
 }
 
 fn ics(api: &mut Api) -> Result<String, ApiError> {

@@ -3,7 +3,7 @@
 
 use super::row::Row;
 use crate::{Api, ApiError, PROGRAM};
-use hosewright_core::check::{Question, check};
+use hosewright_core::check::{Question, assembly_rating};
 use hosewright_core::record::{
     Assembly, Body, Fitted, HoursRead, Machine, MachineId, NotProved, Place, PlaceId, Proof, Site, SiteId,
     TakenOff,
@@ -122,7 +122,7 @@ impl Plan {
 /// A hose of a list: made elsewhere as far as we know, its pressure that of its weakest part.
 fn assembly(api: &Api, code: TagCode, row: &Row) -> Result<Assembly, ApiError> {
     let question = Question { spec: row.spec.clone(), service: row.service.clone(), ..Question::default() };
-    let checked = check(api.catalogue, &question)?;
+    let pressure_bar = assembly_rating(api.catalogue, &question)?;
     Ok(Assembly {
         code,
         spec: row.spec.clone(),
@@ -131,7 +131,7 @@ fn assembly(api: &Api, code: TagCode, row: &Row) -> Result<Assembly, ApiError> {
         assembled: row.assembled,
         proof: Proof::NotProved { why: NotProved::MadeElsewhere },
         verdict: None,
-        pressure_bar: checked.assembly_pressure_bar,
+        pressure_bar,
         catalogue: api.catalogue.version.clone(),
         program: PROGRAM.to_owned(),
     })
