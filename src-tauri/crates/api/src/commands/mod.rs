@@ -1,5 +1,6 @@
 //! The one table of commands: name, function, question and answer. Every way in goes through it, and
-//! the JSON Schemas are made from it.
+//! the JSON Schemas and the types of the
+//! screens are made from it.
 
 pub mod check;
 pub mod find;
@@ -12,6 +13,7 @@ pub mod register;
 pub mod route;
 pub mod tag;
 
+use crate::typescript::Declarations;
 use crate::{Answer, Api, ApiError, question};
 use schemars::{JsonSchema, Schema};
 use serde::{Deserialize, Serialize};
@@ -23,14 +25,16 @@ use ts_rs::TS;
 #[serde(deny_unknown_fields)]
 pub struct Nothing {}
 
-/// A file that a command leaves.
-#[derive(Debug, Clone, PartialEq, Eq)]
+/// A file that a command leaves. Its bytes go beside the document, never inside it.
+#[derive(Debug, Clone, PartialEq, Eq, TS)]
+#[ts(rename = "FileMade")]
 pub struct File {
     /// A name to save it under.
     pub name: String,
     /// Its MIME type.
     pub mime: &'static str,
     /// Its content.
+    #[ts(skip)]
     pub bytes: Vec<u8>,
 }
 
@@ -99,6 +103,13 @@ macro_rules! table {
                     _ => Err(ApiError::input("", format!("\"{name}\" is no command; there are {}", NAMES.join(", ")))),
                 }
             }
+        }
+
+        /// The types of all commands in TypeScript.
+        pub fn typescript() -> String {
+            let mut declared = Declarations::new();
+            $(declared.command::<$input, $output>($name);)*
+            declared.text()
         }
 
         /// All commands with their schemas.
