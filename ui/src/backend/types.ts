@@ -2373,7 +2373,7 @@ raw: boolean, };
  * On input a number, the trade's writing, or `{"value":..,"error":..}`. Writing in fractions of an
  * inch carries half its step as error: `13/16 in` is 20.6375 mm with an error of 1/32 in.
  */
-export type Reading = number;
+export type Reading = number | string | { value: number | string, error?: number | string };
 
 /**
  * All readings of one job. Every key is optional: a missing reading says nothing.
@@ -2412,7 +2412,7 @@ export type Reason = "below-limit" | "near-limit" | "rival-too-tight" | "twist" 
 /**
  * What is to be written, all or none.
  */
-export type Record = { 
+export type RecordQuestion = { 
 /**
  * In order.
  */
@@ -3272,7 +3272,7 @@ export interface Commands {
   'register.due': { input: DueQuestion; output: Answer<DueList> };
   'register.search': { input: Search; output: Answer<Hits> };
   'register.id': { input: Nothing; output: Answer<Id> };
-  'register.record': { input: Record; output: Answer<Recorded> };
+  'register.record': { input: RecordQuestion; output: Answer<Recorded> };
   'register.import': { input: Import; output: Answer<Imported> };
   'register.export': { input: Export; output: FileMade };
   'register.bundle': { input: Nothing; output: FileMade };

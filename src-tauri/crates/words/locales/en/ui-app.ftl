@@ -18,6 +18,9 @@ title-this-phone = This phone
 title-first = First hose
 title-no-signal = No signal
 title-ready = Ready
+title-kept = Kept
+title-keeping = Keeping
+title-not-kept = Not kept
 
 ## First run
 first-title = Nothing drawn yet.
