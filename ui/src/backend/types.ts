@@ -243,6 +243,23 @@ tighten: Array<Tighten>,
 catalogue: string, };
 
 /**
+ * A cause of failure.
+ */
+export type CauseEntry = { 
+/**
+ * Its code.
+ */
+code: string, 
+/**
+ * Its name.
+ */
+name: string, 
+/**
+ * What it looks like.
+ */
+seen: string, };
+
+/**
  * A temperature in degrees Celsius.
  */
 export type Celsius = number;
@@ -605,6 +622,75 @@ probability: number,
 also: Array<EndName>, };
 
 /**
+ * One size of a family of ends.
+ */
+export type EndEntry = { 
+/**
+ * Family.
+ */
+family: string, 
+/**
+ * Standard.
+ */
+standard: string, 
+/**
+ * Size within the family.
+ */
+size: string, 
+/**
+ * Dash size.
+ */
+dash?: number, 
+/**
+ * Hose size it goes with in the standard.
+ */
+dn?: Dn, 
+/**
+ * Thread as written; none for plain ends.
+ */
+thread?: string, 
+/**
+ * Pitch.
+ */
+pitch_mm?: Millimetres, 
+/**
+ * Threads an inch, where the thread is named so.
+ */
+tpi?: number, 
+/**
+ * Taper thread (1 in 16).
+ */
+taper: boolean, 
+/**
+ * Flank angle of the thread.
+ */
+flank_angle_deg?: Degrees, 
+/**
+ * What seals; more than one where the family is used so.
+ */
+seals: Array<Seal>, 
+/**
+ * Included angle of the seat.
+ */
+seat_included_angle_deg?: Degrees, 
+/**
+ * The halves that can be measured.
+ */
+halves: Array<HalfEntry>, 
+/**
+ * The tube-fitting ceiling; missing is not known, never unlimited.
+ */
+max_pressure_bar?: Bar, 
+/**
+ * Basis of that pressure.
+ */
+pressure_basis: Basis, 
+/**
+ * Basis of the row.
+ */
+basis: Basis, };
+
+/**
  * What one end can be.
  */
 export type EndFound = { 
@@ -926,7 +1012,19 @@ source: string,
 /**
  * How sure the limit is.
  */
-basis: Basis, };
+basis: Basis, 
+/**
+ * Whether it is a limit of prudence, which a person may take on with a name and a reason.
+ */
+prudence: boolean, 
+/**
+ * Words' key, such as `pressure-above-rating`; one that passes ends in `-ok`.
+ */
+case: string, 
+/**
+ * Names put into the words, such as the `part` or `end` it is about.
+ */
+names: { [key in string]: string }, };
 
 /**
  * A hose put on a place.
@@ -952,6 +1050,55 @@ already_there: boolean,
  * Hours on the machine's meter.
  */
 hours?: number | null, };
+
+/**
+ * A four-bolt flange.
+ */
+export type FlangeEntry = { 
+/**
+ * Family, such as `flange 61`.
+ */
+family: string, 
+/**
+ * Standard.
+ */
+standard: string, 
+/**
+ * Size as written.
+ */
+size: string, 
+/**
+ * Dash size.
+ */
+dash?: number, 
+/**
+ * Hose size.
+ */
+dn?: Dn, 
+/**
+ * Metric bolt.
+ */
+bolt_metric?: string, 
+/**
+ * Inch bolt.
+ */
+bolt_inch?: string, 
+/**
+ * Its dimensions.
+ */
+dimensions: { [key in string]: Limits }, 
+/**
+ * Rating; missing is not known, never unlimited.
+ */
+max_pressure_bar?: Bar, 
+/**
+ * Basis of that pressure.
+ */
+pressure_basis: Basis, 
+/**
+ * Basis of the row.
+ */
+basis: Basis, };
 
 /**
  * What the flow does. What can not be known from what was given is none.
@@ -1042,6 +1189,28 @@ kinematic_viscosity_mm2_s: number | null,
 density_kg_m3: number | null, };
 
 /**
+ * A class of fluid.
+ */
+export type FluidEntry = { 
+/**
+ * Its class.
+ */
+class: string, 
+/**
+ * What it is.
+ */
+name: string, 
+/**
+ * What kind of fluid.
+ */
+group: FluidGroup, };
+
+/**
+ * A kind of fluid.
+ */
+export type FluidGroup = "oil" | "water-based" | "water" | "synthetic" | "biodegradable" | "fuel" | "gas" | "other";
+
+/**
  * Ranked candidates for the hose and each end. The probabilities of one list and its `unknown`
  * add to one.
  */
@@ -1084,6 +1253,23 @@ sign: string,
  * How grave.
  */
 grade: Verdict, };
+
+/**
+ * One half of a connection.
+ */
+export type HalfEntry = { 
+/**
+ * Which; none for ends without a thread.
+ */
+gender?: Gender, 
+/**
+ * Shape of its cone.
+ */
+cone?: Cone, 
+/**
+ * Its dimensions.
+ */
+dimensions: { [key in string]: Limits }, };
 
 /**
  * A SHA-256 (FIPS 180-4): of an event or of a photo's bytes.
@@ -1209,6 +1395,47 @@ probability: number,
  * The rest of the class.
  */
 also: Array<HoseName>, };
+
+/**
+ * A hose type.
+ */
+export type HoseEntry = { 
+/**
+ * Standard, such as `EN 853`.
+ */
+standard: string, 
+/**
+ * Type, such as `2SN`.
+ */
+type: string, 
+/**
+ * What carries the pressure; missing where the standard leaves it open.
+ */
+reinforcement?: Reinforcement, 
+/**
+ * Fewest layers of it.
+ */
+layers_min: number, 
+/**
+ * Most layers of it.
+ */
+layers_max: number, 
+/**
+ * Cover, in the table's words.
+ */
+cover: string, 
+/**
+ * Classes of fluid it is made for.
+ */
+fluids: Array<string>, 
+/**
+ * What took its place.
+ */
+superseded_by?: string, 
+/**
+ * Its sizes, smallest first.
+ */
+sizes: Array<HoseSize>, };
 
 /**
  * One inspection.
@@ -1358,6 +1585,39 @@ type: string,
 dn: Dn, };
 
 /**
+ * One size of a hose type.
+ */
+export type HoseSize = { 
+/**
+ * Nominal diameter.
+ */
+dn: Dn, 
+/**
+ * Dash size as printed.
+ */
+dash?: number, 
+/**
+ * Its dimensions.
+ */
+dimensions: { [key in string]: Limits }, 
+/**
+ * Maximum working pressure; missing is not known, never unlimited.
+ */
+max_working_pressure_bar?: Bar, 
+/**
+ * Basis of that pressure.
+ */
+pressure_basis: Basis, 
+/**
+ * Minimum bend radius, at the inside of the bend.
+ */
+min_bend_radius_mm?: Millimetres, 
+/**
+ * Coldest fluid and hottest oil.
+ */
+temperatures_c: [Celsius, Celsius], };
+
+/**
  * A reading of a machine's hour meter.
  */
 export type HoursRead = { 
@@ -1449,6 +1709,27 @@ date: string,
  * What was seen, each with its gravity. Empty: nothing was found.
  */
 findings: Array<Graded>, };
+
+/**
+ * Names or numbers of the instruments in use, as they stand on them; blank where there is none.
+ */
+export type Instruments = { 
+/**
+ * The caliper.
+ */
+caliper: string, 
+/**
+ * The thread gauge.
+ */
+thread_gauge: string, 
+/**
+ * The seat gauge.
+ */
+seat_gauge: string, 
+/**
+ * The tape.
+ */
+tape: string, };
 
 /**
  * Which job.
@@ -1586,6 +1867,11 @@ length_change_pct: [number, number] | null, };
 export type LengthPractice = "din-20066" | "american";
 
 /**
+ * Units of length.
+ */
+export type LengthUnit = "mm" | "inch";
+
+/**
  * How long such hoses last. Times are in the history's unit; an infinite life or bound is none.
  */
 export type Life = { 
@@ -1642,6 +1928,12 @@ survival: Array<[number, number]>, };
  * Where a limit comes from.
  */
 export type LimitFrom = "guide" | { "policy": Scope };
+
+/**
+ * Smallest and largest of a new part. Where the table gives a nominal size alone, both are that size;
+ * where it gives one limit, the other is none.
+ */
+export type Limits = [number | null, number | null];
 
 /**
  * What the line does.
@@ -1850,6 +2142,15 @@ code: string,
 role: Role | null, };
 
 /**
+ * A person to be entered.
+ */
+export type NewPerson = { 
+/**
+ * As the record shows it.
+ */
+name: string, };
+
+/**
  * A reading worth taking.
  */
 export type NextReading = { 
@@ -1992,6 +2293,50 @@ export type PaperSize = "a4" | "letter";
  * What a reading is taken of.
  */
 export type Part = "hose" | "A" | "B";
+
+/**
+ * Everyone with a name.
+ */
+export type People = { 
+/**
+ * By name.
+ */
+people: Array<Person>, };
+
+/**
+ * A person, whom the log knows by id only.
+ */
+export type Person = { 
+/**
+ * Who.
+ */
+id: PersonId, 
+/**
+ * The name; none once it was erased.
+ */
+name: string | null, 
+/**
+ * When the name was entered, in milliseconds since 1970 UTC.
+ */
+ms: number, };
+
+/**
+ * Who was entered.
+ */
+export type PersonAdded = { 
+/**
+ * The id by which the record names them.
+ */
+person: PersonId, };
+
+/**
+ * Whose name is erased.
+ */
+export type PersonErased = { 
+/**
+ * Their id.
+ */
+person: PersonId, };
 
 /**
  * A person, whose name stands beside the log and can be erased.
@@ -2193,6 +2538,11 @@ a: Port | null,
  * The far port; the fitted one unless given.
  */
 b: Port | null, };
+
+/**
+ * Units of pressure.
+ */
+export type PressureUnit = "bar" | "psi";
 
 /**
  * A hose that a print can mean.
@@ -2410,15 +2760,6 @@ origin: Origin | null, };
 export type Reason = "below-limit" | "near-limit" | "rival-too-tight" | "twist" | "no-limit" | "no-diameter";
 
 /**
- * What is to be written, all or none.
- */
-export type RecordQuestion = { 
-/**
- * In order.
- */
-events: Array<RecordEvent>, };
-
-/**
  * One event to be written.
  */
 export type RecordEvent = { 
@@ -2430,6 +2771,15 @@ body: Body,
  * The events it builds on; the register's present state without.
  */
 builds_on?: Array<EventRef> | null, };
+
+/**
+ * What is to be written, all or none.
+ */
+export type RecordQuestion = { 
+/**
+ * In order.
+ */
+events: Array<RecordEvent>, };
 
 /**
  * What was written.
@@ -2612,6 +2962,55 @@ vacuum_kpa_abs: number | null,
  * What the place asks beyond pressure.
  */
 duties: Array<Duty>, };
+
+/**
+ * Settings of this device. What is left out is as it was on the first day.
+ */
+export type Settings = { 
+/**
+ * The unit that lengths are written in first.
+ */
+length_unit: LengthUnit, 
+/**
+ * The unit that pressures are written in first.
+ */
+pressure_unit: PressureUnit, 
+/**
+ * The paper in the printer.
+ */
+paper: PaperSize, 
+/**
+ * Width of a label, 10 to 300 mm.
+ */
+label_width_mm: number, 
+/**
+ * Height of a label, 10 to 300 mm.
+ */
+label_height_mm: number, 
+/**
+ * The label printer's dots an inch, 150 to 1200.
+ */
+label_dpi: number, 
+/**
+ * Whose tolerances lengths are held to.
+ */
+length_practice: LengthPractice, 
+/**
+ * Standard error of the caliper.
+ */
+caliper_error_mm: Millimetres, 
+/**
+ * Standard error of the tape.
+ */
+tape_error_mm: Millimetres, 
+/**
+ * The instruments in use.
+ */
+instruments: Instruments, 
+/**
+ * Who is working; none when nobody said so, or when the name was erased.
+ */
+person: PersonId | null, };
 
 /**
  * Whether one class holds 99 % and no dangerous partner holds 0.1 % or more.
@@ -2946,6 +3345,51 @@ pressure_pa?: number | null,
 volumetric_expansion_cm3_m_mpa?: number | null, };
 
 /**
+ * What can be chosen and drawn.
+ */
+export type Tables = { 
+/**
+ * Threaded and plain ends.
+ */
+ends: Array<EndEntry>, 
+/**
+ * Four-bolt flanges.
+ */
+flanges: Array<FlangeEntry>, 
+/**
+ * Hose types with their sizes.
+ */
+hoses: Array<HoseEntry>, 
+/**
+ * Fluids.
+ */
+fluids: Array<FluidEntry>, 
+/**
+ * Forms of ends, as a spec names them; an elbow of another angle is named like these.
+ */
+forms: Array<string>, 
+/**
+ * Causes of failure.
+ */
+causes: Array<CauseEntry>, 
+/**
+ * What a place can ask of the hose.
+ */
+duties: Array<Duty>, 
+/**
+ * What a line can do.
+ */
+lines: Array<Line>, 
+/**
+ * Keys of the readings of a hose, in the order they are taken.
+ */
+hose_readings: Array<string>, 
+/**
+ * Keys of the readings of an end, in the order they are taken.
+ */
+end_readings: Array<string>, };
+
+/**
  * The code of one tag, unique by 50 random bits. Written `7KQ4M-2XR9D-D`, typed as one likes:
  * lower case, without dashes, `I` or `L` for 1 and `O` for 0.
  */
@@ -3249,6 +3693,7 @@ body: Body, };
 
 /** Every command with its question and answer. */
 export interface Commands {
+  'tables': { input: Nothing; output: Answer<Tables> };
   'find': { input: Readings; output: Answer<Found> };
   'print': { input: PrintQuestion; output: Answer<Printed> };
   'check': { input: Question; output: Answer<Checked> };
@@ -3265,6 +3710,11 @@ export interface Commands {
   'job.keep': { input: Keep; output: Answer<Job> };
   'job.list': { input: Nothing; output: Answer<Jobs> };
   'job.close': { input: Job; output: Answer<Job> };
+  'people.list': { input: Nothing; output: Answer<People> };
+  'people.add': { input: NewPerson; output: Answer<PersonAdded> };
+  'people.erase': { input: PersonErased; output: Answer<PersonErased> };
+  'settings.read': { input: Nothing; output: Answer<Settings> };
+  'settings.write': { input: Settings; output: Answer<Settings> };
   'register.overview': { input: Nothing; output: Answer<Overview> };
   'register.machine': { input: MachineQuestion; output: Answer<MachineSheet> };
   'register.place': { input: PlaceQuestion; output: Answer<PlaceSheet> };

@@ -56,7 +56,10 @@ impl TypeVisitor for Declarations {
             let ident = T::ident(&self.config);
             let declared = format!("{docs}export {}", T::decl(&self.config));
             let old = self.by_name.insert(ident.clone(), declared.clone());
-            assert!(old.is_none_or(|old| old == declared), "two types are called {ident}: rename one with #[ts(rename)]");
+            assert!(
+                old.is_none_or(|old| old == declared),
+                "two types are called {ident}: rename one with #[ts(rename)]"
+            );
         }
     }
 }

@@ -21,6 +21,7 @@ mod project;
 mod query;
 mod rebuild;
 mod rows;
+mod settings;
 mod verify;
 
 pub use append::NewEvent;

@@ -8,9 +8,12 @@ pub mod job;
 pub mod life;
 pub mod make;
 pub mod oil;
+pub mod people;
 pub mod print;
 pub mod register;
 pub mod route;
+pub mod settings;
+pub mod tables;
 pub mod tag;
 
 use crate::typescript::Declarations;
@@ -124,6 +127,7 @@ macro_rules! table {
 }
 
 table! {
+    "tables" => tables::tables: Nothing => Answer<tables::Tables>,
     "find" => find::find: hosewright_core::find::Readings => Answer<hosewright_core::find::Found>,
     "print" => print::print: print::PrintQuestion => Answer<hosewright_core::print::Printed>,
     "check" => check::check: hosewright_core::check::Question => Answer<hosewright_core::check::Checked>,
@@ -140,6 +144,11 @@ table! {
     "job.keep" => job::keep: job::Keep => Answer<job::Job>,
     "job.list" => job::list: Nothing => Answer<job::Jobs>,
     "job.close" => job::close: job::Job => Answer<job::Job>,
+    "people.list" => people::list: Nothing => Answer<people::People>,
+    "people.add" => people::add: people::NewPerson => Answer<people::PersonAdded>,
+    "people.erase" => people::erase: people::PersonErased => Answer<people::PersonErased>,
+    "settings.read" => settings::read: Nothing => Answer<settings::Settings>,
+    "settings.write" => settings::write: settings::Settings => Answer<settings::Settings>,
     "register.overview" => register::overview: Nothing => Answer<register::Overview>,
     "register.machine" => register::machine: register::MachineQuestion => Answer<hosewright_store::MachineSheet>,
     "register.place" => register::place: register::PlaceQuestion => Answer<hosewright_store::PlaceSheet>,
