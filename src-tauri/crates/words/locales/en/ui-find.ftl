@@ -1,0 +1,202 @@
+# Words of finding: what was it?
+
+## Parts
+find-title = What was it?
+find-no-place = Hose in the hand
+find-parts = Parts
+find-part-hose = Hose
+find-part-end = End { $role }
+find-part-mate = Machine’s half of { $role }
+find-tab-hose = Hose
+find-tab-end = { $role }
+find-tab-mate = port { $role }
+find-state-open = open
+find-state-read = { $count } read
+find-state-settled = settled
+find-a-is = Call one end A and tie a rag to it; the other is B. Lengths and turn count from A to B.
+find-mate-why = The port on the machine says what the end had to be. It is the strongest evidence there is.
+
+## Readings
+find-key-print = Print on the cover
+find-key-reinforcement = What carries the pressure
+find-key-layers = Layers
+find-key-id-mm = Bore of the hose
+find-key-cover-od-mm = Ø over the cover
+find-key-reinforcement-od-mm = Ø over the reinforcement
+find-key-cover = Kind of cover
+find-key-overall-length-mm = Overall length
+find-key-gender = What kind of end
+find-key-seal = What seals
+find-key-thread-diameter-mm = Thread Ø
+find-key-thread-diameter-mm-male = Thread Ø, outside
+find-key-thread-diameter-mm-female = Thread Ø, inside
+find-key-pitch-mm = Thread gauge
+find-key-taper = Taper
+find-key-seat-included-angle-deg = Seat angle
+find-key-cone = Shape of the seat
+find-key-flank-angle-deg = Flank angle
+find-key-swivel-hex-mm = Hex of the nut
+find-key-tube-od-mm = Tube Ø
+find-key-male-bore-mm = Bore of the male
+find-key-second-thread-diameter-mm = Second thread Ø
+find-key-threads-apart = Threads between
+find-key-form = How it leaves the hose
+find-key-bolt-long-mm = Bolt spacing, long
+find-key-bolt-short-mm = Bolt spacing, short
+find-key-head-od-mm = Head Ø
+find-key-head-thickness-mm = Head thickness
+
+find-do-print = read the print
+find-do-reinforcement = look at the cut end
+find-do-layers = count the layers
+find-do-id-mm = measure the bore
+find-do-cover-od-mm = measure over the cover
+find-do-reinforcement-od-mm = measure over the reinforcement
+find-do-cover = look at the cover
+find-do-overall-length-mm = tape the overall length
+find-do-gender = look at the end
+find-do-seal = look for the seal
+find-do-thread-diameter-mm = measure the thread
+find-do-pitch-mm = gauge the thread
+find-do-taper = look for taper
+find-do-seat-included-angle-deg = gauge the seat
+find-do-cone = look at the seat
+find-do-flank-angle-deg = gauge the flanks
+find-do-swivel-hex-mm = measure the hex
+find-do-tube-od-mm = measure the tube
+find-do-male-bore-mm = measure the bore
+find-do-second-thread-diameter-mm = measure the thread again
+find-do-threads-apart = count the threads between
+find-do-form = say how it leaves the hose
+find-do-bolt-long-mm = measure the long bolt spacing
+find-do-bolt-short-mm = measure the short bolt spacing
+find-do-head-od-mm = measure the head
+find-do-head-thickness-mm = measure the head’s thickness
+
+find-how-overall-length-mm = Lay the tape from sealing point to sealing point, nuts pushed back. A bent end counts to the centre of its sealing face.
+find-how-form = Hold the hose straight and look at how the end leaves it.
+
+## What a reading can be
+find-is-gender-female = Female
+find-sign-gender-female = thread inside, mostly a nut
+find-is-gender-male = Male
+find-sign-gender-male = thread outside
+find-is-flange = Flange
+find-sign-flange = round head, four bolts
+find-is-seal-cone = Cone, metal on metal
+find-is-seal-o-ring-face = O-ring in the face
+find-is-seal-o-ring-cone = O-ring in a cone
+find-is-seal-o-ring-shoulder = O-ring at the shoulder
+find-is-seal-thread = The thread itself
+find-is-seal-bonded-washer = Bonded washer
+find-is-seal-flat-gasket = Flat gasket
+find-is-seal-inverted-flare = Inverted flare
+find-is-taper-no = Parallel
+find-sign-taper-no = no light under the jaws
+find-is-taper-yes = Taper
+find-sign-taper-yes = light at one end
+find-is-seat-included-angle-deg-24 = 24°
+find-sign-seat-included-angle-deg-24 = 12 a side
+find-is-seat-included-angle-deg-60 = 60°
+find-sign-seat-included-angle-deg-60 = 30 a side
+find-is-seat-included-angle-deg-74 = 74°
+find-sign-seat-included-angle-deg-74 = 37 a side
+find-is-seat-included-angle-deg-90 = 90°
+find-sign-seat-included-angle-deg-90 = 45 a side
+find-is-cone-concave = Hollow
+find-sign-cone-concave = the cone goes in
+find-is-cone-convex = Raised
+find-sign-cone-convex = the cone stands proud
+find-is-flank-angle-deg-60 = 60°
+find-sign-flank-angle-deg-60 = unified, metric
+find-is-flank-angle-deg-55 = 55°
+find-sign-flank-angle-deg-55 = Whitworth, pipe
+find-is-reinforcement-wire-braid = Wire braid
+find-sign-reinforcement-wire-braid = wires cross over and under
+find-is-reinforcement-wire-spiral = Wire spiral
+find-sign-reinforcement-wire-spiral = wires lie side by side
+find-is-reinforcement-textile-braid = Textile
+find-sign-reinforcement-textile-braid = cloth or cord in rubber
+find-is-reinforcement-thermoplastic-textile = Textile on plastic
+find-sign-reinforcement-thermoplastic-textile = cord round a plastic tube
+find-is-reinforcement-ptfe-steel-braid = Steel braid outside
+find-sign-reinforcement-ptfe-steel-braid = bare, round a white tube
+find-is-reinforcement-suction-helix = Helix
+find-sign-reinforcement-suction-helix = one coarse wire, wide apart
+find-is-layers-1 = 1
+find-is-layers-2 = 2
+find-is-layers-4 = 4
+find-is-layers-6 = 6
+find-is-cover-plain = Plain
+find-sign-cover-plain = black rubber, nothing special printed
+find-is-cover-non-conductive = Non-conductive
+find-sign-cover-non-conductive = often orange, or printed
+find-is-cover-flame-resistant = Flame-resistant
+find-is-cover-antistatic = Antistatic
+find-is-form-straight = Straight
+find-is-form-compact90 = Block 90°
+find-is-form-standpipe = Standpipe
+find-is-form-banjo = Banjo
+find-form-elbow = Elbow { $angle }
+find-per-inch = /in
+find-more = { $count } more
+find-tpi = { $count } /in
+find-leaves-in = threads an inch
+find-leaves-mm = pitch in mm
+find-gauge-unit = Unit of the gauge
+find-print-none = Nothing can be read
+find-print-read-as = Read as { $what }
+find-print-unread = Not understood: { $text }
+find-print-fits = { $count ->
+    [one] one hose of the tables fits
+   *[other] { $count } hoses of the tables fit
+ }
+find-print-empty = Type what can still be read, with ? for each worn letter.
+
+## Candidates
+find-candidates = What it can be
+find-nothing-read = Nothing read yet: everything is still possible.
+find-many = { $count } still fit. The likeliest:
+find-few = { $count ->
+    [one] One still fits.
+   *[other] { $count } still fit.
+ }
+find-decides = { $task } tells most.
+find-settled = Settled.
+find-others = { $count } more together { $percent }
+find-more-candidates = All candidates, and why
+find-why = { $name } and the readings
+find-why-back = Back to the candidates
+find-why-none = No reading of this part is kept yet.
+find-why-fits = fits
+find-why-off = { $off } off
+find-why-not = not what was seen
+find-why-no-table = no table value
+find-why-table = table { $range }
+find-also = No reading tells it apart from:
+find-also-count = and { $count } that no reading tells apart
+find-pick = I know it: this one
+find-pick-note = the readings still count in Check
+find-picked = This one stands in the spec.
+find-unpick = Take that back
+
+## Going on
+find-keep = Keep { $value }
+find-next = Next: { $task }
+find-next-part = Next: { $part }, { $task }
+find-skip = Go on
+find-use = Use what was found
+find-use-then-settled = Hose and ends are settled. Next: Check
+find-use-then-open = Not settled: { $parts }. Check stops there.
+find-use-nothing = Nothing is read yet
+find-readings = All readings
+find-readings-of = Readings: { $part }
+find-readings-close = Back to the reading
+find-cant = can’t tell
+find-cant-back = Can’t tell: asked again when tapped
+find-remove = Remove
+find-flange-way = It is a flange
+find-thread-way = It has a thread
+find-not-read = not read
+find-lookalikes-more = { $count } more look-alikes
+find-problem = Not answered
