@@ -3,6 +3,7 @@ import type { Backend, CallError } from '../backend';
 import type { Draft, Overview } from '../backend/types';
 import { Job } from './job.svelte';
 import { Nav } from './nav.svelte';
+import { Settings } from './settings.svelte';
 import { Theme } from './theme.svelte';
 
 /** What every screen shares: where one is, the job in hand, the register at a glance. */
@@ -10,6 +11,8 @@ export class App {
   readonly nav = new Nav();
   readonly theme = new Theme();
   readonly job: Job;
+  /** Units, paper, label and instruments of this device. */
+  readonly settings: Settings;
   /** Sites, machines and counts; null until they are read. */
   overview: Overview | null = $state.raw(null);
   /** Jobs that are not done, the latest first. */
@@ -21,11 +24,12 @@ export class App {
 
   constructor(readonly backend: Backend) {
     this.job = new Job(backend);
+    this.settings = new Settings(backend);
   }
 
   /** Reads the register, and goes on with the job that was in hand when the program ended. */
   async start(): Promise<void> {
-    await this.refresh();
+    await Promise.all([this.refresh(), this.settings.load()]);
     const [latest] = this.drafts;
     if (latest && !this.job.doc) await this.job.open(latest.job, latest.content);
   }
