@@ -1,6 +1,9 @@
 import type { MachineId, PlaceId, TagCode } from '../backend/types';
 import type { PlaceId as BarPlace } from '../components/PlaceIcon.svelte';
 
+/** The sheets of the van; without one, their list. */
+export type VanPart = 'units' | 'instruments' | 'people' | 'backup' | 'records' | 'about';
+
 /** Where a person can be. The job's own step stands in the job, so that it comes back with it. */
 export type Screen =
   | { at: 'job' }
@@ -9,7 +12,7 @@ export type Screen =
   | { at: 'place'; place: PlaceId }
   | { at: 'hose'; code: TagCode }
   | { at: 'due' }
-  | { at: 'van' }
+  | { at: 'van'; part?: VanPart }
   | { at: 'scan' };
 
 /** The place of the bar that a screen belongs to. */
