@@ -1,6 +1,6 @@
 // How parts, readings and their values are said.
 import type { Draft } from '../../components/keypad.svelte';
-import { inches, length, withUnit, angle } from '../../words/number';
+import { angle, inches, length, number, withUnit } from '../../words/number';
 import { say, sayCode } from '../../words/words';
 import { kindOf, roleOf, isMate, type Half, type Key } from './keys';
 import { mmOf, padFor, textOf } from './readings';
@@ -22,12 +22,13 @@ export function keyName(key: Key, gender = ''): string {
 /** What to do, after "Next:" and as a task: `gauge the seat`. */
 export const keyTask = (key: Key): string => sayCode(`find-do-${code(key)}`) ?? keyName(key);
 
-/** Where the tool goes, first sentence and the rest. */
-export function howOf(key: Key, gender = ''): [first: string, rest: string] {
-  const text = sayCode(`find-how-${code(key)}`) ?? sayCode(`how-${key}-${gender}`) ?? sayCode(`how-${key}`) ?? '';
-  const end = text.search(/[.:?!] /);
-  return end < 0 ? [text, ''] : [text.slice(0, end + 1), text.slice(end + 2)];
-}
+/** Where the tool goes, in a few words. */
+export const toolOf = (key: Key, gender = ''): string =>
+  sayCode(`find-tool-${code(key)}-${gender}`) ?? sayCode(`find-tool-${code(key)}`) ?? '';
+
+/** How it is taken and what goes wrong, in full. */
+export const howOf = (key: Key, gender = ''): string =>
+  sayCode(`find-how-${code(key)}`) ?? sayCode(`how-${key}-${gender}`) ?? sayCode(`how-${key}`) ?? '';
 
 /** What a thing picked is called. */
 export const optionName = (key: Key, option: string): string =>
@@ -59,6 +60,23 @@ export function valueText(key: Key, draft: Draft | null): string {
     default:
       return text;
   }
+}
+
+/** A figure on a dimension of a drawing: millimetres without their unit. */
+export function figureText(key: Key, draft: Draft | null): string {
+  const mm = mmOf(key, draft);
+  return mm === null ? valueText(key, draft) : number(mm, 2);
+}
+
+/** Breaks words into lines of about that many letters: drawings have no wrapping of their own. */
+export function inLines(text: string, letters: number): string[] {
+  const lines: string[] = [];
+  for (const word of text.split(' ')) {
+    const last = lines.at(-1);
+    if (last !== undefined && last.length + 1 + word.length <= letters) lines[lines.length - 1] = `${last} ${word}`;
+    else lines.push(word);
+  }
+  return lines;
 }
 
 /** The same length in the other unit. */

@@ -6,7 +6,7 @@ import type { Thread } from '../../drawings/thread';
 import { MM_PER_INCH } from '../../words/number';
 import type { Half, Key } from './keys';
 import { draftOf, mmOf, textOf } from './readings';
-import { band, endRow, flangeRow, isEnd, seatOf, type AnyCandidate } from './tables';
+import { band, endRow, flangeRow, isEnd, seatOf, type AnyCandidate, type Band } from './tables';
 
 type Kept = Given<Readings>;
 
@@ -19,8 +19,10 @@ const LENDS = 0.2;
 
 const mm = (readings: Kept, half: Half, key: Key): number | null => mmOf(key, draftOf(readings, half, key));
 const picked = (readings: Kept, half: Half, key: Key): string => textOf(draftOf(readings, half, key));
-const middle = (limits: readonly [number, number] | null): number | null =>
-  limits ? (limits[0] + limits[1]) / 2 : null;
+function middle(limits: Band | null): number | null {
+  const sides = (limits ?? []).filter((side): side is number => side !== null);
+  return sides.length > 0 ? sides.reduce((sum, side) => sum + side, 0) / sides.length : null;
+}
 
 function pitchOf(readings: Kept, half: Half): number | null {
   const draft = draftOf(readings, half, 'pitch_mm');

@@ -2,11 +2,13 @@
 import type {
   EndCandidate,
   EndEntry,
+  EndName,
   FlangeEntry,
   Found,
   HalfEntry,
   HoseCandidate,
   HoseEntry,
+  HoseName,
   HoseSize,
   Limits,
   Tables,
@@ -18,9 +20,17 @@ import { isMate, roleOf, type Half, type Key } from './keys';
 import { foundEnd } from './spec';
 
 export type AnyCandidate = EndCandidate | HoseCandidate;
-export type Band = readonly [min: number, max: number];
+/** A side that is null has no limit in the tables. */
+export type Band = Limits;
 
 export const isEnd = (candidate: AnyCandidate): candidate is EndCandidate => 'family' in candidate;
+
+/** A candidate as people say it. */
+export function candidateName(candidate: AnyCandidate | EndName | HoseName): string {
+  return 'family' in candidate
+    ? `${candidate.family} ${candidate.size.replace(/^-/, '\u2212')}`
+    : `${candidate.standard} ${candidate.type} DN${candidate.dn}`;
+}
 
 /** One name for each candidate of a list. */
 export const idOf = (candidate: AnyCandidate): string =>
@@ -48,10 +58,7 @@ export function halfRow(row: EndEntry, candidate: EndCandidate, half: Half): Hal
   return row.halves.find((one) => (one.gender ?? null) === wanted) ?? null;
 }
 
-function bandOf(limits: Limits | undefined): Band | null {
-  const [min, max] = limits ?? [null, null];
-  return min === null || max === null ? null : [min, max];
-}
+const bandOf = (limits: Limits | undefined): Band | null => limits ?? null;
 
 /** What the tables give for a reading of a candidate; null where they give none. */
 export function band(tables: Tables | null, candidate: AnyCandidate, half: Half, key: Key): Band | null {
@@ -102,4 +109,12 @@ export function rulerCandidate(tables: Tables | null, candidate: AnyCandidate, h
     band: key ? band(tables, candidate, half, key) : null,
     probability: candidate.probability,
   };
+}
+
+/** How many of the likeliest it takes to hold that share of what the candidates hold together. */
+export function countHolding(candidates: readonly AnyCandidate[], share: number): number {
+  const all = candidates.reduce((sum, one) => sum + one.probability, 0);
+  let held = 0;
+  const last = candidates.findIndex((one) => (held += one.probability) >= share * all);
+  return last < 0 ? candidates.length : last + 1;
 }

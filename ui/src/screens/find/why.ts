@@ -51,13 +51,13 @@ function one(readings: Given<Readings>, tables: Tables | null, candidate: AnyCan
   const limits = band(tables, candidate, half, key);
   const reading = kindOf(key) === 'length' || kindOf(key) === 'gauge' ? rulerReading(readings, half, key) : null;
   if (limits && reading) {
-    const away = Math.max(limits[0] - reading.value, reading.value - limits[1], 0);
+    const [low, high] = limits;
+    const away = Math.max((low ?? -Infinity) - reading.value, reading.value - (high ?? Infinity), 0);
     // Worn and burred parts read a little outside; within the reading's own error nothing speaks against it.
     const within = away <= Math.max(2 * reading.error, kindOf(key) === 'gauge' ? reading.value * 0.01 : 0);
-    const [low, high] = [number(limits[0], 2), number(limits[1], 2)];
     return {
       ...base,
-      table: low === high ? length(limits[0], 2) : `${low}–${length(limits[1], 2)}`,
+      table: rangeText(low, high),
       speaks: within ? 'for' : 'against',
       off: within ? '' : say('find-why-off', { off: length(away, 2) }),
     };
@@ -70,6 +70,12 @@ function one(readings: Given<Readings>, tables: Tables | null, candidate: AnyCan
     speaks: rows.includes(textOf(draft)) ? 'for' : 'against',
     off: '',
   };
+}
+
+function rangeText(low: number | null, high: number | null): string {
+  if (low === null) return say('find-why-most', { limit: length(high ?? 0, 2) });
+  if (high === null) return say('find-why-least', { limit: length(low, 2) });
+  return low === high ? length(low, 2) : `${number(low, 2)}–${length(high, 2)}`;
 }
 
 /** What the tables say can be seen of a candidate, as options of the reading; empty where they do not say. */
