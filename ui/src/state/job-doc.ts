@@ -69,7 +69,7 @@ export interface JobDoc {
   /** What stands in the register already, so that nothing is written twice. */
   written: { made: EventRef | null; fitted: EventRef | null };
   /** Coming off and going on. */
-  fit: { date: string | null; hours: number | null; cause: string | null; note: string };
+  fit: Fitting;
 }
 
 /** A proof test as far as it has come. */
@@ -84,6 +84,20 @@ export interface Proving {
   /** When the gauge was calibrated. */
   calibrated: string | null;
 }
+
+/** Coming off and going on. */
+export interface Fitting {
+  date: string | null;
+  hours: number | null;
+  /** Why the old hose failed, by its code; `NOT_FAILED` where it had not; null is not said yet. */
+  cause: string | null;
+  note: string;
+  /** Which figure each end is tightened by, as the person chose it from the table. */
+  tighten: Partial<Record<Role, string>>;
+}
+
+/** The answer that the old hose had not failed. */
+export const NOT_FAILED = 'none';
 
 /** A proof test that has not begun. */
 export function noProof(): Proving {
@@ -112,6 +126,6 @@ export function emptyJob(): JobDoc {
     assembled: null,
     code: null,
     written: { made: null, fitted: null },
-    fit: { date: null, hours: null, cause: null, note: '' },
+    fit: { date: null, hours: null, cause: null, note: '', tighten: {} },
   };
 }
