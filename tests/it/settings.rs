@@ -4,7 +4,6 @@ use chrono::{DateTime, Utc};
 use hosewright_api::commands::Reply;
 use hosewright_api::{Api, ApiError, Code, World};
 use hosewright_words::Language;
-use rusqlite::Connection;
 use serde_json::{Value, json};
 use std::path::Path;
 use tempfile::TempDir;
@@ -119,20 +118,6 @@ fn settings_are_in_no_bundle_and_no_event() {
     let text = String::from_utf8(bundle.bytes).expect("text");
     assert!(text.contains("\"events\":0"), "{text}");
     assert!(!text.contains("caliper-of-this-van"), "{text}");
-}
-
-#[test]
-fn a_register_begun_before_there_were_settings_gets_them() {
-    let (folder, mut api) = begin();
-    add(&mut api, "A. Fitter");
-    drop(api);
-    let path = folder.path().join("register.db");
-    let db = Connection::open(&path).expect("a database");
-    db.execute_batch("DROP TABLE setting; PRAGMA user_version = 1").expect("as it was");
-    drop(db);
-    let mut api = open(&path);
-    assert_eq!(read(&mut api)["length_unit"], "mm");
-    assert_eq!(names(&mut api), ["A. Fitter"]);
 }
 
 #[test]

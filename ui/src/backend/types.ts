@@ -170,7 +170,7 @@ points_mm: Array<[number, number, number]>, };
  * What happened. Every body is written whole; a correction is a new body of the same kind in an
  * event that builds on the old one.
  */
-export type Body = { "kind": "device-named" } & DeviceNamed | { "kind": "site-named" } & Site | { "kind": "machine-set" } & Machine | { "kind": "hours-read" } & HoursRead | { "kind": "circuit-set" } & Circuit | { "kind": "place-set" } & Place | { "kind": "assembly-made" } & Assembly | { "kind": "fitted" } & Fitted | { "kind": "taken-off" } & TakenOff | { "kind": "inspected" } & Inspected | { "kind": "policy-set" } & PolicySet | { "kind": "stock-changed" } & StockChanged | { "kind": "overridden" } & Overridden | { "kind": "photo-added" } & PhotoAdded | { "kind": "draft-kept" } & DraftKept | { "kind": "draft-closed" } & DraftClosed | { "kind": "tag-withdrawn" } & TagWithdrawn | { "kind": "noted" } & Noted | { "kind": "voided" } & Voided;
+export type Body = { "kind": "device-named" } & DeviceNamed | { "kind": "site-named" } & Site | { "kind": "machine-set" } & Machine | { "kind": "hours-read" } & HoursRead | { "kind": "circuit-set" } & Circuit | { "kind": "place-set" } & Place | { "kind": "assembly-made" } & Assembly | { "kind": "fitted" } & Fitted | { "kind": "taken-off" } & TakenOff | { "kind": "inspected" } & Inspected | { "kind": "policy-set" } & PolicySet | { "kind": "stock-changed" } & StockChanged | { "kind": "overridden" } & Overridden | { "kind": "photo-added" } & PhotoAdded | { "kind": "tag-withdrawn" } & TagWithdrawn | { "kind": "noted" } & Noted | { "kind": "voided" } & Voided;
 
 /**
  * A part to fetch.
@@ -449,35 +449,9 @@ export type Draft = {
  */
 job: JobId, 
 /**
- * The event that stands.
- */
-version: EventRef, 
-/**
  * When it was kept.
  */
 kept: string, 
-/**
- * Whatever the job needs to go on.
- */
-content: JsonValue, };
-
-/**
- * A job is done or given up: its draft is no longer offered.
- */
-export type DraftClosed = { 
-/**
- * Which job.
- */
-job: JobId, };
-
-/**
- * A half-finished job as the screens left it.
- */
-export type DraftKept = { 
-/**
- * Which job.
- */
-job: JobId, 
 /**
  * Whatever the job needs to go on; nobody but the job reads it.
  */

@@ -11,10 +11,7 @@ pub(crate) const APPLICATION_ID: i64 = 0x686f_7365;
 
 /// The steps from an empty file to the present schema, in order; never edited once released. A
 /// file's `user_version` is the number of steps it has had.
-const MIGRATIONS: [&str; 2] = [
-    include_str!("../../../../migrations/0001_register.sql"),
-    include_str!("../../../../migrations/0002_setting.sql"),
-];
+const MIGRATIONS: [&str; 1] = [include_str!("../../../../migrations/0001_register.sql")];
 
 /// Raise it when any projection is computed in another way: files made by an older program are
 /// then rebuilt from their log when they are opened.
