@@ -143,7 +143,7 @@ pub enum Register {
     Import {
         /// CSV or XLSX.
         list: PathBuf,
-        /// Say what would be taken in and refused; change nothing.
+        /// Say what would be taken in and refused; change nothing. Ends with 2 if any row would be refused.
         #[arg(long)]
         dry_run: bool,
     },
@@ -167,6 +167,9 @@ pub enum Register {
         /// Count as of this day (YYYY-MM-DD) instead of today.
         #[arg(long)]
         on: Option<chrono::NaiveDate>,
+        /// Show every date; without it the first 40. The JSON answer has all.
+        #[arg(long)]
+        all: bool,
     },
     /// Hoses by the beginning of a word: code, machine, place, site, size.
     Search {

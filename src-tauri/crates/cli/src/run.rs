@@ -3,7 +3,7 @@
 use crate::args::{Arguments, Command, Paper, Register, Tag};
 use crate::input;
 use crate::outcome::Outcome;
-use crate::plain::{Left, Schemas};
+use crate::plain::{DueShown, Left, Schemas};
 use crate::world::Machine;
 use hosewright_api::commands::make::{MakeQuestion, PaperKind, PaperQuestion, PaperSize};
 use hosewright_api::commands::print::PrintQuestion;
@@ -181,7 +181,17 @@ fn tag(api: &mut Api, asked: TagQuestion, label: &Label<'_>, json: bool) -> Resu
     Outcome::of(&made, json, api.words())
 }
 
+/// Runs a command on a register. One that this command begins stays only if something was written in it.
 fn register(api: &mut Api, db: &Path, command: &Register, json: bool) -> Result<Outcome, ApiError> {
+    let began = !db.exists();
+    let outcome = on_register(api, db, command, json);
+    if began {
+        api.discard_if_empty()?;
+    }
+    outcome
+}
+
+fn on_register(api: &mut Api, db: &Path, command: &Register, json: bool) -> Result<Outcome, ApiError> {
     match command {
         Register::Restore { backup } => api.restore_from(backup, db)?,
         _ => open(api, db, command)?,
@@ -206,8 +216,9 @@ fn register(api: &mut Api, db: &Path, command: &Register, json: bool) -> Result<
             let code = code.parse().map_err(|error| ApiError::input("code", error))?;
             Outcome::of(&commands::register::show(api, ShowQuestion { code }, &[])?, json, api.words())
         }
-        Register::Due { on } => {
-            Outcome::of(&commands::register::due(api, DueQuestion { on: *on }, &[])?, json, api.words())
+        Register::Due { on, all } => {
+            let list = commands::register::due(api, DueQuestion { on: *on }, &[])?;
+            Outcome::of(&DueShown { list, all: *all }, json, api.words())
         }
         Register::Search { words: text } => {
             let answer = commands::register::search(api, Search { words: text.clone() }, &[])?;
