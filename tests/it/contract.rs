@@ -321,6 +321,24 @@ fn what_falls_due_says_where_the_list_was_cut() {
     assert!(codes(&cut) < all);
 }
 
+#[test]
+fn a_build_sheet_says_what_comes_first_and_what_it_is_for() {
+    let mut asked = question();
+    asked["spec"]["ends"][0]["form"] = json!("elbow45");
+    asked["spec"]["ends"][0]["drop_mm"] = json!(22);
+    asked["found"] = hosewright(&["find", "-", "--json"], include_str!("../../demo/burst-readings.json")).1;
+    let folder = tempfile::tempdir().expect("a folder");
+    let path = |name: &str| folder.path().join(name).to_str().expect("text").to_owned();
+    let (question, out) = (path("question.json"), path("sheet.txt"));
+    std::fs::write(&question, asked.to_string()).expect("written");
+    let said = plain(&["make", &question, "--subject", "7KQ4M-2XR9D-D, place 14", "--out", &out]);
+    let file = std::fs::read_to_string(&out).expect("the sheet is there");
+    assert_eq!(said.trim_end(), file.trim_end(), "the file says what the terminal says");
+    let start = "Build sheet  7KQ4M-2XR9D-D, place 14\n\nFirst of all\nThe instructions of the makers";
+    assert!(file.starts_with(start), "{file}");
+    assert!(file.contains("JIC 37 flare -10, female, 45° elbow, drop 22 mm"), "{file}");
+}
+
 /// What a command says to a person.
 fn plain(arguments: &[&str]) -> String {
     let mut command = Command::cargo_bin("hosewright").expect("the command line is built");

@@ -44,6 +44,9 @@ pub enum Command {
         /// Insertion, ferrule, die set and crimp of each end, from your supplier, as a JSON list.
         #[arg(long)]
         settings: Option<PathBuf>,
+        /// What the sheet is for, on every page: the tag's code, the machine and place.
+        #[arg(long, default_value = "")]
+        subject: String,
         /// Leave the sheet as a file: .pdf or .txt.
         #[arg(long)]
         out: Option<PathBuf>,

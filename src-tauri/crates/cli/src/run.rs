@@ -3,7 +3,7 @@
 use crate::args::{Arguments, Command, Paper, Register, Tag};
 use crate::input;
 use crate::outcome::Outcome;
-use crate::plain::{DueShown, Left, Schemas};
+use crate::plain::{DueShown, Left, Schemas, SheetShown};
 use crate::world::Machine;
 use hosewright_api::commands::make::{MakeQuestion, PaperKind, PaperQuestion, PaperSize};
 use hosewright_api::commands::print::PrintQuestion;
@@ -39,10 +39,11 @@ pub fn run(arguments: &Arguments) -> Result<Outcome, ApiError> {
             let answer = commands::check::check(&mut api, input::question(question)?, &[])?;
             Outcome::of(&answer, json, api.words())
         }
-        Command::Make { question, settings, out, paper } => {
+        Command::Make { question, settings, subject, out, paper } => {
             let question: Question = input::question(question)?;
             let settings = settings.as_deref().map(input::question).transpose()?.unwrap_or_default();
-            make(&mut api, MakeQuestion { question, settings }, out.as_deref(), *paper, json)
+            let sheet = SheetFile { subject, out: out.as_deref(), paper: *paper };
+            make(&mut api, MakeQuestion { question, settings }, &sheet, json)
         }
         Command::Route { ports } => {
             let answer = commands::route::route(&mut api, input::question(ports)?, &[])?;
@@ -91,13 +92,15 @@ fn about(error: ApiError, path: &Path) -> ApiError {
     if error.field.is_empty() { ApiError { field: path.display().to_string(), ..error } } else { error }
 }
 
-fn make(
-    api: &mut Api,
-    asked: MakeQuestion,
-    out: Option<&Path>,
+/// A sheet as it is asked for.
+struct SheetFile<'a> {
+    subject: &'a str,
+    out: Option<&'a Path>,
     paper: Paper,
-    json: bool,
-) -> Result<Outcome, ApiError> {
+}
+
+fn make(api: &mut Api, asked: MakeQuestion, file: &SheetFile<'_>, json: bool) -> Result<Outcome, ApiError> {
+    let subject = file.subject.to_owned();
     let made = match commands::make::make(api, asked.clone(), &[]) {
         Ok(made) => made,
         // A stop is an answer, not a wrong input: it is shown as the check shows it.
@@ -107,21 +110,21 @@ fn make(
             return if stopped { Outcome::of(&checked, json, api.words()) } else { Err(refused) };
         }
     };
-    if let Some(out) = out {
+    if let Some(out) = file.out {
         let kind = match ending(out).as_str() {
             "pdf" => PaperKind::Pdf,
             "txt" => PaperKind::Text,
             other => return Err(no_such_kind(out, other, "pdf or txt")),
         };
-        let paper = match paper {
+        let paper = match file.paper {
             Paper::A4 => PaperSize::A4,
             Paper::Letter => PaperSize::Letter,
         };
-        let asked = PaperQuestion { make: asked, subject: String::new(), paper, kind };
+        let asked = PaperQuestion { make: asked, subject: subject.clone(), paper, kind };
         let file = commands::make::paper(api, asked, &[])?;
         input::leave(out, &file.bytes)?;
     }
-    Outcome::of(&made, json, api.words())
+    Outcome::of(&SheetShown { sheet: made, subject }, json, api.words())
 }
 
 fn ending(path: &Path) -> String {

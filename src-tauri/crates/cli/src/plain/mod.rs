@@ -11,6 +11,7 @@ mod schema;
 mod tag;
 mod text;
 
+pub use make::SheetShown;
 pub use register::{DueShown, Left};
 pub use schema::Schemas;
 pub use text::wrapped_lines;
