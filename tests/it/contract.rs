@@ -322,6 +322,32 @@ fn what_falls_due_says_where_the_list_was_cut() {
 }
 
 #[test]
+fn a_place_says_how_often_it_failed_before_and_why() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let db = folder.path().join("register.db").to_str().expect("text").to_owned();
+    let fleet = concat!(env!("CARGO_MANIFEST_DIR"), "/../demo/fleet.csv");
+    assert_eq!(hosewright(&["register", "--db", &db, "import", fleet, "--json"], "").0, 0);
+    let show = |what: &str| hosewright(&["register", "--db", &db, "show", what, "--json"], "");
+    let (exit, sheet, _) = show("stick rod");
+    assert_eq!((exit, sheet["place"]["number"].as_u64()), (0, Some(14)), "by words that one place has");
+    let causes: Vec<_> =
+        sheet["stays"].as_array().expect("stays").iter().map(|stay| stay["cause"].as_str()).collect();
+    assert_eq!(causes, [Some("ABR"), Some("BEND"), None], "as the list has them");
+    let id = sheet["place"]["place"].as_str().expect("an id").to_owned();
+    assert_eq!(show(&id).1["stays"], sheet["stays"], "by its id");
+    let (exit, machine, _) = show("Excavator 3");
+    assert_eq!((exit, machine["machine"]["name"].as_str()), (0, Some("Excavator 3")));
+    let said = plain(&["register", "--db", &db, "show", &id]);
+    let before = "This place failed 2 times before: abrasion (2021-09-14), bent too tight";
+    assert!(said.contains(before), "{said}");
+    for (what, part) in [("excavator", "can be any of"), ("no such thing", "no such thing")] {
+        let (exit, _, error) = show(what);
+        assert_eq!((exit, error["error"]["field"].as_str()), (2, Some("what")), "{what}");
+        assert!(error["error"]["message"].as_str().expect("text").contains(part), "{error}");
+    }
+}
+
+#[test]
 fn a_build_sheet_says_what_comes_first_and_what_it_is_for() {
     let mut asked = question();
     asked["spec"]["ends"][0]["form"] = json!("elbow45");

@@ -160,10 +160,10 @@ pub enum Register {
         /// One event or a list of them, as JSON; - reads standard input.
         events: PathBuf,
     },
-    /// A hose by its code, with all that became of it.
+    /// A hose, place or machine, with what became of it: at a place, what failed there before and why.
     Show {
-        /// The code as it stands on the tag.
-        code: String,
+        /// The code as it stands on the tag; or the name or id of a place or machine, or words that only one has.
+        what: String,
     },
     /// What falls due, soonest first.
     Due {

@@ -8,7 +8,8 @@ use crate::world::Machine;
 use hosewright_api::commands::make::{MakeQuestion, PaperKind, PaperQuestion, PaperSize};
 use hosewright_api::commands::print::PrintQuestion;
 use hosewright_api::commands::register::{
-    DueQuestion, Export, ExportKind, Import, Record, RecordEvent, Search, ShowQuestion,
+    DueQuestion, Export, ExportKind, Import, MachineQuestion, Named, PlaceQuestion, Record, RecordEvent,
+    Search, ShowQuestion,
 };
 use hosewright_api::commands::tag::{LabelKind, LabelQuestion, ReadQuestion, TagQuestion};
 use hosewright_api::commands::{self, File, Nothing};
@@ -215,10 +216,7 @@ fn on_register(api: &mut Api, db: &Path, command: &Register, json: bool) -> Resu
             };
             Outcome::of(&commands::register::record(api, Record { events }, &[])?, json, api.words())
         }
-        Register::Show { code } => {
-            let code = code.parse().map_err(|error| ApiError::input("code", error))?;
-            Outcome::of(&commands::register::show(api, ShowQuestion { code }, &[])?, json, api.words())
-        }
+        Register::Show { what } => show(api, what, json),
         Register::Due { on, all } => {
             let list = commands::register::due(api, DueQuestion { on: *on }, &[])?;
             Outcome::of(&DueShown { list, all: *all }, json, api.words())
@@ -261,6 +259,22 @@ fn open(api: &mut Api, db: &Path, command: &Register) -> Result<(), ApiError> {
         ));
     }
     api.open(db)
+}
+
+/// A hose, a place or a machine.
+fn show(api: &mut Api, what: &str, json: bool) -> Result<Outcome, ApiError> {
+    match commands::register::named(api, what)? {
+        Named::Hose(code) => {
+            Outcome::of(&commands::register::show(api, ShowQuestion { code }, &[])?, json, api.words())
+        }
+        Named::Place(place) => {
+            Outcome::of(&commands::register::place(api, PlaceQuestion { place }, &[])?, json, api.words())
+        }
+        Named::Machine(machine) => {
+            let sheet = commands::register::machine(api, MachineQuestion { machine }, &[])?;
+            Outcome::of(&sheet, json, api.words())
+        }
+    }
 }
 
 fn export(api: &mut Api, out: &Path, json: bool) -> Result<Outcome, ApiError> {

@@ -4,6 +4,7 @@ mod check;
 mod find;
 mod make;
 mod oil;
+mod place;
 mod print;
 mod register;
 mod route;

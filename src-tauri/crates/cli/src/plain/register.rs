@@ -2,12 +2,13 @@
 
 use super::Plain;
 use super::check::verdict;
+use super::place::{place, stay};
 use super::text::{columns, set_in, wrapped};
 use hosewright_api::Answer;
 use hosewright_api::Code;
 use hosewright_api::commands::register::{DueList, Hits, Imported, Merged, Recorded, Verified};
 use hosewright_core::record::Body;
-use hosewright_store::{Due, Hit, Hose, PlaceAt, Status, Stay};
+use hosewright_store::{Due, Hit, Hose, Status};
 use hosewright_words::{Pressure, Words, number, pressure};
 use serde::Serialize;
 use std::fmt::Write;
@@ -94,29 +95,6 @@ impl Plain for Verified {
     }
 }
 
-/// A place in a line: site, machine, number and name.
-fn place(at: &PlaceAt) -> String {
-    let number = at.number.map(|number| number.to_string());
-    let parts = [&at.site_name, &at.machine_name, &number, &at.place_name];
-    parts.into_iter().flatten().map(String::as_str).collect::<Vec<_>>().join(", ")
-}
-
-fn stay(stay: &Stay, words: &Words) -> String {
-    let day = |day: Option<chrono::NaiveDate>| day.map_or_else(|| "?".to_owned(), |day| day.to_string());
-    let mut line = format!("{} \u{2013} ", day(stay.on_date));
-    if stay.off.is_some() {
-        line += &day(stay.off_date);
-    }
-    let _ = write!(line, "  {}", place(&stay.at));
-    if let Some(cause) = &stay.cause {
-        let _ = write!(line, "; {} {cause}", words.say("show-failed", &[]));
-    }
-    if let Some(note) = &stay.note {
-        let _ = write!(line, " ({note})");
-    }
-    set_in(&line, 2, 2)
-}
-
 fn status(status: &Status) -> &'static str {
     match status {
         Status::Made => "status-made",
@@ -153,7 +131,7 @@ impl Plain for Hose {
             }
         }
         for each in &self.stays {
-            let _ = writeln!(out, "{}", stay(each, words));
+            let _ = writeln!(out, "{}", stay(each, &place(&each.at), words));
         }
         for note in self.history.iter().filter(|written| !written.void) {
             if let Body::Noted(noted) = &note.body {

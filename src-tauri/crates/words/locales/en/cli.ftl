@@ -113,6 +113,14 @@ verify-whole = { $events ->
     [one] 1 device
    *[other] { $devices } devices
 }: every hash holds, and the tables are what the log gives.
+show-failures = { $count ->
+    [0] No hose is known to have failed here.
+    [one] This place failed once before: { $causes }.
+   *[other] This place failed { $count } times before: { $causes }.
+}
+show-since = since { $from }
+show-hours = { $hours } h on { $date }
+show-no-hose = no hose known
 show-failed = failed:
 status-made = made, not fitted yet
 status-fitted = fitted
