@@ -187,8 +187,7 @@ fn a_list_is_taken_in_whole_or_not_at_all_and_comes_out_again() {
     let (exit, _, error) = hosewright(&["register", "--db", &third, "import", &broken, "--json"], "");
     assert_eq!(exit, 2);
     assert!(error["error"]["message"].as_str().expect("text").contains("row "), "{error}");
-    let (_, due, _) = hosewright(&["register", "--db", &third, "due", "--json"], "");
-    assert_eq!(due["due"], json!([]), "nothing was half taken in");
+    assert!(!std::path::Path::new(&third).exists(), "nothing was half taken in");
 }
 
 #[test]
@@ -234,4 +233,152 @@ fn a_spec_alone_gets_a_tag_that_says_its_service_was_not_checked() {
     assert!(out.exists());
     let blank = spec.replace("JIC 37 flare", "Banjo metric").replace("\"-10\",\"", "\"x\",\"");
     assert_ne!(hosewright(&arguments, &blank).0, 0, "an end that is not in the tables gets none");
+}
+
+#[test]
+fn a_command_that_begins_a_register_and_fails_leaves_none_behind() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let path = |name: &str| folder.path().join(name).to_str().expect("text").to_owned();
+    let (db, broken) = (path("new.db"), path("broken.csv"));
+    std::fs::write(&broken, "site,machine\nNorth,One\n").expect("written");
+    let fleet = concat!(env!("CARGO_MANIFEST_DIR"), "/../demo/fleet.csv");
+    let cases = [
+        (vec!["import", &broken], 2),
+        (vec!["import", "no-such.csv"], 4),
+        (vec!["import", "--dry-run", fleet], 0),
+        (vec!["record", "-"], 2),
+        (vec!["merge", &broken], 2),
+    ];
+    for (command, wanted) in cases {
+        let (exit, ..) =
+            hosewright(&[vec!["register", "--db", &db, "--json"], command.clone()].concat(), "{");
+        assert_eq!(exit, wanted, "{command:?}");
+        let left: Vec<_> = std::fs::read_dir(folder.path()).expect("reads").flatten().collect();
+        let names: Vec<_> = left.iter().map(std::fs::DirEntry::file_name).collect();
+        assert_eq!(names, ["broken.csv"], "{command:?} left something");
+    }
+}
+
+#[test]
+fn a_list_without_codes_is_not_taken_in_twice_and_each_row_says_why() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let db = folder.path().join("register.db").to_str().expect("text").to_owned();
+    let fleet = concat!(env!("CARGO_MANIFEST_DIR"), "/../demo/fleet.csv");
+    let register = |arguments: &[&str]| {
+        hosewright(&[&["register", "--db", db.as_str(), "--json"], arguments].concat(), "")
+    };
+    assert_eq!(register(&["import", fleet]).0, 0);
+    let (exit, _, error) = register(&["import", fleet]);
+    assert_eq!(exit, 2);
+    let message = error["error"]["message"].as_str().expect("text");
+    for part in ["row 2: ", "at this place from 2019-05-06 to 2021-09-14", "in the column code"] {
+        assert!(message.contains(part), "{part}: {message}");
+    }
+    let (exit, asked, _) = register(&["import", fleet, "--dry-run"]);
+    assert_eq!(exit, 2, "a dry run ends as the import would");
+    let refused = asked["refused"].as_array().expect("a list");
+    let rows: Vec<u64> = refused.iter().filter_map(|row| row["row"].as_u64()).collect();
+    assert_eq!(rows, (2..=144).collect::<Vec<u64>>(), "every row is named");
+    assert_eq!(asked["hoses"].as_u64(), Some(0));
+    let (_, verified, _) = register(&["verify"]);
+    assert_eq!(verified["events"].as_u64(), Some(456), "nothing was written by either");
+}
+
+#[test]
+fn two_hoses_of_a_list_at_one_place_at_one_time_are_refused() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let path = |name: &str| folder.path().join(name).to_str().expect("text").to_owned();
+    let (db, list) = (path("register.db"), path("list.csv"));
+    let head = "site,machine,place,standard,type,dn,a_family,a_size,b_family,b_size,fitted,removed";
+    let row = |days: &str| format!("North,One,1,EN 853,2SN,16,ORFS,-10,ORFS,-10,{days}");
+    let cases = [
+        (["2020-01-01,2021-01-01", "2021-01-01,"], true),
+        (["2021-01-01,", "2020-01-01,2021-01-01"], true),
+        (["2020-01-01,2021-01-02", "2021-01-01,"], false),
+        (["2020-01-01,", "2021-01-01,"], false),
+        (["2020-01-01,2021-01-01", "2020-01-01,2021-01-01"], false),
+    ];
+    for (days, taken) in cases {
+        std::fs::write(&list, [head, &row(days[0]), &row(days[1])].join("\n")).expect("written");
+        let arguments = ["register", "--db", &db, "import", "--dry-run", &list, "--json"];
+        let (exit, answer, error) = hosewright(&arguments, "");
+        assert_eq!(exit, if taken { 0 } else { 2 }, "{days:?}: {answer} {error}");
+        assert_eq!(answer["refused"].as_array().map(Vec::len), Some(usize::from(!taken)), "{days:?}");
+    }
+}
+
+#[test]
+fn what_falls_due_says_where_the_list_was_cut() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let db = folder.path().join("register.db").to_str().expect("text").to_owned();
+    let fleet = concat!(env!("CARGO_MANIFEST_DIR"), "/../demo/fleet.csv");
+    assert_eq!(hosewright(&["register", "--db", &db, "import", fleet, "--json"], "").0, 0);
+    let (_, answer, _) = hosewright(&["register", "--db", &db, "due", "--json"], "");
+    let all = answer["due"].as_array().expect("a list").len();
+    assert!(all > 40, "the JSON answer has all: {all}");
+    let cut = plain(&["register", "--db", &db, "due"]);
+    assert!(cut.contains(&format!("40 of {all}; --all shows all.")), "{cut}");
+    let whole = plain(&["register", "--db", &db, "due", "--all"]);
+    assert!(!whole.contains("--all"), "{whole}");
+    let codes = |text: &str| {
+        answer["due"]
+            .as_array()
+            .expect("a list")
+            .iter()
+            .filter(|due| text.contains(due["code"].as_str().expect("a code")))
+            .count()
+    };
+    assert_eq!(codes(&whole), all);
+    assert!(codes(&cut) < all);
+}
+
+#[test]
+fn a_place_says_how_often_it_failed_before_and_why() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let db = folder.path().join("register.db").to_str().expect("text").to_owned();
+    let fleet = concat!(env!("CARGO_MANIFEST_DIR"), "/../demo/fleet.csv");
+    assert_eq!(hosewright(&["register", "--db", &db, "import", fleet, "--json"], "").0, 0);
+    let show = |what: &str| hosewright(&["register", "--db", &db, "show", what, "--json"], "");
+    let (exit, sheet, _) = show("stick rod");
+    assert_eq!((exit, sheet["place"]["number"].as_u64()), (0, Some(14)), "by words that one place has");
+    let causes: Vec<_> =
+        sheet["stays"].as_array().expect("stays").iter().map(|stay| stay["cause"].as_str()).collect();
+    assert_eq!(causes, [Some("ABR"), Some("BEND"), None], "as the list has them");
+    let id = sheet["place"]["place"].as_str().expect("an id").to_owned();
+    assert_eq!(show(&id).1["stays"], sheet["stays"], "by its id");
+    let (exit, machine, _) = show("Excavator 3");
+    assert_eq!((exit, machine["machine"]["name"].as_str()), (0, Some("Excavator 3")));
+    let said = plain(&["register", "--db", &db, "show", &id]);
+    let before = "This place failed 2 times before: abrasion (2021-09-14), bent too tight";
+    assert!(said.contains(before), "{said}");
+    for (what, part) in [("excavator", "can be any of"), ("no such thing", "no such thing")] {
+        let (exit, _, error) = show(what);
+        assert_eq!((exit, error["error"]["field"].as_str()), (2, Some("what")), "{what}");
+        assert!(error["error"]["message"].as_str().expect("text").contains(part), "{error}");
+    }
+}
+
+#[test]
+fn a_build_sheet_says_what_comes_first_and_what_it_is_for() {
+    let mut asked = question();
+    asked["spec"]["ends"][0]["form"] = json!("elbow45");
+    asked["spec"]["ends"][0]["drop_mm"] = json!(22);
+    asked["found"] = hosewright(&["find", "-", "--json"], include_str!("../../demo/burst-readings.json")).1;
+    let folder = tempfile::tempdir().expect("a folder");
+    let path = |name: &str| folder.path().join(name).to_str().expect("text").to_owned();
+    let (question, out) = (path("question.json"), path("sheet.txt"));
+    std::fs::write(&question, asked.to_string()).expect("written");
+    let said = plain(&["make", &question, "--subject", "7KQ4M-2XR9D-D, place 14", "--out", &out]);
+    let file = std::fs::read_to_string(&out).expect("the sheet is there");
+    assert_eq!(said.trim_end(), file.trim_end(), "the file says what the terminal says");
+    let start = "Build sheet  7KQ4M-2XR9D-D, place 14\n\nFirst of all\nThe instructions of the makers";
+    assert!(file.starts_with(start), "{file}");
+    assert!(file.contains("JIC 37 flare -10, female, 45° elbow, drop 22 mm"), "{file}");
+}
+
+/// What a command says to a person.
+fn plain(arguments: &[&str]) -> String {
+    let mut command = Command::cargo_bin("hosewright").expect("the command line is built");
+    let output = command.args(arguments).output().expect("it runs");
+    String::from_utf8(output.stdout).expect("text")
 }

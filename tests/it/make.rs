@@ -472,3 +472,26 @@ proptest! {
         prop_assert_eq!(sheet.proof.proof_pressure_bar, Bar(2.0 * weakest));
     }
 }
+
+#[test]
+fn a_crimp_tolerance_that_a_caliper_can_not_hold_asks_for_a_better_instrument() {
+    // Common practice: a caliper beside the press is good to 0.1 mm, and takes half of a tolerance of 0.2 mm.
+    for (tolerance, needed) in [(Some(0.1), true), (Some(0.2), true), (Some(0.25), false), (None, false)] {
+        let mut given = settings(Role::B);
+        given.crimp_tolerance_mm = tolerance.map(Millimetres);
+        let mut coarse = settings(Role::A);
+        coarse.crimp_tolerance_mm = Some(Millimetres(0.3));
+        let sheet = sheet_of(&question(), &[coarse, given]).unwrap_or_else(|error| panic!("{error}"));
+        let fine: Vec<_> =
+            sheet.steps.iter().filter(|at| at.code == "fine-instrument").map(|at| at.role).collect();
+        assert_eq!(fine, if needed { vec![Some(Role::B)] } else { vec![] }, "{tolerance:?}");
+        if needed {
+            let measured = place(&sheet, "measure-crimp", Some(Role::B));
+            assert_eq!(
+                place(&sheet, "fine-instrument", Some(Role::B)) + 1,
+                measured,
+                "just before measuring"
+            );
+        }
+    }
+}

@@ -64,6 +64,18 @@ impl Api {
         Ok(())
     }
 
+    /// Closes the open register and takes its file away where nothing was ever written in it: a command that
+    /// began one and then failed leaves none behind.
+    ///
+    /// # Errors
+    /// The file can not be read or taken away.
+    pub fn discard_if_empty(&mut self) -> Result<(), ApiError> {
+        match self.register.take() {
+            Some(register) => Ok(register.discard_if_empty()?),
+            None => Ok(()),
+        }
+    }
+
     /// Copies the open register to a file.
     ///
     /// # Errors

@@ -1,6 +1,7 @@
 //! A build sheet as a paper: what is cut, pushed on, crimped, proved and fitted, in that order.
 
 use crate::PROGRAM;
+use hosewright_core::catalogue::TorqueMethod;
 use hosewright_core::make::{BuildSheet, EndSettings, Part, SheetStep, TorqueValue};
 use hosewright_core::quantity::Millimetres;
 use hosewright_core::spec::{EndSpec, Role};
@@ -12,6 +13,7 @@ pub fn sheet(build: &BuildSheet, subject: &str, words: &Words) -> Sheet {
     let say = |id: &str| words.say(id, &[]);
     let section = |heading: &str, body: Body| Section { heading: say(heading), body };
     let mut sections = vec![
+        section("sheet-first", Body::Text(vec![say("sheet-maker-first")])),
         section("sheet-parts", Body::Facts(parts(build, words))),
         section("sheet-lengths", Body::Facts(lengths(build, words))),
         section("sheet-settings", settings(build, words)),
@@ -29,7 +31,6 @@ pub fn sheet(build: &BuildSheet, subject: &str, words: &Words) -> Sheet {
     if build.tighten.iter().any(|end| !end.values.is_empty()) {
         sections.push(section("sheet-tighten", tighten(build, words)));
     }
-    sections.push(section("sheet-first", Body::Text(vec![say("sheet-maker-first")])));
     Sheet {
         title: say("sheet-title"),
         subject: subject.to_owned(),
@@ -79,7 +80,7 @@ pub fn end_name(end: &EndSpec, words: &Words) -> String {
         name += &format!(", {}", words.say(&format!("gender-{}", key(&gender)), &[]));
     }
     if let Some(form) = &end.form {
-        name += &format!(", {form}");
+        name += &format!(", {}", words.form(form));
     }
     if let Some(drop) = end.drop_mm {
         name += &format!(", {}", words.say("sheet-drop", &[("drop", &length(drop.get(), 1))]));
@@ -185,7 +186,12 @@ fn step(at: &SheetStep, words: &Words) -> Step {
 fn tighten(build: &BuildSheet, words: &Words) -> Body {
     let head = ["sheet-column-end", "sheet-column-value", "sheet-column-condition", "sheet-column-source"];
     let row = |of: Role, value: &TorqueValue| {
-        let upper = quantity(value.max, value.unit);
+        let upper = match value.method {
+            TorqueMethod::FlatsFromFingerTight => {
+                words.say("sheet-flats", &[("figure", &number(value.max, 1)), ("count", &value.max)])
+            }
+            TorqueMethod::Torque | TorqueMethod::Angle => quantity(value.max, value.unit),
+        };
         let figure = match value.min {
             Some(min) if min < value.max => format!("{} \u{2013} {upper}", number(min, 1)),
             _ => upper,

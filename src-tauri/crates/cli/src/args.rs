@@ -44,6 +44,9 @@ pub enum Command {
         /// Insertion, ferrule, die set and crimp of each end, from your supplier, as a JSON list.
         #[arg(long)]
         settings: Option<PathBuf>,
+        /// What the sheet is for, on every page: the tag's code, the machine and place.
+        #[arg(long, default_value = "")]
+        subject: String,
         /// Leave the sheet as a file: .pdf or .txt.
         #[arg(long)]
         out: Option<PathBuf>,
@@ -143,7 +146,7 @@ pub enum Register {
     Import {
         /// CSV or XLSX.
         list: PathBuf,
-        /// Say what would be taken in and refused; change nothing.
+        /// Say what would be taken in and refused; change nothing. Ends with 2 if any row would be refused.
         #[arg(long)]
         dry_run: bool,
     },
@@ -157,16 +160,19 @@ pub enum Register {
         /// One event or a list of them, as JSON; - reads standard input.
         events: PathBuf,
     },
-    /// A hose by its code, with all that became of it.
+    /// A hose, place or machine, with what became of it: at a place, what failed there before and why.
     Show {
-        /// The code as it stands on the tag.
-        code: String,
+        /// The code as it stands on the tag; or the name or id of a place or machine, or words that only one has.
+        what: String,
     },
     /// What falls due, soonest first.
     Due {
         /// Count as of this day (YYYY-MM-DD) instead of today.
         #[arg(long)]
         on: Option<chrono::NaiveDate>,
+        /// Show every date; without it the first 40. The JSON answer has all.
+        #[arg(long)]
+        all: bool,
     },
     /// Hoses by the beginning of a word: code, machine, place, site, size.
     Search {

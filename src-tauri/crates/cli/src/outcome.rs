@@ -1,15 +1,11 @@
 //! What a command ends with: text on standard output and an exit code, or an error.
 
-use crate::plain::Plain;
+use crate::plain::{Plain, wrapped_lines};
 use hosewright_api::ApiError;
-use hosewright_core::check::Verdict;
 use hosewright_words::Words;
 use serde::Serialize;
 use std::io::Write;
 use std::process::ExitCode;
-
-/// The exit code of a command that is done and whose verdict is stop.
-const STOPPED: u8 = 1;
 
 /// Text for standard output and the exit code.
 pub struct Outcome {
@@ -30,8 +26,7 @@ impl Outcome {
         } else {
             answer.plain(words)
         };
-        let exit = if answer.verdict() == Some(Verdict::Stop) { STOPPED } else { 0 };
-        Ok(Self { text, exit })
+        Ok(Self { text, exit: answer.exit() })
     }
 }
 
@@ -52,9 +47,9 @@ pub fn fail(error: &ApiError, json: bool) -> ExitCode {
     let _ = if json {
         writeln!(out, "{}", serde_json::json!({ "error": error }))
     } else if error.field.is_empty() || error.message.contains(&error.field) {
-        writeln!(out, "hosewright: {}", error.message)
+        writeln!(out, "{}", wrapped_lines(&format!("hosewright: {}", error.message)))
     } else {
-        writeln!(out, "hosewright: {}: {}", error.field, error.message)
+        writeln!(out, "{}", wrapped_lines(&format!("hosewright: {}: {}", error.field, error.message)))
     };
     ExitCode::from(error.code.exit())
 }

@@ -3,12 +3,13 @@
 use crate::args::{Arguments, Command, Paper, Register, Tag};
 use crate::input;
 use crate::outcome::Outcome;
-use crate::plain::{Left, Schemas};
+use crate::plain::{DueShown, Left, Schemas, SheetShown};
 use crate::world::Machine;
 use hosewright_api::commands::make::{MakeQuestion, PaperKind, PaperQuestion, PaperSize};
 use hosewright_api::commands::print::PrintQuestion;
 use hosewright_api::commands::register::{
-    DueQuestion, Export, ExportKind, Import, Record, RecordEvent, Search, ShowQuestion,
+    DueQuestion, Export, ExportKind, Import, MachineQuestion, Named, PlaceQuestion, Record, RecordEvent,
+    Search, ShowQuestion,
 };
 use hosewright_api::commands::tag::{LabelKind, LabelQuestion, ReadQuestion, TagQuestion};
 use hosewright_api::commands::{self, File, Nothing};
@@ -39,10 +40,11 @@ pub fn run(arguments: &Arguments) -> Result<Outcome, ApiError> {
             let answer = commands::check::check(&mut api, input::question(question)?, &[])?;
             Outcome::of(&answer, json, api.words())
         }
-        Command::Make { question, settings, out, paper } => {
+        Command::Make { question, settings, subject, out, paper } => {
             let question: Question = input::question(question)?;
             let settings = settings.as_deref().map(input::question).transpose()?.unwrap_or_default();
-            make(&mut api, MakeQuestion { question, settings }, out.as_deref(), *paper, json)
+            let sheet = SheetFile { subject, out: out.as_deref(), paper: *paper };
+            make(&mut api, MakeQuestion { question, settings }, &sheet, json)
         }
         Command::Route { ports } => {
             let answer = commands::route::route(&mut api, input::question(ports)?, &[])?;
@@ -91,13 +93,15 @@ fn about(error: ApiError, path: &Path) -> ApiError {
     if error.field.is_empty() { ApiError { field: path.display().to_string(), ..error } } else { error }
 }
 
-fn make(
-    api: &mut Api,
-    asked: MakeQuestion,
-    out: Option<&Path>,
+/// A sheet as it is asked for.
+struct SheetFile<'a> {
+    subject: &'a str,
+    out: Option<&'a Path>,
     paper: Paper,
-    json: bool,
-) -> Result<Outcome, ApiError> {
+}
+
+fn make(api: &mut Api, asked: MakeQuestion, file: &SheetFile<'_>, json: bool) -> Result<Outcome, ApiError> {
+    let subject = file.subject.to_owned();
     let made = match commands::make::make(api, asked.clone(), &[]) {
         Ok(made) => made,
         // A stop is an answer, not a wrong input: it is shown as the check shows it.
@@ -107,21 +111,21 @@ fn make(
             return if stopped { Outcome::of(&checked, json, api.words()) } else { Err(refused) };
         }
     };
-    if let Some(out) = out {
+    if let Some(out) = file.out {
         let kind = match ending(out).as_str() {
             "pdf" => PaperKind::Pdf,
             "txt" => PaperKind::Text,
             other => return Err(no_such_kind(out, other, "pdf or txt")),
         };
-        let paper = match paper {
+        let paper = match file.paper {
             Paper::A4 => PaperSize::A4,
             Paper::Letter => PaperSize::Letter,
         };
-        let asked = PaperQuestion { make: asked, subject: String::new(), paper, kind };
+        let asked = PaperQuestion { make: asked, subject: subject.clone(), paper, kind };
         let file = commands::make::paper(api, asked, &[])?;
         input::leave(out, &file.bytes)?;
     }
-    Outcome::of(&made, json, api.words())
+    Outcome::of(&SheetShown { sheet: made, subject }, json, api.words())
 }
 
 fn ending(path: &Path) -> String {
@@ -181,7 +185,17 @@ fn tag(api: &mut Api, asked: TagQuestion, label: &Label<'_>, json: bool) -> Resu
     Outcome::of(&made, json, api.words())
 }
 
+/// Runs a command on a register. One that this command begins stays only if something was written in it.
 fn register(api: &mut Api, db: &Path, command: &Register, json: bool) -> Result<Outcome, ApiError> {
+    let began = !db.exists();
+    let outcome = on_register(api, db, command, json);
+    if began {
+        api.discard_if_empty()?;
+    }
+    outcome
+}
+
+fn on_register(api: &mut Api, db: &Path, command: &Register, json: bool) -> Result<Outcome, ApiError> {
     match command {
         Register::Restore { backup } => api.restore_from(backup, db)?,
         _ => open(api, db, command)?,
@@ -202,12 +216,10 @@ fn register(api: &mut Api, db: &Path, command: &Register, json: bool) -> Result<
             };
             Outcome::of(&commands::register::record(api, Record { events }, &[])?, json, api.words())
         }
-        Register::Show { code } => {
-            let code = code.parse().map_err(|error| ApiError::input("code", error))?;
-            Outcome::of(&commands::register::show(api, ShowQuestion { code }, &[])?, json, api.words())
-        }
-        Register::Due { on } => {
-            Outcome::of(&commands::register::due(api, DueQuestion { on: *on }, &[])?, json, api.words())
+        Register::Show { what } => show(api, what, json),
+        Register::Due { on, all } => {
+            let list = commands::register::due(api, DueQuestion { on: *on }, &[])?;
+            Outcome::of(&DueShown { list, all: *all }, json, api.words())
         }
         Register::Search { words: text } => {
             let answer = commands::register::search(api, Search { words: text.clone() }, &[])?;
@@ -247,6 +259,22 @@ fn open(api: &mut Api, db: &Path, command: &Register) -> Result<(), ApiError> {
         ));
     }
     api.open(db)
+}
+
+/// A hose, a place or a machine.
+fn show(api: &mut Api, what: &str, json: bool) -> Result<Outcome, ApiError> {
+    match commands::register::named(api, what)? {
+        Named::Hose(code) => {
+            Outcome::of(&commands::register::show(api, ShowQuestion { code }, &[])?, json, api.words())
+        }
+        Named::Place(place) => {
+            Outcome::of(&commands::register::place(api, PlaceQuestion { place }, &[])?, json, api.words())
+        }
+        Named::Machine(machine) => {
+            let sheet = commands::register::machine(api, MachineQuestion { machine }, &[])?;
+            Outcome::of(&sheet, json, api.words())
+        }
+    }
 }
 
 fn export(api: &mut Api, out: &Path, json: bool) -> Result<Outcome, ApiError> {

@@ -58,6 +58,26 @@ impl Register {
         &self.path
     }
 
+    /// Takes away a register in which nothing was ever written, so that a command that began one and then
+    /// failed leaves none behind. One that holds anything stays.
+    ///
+    /// # Errors
+    /// The register can not be read, or its file not taken away.
+    pub fn discard_if_empty(self) -> Result<(), Error> {
+        let written: bool = self.db.query_row(
+            "SELECT EXISTS (SELECT 1 FROM event) OR EXISTS (SELECT 1 FROM held) OR EXISTS (SELECT 1 FROM person)",
+            [],
+            |row| row.get(0),
+        )?;
+        let Self { db, path, .. } = self;
+        if written {
+            return Ok(());
+        }
+        // The last connection takes the files of its log with it.
+        db.close().map_err(|(_, error)| error)?;
+        std::fs::remove_file(&path).map_err(|source| Error::CannotOpen { path, source })
+    }
+
     fn projection(&self) -> Result<i64, Error> {
         Ok(self.db.query_row("SELECT projection FROM register", [], |row| row.get(0))?)
     }

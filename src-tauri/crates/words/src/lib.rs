@@ -61,6 +61,19 @@ impl Words {
         self.bundle.has_message(id)
     }
 
+    /// The form of an end in words: `elbow90` is an elbow of so many degrees; a form without words of its own is
+    /// said as it is written.
+    pub fn form(&self, form: &str) -> String {
+        let id = format!("form-{form}");
+        match form.strip_prefix("elbow") {
+            Some(angle) if !angle.is_empty() && angle.bytes().all(|b| b.is_ascii_digit() || b == b'.') => {
+                self.say("form-elbow", &[("angle", &angle)])
+            }
+            _ if self.has(&id) => self.say(&id, &[]),
+            _ => form.to_owned(),
+        }
+    }
+
     /// The words for an id with its values put in. An id without words gives the id itself, so
     /// nothing is ever silently left out; a test holds that every code has words.
     pub fn say(&self, id: &str, values: &[(&str, &dyn Say)]) -> String {
@@ -100,6 +113,12 @@ impl Say for usize {
     }
 }
 
+impl Say for f64 {
+    fn value(&self) -> FluentValue<'static> {
+        FluentValue::from(*self)
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -112,6 +131,18 @@ mod tests {
                     panic!("{}/{file}: {errors:?}", language.tag());
                 }
             }
+        }
+    }
+
+    #[test]
+    fn a_form_is_said_in_words() {
+        let words = Words::of(Language::English);
+        let said =
+            [("elbow45", "45° elbow"), ("elbow22.5", "22.5° elbow"), ("compact90", "compact 90° elbow")];
+        for (form, right) in
+            said.into_iter().chain([("straight", "straight"), ("block", "block"), ("elbow", "elbow")])
+        {
+            assert_eq!(words.form(form), right);
         }
     }
 

@@ -4,6 +4,7 @@ mod check;
 mod find;
 mod make;
 mod oil;
+mod place;
 mod print;
 mod register;
 mod route;
@@ -11,8 +12,10 @@ mod schema;
 mod tag;
 mod text;
 
-pub use register::Left;
+pub use make::SheetShown;
+pub use register::{DueShown, Left};
 pub use schema::Schemas;
+pub use text::wrapped_lines;
 
 use hosewright_api::Answer;
 use hosewright_core::check::Verdict;
@@ -27,6 +30,11 @@ pub trait Plain {
     fn verdict(&self) -> Option<Verdict> {
         None
     }
+
+    /// The exit code it ends with: 1 where the verdict is stop.
+    fn exit(&self) -> u8 {
+        u8::from(self.verdict() == Some(Verdict::Stop))
+    }
 }
 
 impl<T: Plain> Plain for Answer<T> {
@@ -36,5 +44,9 @@ impl<T: Plain> Plain for Answer<T> {
 
     fn verdict(&self) -> Option<Verdict> {
         self.content.verdict()
+    }
+
+    fn exit(&self) -> u8 {
+        self.content.exit()
     }
 }

@@ -2,17 +2,17 @@
 
 use super::Plain;
 use super::check::verdict;
-use super::text::columns;
+use super::place::{place, stay};
+use super::text::{columns, set_in, wrapped};
+use hosewright_api::Answer;
+use hosewright_api::Code;
 use hosewright_api::commands::register::{DueList, Hits, Imported, Merged, Recorded, Verified};
 use hosewright_core::record::Body;
-use hosewright_store::{Hit, Hose, PlaceAt, Status, Stay};
+use hosewright_store::{Due, Hit, Hose, Status};
 use hosewright_words::{Pressure, Words, number, pressure};
 use serde::Serialize;
 use std::fmt::Write;
 use std::path::Path;
-
-/// Rows of what falls due that are shown; the JSON answer has all.
-const SHOWN: usize = 40;
 
 /// A file that was left.
 #[derive(Debug, Serialize)]
@@ -36,7 +36,7 @@ impl Plain for Left {
 
 impl Plain for Imported {
     fn plain(&self, words: &Words) -> String {
-        let mut out = words.say(
+        let done = words.say(
             if self.dry_run { "import-would" } else { "import-done" },
             &[
                 ("rows", &self.rows),
@@ -46,11 +46,17 @@ impl Plain for Imported {
                 ("known", &self.known),
             ],
         );
+        let mut out = wrapped(&done, 2);
         for row in &self.refused {
-            let _ =
-                write!(out, "\n  {}", words.say("import-refused", &[("row", &row.row), ("why", &row.why)]));
+            let refused = words.say("import-refused", &[("row", &row.row), ("why", &row.why)]);
+            let _ = write!(out, "\n{}", set_in(&refused, 2, 2));
         }
         out
+    }
+
+    /// A list with rows that can not be taken in is a wrong input, whether it is tried or only asked about.
+    fn exit(&self) -> u8 {
+        if self.refused.is_empty() { 0 } else { Code::Input.exit() }
     }
 }
 
@@ -63,14 +69,15 @@ impl Plain for Recorded {
 impl Plain for Merged {
     fn plain(&self, words: &Words) -> String {
         let count = |number: u64| usize::try_from(number).unwrap_or(usize::MAX);
-        let mut out = words.say(
+        let done = words.say(
             "merge-done",
             &[("added", &count(self.added)), ("had", &count(self.had)), ("held", &count(self.held))],
         );
+        let mut out = wrapped(&done, 2);
         for series in &self.refused {
             let device = series.device.to_string();
-            let _ =
-                write!(out, "\n  {}", words.say(&format!("merge-{}", series.why), &[("device", &device)]));
+            let refused = words.say(&format!("merge-{}", series.why), &[("device", &device)]);
+            let _ = write!(out, "\n{}", set_in(&refused, 2, 2));
         }
         out
     }
@@ -81,34 +88,11 @@ impl Plain for Verified {
         let count = |number: u64| usize::try_from(number).unwrap_or(usize::MAX);
         let (events, devices) = (count(self.events), count(self.devices));
         if self.faults.is_empty() {
-            words.say("verify-whole", &[("events", &events), ("devices", &devices)])
+            wrapped(&words.say("verify-whole", &[("events", &events), ("devices", &devices)]), 0)
         } else {
             self.faults.join("\n")
         }
     }
-}
-
-/// A place in a line: site, machine, number and name.
-fn place(at: &PlaceAt) -> String {
-    let number = at.number.map(|number| number.to_string());
-    let parts = [&at.site_name, &at.machine_name, &number, &at.place_name];
-    parts.into_iter().flatten().map(String::as_str).collect::<Vec<_>>().join(", ")
-}
-
-fn stay(stay: &Stay, words: &Words) -> String {
-    let day = |day: Option<chrono::NaiveDate>| day.map_or_else(|| "?".to_owned(), |day| day.to_string());
-    let mut line = format!("  {} \u{2013} ", day(stay.on_date));
-    if stay.off.is_some() {
-        line += &day(stay.off_date);
-    }
-    let _ = write!(line, "  {}", place(&stay.at));
-    if let Some(cause) = &stay.cause {
-        let _ = write!(line, "; {} {cause}", words.say("show-failed", &[]));
-    }
-    if let Some(note) = &stay.note {
-        let _ = write!(line, " ({note})");
-    }
-    line
 }
 
 fn status(status: &Status) -> &'static str {
@@ -129,7 +113,8 @@ impl Plain for Hose {
                 let _ = writeln!(out, "  {} {} DN{}", hose.standard, hose.kind, hose.dn);
             }
             for end in &made.spec.ends {
-                let _ = writeln!(out, "  {:?} {}", end.role, hosewright_api::end_name(end, words));
+                let end = format!("{:?} {}", end.role, hosewright_api::end_name(end, words));
+                let _ = writeln!(out, "{}", set_in(&end, 2, 2));
             }
             if let Some(length) = made.spec.overall_length_mm {
                 let _ = writeln!(out, "  {} mm", number(length.get(), 1));
@@ -146,42 +131,60 @@ impl Plain for Hose {
             }
         }
         for each in &self.stays {
-            let _ = writeln!(out, "{}", stay(each, words));
+            let _ = writeln!(out, "{}", stay(each, &place(&each.at), words));
         }
         for note in self.history.iter().filter(|written| !written.void) {
             if let Body::Noted(noted) = &note.body {
-                let _ = writeln!(out, "  {}  {}", note.time.format("%Y-%m-%d"), noted.text);
+                let note = format!("{}  {}", note.time.format("%Y-%m-%d"), noted.text);
+                let _ = writeln!(out, "{}", set_in(&note, 2, 2));
             }
         }
         out
     }
 }
 
-impl Plain for DueList {
+/// What falls due, cut to what a person reads at once unless all is asked for; the JSON answer has all.
+#[derive(Debug, Serialize)]
+#[serde(transparent)]
+pub struct DueShown {
+    /// The answer.
+    pub list: Answer<DueList>,
+    /// Show every row.
+    #[serde(skip)]
+    pub all: bool,
+}
+
+/// Rows of what falls due that are shown unless all is asked for.
+const SHOWN: usize = 40;
+
+impl Plain for DueShown {
     fn plain(&self, words: &Words) -> String {
-        let mut rows = Vec::new();
-        for due in self.due.iter().take(SHOWN) {
-            rows.push(vec![
-                verdict(due.verdict, words),
-                due.due.map_or_else(|| words.say("due-no-day", &[]), |day| day.to_string()),
-                words.say(&format!("due-what-{}", hosewright_api::key(&due.what)), &[]),
-                due.code.to_string(),
-                due.at.as_ref().map(place).unwrap_or_default(),
-            ]);
-        }
-        let mut out = words.say("due-heading", &[("on", &self.on.to_string()), ("count", &self.due.len())]);
+        let DueList { on, guide, due } = &self.list.content;
+        let count = due.len();
+        let shown = if self.all { count } else { count.min(SHOWN) };
+        let rows: Vec<Vec<String>> = due.iter().take(shown).map(|due| due_row(due, words)).collect();
+        let mut out = words.say("due-heading", &[("on", &on.to_string()), ("count", &count)]);
         out.push('\n');
         out.push_str(&columns(&rows));
-        if let Some(guide) = &self.guide {
-            let _ = writeln!(
-                out,
-                "{} {}",
-                words.say("due-guide", &[]),
-                super::check::source(&guide.source, guide.basis, words)
-            );
+        if shown < count {
+            let _ = writeln!(out, "{}", words.say("due-cut", &[("shown", &shown), ("count", &count)]));
+        }
+        if let Some(guide) = guide {
+            let source = super::check::source(&guide.source, guide.basis, words);
+            let _ = writeln!(out, "{}", wrapped(&format!("{} {source}", words.say("due-guide", &[])), 2));
         }
         out
     }
+}
+
+fn due_row(due: &Due, words: &Words) -> Vec<String> {
+    vec![
+        verdict(due.verdict, words),
+        due.due.map_or_else(|| words.say("due-no-day", &[]), |day| day.to_string()),
+        words.say(&format!("due-what-{}", hosewright_api::key(&due.what)), &[]),
+        due.code.to_string(),
+        due.at.as_ref().map(place).unwrap_or_default(),
+    ]
 }
 
 impl Plain for Hits {

@@ -3,41 +3,74 @@
 /// Columns of a terminal.
 pub const COLUMNS: usize = 80;
 
+/// The least room that a last column is wrapped in.
+const LEAST: usize = 24;
+
 /// A paragraph broken at spaces, each line after the first set in so far.
 pub fn wrapped(text: &str, indent: usize) -> String {
-    let mut out = String::new();
-    let mut column = 0;
+    hanging("", text, indent)
+}
+
+/// Text whose lines are kept, each broken at spaces where it is too wide.
+pub fn wrapped_lines(text: &str) -> String {
+    text.lines()
+        .map(|line| set_in(line, line.len() - line.trim_start().len(), 2))
+        .collect::<Vec<_>>()
+        .join("\n")
+}
+
+/// A paragraph set in by `first`, its further lines by `first` and `more`.
+pub fn set_in(text: &str, first: usize, more: usize) -> String {
+    hanging(&" ".repeat(first), text, first + more)
+}
+
+/// A paragraph behind a start that is kept as it is, further lines set in.
+fn hanging(start: &str, text: &str, indent: usize) -> String {
+    let mut out = start.to_owned();
+    let mut column = start.chars().count();
+    let mut fresh = true;
     for word in text.split_whitespace() {
         let length = word.chars().count();
-        if column > 0 && column + 1 + length > COLUMNS {
+        if !fresh && column + 1 + length > COLUMNS {
             out.push('\n');
             out.push_str(&" ".repeat(indent));
             column = indent;
-        } else if column > 0 {
+        } else if !fresh {
             out.push(' ');
             column += 1;
         }
         out.push_str(word);
         column += length;
+        fresh = false;
     }
     out
 }
 
-/// Rows of cells as columns, two spaces apart; the last cell of a row is wrapped.
+/// Rows of cells as columns, two spaces apart; the last cell of a row is wrapped beneath itself, or where too
+/// little room is left for that, on lines of its own.
 pub fn columns(rows: &[Vec<String>]) -> String {
     let widths: Vec<usize> = (0..rows.iter().map(Vec::len).max().unwrap_or(0))
         .map(|at| {
-            rows.iter().filter_map(|row| row.get(at)).map(|cell| cell.chars().count()).max().unwrap_or(0)
+            let beside = rows.iter().filter(|row| at + 1 < row.len());
+            beside.filter_map(|row| row.get(at)).map(|cell| cell.chars().count()).max().unwrap_or(0)
         })
         .collect();
     let mut out = String::new();
     for row in rows {
-        let mut line = String::new();
-        for (cell, width) in row.iter().zip(&widths) {
-            line.push_str(cell);
-            line.push_str(&" ".repeat(width.saturating_sub(cell.chars().count()) + 2));
+        let Some((last, before)) = row.split_last() else { continue };
+        let mut start = String::new();
+        for (cell, width) in before.iter().zip(&widths) {
+            start.push_str(cell);
+            start.push_str(&" ".repeat(width.saturating_sub(cell.chars().count()) + 2));
         }
-        out.push_str(line.trim_end());
+        let at = start.chars().count();
+        if at + LEAST > COLUMNS && at + last.chars().count() > COLUMNS {
+            out.push_str(start.trim_end());
+            out.push('\n');
+            out.push_str(&set_in(last, 4, 0));
+        } else {
+            out.push_str(hanging(&start, last, at).trim_end());
+        }
         out.push('\n');
     }
     out

@@ -2,6 +2,7 @@
 
 use super::settings::EndSettings;
 use crate::catalogue::{Basis, Catalogue, Caution, Step};
+use crate::quantity::Millimetres;
 use crate::spec::Role;
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -41,6 +42,8 @@ enum When {
     Always,
     /// Once for that end.
     End(Role),
+    /// The crimp tolerance of that end is too fine for a caliper.
+    Fine(Role),
     /// For that end, unless its settings say that nothing is skived.
     Skived(Role),
     /// With two bent ends.
@@ -62,7 +65,7 @@ const fn planned(step: Step, code: &'static str, when: When, cautions: &'static 
 
 use Role::{A, B};
 use Step::{Before, Fit, Make, Prove, Tag};
-use When::{Always, End, Flanged, Skived, Turned};
+use When::{Always, End, Fine, Flanged, Skived, Turned};
 
 /// The job in order (common practice of the trade). Sleeves go on before the second end.
 const PLAN: &[Planned] = &[
@@ -80,6 +83,7 @@ const PLAN: &[Planned] = &[
     planned(Make, "mark-insertion", End(A), &[]),
     planned(Make, "push-on", End(A), &[]),
     planned(Make, "crimp", End(A), &["C39", "C40", "C41"]),
+    planned(Make, "fine-instrument", Fine(A), &[]),
     planned(Make, "measure-crimp", End(A), &[]),
     planned(Make, "sleeves", Always, &[]),
     planned(Make, "skive", Skived(B), &[]),
@@ -87,6 +91,7 @@ const PLAN: &[Planned] = &[
     planned(Make, "push-on", End(B), &[]),
     planned(Make, "set-turn", Turned, &[]),
     planned(Make, "crimp", End(B), &["C39", "C40", "C41"]),
+    planned(Make, "fine-instrument", Fine(B), &[]),
     planned(Make, "measure-crimp", End(B), &[]),
     planned(Make, "mark-not-moved", Always, &[]),
     planned(Make, "bore-gauge", Always, &[]),
@@ -153,16 +158,27 @@ impl Job<'_> {
             Skived(role) => {
                 self.settings.iter().any(|settings| settings.role == role && settings.may_need_skiving())
             }
+            Fine(role) => self.settings.iter().any(|settings| {
+                settings.role == role && settings.crimp_tolerance_mm.is_some_and(too_fine_for_a_caliper)
+            }),
             Turned => self.turned,
             Flanged => self.flanged,
         }
     }
 }
 
+/// Error of the caliper that hangs beside the press (common practice: a vernier reads to 0.1 mm).
+const CALIPER_ERROR_MM: f64 = 0.1;
+
+/// Whether a caliper's own error takes half of a tolerance or more: what it reads as good may then be outside.
+fn too_fine_for_a_caliper(tolerance: Millimetres) -> bool {
+    tolerance.get() <= 2.0 * CALIPER_ERROR_MM
+}
+
 impl When {
     fn role(self) -> Option<Role> {
         match self {
-            End(role) | Skived(role) => Some(role),
+            End(role) | Skived(role) | Fine(role) => Some(role),
             Always | Turned | Flanged => None,
         }
     }

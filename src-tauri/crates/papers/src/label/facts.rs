@@ -120,19 +120,7 @@ fn end_words(end: &EndSpec, words: &Words) -> String {
         Some(Gender::Female) => words.say("label-female", &[]),
         None => String::new(),
     };
-    let form = end.form.as_deref().map_or(String::new(), |form| form_words(form, words));
+    let form = end.form.as_deref().map_or(String::new(), |form| words.form(form));
     let parts = [role, &end.family, &end.size, &gender, &form];
     parts.into_iter().filter(|part| !part.is_empty()).collect::<Vec<_>>().join(" ")
-}
-
-/// `elbow90` is said as an elbow of so many degrees; other forms by their words, where there are any.
-fn form_words(form: &str, words: &Words) -> String {
-    let id = format!("label-form-{form}");
-    match form.strip_prefix("elbow") {
-        Some(angle) if !angle.is_empty() && angle.bytes().all(|b| b.is_ascii_digit() || b == b'.') => {
-            words.say("label-elbow", &[("angle", &angle)])
-        }
-        _ if words.has(&id) => words.say(&id, &[]),
-        _ => form.to_owned(),
-    }
 }

@@ -116,11 +116,19 @@ impl<'a> Pages<'a> {
         let mut page = Drawing::new(self.size.0, self.size.1);
         let baseline = MARGIN + CAP_HEIGHT * TITLE;
         page.ops.push(text(self.left(), baseline, TITLE, Weight::Bold, Anchor::Start, &self.sheet.title));
-        page.ops.push(text(self.right(), baseline, HEADING, Weight::Bold, Anchor::End, &self.sheet.subject));
+        let size = self.subject_size();
+        page.ops.push(text(self.right(), baseline, size, Weight::Bold, Anchor::End, &self.sheet.subject));
         let line = baseline + 2.5;
         page.ops.push(rule(self.left(), self.right(), line, STRONG));
         self.y = line + 4.0;
         self.done.push(page);
+    }
+
+    /// Letters of the subject: smaller where it is too long to stand beside the title.
+    fn subject_size(&self) -> f64 {
+        let room = self.width() - font::width(&self.sheet.title, TITLE, Weight::Bold) - GUTTER;
+        let wanted = font::width(&self.sheet.subject, HEADING, Weight::Bold);
+        if wanted > room { HEADING * room / wanted } else { HEADING }
     }
 
     /// Puts a block down, on the next page if it has no room on this one.

@@ -4,8 +4,7 @@ use super::{Body, Sheet, Step};
 use hosewright_words::Words;
 
 pub(super) fn write(sheet: &Sheet, width: usize, words: &Words) -> String {
-    let mut out = format!("{}  {}\n", sheet.title, sheet.subject).trim_end().to_owned();
-    out.push('\n');
+    let mut out = hanging(&format!("{}  ", sheet.title), &sheet.subject, width);
     for section in &sheet.sections {
         out.push('\n');
         if !section.heading.is_empty() {
@@ -25,7 +24,8 @@ pub(super) fn write(sheet: &Sheet, width: usize, words: &Words) -> String {
         }
     }
     if !sheet.footer.is_empty() {
-        out += &format!("\n{}\n", sheet.footer);
+        out.push('\n');
+        out += &hanging("", &sheet.footer, width);
     }
     out
 }
@@ -41,55 +41,77 @@ fn numbered(steps: &[Step], width: usize, words: &Words) -> String {
     out
 }
 
-/// Columns as wide as their widest cell; the last one wraps.
+/// Space before a table and between its columns.
+const GUTTER: usize = 2;
+
+/// Columns as wide as their widest cell; where that is more than the width, the widest are narrowed and their
+/// cells wrapped.
 fn columns<'a, R: IntoIterator<Item = &'a String>>(rows: impl Iterator<Item = R>, width: usize) -> String {
     let rows: Vec<Vec<&String>> = rows.map(|row| row.into_iter().collect()).collect();
-    let mut widths: Vec<usize> = Vec::new();
-    for row in &rows {
-        for (column, cell) in row.iter().enumerate() {
-            let length = cell.chars().count();
-            match widths.get_mut(column) {
-                Some(widest) => *widest = length.max(*widest),
-                None => widths.push(length),
-            }
-        }
-    }
+    let widths = fitted(&rows, width);
     let mut out = String::new();
     for row in &rows {
-        let Some((last, before)) = row.split_last() else { continue };
-        let mut start = String::from("  ");
-        for (cell, width) in before.iter().zip(&widths) {
-            start += &format!("{cell:<width$}  ");
+        let cells: Vec<Vec<String>> =
+            row.iter().zip(&widths).map(|(cell, width)| wrap(cell, *width)).collect();
+        let height = cells.iter().map(Vec::len).max().unwrap_or(0);
+        for at in 0..height {
+            let mut line = String::new();
+            for (cell, width) in cells.iter().zip(&widths) {
+                let text = cell.get(at).map_or("", String::as_str);
+                line += &format!("{:GUTTER$}{text:<width$}", "");
+            }
+            out += line.trim_end();
+            out.push('\n');
         }
-        out += &hanging(&start, last, width);
     }
     out
+}
+
+/// The width of each column: no column narrower than its longest word, else the whole no wider than the page.
+fn fitted(rows: &[Vec<&String>], width: usize) -> Vec<usize> {
+    let count = rows.iter().map(Vec::len).max().unwrap_or(0);
+    let widest = |of: fn(&str) -> usize| -> Vec<usize> {
+        let column = |at: usize| rows.iter().filter_map(move |row| row.get(at));
+        (0..count).map(|at| column(at).map(|cell| of(cell)).max().unwrap_or(0)).collect()
+    };
+    let mut widths = widest(|cell| cell.chars().count());
+    let least = widest(|cell| cell.split_whitespace().map(|word| word.chars().count()).max().unwrap_or(0));
+    while widths.iter().sum::<usize>() + GUTTER * count > width {
+        let narrowable = widths.iter_mut().zip(&least).filter(|(width, least)| **width > **least);
+        match narrowable.map(|(width, _)| width).max() {
+            Some(width) => *width -= 1,
+            None => break,
+        }
+    }
+    widths
+}
+
+/// The lines of a text within a width; a text without words is one blank line.
+fn wrap(text: &str, width: usize) -> Vec<String> {
+    let mut lines = vec![String::new()];
+    for word in text.split_whitespace() {
+        match lines.last_mut() {
+            Some(line) if line.is_empty() => line.push_str(word),
+            Some(line) if line.chars().count() + 1 + word.chars().count() <= width => {
+                line.push(' ');
+                line.push_str(word);
+            }
+            _ => lines.push(word.to_owned()),
+        }
+    }
+    lines
 }
 
 /// Text behind a start, further lines beneath its first letter.
 fn hanging(start: &str, text: &str, width: usize) -> String {
     let indent = start.chars().count();
-    // A column that begins far to the right would be a ladder of single words: it runs over instead.
-    let width = width.max(indent + 24);
     let mut out = String::new();
-    let mut line = start.to_owned();
-    let mut length = indent;
-    for word in text.split_whitespace() {
-        let letters = word.chars().count();
-        if length > indent && length + 1 + letters > width {
-            out += line.trim_end();
-            out.push('\n');
-            line = " ".repeat(indent);
-            length = indent;
-        }
-        if length > indent {
-            line.push(' ');
-            length += 1;
-        }
-        line += word;
-        length += letters;
+    for (at, line) in wrap(text, width.saturating_sub(indent)).iter().enumerate() {
+        let before = if at == 0 { start.to_owned() } else { " ".repeat(indent) };
+        out += format!("{before}{line}").trim_end();
+        out.push('\n');
     }
-    out + line.trim_end() + "\n"
+    out
 }
 
 #[cfg(test)]
@@ -108,8 +130,9 @@ What it is
   Overall length  1240 mm, +12 −8 mm
 
 Ends
-  End  Family                                                   Cut-off
-  A    JIC 37 flare -10 female, 90° elbow with a drop of 55 mm  32.5 mm
+  End  Family                                        Cut-off
+  A    JIC 37 flare -10 female, 90° elbow with a     32.5 mm
+       drop of 55 mm
   B    flange 62 -12
 
 Steps

@@ -47,7 +47,7 @@ surge-rise = Pressure rise
 surge-speed = Wave speed
 surge-critical = Critical time
 surge-modulus = Bulk modulus in effect
-life-counts = { $hoses } hoses, { $failures } of them failed.
+life-counts = { count-hoses }, { $failures } of them failed.
 life-too-few-failures = Too few to tell: at least two failures at different times are needed.
 life-no-maximum = Too few to tell: every hose that failed did so soon after it was first watched.
 life-shape = Shape
@@ -71,23 +71,66 @@ route-no-limit = No least bend radius was given.
 route-no-diameter = No outside diameter was given, so the inside of the bend is not known.
 tag-refused = no tag is made of what must not be made.
 tag-code-alone = The code holds the tag's name alone; the words stand beside it, and the register knows the rest.
-import-done = { $rows } rows: { $hoses } hoses, { $machines } machines and { $places } places taken in; { $known } known already.
-import-would = Nothing was changed. { $rows } rows would make { $hoses } hoses, { $machines } machines and { $places } places; { $known } known already.
+count-rows = { $rows ->
+    [one] 1 row
+   *[other] { $rows } rows
+}
+count-hoses = { $hoses ->
+    [one] 1 hose
+   *[other] { $hoses } hoses
+}
+count-machines = { $machines ->
+    [one] 1 machine
+   *[other] { $machines } machines
+}
+count-places = { $places ->
+    [one] 1 place
+   *[other] { $places } places
+}
+import-done = { count-rows }: { count-hoses }, { count-machines } and { count-places } taken in; { $known } known already.
+import-would = Nothing was changed. { count-rows } would make { count-hoses }, { count-machines } and { count-places }; { $known } known already.
 import-refused = row { $row }: { $why }
 record-done = { $count ->
     [one] One event is on the disk.
    *[other] { $count } events are on the disk.
 }
-merge-done = { $added } events were new, { $had } were there already, { $held } wait for earlier ones.
+merge-done = { $added ->
+    [one] 1 event was new
+   *[other] { $added } events were new
+}, { $had ->
+    [one] 1 was there already
+   *[other] { $had } were there already
+}, { $held ->
+    [one] 1 waits for earlier ones.
+   *[other] { $held } wait for earlier ones.
+}
 merge-fork = Device { $device }: refused. Two programs wrote as the same device; one of them must go on as a new one.
 merge-broken-chain = Device { $device }: refused. Its events do not continue what is here; fetch its bundle anew.
-verify-whole = { $events } events of { $devices } devices: every hash holds, and the tables are what the log gives.
+verify-whole = { $events ->
+    [one] 1 event
+   *[other] { $events } events
+} of { $devices ->
+    [one] 1 device
+   *[other] { $devices } devices
+}: every hash holds, and the tables are what the log gives.
+show-failures = { $count ->
+    [0] No hose is known to have failed here.
+    [one] This place failed once before: { $causes }.
+   *[other] This place failed { $count } times before: { $causes }.
+}
+show-since = since { $from }
+show-hours = { $hours } h on { $date }
+show-no-hose = no hose known
 show-failed = failed:
 status-made = made, not fitted yet
 status-fitted = fitted
 status-taken-off = taken off
 status-withdrawn = tag withdrawn
-due-heading = As of { $on }: { $count } dates, soonest first
+due-heading = As of { $on }: { $count ->
+    [one] 1 date
+   *[other] { $count } dates, soonest first
+}
+due-cut = { $shown } of { $count }; --all shows all.
 due-no-day = no day known
 due-what-service = replace
 due-what-storage = stored

@@ -5,3 +5,10 @@ verdict-stop = STOP
 verdict-unsettled = NOT SETTLED
 unverified = unverified
 yours = yours
+
+# Forms of ends
+form-elbow = { $angle }° elbow
+form-straight = straight
+form-compact90 = compact 90° elbow
+form-standpipe = standpipe
+form-banjo = banjo

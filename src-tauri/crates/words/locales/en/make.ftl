@@ -17,6 +17,7 @@ step-skive = Skive the end as its supplier says.
 step-mark-insertion = Mark the insertion depth on the cover.
 step-push-on = Put the ferrule on, lubricate as the supplier says, push the end on to the mark.
 step-crimp = Crimp with the supplier's die set to the supplier's diameter.
+step-fine-instrument = Take a micrometer: a caliper that may be off by 0.1 mm is too coarse for this crimp tolerance.
 step-measure-crimp = Measure the crimp on the flats between the ridges, in several directions, at three places along the ferrule.
 step-sleeves = Slide sleeves and guards on now, before the second end.
 step-set-turn = Set the turn: from A to B with A's elbow up, clockwise to B's elbow.

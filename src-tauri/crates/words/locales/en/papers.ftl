@@ -13,11 +13,6 @@ label-made = made { $date }
 label-adapter = adapter: { $name }
 label-male = male
 label-female = female
-label-elbow = { $angle }° elbow
-label-form-straight = straight
-label-form-compact90 = compact 90° elbow
-label-form-standpipe = standpipe
-label-form-banjo = banjo
 label-caution = The maker's instructions come first.
 
 sheet-page = { $page } of { $pages }

@@ -31,6 +31,10 @@ sheet-missing = To get before the hose is cut
 sheet-cautions = Cautions of the check
 sheet-steps = Steps
 sheet-tighten = Tightening, from the tables
+sheet-flats = { $count ->
+    [one] { $figure } flat of 60°
+   *[other] { $figure } flats of 60°
+}
 sheet-column-end = End
 sheet-column-value = Value
 sheet-column-condition = Holds for

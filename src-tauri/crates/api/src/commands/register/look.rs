@@ -103,6 +103,76 @@ pub fn show(api: &mut Api, asked: ShowQuestion, _: &[u8]) -> Result<Answer<Hose>
     Ok(api.answer(hose))
 }
 
+/// What a text names in the register.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Named {
+    /// A hose, by its code.
+    Hose(TagCode),
+    /// A place, by its id or words.
+    Place(PlaceId),
+    /// A machine, by its id or words.
+    Machine(MachineId),
+}
+
+/// What a text names: a tag's code; the id of a place or machine; its name; or words that only one of them has.
+///
+/// # Errors
+/// Nothing is named so, or more than one thing.
+pub fn named(api: &mut Api, text: &str) -> Result<Named, ApiError> {
+    let no_code = match text.parse() {
+        Ok(code) => return Ok(Named::Hose(code)),
+        Err(error) => error,
+    };
+    let register = api.register()?;
+    if let Ok(place) = text.parse()
+        && register.place(place)?.is_some()
+    {
+        return Ok(Named::Place(place));
+    }
+    if let Ok(machine) = text.parse()
+        && register.machine(machine)?.is_some()
+    {
+        return Ok(Named::Machine(machine));
+    }
+    let hits = register.search(text, MOST_HITS)?;
+    let found: Vec<(Named, String)> = hits.into_iter().filter_map(named_by).collect();
+    let called = |(_, name): &&(Named, String)| name.eq_ignore_ascii_case(text.trim());
+    match (found.as_slice(), found.iter().filter(called).collect::<Vec<_>>().as_slice()) {
+        ([(one, _)], _) | (_, [(one, _)]) => Ok(*one),
+        ([], _) => Err(ApiError::input(
+            "what",
+            format!("\"{text}\" is in no name of a place or machine, and no code: {no_code}"),
+        )),
+        (many, _) => {
+            let names: Vec<&str> = many.iter().take(NAMED).map(|(_, name)| name.as_str()).collect();
+            Err(ApiError::input(
+                "what",
+                format!(
+                    "\"{text}\" can be any of {} places and machines ({}); give more words",
+                    many.len(),
+                    names.join("; ")
+                ),
+            ))
+        }
+    }
+}
+
+/// Names that a message gives where a text names more than one thing.
+const NAMED: usize = 5;
+
+/// A place or machine with its name.
+fn named_by(hit: Hit) -> Option<(Named, String)> {
+    match hit {
+        Hit::Place { at } => {
+            let number = at.number.map(|number| number.to_string());
+            let parts = [at.machine_name, number, at.place_name];
+            Some((Named::Place(at.place), parts.into_iter().flatten().collect::<Vec<_>>().join(", ")))
+        }
+        Hit::Machine { machine, name, .. } => Some((Named::Machine(machine), name)),
+        Hit::Hose { .. } | Hit::Site { .. } => None,
+    }
+}
+
 /// As of which day.
 #[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
 #[serde(deny_unknown_fields, default)]

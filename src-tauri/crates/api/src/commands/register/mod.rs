@@ -8,8 +8,8 @@ mod write;
 pub use copies::{Merged, RefusedSeries, Verified, backup, export_bundle, merge, rebuild, restore, verify};
 pub use list::{Export, ExportKind, Import, Imported, RowRefused, export, import};
 pub use look::{
-    DueList, DueQuestion, Hits, MachineQuestion, Overview, PlaceQuestion, Search, ShowQuestion, due, machine,
-    overview, place, search, show,
+    DueList, DueQuestion, Hits, MachineQuestion, Named, Overview, PlaceQuestion, Search, ShowQuestion, due,
+    machine, named, overview, place, search, show,
 };
 pub use write::{Id, Record, RecordEvent, Recorded, id, record};
 

@@ -60,13 +60,14 @@ const NAMED: usize = 5;
 pub fn import(api: &mut Api, asked: Import, list: &[u8]) -> Result<Answer<Imported>, ApiError> {
     let table = hosewright_papers::table::read(list, &asked.name)
         .map_err(|error| ApiError::input(&asked.name, error))?;
-    let (rows, known, refused) = rows(api, &asked.name, &table)?;
+    let (rows, known, mut refused) = rows(api, &asked.name, &table)?;
+    let mut plan = Plan::over(api)?;
+    let count = rows.len() + known + refused.len();
+    refused.extend(plan.add(api, rows)?);
+    refused.sort_by_key(|refused| refused.row);
     if !refused.is_empty() && !asked.dry_run {
         return Err(refusal(&asked.name, &refused));
     }
-    let mut plan = Plan::over(api)?;
-    let count = rows.len() + known + refused.len();
-    plan.add(api, rows)?;
     if !asked.dry_run {
         let now = api.world.now();
         api.register()?.append(std::mem::take(&mut plan.events), now)?;
@@ -85,12 +86,12 @@ pub fn import(api: &mut Api, asked: Import, list: &[u8]) -> Result<Answer<Import
 
 fn refusal(name: &str, refused: &[RowRefused]) -> ApiError {
     let first: Vec<String> =
-        refused.iter().take(NAMED).map(|row| format!("row {}: {}", row.row, row.why)).collect();
+        refused.iter().take(NAMED).map(|row| format!("\nrow {}: {}", row.row, row.why)).collect();
     let more = match refused.len().saturating_sub(NAMED) {
         0 => String::new(),
-        more => format!("; and {more} more, which a dry run lists"),
+        more => format!("\nand {more} more, which a dry run lists"),
     };
-    ApiError::input(name, format!("nothing was taken in. {}{more}", first.join("; ")))
+    ApiError::input(name, format!("nothing was taken in{}{more}", first.concat()))
 }
 
 type Sorted = (Vec<Row>, usize, Vec<RowRefused>);
@@ -106,7 +107,7 @@ fn rows(api: &mut Api, name: &str, table: &[Vec<String>]) -> Result<Sorted, ApiE
         body.iter().enumerate().filter(|(_, cells)| cells.iter().any(|cell| !cell.trim().is_empty()))
     {
         let row = at + 2;
-        match Cells::new(&names, cells).read(catalogue) {
+        match Cells::new(&names, cells).read(row, catalogue) {
             Err(why) => refused.push(RowRefused { row, why }),
             Ok(read) => match read.code {
                 Some(code) if !codes.insert(code) => {

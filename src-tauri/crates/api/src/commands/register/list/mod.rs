@@ -5,6 +5,7 @@ mod export;
 mod import;
 mod plan;
 mod row;
+mod stays;
 
 pub use export::{Export, ExportKind, export};
 pub use import::{Import, Imported, RowRefused, import};

@@ -1,7 +1,9 @@
 //! Rows -> the events that write them down: sites, machines and places that are new, then every hose
 //! in the order it was fitted.
 
+use super::RowRefused;
 use super::row::Row;
+use super::stays::{Stay, Stays};
 use crate::{Api, ApiError, PROGRAM};
 use hosewright_core::check::{Question, assembly_rating};
 use hosewright_core::record::{
@@ -11,12 +13,20 @@ use hosewright_core::record::{
 use hosewright_core::tag::TagCode;
 use std::collections::HashMap;
 
+/// Site and machine in lower case, and the place's number: what a list calls a place by.
+type PlaceKey = (String, String, u32);
+
+fn key(row: &Row) -> PlaceKey {
+    (row.site.to_lowercase(), row.machine.to_lowercase(), row.number)
+}
+
 /// What there is and what is to be written.
 #[derive(Default)]
 pub(super) struct Plan {
     sites: HashMap<String, SiteId>,
     machines: HashMap<(String, String), MachineId>,
     places: HashMap<(MachineId, u32), PlaceId>,
+    stays: HashMap<PlaceKey, Stays>,
     pub(super) events: Vec<Body>,
     pub(super) sites_made: usize,
     pub(super) machines_made: usize,
@@ -34,23 +44,34 @@ impl Plan {
         }
         for row in register.machines()? {
             let site = row.site_name.unwrap_or_default().to_lowercase();
-            plan.machines.insert((site, row.name.to_lowercase()), row.machine);
+            let name = row.name.to_lowercase();
             for place in register.machine(row.machine)?.map(|sheet| sheet.places).unwrap_or_default() {
-                plan.places.insert((row.machine, place.place.record.number), place.place.record.place);
+                let Place { place, number, .. } = place.place.record;
+                plan.places.insert((row.machine, number), place);
+                let sheet = register.place(place)?;
+                let stays = sheet.iter().flat_map(|sheet| &sheet.stays).filter_map(Stay::of_register);
+                plan.stays.entry((site.clone(), name.clone(), number)).or_default().extend(stays);
             }
+            plan.machines.insert((site, name), row.machine);
         }
         Ok(plan)
     }
 
-    /// Adds the rows, oldest hose first, so that each is taken off before the next goes on.
-    pub(super) fn add(&mut self, api: &mut Api, mut rows: Vec<Row>) -> Result<(), ApiError> {
+    /// Adds the rows, oldest hose first, so that each is taken off before the next goes on. Gives back those
+    /// whose hose would have sat at its place beside another.
+    pub(super) fn add(&mut self, api: &mut Api, mut rows: Vec<Row>) -> Result<Vec<RowRefused>, ApiError> {
         rows.sort_by_key(|row| (row.fitted, row.removed.is_none()));
+        let mut refused = Vec::new();
         for row in rows {
+            if let Err(why) = self.stays.entry(key(&row)).or_default().add(Stay::of_list(&row)) {
+                refused.push(RowRefused { row: row.row, why });
+                continue;
+            }
             let machine = self.machine(api, &row);
             let place = self.place(api, machine, &row);
             self.hose(api, place, row)?;
         }
-        Ok(())
+        Ok(refused)
     }
 
     fn machine(&mut self, api: &mut Api, row: &Row) -> MachineId {

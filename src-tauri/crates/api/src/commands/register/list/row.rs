@@ -14,6 +14,8 @@ use std::str::FromStr;
 /// A hose that sat at a place.
 #[derive(Debug, Clone, PartialEq)]
 pub(super) struct Row {
+    /// Its number as a spreadsheet shows it.
+    pub(super) row: usize,
     pub(super) site: String,
     pub(super) machine: String,
     pub(super) kind: String,
@@ -91,10 +93,11 @@ impl<'a> Cells<'a> {
     }
 
     /// What the row says.
-    pub(super) fn read(&self, catalogue: &Catalogue) -> Result<Row, Wrong> {
+    pub(super) fn read(&self, row: usize, catalogue: &Catalogue) -> Result<Row, Wrong> {
         let number = self.needed(column::PLACE)?;
         let fitted = self.day(column::FITTED)?;
         let row = Row {
+            row,
             site: self.needed(column::SITE)?.to_owned(),
             machine: self.needed(column::MACHINE)?.to_owned(),
             kind: self.get(column::KIND).unwrap_or("other").to_lowercase(),
