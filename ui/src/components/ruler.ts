@@ -33,7 +33,7 @@ export function rulerSpan(
   candidates: readonly Candidate[],
   reading: { value: number; error: number } | null,
 ): [number, number] | null {
-  const ends = candidates.flatMap((candidate) => (candidate.band ?? []).filter((end): end is number => end !== null));
+  const ends = candidates.flatMap((candidate) => [...(candidate.band ?? [])].filter((end) => end !== null));
   if (reading) ends.push(reading.value - reading.error, reading.value + reading.error);
   if (ends.length === 0) return null;
   const [low, high] = [Math.min(...ends), Math.max(...ends)];

@@ -20,7 +20,7 @@ const LENDS = 0.2;
 const mm = (readings: Kept, half: Half, key: Key): number | null => mmOf(key, draftOf(readings, half, key));
 const picked = (readings: Kept, half: Half, key: Key): string => textOf(draftOf(readings, half, key));
 function middle(limits: Band | null): number | null {
-  const sides = (limits ?? []).filter((side): side is number => side !== null);
+  const sides = [...(limits ?? [])].filter((side) => side !== null);
   return sides.length > 0 ? sides.reduce((sum, side) => sum + side, 0) / sides.length : null;
 }
 

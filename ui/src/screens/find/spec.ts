@@ -45,7 +45,8 @@ export function specOf(doc: Pick<JobDoc, 'spec' | 'readings' | 'finding'>, found
     if (end) spec = withEnd(spec, endNamed(before, role, { ...end, gender: end.gender ?? null }, forms[role]));
   }
   const overall = mmOf('overall_length_mm', draftOf(doc.readings, 'hose', 'overall_length_mm'));
-  if (overall !== null) spec.overall_length_mm = overall;
+  // A fraction of an inch leaves no dust of binary arithmetic on a tag.
+  if (overall !== null) spec.overall_length_mm = Math.round(overall * 100) / 100;
   const cover = doc.readings.hose?.cover;
   if (cover) spec.cover = cover;
   return spec;

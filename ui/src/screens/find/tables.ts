@@ -111,10 +111,11 @@ export function rulerCandidate(tables: Tables | null, candidate: AnyCandidate, h
   };
 }
 
-/** How many of the likeliest it takes to hold that share of what the candidates hold together. */
-export function countHolding(candidates: readonly AnyCandidate[], share: number): number {
-  const all = candidates.reduce((sum, one) => sum + one.probability, 0);
-  let held = 0;
-  const last = candidates.findIndex((one) => (held += one.probability) >= share * all);
-  return last < 0 ? candidates.length : last + 1;
+/** A candidate this much less likely than the first is not counted among the likely ones. */
+const LIKELY = 1 / 20;
+
+/** How many candidates are likely beside the first: the list comes likeliest first. */
+export function countLikely(candidates: readonly AnyCandidate[]): number {
+  const least = (candidates[0]?.probability ?? 0) * LIKELY;
+  return candidates.filter((one) => one.probability >= least).length;
 }

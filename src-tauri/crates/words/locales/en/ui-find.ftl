@@ -194,10 +194,10 @@ find-print-empty = Type what can still be read, with ? for each worn letter.
 ## Candidates
 find-candidates = What it can be
 find-nothing-read = Nothing read yet: everything is still possible.
-find-many = { $count } still fit. The likeliest:
+find-many = { $count } are likely. The first of them:
 find-few = { $count ->
-    [one] One still fits.
-   *[other] { $count } still fit.
+    [one] One is likely.
+   *[other] { $count } are likely.
  }
 find-decides = { $what } tells most.
 find-part-settled = Settled.
