@@ -70,6 +70,8 @@ export interface JobDoc {
   written: { made: EventRef | null; fitted: EventRef | null };
   /** Coming off and going on. */
   fit: Fitting;
+  /** Which figure each end is tightened by, as the person chose it from the table. */
+  tighten: Partial<Record<Role, string>>;
 }
 
 /** A proof test as far as it has come. */
@@ -92,8 +94,6 @@ export interface Fitting {
   /** Why the old hose failed, by its code; `NOT_FAILED` where it had not; null is not said yet. */
   cause: string | null;
   note: string;
-  /** Which figure each end is tightened by, as the person chose it from the table. */
-  tighten: Partial<Record<Role, string>>;
 }
 
 /** The answer that the old hose had not failed. */
@@ -126,6 +126,7 @@ export function emptyJob(): JobDoc {
     assembled: null,
     code: null,
     written: { made: null, fitted: null },
-    fit: { date: null, hours: null, cause: null, note: '', tighten: {} },
+    fit: { date: null, hours: null, cause: null, note: '' },
+    tighten: {},
   };
 }

@@ -21,7 +21,7 @@ export function figureOf(value: TorqueValue): string {
 export function takenOf(sheet: BuildSheet, doc: JobDoc): string | null {
   const of = (role: Role) => {
     const values = sheet.tighten.find((end) => end.role === role)?.values ?? [];
-    const value = values.find((one) => keyOf(one) === doc.fit.tighten[role]);
+    const value = values.find((one) => keyOf(one) === doc.tighten[role]);
     return value ? say('make-at-end', { end: role, step: figureOf(value) }) : null;
   };
   return (['A', 'B'] as const).map(of).filter(Boolean).join(' · ') || null;

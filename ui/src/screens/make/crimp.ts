@@ -36,7 +36,7 @@ export function atPlace(readings: readonly number[], place: number): (number | n
   return Array.from({ length: CRIMP_DIRECTIONS }, (_, at) => readings[place * CRIMP_DIRECTIONS + at] ?? null);
 }
 
-/** The place along the ferrule that is being read: the first that is not full, else the last. */
-export function placeOf(readings: readonly number[]): number {
-  return Math.min(Math.floor(readings.length / CRIMP_DIRECTIONS), CRIMP_PLACES - 1);
+/** The place along the ferrule that was read last. */
+export function lastPlaceOf(readings: readonly number[]): number {
+  return Math.floor(Math.max(0, readings.length - 1) / CRIMP_DIRECTIONS);
 }

@@ -54,16 +54,14 @@ make-skive-inner-how = Length of tube taken off, from the cut.
 
 ## Typing
 make-keep = Keep { $value }
-make-keep-skive-none = Keep: nothing is skived
 make-as-other = As at { $end }: { $value }
 make-back = Back
-make-finish-reading = Enough read
 
 ## Crimp
 make-crimp = Crimp { $end }
 make-crimp-reading = Crimp { $end }, reading { $number }
 make-crimp-how = On the flats between the ridges, in four directions, at three places along the ferrule.
-make-crimp-target = yours { $target }
+make-crimp-target = { $target }
 make-crimp-place = place { $place } of { $places } along the ferrule
 make-crimp-mean = mean { $mean }
 make-crimp-range = { $min } to { $max }
@@ -126,6 +124,7 @@ make-tick-skive = Tick: { $end } is skived
 make-tick-mark-insertion = Tick: { $end } is marked
 make-tick-push-on = Tick: { $end } is on
 make-tick-crimp = Tick: { $end } is crimped
+make-tick-fine-instrument = Tick: micrometer at hand for { $end }
 make-tick-measure-crimp = Tick: crimp { $end } is read
 make-tick-sleeves = Tick: sleeves are on
 make-tick-set-turn = Tick: turn is set
