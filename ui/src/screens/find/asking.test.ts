@@ -41,7 +41,9 @@ describe('the reading asked next', () => {
 
   it('is never one that could not be told', () => {
     const read = { ...state([['A', 'seal', 1.1]]), cannot: ['A.gender', 'A.seal'] };
-    expect(nextKey(read, 'A')).toBe('form');
+    expect(nextKey(read, 'A')).toBe('thread_diameter_mm');
+    const none = { ...state([]), cannot: ['A.gender'] };
+    expect(nextKey(none, 'A')).toBe('form');
   });
 
   it('of a flange is of a flange: no thread, no seat', () => {

@@ -52,16 +52,17 @@ export function keysOf(state: State, half: Half): readonly Key[] {
   return isMate(half) ? threadKeys.filter((key) => key !== 'form') : threadKeys;
 }
 
-/** Without a gain to go by, such as on the machine's half once its end tells no more. */
-const MATE_ORDER: readonly Key[] = [
-  'thread_diameter_mm',
-  'pitch_mm',
-  'seal',
-  'seat_included_angle_deg',
-  'cone',
-  'bolt_long_mm',
-  'head_od_mm',
-];
+/** Without a gain to go by: on the machine's half, and where the best readings of a part can not be told. */
+const PLAIN_ORDER: readonly Key[] = ['seal', 'thread_diameter_mm', 'pitch_mm', 'seat_included_angle_deg', 'cone'];
+const HOSE_ORDER: readonly Key[] = ['reinforcement', 'layers', 'cover_od_mm', 'id_mm', 'reinforcement_od_mm'];
+
+/** The first plain reading that is not answered. Of a part of which no reading tells anything none is. */
+function plain(state: State, half: Half): Key | null {
+  const part = roleOf(half) ?? 'hose';
+  if (!isMate(half) && !state.found?.next.some(({ of }) => of === part)) return null;
+  const order = half === 'hose' ? HOSE_ORDER : isFlange(state.readings, half) ? flangeKeys : PLAIN_ORDER;
+  return order.find((key) => !isAnswered(state, half, key)) ?? null;
+}
 
 /** The reading that tells most for its effort, of those not answered. */
 function mostTelling(state: State, half: Half): Key | null {
@@ -86,7 +87,7 @@ export function nextKey(state: State, half: Half): Key | null {
     // The print is one look and may say everything.
     if (open('print')) return 'print';
     if (!isSettled(state.found, half)) {
-      const key = mostTelling(state, half);
+      const key = mostTelling(state, half) ?? plain(state, half);
       if (key) return key;
     }
     return open('overall_length_mm') ? 'overall_length_mm' : null;
@@ -97,12 +98,8 @@ export function nextKey(state: State, half: Half): Key | null {
     return 'threads_apart';
   }
   if (!isSettled(state.found, half)) {
-    const key = mostTelling(state, half);
+    const key = mostTelling(state, half) ?? plain(state, half);
     if (key) return key;
-    if (isMate(half)) {
-      const allowed = keysOf(state, half);
-      return MATE_ORDER.find((one) => allowed.includes(one) && open(one)) ?? null;
-    }
   }
   return !isMate(half) && open('form') ? 'form' : null;
 }
