@@ -1,0 +1,72 @@
+import { describe, expect, it } from 'vitest';
+import type { PlaceAt, TorqueValue } from '../../backend/types';
+import { emptyJob, NOT_FAILED } from '../../state/job-doc';
+import { fitEvents, type Change } from './finish';
+import { figureOf } from './tighten';
+
+const at: PlaceAt = {
+  place: 'p',
+  number: 14,
+  place_name: 'Stick cylinder',
+  machine: 'm',
+  machine_name: 'Excavator 3',
+  site: null,
+  site_name: null,
+};
+const change = (over: Partial<Change> = {}): Change => ({
+  on: 'NEW',
+  off: 'OLD',
+  at,
+  fit: { ...emptyJob().fit, hours: 6812, cause: 'ABR', note: ' cover worn ' },
+  today: '2026-11-25',
+  ...over,
+});
+
+describe('what stands on the record', () => {
+  it('is the old hose off, the new one on and the hours, in that order', () => {
+    const { events, fitted } = fitEvents(change());
+    expect(events.map((event) => event.body)).toEqual([
+      { kind: 'taken-off', code: 'OLD', place: 'p', date: '2026-11-25', hours: 6812, cause: 'ABR', note: 'cover worn' },
+      { kind: 'fitted', code: 'NEW', place: 'p', date: '2026-11-25', already_there: false, hours: 6812 },
+      { kind: 'hours-read', machine: 'm', hours: 6812, date: '2026-11-25' },
+    ]);
+    expect(fitted).toBe(1);
+  });
+
+  it('names no cause where the old hose had not failed', () => {
+    const { events } = fitEvents(change({ fit: { ...emptyJob().fit, cause: NOT_FAILED } }));
+    expect(events[0]?.body).not.toHaveProperty('cause');
+    expect(events).toHaveLength(2);
+  });
+
+  it('takes nothing off an empty place, and keeps the day that was said', () => {
+    const { events, fitted } = fitEvents(change({ off: null, fit: { ...emptyJob().fit, date: '2026-11-20' } }));
+    expect(events.map((event) => event.body)).toEqual([
+      { kind: 'fitted', code: 'NEW', place: 'p', date: '2026-11-20', already_there: false },
+    ]);
+    expect(fitted).toBe(0);
+  });
+});
+
+describe('how tight', () => {
+  const value = (over: Partial<TorqueValue>): TorqueValue => ({
+    method: 'torque',
+    min: 81,
+    max: 89,
+    unit: 'Nm',
+    condition: 'steel',
+    source: 'a manual',
+    basis: 'published',
+    note: '',
+    ...over,
+  });
+  it.each([
+    [{}, '81 to 89\u00a0Nm'],
+    [{ min: 62, max: 62 }, '62\u00a0Nm'],
+    [{ min: null, max: 76 }, '76\u00a0Nm'],
+    [{ method: 'flats-from-finger-tight', min: 0.5, max: 0.8, unit: 'flats of 60 deg' }, '0.5 to 0.8 flats'],
+    [{ method: 'angle', min: 30, max: 40, unit: 'deg' }, '30 to 40°'],
+  ] as [Partial<TorqueValue>, string][])('is written as the method has it: %o', (over, text) => {
+    expect(figureOf(value(over))).toBe(text);
+  });
+});
