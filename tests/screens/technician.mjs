@@ -1,0 +1,230 @@
+// What a technician does with the screens: reads what is asked and answers from the demo's readings.
+
+/** What was read of the demo's burst hose (demo/burst-readings.json), by part and by the name that the screen asks with. */
+const READ = {
+  Hose: {
+    'Print on the cover': { print: '??N 853 2S? DN 1?' },
+    'What carries the pressure': { pick: /^Wire braid/ },
+    Layers: { pick: /^2\b/ },
+    'Bore of the hose': { mm: '15.9' },
+    'Ø over the cover': { mm: '25.2' },
+    'Ø over the reinforcement': { mm: '23' },
+    'Overall length': { mm: '1240' },
+  },
+  'End A': {
+    'What kind of end': { pick: /^Female/ },
+    'What seals': { pick: /^Cone/ },
+    'Thread Ø': { inch: ['1', '3', '/16'] },
+    'Thread gauge': { gauge: /^14\b/ },
+    'Flank angle': { pick: /^60°/ },
+    'Seat angle': { pick: /^74°/ },
+    'Shape of the seat': { pick: /^Hollow/ },
+    'Hex of the nut': { mm: '25.4' },
+    'How it leaves the hose': { pick: /^Elbow 45/ },
+  },
+  'End B': {
+    'What kind of end': { pick: /^Female/ },
+    'What seals': { pick: /^O-ring in face/ },
+    'Thread Ø': { mm: '23.55' },
+    'Thread gauge': { gauge: /^14\b/ },
+    'Flank angle': { pick: /^60°/ },
+    'Hex of the nut': { mm: '30' },
+    'How it leaves the hose': { pick: /^Elbow 90/ },
+  },
+  'Machine’s half of A': {
+    'What kind of end': { pick: /^Male/ },
+    'What seals': { pick: /^Cone/ },
+    'Thread Ø': { mm: '22.1' },
+    'Thread gauge': { gauge: /^14\b/ },
+    'Seat angle': { pick: /^74°/ },
+    'Shape of the seat': { pick: /^Raised/ },
+  },
+  'Machine’s half of B': {
+    'What kind of end': { pick: /^Male/ },
+    'What seals': { pick: /^O-ring in face/ },
+    'Thread Ø': { mm: '25.3' },
+    'Thread gauge': { gauge: /^14\b/ },
+  },
+};
+
+/** More questions than this and Find does not come to an end. */
+const MOST = 60;
+
+const button = (page, name) => page.getByRole('button', { name });
+/** What stands at the thumb: the one arrow and what is beside it. */
+const thumb = (page) => page.getByRole('contentinfo');
+const keypad = (page) => page.getByRole('group', { name: 'Keypad' });
+
+/** Every reading by the name that the screen asks with; a longer name stands before one that it begins with. */
+const NAMES = [
+  ...['Print on the cover', 'What carries the pressure', 'Layers', 'Bore of the hose', 'Bore of the male'],
+  ...['Ø over the cover', 'Ø over the reinforcement', 'Kind of cover', 'Overall length', 'What kind of end'],
+  ...['What seals', 'Thread Ø, outside', 'Thread Ø, inside', 'Thread Ø', 'Thread gauge', 'Taper', 'Seat angle'],
+  ...['Shape of the seat', 'Flank angle', 'Hex of the nut', 'Tube Ø', 'Second thread Ø', 'Threads between'],
+  ...['How it leaves the hose', 'Bolt spacing, long', 'Bolt spacing, short', 'Head Ø', 'Head thickness'],
+];
+const QUESTION = new RegExp(`(Hose|End [AB]|Machine’s half of [AB])[\\n ](${NAMES.join('|')})`);
+
+/** What the screen asks now: part and reading; null where it asks nothing. */
+export async function asked(page) {
+  const text = await page.getByRole('main').innerText();
+  const found = text.match(QUESTION);
+  return found && { part: found[1], reading: found[2] };
+}
+
+/** The question that is asked once the screen has settled; null when it offers what was found instead. */
+async function question(page) {
+  const use = 'Use what was found';
+  await page.waitForFunction(
+    ([source, done]) => new RegExp(source).test(document.body.innerText) || document.body.innerText.includes(done),
+    [QUESTION.source, use],
+  );
+  return asked(page);
+}
+
+/** Waits until that question is no longer asked. */
+async function gone(page, { part, reading }) {
+  await page.waitForFunction(
+    (texts) => !texts.some((text) => document.querySelector('main')?.innerText.includes(text)),
+    [`${part}\n${reading}`, `${part} ${reading}`],
+  );
+}
+
+/** Types a number on the keypad: digits, a point, a denominator. */
+export async function typeNumber(page, keys, unit) {
+  const radio = keypad(page).getByRole('radio', { name: unit, exact: true });
+  if (unit && (await radio.count()) > 0) await radio.click();
+  for (const key of keys) {
+    await keypad(page)
+      .getByRole('button', { name: key === '.' ? 'Decimal sign' : new RegExp(`^${key.replace('/', '/ ?')}$`) })
+      .click();
+  }
+}
+
+/** Answers one question of Find; what is not in the readings can not be told. */
+async function answer(page, { part, reading }) {
+  const read = READ[part][reading.replace(/, (out|in)side$/, '')];
+  if (read?.pick) await button(page, read.pick).first().click();
+  else if (read?.gauge) await button(page, read.gauge).first().click();
+  else if (read?.mm) await typeNumber(page, read.mm, 'mm');
+  else if (read?.inch) await typeNumber(page, read.inch, 'inch');
+  else if (read?.print) await page.keyboard.type(read.print);
+  else return false;
+  return true;
+}
+
+/** Reads until hose and ends stand; `look` is called at each question. The questions in their order. */
+export async function find(page, look) {
+  const questions = [];
+  while (questions.length < MOST) {
+    const what = await question(page);
+    if (!what) break;
+    questions.push(`${what.part}: ${what.reading}`);
+    await look(questions.at(-1));
+    if (await answer(page, what)) await button(page, /^Keep /).click();
+    else
+      await button(page, /^(can’t tell|Nothing can be read)/)
+        .first()
+        .click();
+    await gone(page, what);
+  }
+  await button(page, /^Use what was found/).click();
+  return questions;
+}
+
+/** The demo's own settings of an end (demo/settings.json, demo/replacement.json), by the words that ask for them. */
+const SETTINGS = {
+  'Cut-off, end A': { mm: '41' },
+  'Cut-off, end B': { mm: '44' },
+  'Insertion depth': { mm: '34' },
+  Skive: { pick: 'none' },
+  Ferrule: { text: 'demo ferrule 16' },
+  Lubricant: { text: 'demo oil' },
+  'Die set': { text: 'demo die 28' },
+  'Crimp diameter': { mm: '28.5' },
+  'Crimp tolerance': { mm: '0.1' },
+  From: { text: 'invented for the demo' },
+};
+const CRIMP = '28.5';
+
+/** Enters the setting that the open field asks for. */
+async function enter(page) {
+  const title = await thumb(page).getByRole('heading', { level: 2 }).innerText();
+  const [, value] = Object.entries(SETTINGS).find(([name]) => title.startsWith(name)) ?? [];
+  if (!value) throw new Error(`no setting for ${title}`);
+  if (value.mm) await typeNumber(page, value.mm, 'mm');
+  else if (value.text) await page.keyboard.type(value.text);
+  // A choice is kept as it is picked.
+  else return thumb(page).getByRole('button', { name: value.pick, exact: true }).click();
+  await thumb(page).getByRole('button', { name: /^Keep/ }).click();
+}
+
+/** Whatever arrow of the bench stands at the thumb. */
+const ARROW = /^(Tick: |Measure the cut-off of|Enter: |Read the crimp at|Prove at|Make the tag)/;
+
+/** Makes the hose, step by step, without a rig; `look` is called at each kind of step. */
+export async function make(page, look) {
+  const seen = new Set();
+  for (;;) {
+    const arrow = thumb(page).getByRole('button', { name: ARROW });
+    await arrow.waitFor();
+    const verb = await arrow.innerText();
+    const kind = verb.split(/[:\d]| (of|at) /)[0];
+    if (!seen.has(kind)) await look(`make: ${kind}`);
+    seen.add(kind);
+    if (verb.startsWith('Prove at')) {
+      await button(page, 'No rig').click();
+      continue;
+    }
+    await arrow.click();
+    if (verb.startsWith('Make the tag')) return;
+    if (/^(Enter|Measure)/.test(verb)) await enter(page);
+    if (/^Read/.test(verb)) await readCrimp(page);
+    await thumb(page)
+      .getByRole('button', { name: verb.split('\n')[0] })
+      .waitFor({ state: 'hidden' });
+  }
+}
+
+/** Four directions at one place along the ferrule; then the pad goes away by itself. */
+async function readCrimp(page) {
+  for (const reading of [1, 2, 3, 4]) {
+    await page.getByRole('heading', { name: new RegExp(`reading ${reading}`) }).waitFor();
+    await typeNumber(page, CRIMP, 'mm');
+    await button(page, /^Keep/).click();
+  }
+}
+
+/** Keeps the hose and its label; the label's picture is left at `out`. */
+export async function tag(page, out) {
+  const [saved] = await Promise.all([
+    page.waitForEvent('download'),
+    button(page, /^Save the label and keep the hose/).click(),
+  ]);
+  await saved.saveAs(out);
+}
+
+/** Fits it at that place of that machine. */
+export async function fit(page, { machine, place, hours, cause }, look) {
+  await button(page, machine).click();
+  await button(page, place).click();
+  const arrow = thumb(page).getByRole('button', {
+    name: /^(Tick: |Enter the machine’s hours|Say why the old one failed|Finish)/,
+  });
+  await arrow.waitFor();
+  await look('fit');
+  for (;;) {
+    await arrow.waitFor();
+    const verb = (await arrow.innerText()).split('\n')[0];
+    await arrow.click();
+    if (verb === 'Finish') return;
+    if (verb.startsWith('Enter')) {
+      await typeNumber(page, hours);
+      await button(page, /^Keep/).click();
+    } else if (verb.startsWith('Say')) {
+      await look('fit: cause');
+      await button(page, cause).click();
+    }
+    await thumb(page).getByRole('button', { name: verb }).waitFor({ state: 'hidden' });
+  }
+}

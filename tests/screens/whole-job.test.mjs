@@ -1,0 +1,76 @@
+// The main job, as a technician does it: what was it, make it, tag it, fit it, and find it again by its tag.
+import assert from 'node:assert/strict';
+import test from 'node:test';
+import { join } from 'node:path';
+import { find, fit, make, tag } from './technician.mjs';
+import { axe, browse, demo, fits, folder, goTo, hosewright, open, pick, serve, sizes } from './support.mjs';
+import { photograph } from './pictures.mjs';
+
+/** Each step is sound: nothing for axe, nothing wider than the screen. */
+const sound = (page) => async (where) => {
+  await axe(page, where);
+  await fits(page, where);
+};
+
+for (const size of sizes) {
+  const at = `${size.width} × ${size.height}`;
+
+  test(`a burst hose is found from caliper, thread gauge and tape, ${at}`, async (t) => {
+    const [browser, { url }] = await Promise.all([browse(t), serve(t)]);
+    const page = await open(t, browser, url, size);
+    await page.getByRole('button', { name: /^Measure/ }).click();
+    const questions = await find(page, sound(page));
+    assert.ok(questions.length < 25, `${questions.length} questions: ${questions.join(', ')}`);
+    await page.getByRole('heading', { level: 1, name: 'What was it?' }).waitFor({ state: 'hidden' });
+  });
+
+  test(`a checked hose is made, tagged, fitted, and found by its tag, ${at}`, async (t) => {
+    const [browser, { url, db }] = await Promise.all([browse(t), serve(t)]);
+    await keepJob(url, {
+      step: 'make',
+      spec: bare(demo('replacement.json').spec),
+      service: demo('replacement.json').service,
+    });
+    const page = await open(t, browser, url, size);
+    const look = sound(page);
+    await make(page, look);
+    const label = join(folder(t), 'label.png');
+    await page.getByRole('button', { name: /^Save the label/ }).waitFor();
+    await look('tag');
+    await tag(page, label);
+    await fit(page, { machine: /^Excavator 3/, place: /^14 Stick/, hours: '6813', cause: /^abrasion/ }, look);
+    const { code } = JSON.parse(hosewright('tag', 'read', label, '--json'));
+    await page.getByText(code).first().waitFor();
+
+    const hose = JSON.parse(hosewright('register', '--db', db, 'show', code, '--json'));
+    assert.equal(hose.status.state, 'fitted');
+    assert.equal(hose.stays[0].at.place_name, 'Stick cylinder, rod side');
+    assert.deepEqual(hose.assembly.proof, { state: 'not-proved', why: 'no-rig' });
+
+    await goTo(page, 'Job');
+    await page.getByRole('button', { name: /Scan the old tag/ }).click();
+    const picture = await photograph(browser, join(folder(t), 'tag.jpg'), [
+      { picture: label, x: 150, y: 120, width: 850 },
+    ]);
+    await pick(page, page.getByRole('button', { name: /^Photograph the tag/ }), picture);
+    await page.getByRole('heading', { name: 'Scan a tag' }).waitFor({ state: 'hidden' });
+    await page.getByText(code).first().waitFor();
+    await look('hose found');
+  });
+}
+
+/** Leaves a job for the screens to go on with. */
+async function keepJob(url, content) {
+  const { origin, hash } = new URL(url);
+  const answer = await fetch(`${origin}/api/job.keep`, {
+    method: 'POST',
+    headers: { 'content-type': 'application/json', 'x-hosewright-token': hash.replace('#token=', '') },
+    body: JSON.stringify({ job: null, content }),
+  });
+  assert.equal(answer.status, 200, await answer.text());
+}
+
+/** The spec before the cut-offs are measured. */
+function bare(spec) {
+  return { ...spec, ends: spec.ends.map(({ cutoff_mm: _, ...end }) => end) };
+}
