@@ -19,6 +19,7 @@ export const wordIds = [
   'find-also',
   'find-aside',
   'find-aside-note',
+  'find-candidates',
   'find-cant',
   'find-decides',
   'find-do-bolt-long-mm',

@@ -56,6 +56,7 @@ describe('finding', () => {
   it('asks anew with each key that makes a number, and half a number outlives the program', async () => {
     const readings = { ends: [{ role: 'A' as const, gender: 'female' as const }], mates: [] };
     const { asked, kept } = open({ readings, finding: { ...emptyJob().finding, asked: 'thread_diameter_mm' } });
+    await fireEvent.click(await screen.findByRole('radio', { name: 'inch' }));
     for (const key of ['1', 'in +']) await fireEvent.click(await screen.findByRole('button', { name: key }));
     await waitFor(() => expect(kept()?.typing?.draft.typed['in']).toBe('1+'));
     expect(asked.map((one) => one.ends[0]?.thread_diameter_mm)).toEqual([undefined, '1 in', undefined]);

@@ -2,7 +2,18 @@
 import type { Given } from '../../backend';
 import type { Readings } from '../../backend/types';
 import { Keypad, type Draft, type Quantity } from '../../components/keypad.svelte';
-import { hoseKeys, isMate, kindOf, roleOf, writtenAs, type Half, type Key } from './keys';
+import {
+  flangeKeys,
+  halves,
+  hoseKeys,
+  isMate,
+  kindOf,
+  roleOf,
+  threadKeys,
+  writtenAs,
+  type Half,
+  type Key,
+} from './keys';
 
 type Kept = Given<Readings>;
 /** A reading as it stands in the question: whatever JSON the use case takes. */
@@ -18,8 +29,9 @@ export const textOf = (draft: Draft | null): string => draft?.typed[draft.unit] 
 
 const padKind = (key: Key): Quantity => (kindOf(key) === 'length' ? 'length' : 'plain');
 
-/** A keypad that goes on where the draft was left. */
-export const padFor = (key: Key, draft: Draft | null): Keypad => new Keypad(padKind(key), draft ?? undefined);
+/** A keypad that goes on where the draft was left; without one it starts in that unit. */
+export const padFor = (key: Key, draft: Draft | null, unit = ''): Keypad =>
+  new Keypad(padKind(key), draft ?? { unit, typed: {} });
 
 /** Whether a draft stands as a reading: `1+` does not yet. */
 export function isWhole(key: Key, draft: Draft | null): boolean {
@@ -154,6 +166,17 @@ export function isFlange(readings: Kept, half: Half): boolean {
   return !!place && takenKeys(place).some((key) => key.startsWith('bolt_') || key.startsWith('head_'));
 }
 
-/** Readings of the hose that are taken, in the order they are listed. */
-export const takenOf = (readings: Kept, half: Half, keys: readonly Key[] = hoseKeys): Key[] =>
-  keys.filter((key) => draftOf(readings, half, key) !== null);
+/**
+ * The unit that lengths are read in: that of a length kept before. Without one millimetres, in which an
+ * inch fraction can not be typed by mistake.
+ */
+export function unitOf(readings: Kept): string {
+  const keys = [...hoseKeys, ...threadKeys, ...flangeKeys].filter((key) => kindOf(key) === 'length');
+  for (const half of halves) {
+    for (const key of keys) {
+      const draft = draftOf(readings, half, key);
+      if (draft) return draft.unit;
+    }
+  }
+  return 'mm';
+}

@@ -2,13 +2,15 @@ import type { Draft } from '../../components/keypad.svelte';
 import type { JobDoc } from '../../state/job-doc';
 import { isSettled, keysOf, nextAsked, nextKey, type Asked, type State } from './asking';
 import type { Finder } from './finder.svelte';
-import { isKey, nameOf, roleOf, type Half, type Key } from './keys';
-import { draftOf, erase, isWhole, keep, picked, question, textOf } from './readings';
+import { isKey, kindOf, nameOf, roleOf, type Half, type Key } from './keys';
+import { draftOf, erase, isWhole, keep, picked, question, textOf, unitOf } from './readings';
 import { named, specOf } from './spec';
 import { candidatesOf, type AnyCandidate } from './tables';
 
 /** The reading in hand and what can be done with it. All that must last is written into the job. */
 export class Session {
+  #unit: string | null = null;
+
   constructor(
     readonly doc: JobDoc,
     readonly finder: Finder,
@@ -49,6 +51,11 @@ export class Session {
     const { typing, kept, key } = this;
     if (!typing || !key || !isWhole(key, typing)) return false;
     return !kept || kept.unit !== typing.unit || textOf(kept) !== textOf(typing);
+  }
+
+  /** The unit the next length starts in: the one last used, else that of the readings. */
+  get unit(): string {
+    return this.#unit ?? unitOf(this.doc.readings);
   }
 
   /** The question as it stands with what is being typed. */
@@ -95,6 +102,7 @@ export class Session {
   type(draft: Draft): void {
     const { key } = this;
     if (!key) return;
+    if (kindOf(key) === 'length') this.#unit = draft.unit;
     this.doc.finding.asked = key;
     this.doc.typing = { of: nameOf(this.half, key), draft };
   }
@@ -165,6 +173,19 @@ export class Session {
     if (found) this.doc.spec = specOf(this.doc, found);
     this.doc.typing = null;
     this.doc.step = 'check';
+  }
+
+  /** Leaves by the chain of steps: what the spec has not been given yet is filled, nothing is written over. */
+  leave(): void {
+    const { found } = this.finder;
+    if (this.doc.step === 'find' || !found) return;
+    const { spec } = this.doc;
+    const filled = specOf(this.doc, found);
+    this.doc.spec = {
+      ...filled,
+      ...spec,
+      ends: filled.ends.map((end) => spec.ends.find((one) => one.role === end.role) ?? end),
+    };
   }
 
   #answered(half: Half, key: Key): void {

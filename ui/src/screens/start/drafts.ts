@@ -27,5 +27,11 @@ export function summary(draft: Draft): Summary {
 function whenKept(kept: string): string {
   const at = new Date(kept);
   if (Number.isNaN(at.getTime())) return kept;
-  return new Intl.DateTimeFormat(spoken.tag, { dateStyle: 'medium', timeStyle: 'short' }).format(at);
+  return new Intl.DateTimeFormat(spoken.tag, {
+    day: 'numeric',
+    month: 'short',
+    hour: '2-digit',
+    minute: '2-digit',
+    hourCycle: 'h23',
+  }).format(at);
 }

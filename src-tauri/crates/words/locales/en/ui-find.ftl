@@ -192,6 +192,7 @@ find-print-fits = { $count ->
 find-print-empty = Type what can still be read, with ? for each worn letter.
 
 ## Candidates
+find-candidates = What it can be
 find-nothing-read = Nothing read yet: everything is still possible.
 find-many = { $count } are likely. The first of them:
 find-few = { $count ->
