@@ -43,7 +43,7 @@ export function endWords(end: EndSpec | undefined): string {
 function formWords(form: string | null | undefined): string | null {
   if (!form) return null;
   const named = sayCode(`label-form-${form}`);
-  return named ?? (bendOf(form) > 0 ? sayCode('label-elbow', { angle: number(bendOf(form), 1) }) : form);
+  return named ?? (bendOf(form) > 0 ? sayCode(`label-elbow`, { angle: number(bendOf(form), 1) }) : form);
 }
 
 /** A fact of the tag: what, and what it says. */
