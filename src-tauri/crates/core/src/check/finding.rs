@@ -1,11 +1,13 @@
 //! What a check found, and what it was asked.
 
+use super::PRUDENCE;
 use crate::catalogue::{Basis, LengthPractice, Provenance};
 use crate::find::{EndFound, Found, HoseCandidate, NextReading, Settled, UnknownHose};
 use crate::quantity::{Bar, Dn, Millimetres};
 use crate::spec::{Service, Spec};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
+use std::collections::BTreeMap;
 use ts_rs::TS;
 
 /// How grave. Ordered: the gravest finding is the verdict of the whole.
@@ -153,9 +155,11 @@ pub struct Finding {
     pub source: String,
     /// How sure the limit is.
     pub basis: Basis,
+    /// Whether it is a limit of prudence, which a person may take on with a name and a reason.
+    pub prudence: bool,
     /// Which case of the rule it is: the words' key behind the rule's name, and the names in it.
-    #[serde(skip)]
-    #[ts(skip)]
+    #[serde(flatten)]
+    #[ts(flatten)]
     pub case: Case,
 }
 
@@ -172,7 +176,8 @@ impl Finding {
             cure: String::new(),
             source: String::new(),
             basis: Basis::None,
-            case: Case { key, names: Vec::new() },
+            prudence: PRUDENCE.contains(&rule),
+            case: Case { key, names: BTreeMap::new() },
         }
     }
 
@@ -188,18 +193,19 @@ impl Finding {
 
     /// A name that stands in its words.
     pub(super) fn about(mut self, name: &'static str, what: impl Into<String>) -> Self {
-        self.case.names.push((name, what.into()));
+        self.case.names.insert(name, what.into());
         self
     }
 }
 
 /// Which words a finding needs: a key and the names and numbers that stand in them.
-#[derive(Debug, Clone, Default, PartialEq)]
+#[derive(Debug, Clone, Default, PartialEq, Serialize, JsonSchema, TS)]
 pub struct Case {
-    /// Words' key, such as `pressure-above-rating`.
+    /// Words' key, such as `pressure-above-rating`; one that passes ends in `-ok`.
+    #[serde(rename = "case")]
     pub key: &'static str,
-    /// Names put into the words.
-    pub names: Vec<(&'static str, String)>,
+    /// Names put into the words, such as the `part` or `end` it is about.
+    pub names: BTreeMap<&'static str, String>,
 }
 
 /// Another hose put through the same check.

@@ -3,6 +3,7 @@
 
 use super::subject::practice;
 use super::{Finding, Override, Verdict, cases};
+use std::collections::BTreeMap;
 
 /// The rules that a person may take on.
 pub const PRUDENCE: &[&str] = &["flow-speed", "flow-not-checked", "bend-not-checked"];
@@ -26,8 +27,11 @@ pub(super) fn take(findings: &mut Vec<Finding>, overrides: &[Override]) {
 fn take_on(finding: &mut Finding, given: &Override) {
     finding.verdict = Verdict::Caution;
     finding.case.key = cases::OVERRIDE_TAKEN;
-    finding.case.names =
-        vec![("rule", given.rule.clone()), ("by", given.by.clone()), ("reason", given.reason.clone())];
+    finding.case.names = BTreeMap::from([
+        ("rule", given.rule.clone()),
+        ("by", given.by.clone()),
+        ("reason", given.reason.clone()),
+    ]);
 }
 
 fn refused(given: &Override, key: &'static str) -> Finding {
