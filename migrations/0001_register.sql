@@ -69,6 +69,20 @@ CREATE TABLE person (
     CHECK (erased = (name IS NULL))
 ) STRICT, WITHOUT ROWID;
 
+-- Settings of this device. They stay on it.
+CREATE TABLE setting (
+    key   TEXT PRIMARY KEY,
+    value TEXT NOT NULL -- JSON
+) STRICT, WITHOUT ROWID;
+
+-- Jobs that are not done, as the screens left them. They change with every key and belong to this device
+-- alone, so they stand beside the log; what comes of a job is recorded in it.
+CREATE TABLE draft (
+    job     TEXT PRIMARY KEY CHECK (length(job) = 32),
+    content TEXT NOT NULL, -- JSON
+    ms      INTEGER NOT NULL
+) STRICT, WITHOUT ROWID;
+
 -- What follows is projected from the log and can be made anew from it at any time.
 
 -- Which events belong to the track of which thing.
@@ -249,9 +263,3 @@ CREATE TABLE note (
 CREATE INDEX note_about ON note (about);
 
 -- Jobs that are not done.
-CREATE TABLE draft (
-    job     TEXT PRIMARY KEY,
-    content TEXT NOT NULL,
-    ms      INTEGER NOT NULL,
-    version TEXT NOT NULL
-) STRICT;

@@ -208,6 +208,17 @@ fn every_command_has_its_schema_kept_in_the_repository() {
 }
 
 #[test]
+fn the_types_of_the_screens_are_as_the_program_has_them() {
+    let file = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("../ui/src/backend/types.ts");
+    let kept = std::fs::read_to_string(&file).unwrap_or_default();
+    assert!(
+        kept == hosewright_api::commands::typescript(),
+        "{} is not as the program has it; run `cargo xtask types`",
+        file.display()
+    );
+}
+
+#[test]
 fn a_spec_alone_gets_a_tag_that_says_its_service_was_not_checked() {
     let folder = tempfile::tempdir().expect("a folder");
     let out = folder.path().join("label.png");

@@ -1,7 +1,7 @@
 //! Readings name what a hose and its ends were, with honest probabilities.
 
 use hosewright_core::catalogue::Catalogue;
-use hosewright_core::find::{EndFound, FindError, Found, Readings, find};
+use hosewright_core::find::{EndFound, FindError, Found, Part, Readings, find};
 use hosewright_core::spec::Role;
 use hosewright_tests::calibration::{brier_score, expected_calibration_error, log_score};
 use hosewright_tests::find_figures::{self, Answered, ask};
@@ -332,18 +332,86 @@ fn the_next_reading_is_the_one_that_tells_most() {
         "37, 45 and O-ring ends share 7/8-14: {next:?}"
     );
     assert!(!next.contains(&"pitch_mm") && !next.contains(&"thread_diameter_mm"), "taken already: {next:?}");
-    assert!(found.next.is_sorted_by(|a, b| a.gain_bits >= b.gain_bits), "most useful first");
+}
+
+/// What is proposed, in order, by part.
+fn proposed(found: &Found) -> Vec<(Part, &str)> {
+    found.next.iter().map(|next| (next.of, next.reading.as_str())).collect()
+}
+
+/// 2SN and 2ST differ in the cover alone (EN 853). An end that nothing was read of has more to tell
+/// than that, and still does not crowd it out.
+#[test]
+fn the_reading_that_parts_two_hoses_is_proposed_beside_an_end_nobody_has_read() {
+    let found = ask(
+        catalogue(),
+        &json!({"hose": {"id_mm": 15.9, "reinforcement_od_mm": 23.0, "reinforcement": "wire-braid", "layers": 2},
+            "ends": [{"role": "A", "gender": "male", "thread_diameter_mm": 22.2, "tpi": 14,
+                "seat_included_angle_deg": 74}]}),
+    );
+    let (sn, st) = (of_hose(&found, "EN 853", "2SN", 16.0), of_hose(&found, "EN 853", "2ST", 16.0));
+    assert!(sn > 0.3 && st > 0.3, "both are open: 2SN {sn}, 2ST {st}");
+    let next = proposed(&found);
+    assert_eq!(next.first(), Some(&(Part::Hose, "cover_od_mm")), "the hose is in the hand: {next:?}");
+    assert_eq!(next.get(1), Some(&(Part::B, "thread_diameter_mm")), "{next:?}");
+    assert_eq!(next.get(2).map(|next| next.0), Some(Part::A), "a look-alike of end A is possible: {next:?}");
 }
 
 #[test]
-fn every_reading_that_is_proposed_has_words_for_how_it_is_taken() {
+fn the_end_in_the_hand_is_read_before_another_is_taken_up() {
+    let found = ask_end(json!({"gender": "male", "thread_diameter_mm": 22.1}));
+    let parts: Vec<Part> = found.next.iter().map(|next| next.of).collect();
+    assert_eq!(parts[..3], [Part::A, Part::B, Part::Hose], "{:?}", proposed(&found));
+}
+
+/// The best reading of each open part, then the second best of each: a few of each part at most.
+#[test]
+fn every_open_part_has_its_best_reading_among_the_first() {
+    let found = ask(catalogue(), &json!({}));
+    assert_eq!(
+        proposed(&found)[..3],
+        [(Part::A, "thread_diameter_mm"), (Part::B, "thread_diameter_mm"), (Part::Hose, "id_mm")]
+    );
+    for part in [Part::Hose, Part::A, Part::B] {
+        let gains: Vec<f64> =
+            found.next.iter().filter(|next| next.of == part).map(|next| next.gain_bits).collect();
+        assert!(gains.len() == 3 && gains.is_sorted_by(|a, b| a >= b), "{part:?}: {gains:?}");
+    }
+}
+
+#[test]
+fn nothing_more_is_asked_of_a_part_that_is_settled() {
+    let found = ask(
+        catalogue(),
+        &json!({"hose": {"print": "EN 853 2SN DN 16 250 BAR 3Q24"},
+            "ends": [{"role": "A", "gender": "male", "thread_diameter_mm": 22.1, "tpi": 14,
+                "seat_included_angle_deg": 74, "seal": "cone", "cone": "convex"}]}),
+    );
+    assert!(found.settled.hose && found.settled.a);
+    assert!(found.next.iter().all(|next| next.of == Part::B), "{:?}", proposed(&found));
+}
+
+/// A partner that would blow off is unlikely by now, and the end is open for it alone: it is said how
+/// the two are told apart, however little is expected of it.
+#[test]
+fn an_end_that_is_open_for_a_lookalike_alone_has_a_reading_proposed() {
+    let found = ask_end(json!({"gender": "male", "thread_diameter_mm": 22.1, "tpi": 14,
+        "seat_included_angle_deg": 74}));
+    assert!(!found.settled.a && end(&found, Role::A).candidates[0].probability > 0.95);
+    assert!(found.next.iter().any(|next| next.of == Part::A), "{:?}", proposed(&found));
+}
+
+#[test]
+fn every_reading_has_words_for_how_it_is_taken() {
     let words = Words::of(Language::English);
-    let asked = [json!({}), json!({"ends": [{"role": "A", "seal": "o-ring-face"}]})];
-    let keys: Vec<String> =
-        asked.iter().flat_map(|readings| ask(catalogue(), readings).next).map(|next| next.reading).collect();
-    assert!(keys.len() > 15, "only {} readings were proposed", keys.len());
-    let more = ["print", "tpi", "threads_apart", "head_thickness_mm", "bolt_short_mm"].map(str::to_owned);
-    for key in keys.iter().chain(&more) {
+    let schema = include_str!("../../src-tauri/crates/api/schemas/find.input.json");
+    let schema: Value = serde_json::from_str(schema).expect("a schema");
+    let keys = ["HoseReadings", "EndReadings"].map(|of| {
+        let properties = schema["$defs"][of]["properties"].as_object().expect("fields");
+        properties.keys().filter(|key| *key != "role").cloned().collect::<Vec<_>>()
+    });
+    assert!(keys.concat().len() > 20, "only {keys:?}");
+    for key in keys.concat() {
         assert!(words.has(&format!("how-{key}")), "find.ftl has no how-{key}");
     }
 }

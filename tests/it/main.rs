@@ -17,6 +17,8 @@ mod make;
 mod print;
 mod register;
 mod route;
+mod settings;
+mod tables;
 mod tag;
 mod units;
 

@@ -10,6 +10,7 @@ use serde::Deserialize;
 #[derive(Debug, Deserialize)]
 struct Case {
     id: String,
+    condition: String,
     marking_string: String,
     standard: String,
     #[serde(rename = "type")]
@@ -36,8 +37,28 @@ fn period(printed: &Printed) -> String {
     })
 }
 
+/// A field as published beside the field as read.
+type Fields = [(&'static str, Option<String>, Option<String>); 7];
+
+fn fields(case: &Case, got: &Printed) -> Fields {
+    let stated = |text: &str| Some(text.to_owned()).filter(|text| !text.is_empty());
+    let number = |number: Option<f64>| number.map(|number| number.to_string());
+    [
+        ("standard", stated(&case.standard), got.standard.clone()),
+        ("type", stated(&case.kind), got.kind.clone()),
+        ("dn", number(case.dn), number(got.dn.map(|dn| dn.get()))),
+        ("dash", number(case.dash.map(f64::from)), number(got.dash.map(f64::from))),
+        ("pressure_bar", number(case.pressure_bar), number(got.pressure_bar.map(|bar| bar.get()))),
+        ("year", number(case.mfg_year.map(f64::from)), number(got.made.map(|made| f64::from(made.year)))),
+        ("period", stated(&case.mfg_period), stated(&period(got))),
+    ]
+}
+
 /// Every example of the marking table, each field, empty ones too: a field the print does not say
-/// stays empty.
+/// stays empty. A worn marking is published with what its author concludes: "2S." as 2SN, although
+/// EN 853 has 2ST at the same sizes and pressures, so that neither DN nor pressure settles the worn
+/// letter. Such a conclusion has to stand among the candidates, and is stated only where it is the
+/// one that is left.
 #[test]
 fn every_example_marking_is_read_as_published() {
     let text = include_str!("../vectors/hose_marking_cases.csv");
@@ -47,33 +68,24 @@ fn every_example_marking_is_read_as_published() {
         let case = case.expect("a row of the table");
         cases += 1;
         let got = print(&case.marking_string);
-        let expected = (
-            Some(case.standard.as_str()).filter(|name| !name.is_empty()),
-            Some(case.kind.as_str()).filter(|name| !name.is_empty()),
-            case.dn,
-            case.dash,
-            case.pressure_bar,
-            case.mfg_year,
-            case.mfg_period.clone(),
-        );
-        let found = (
-            got.standard.as_deref(),
-            got.kind.as_deref(),
-            got.dn.map(|dn| dn.get()),
-            got.dash,
-            got.pressure_bar.map(|bar| bar.get()),
-            got.made.map(|made| made.year),
-            period(&got),
-        );
-        if found != expected {
-            wrong.push(format!(
-                "{} \"{}\" ({})\n  expected {expected:?}\n  found    {found:?}",
-                case.id, case.marking_string, case.source
-            ));
+        let is_candidate = || {
+            got.candidates.iter().any(|row| {
+                (row.standard.as_str(), row.kind.as_str()) == (case.standard.as_str(), case.kind.as_str())
+                    && case.dn.is_none_or(|dn| dn == row.dn.get())
+            })
+        };
+        for (field, published, found) in fields(&case, &got) {
+            let is_left_open = found.is_none() && case.condition == "worn" && is_candidate();
+            if found != published && !is_left_open {
+                wrong.push(format!(
+                    "{} \"{}\" ({}): {field} is {found:?}, published is {published:?}",
+                    case.id, case.marking_string, case.source
+                ));
+            }
         }
     }
     assert!(cases >= 28, "only {cases} examples were read");
-    assert!(wrong.is_empty(), "{} of {cases} are read otherwise:\n{}", wrong.len(), wrong.join("\n"));
+    assert!(wrong.is_empty(), "of {cases} markings:\n{}", wrong.join("\n"));
 }
 
 #[rstest]
@@ -151,6 +163,35 @@ fn an_ambiguous_letter_is_left_open() {
     }
 }
 
+/// EN 853 has 2SN and 2ST in each size at one pressure: no other part of the print tells the letter.
+#[rstest]
+#[case::size_worn("..N 853 2S. DN 1.", Some("EN 853"), None, None)]
+#[case::pressure_worn("..N 853 2S. DN 1. ..50 bar .Q24", Some("EN 853"), None, None)]
+#[case::all_else_whole("EN 853 2S. DN 16 250 BAR", Some("EN 853"), None, Some(16.0))]
+#[case::one_type_is_left("EN 85. 4SP DN 25", Some("EN 856"), Some("4SP"), Some(25.0))]
+#[case::standard_worn_away("... 2SN DN 16", None, Some("2SN"), Some(16.0))]
+#[case::figure_of_two_sizes("EN 853 2SN DN ?2", Some("EN 853"), Some("2SN"), None)]
+fn a_field_is_stated_only_where_the_worn_letters_leave_no_other(
+    #[case] text: &str,
+    #[case] standard: Option<&str>,
+    #[case] kind: Option<&str>,
+    #[case] dn: Option<f64>,
+) {
+    let got = print(text);
+    let stated = (got.standard.as_deref(), got.kind.as_deref(), got.dn.map(|dn| dn.get()));
+    assert_eq!(stated, (standard, kind, dn), "{text}");
+    let kinds = |kind: &str| got.candidates.iter().any(|row| row.kind == kind);
+    assert!(kind.is_some() || kinds("2SN") && kinds("2ST"), "{text}: {:?}", got.candidates);
+}
+
+/// DN 32 stands on hoses of DN 31.
+#[test]
+fn a_worn_figure_may_be_any_form_of_its_size() {
+    let got = print("EN 853 2SN DN ?2");
+    let sizes: Vec<f64> = got.candidates.iter().map(|row| row.dn.get()).collect();
+    assert_eq!(sizes, [12.0, 31.0]);
+}
+
 #[test]
 fn a_worn_size_is_settled_by_its_pressure_among_the_candidates_only() {
     let got = print("EN 853 2SN DN 1. ..50 bar");
@@ -219,5 +260,21 @@ proptest! {
                 || got.candidates.iter().any(|row| row.kind == "2SN" && row.dn.get() == 16.0),
             "{text}: 2SN DN 16 is not among {:?}", got.candidates
         );
+    }
+
+    /// Wherever letters wear away, what is stated is what the whole print says.
+    #[test]
+    fn no_field_is_guessed_from_a_worn_print(worn in prop::collection::vec(any::<bool>(), 22)) {
+        let whole = "EN 853 2SN DN 16 250 BAR";
+        let text: String = whole
+            .chars()
+            .zip(worn.into_iter().chain(std::iter::repeat(false)))
+            .map(|(letter, worn)| if worn && letter.is_ascii_alphanumeric() { '.' } else { letter })
+            .collect();
+        let got = print(&text);
+        let says = |field: Option<&str>, truth: &str| field.is_none_or(|field| field == truth);
+        prop_assert!(says(got.standard.as_deref(), "EN 853"), "{text}: {got:?}");
+        prop_assert!(says(got.kind.as_deref(), "2SN"), "{text}: {got:?}");
+        prop_assert!(got.dn.is_none_or(|dn| dn.get() == 16.0), "{text}: {got:?}");
     }
 }

@@ -139,5 +139,5 @@ pub fn objections(checked: &Checked) -> Vec<&str> {
 }
 
 pub fn name<'f>(finding: &'f Finding, which: &str) -> Option<&'f str> {
-    finding.case.names.iter().find(|(name, _)| *name == which).map(|(_, value)| value.as_str())
+    finding.case.names.get(which).map(String::as_str)
 }

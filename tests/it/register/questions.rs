@@ -6,8 +6,8 @@ use super::fleet::{
 };
 use hosewright_core::check::Verdict;
 use hosewright_core::record::{
-    About, Body, DeviceNamed, DraftClosed, DraftKept, Fitted, Graded, HoursRead, Inspected, JobId, PolicySet,
-    Scope, TagWithdrawn, Voided,
+    About, Body, DeviceNamed, Fitted, Graded, HoursRead, Inspected, JobId, PolicySet, Scope, TagWithdrawn,
+    Voided,
 };
 use hosewright_store::{CountedFrom, DueFor, Guide, Hit, LimitFrom, NewEvent, Status};
 
@@ -310,14 +310,16 @@ fn lists_and_counts_tell_what_the_register_holds() {
 fn a_half_finished_job_is_offered_until_it_is_closed() {
     let mut kept = begin(1);
     let job = JobId::from_bytes([3; 16]);
-    let draft =
-        |typed: &str| Body::DraftKept(DraftKept { job, content: serde_json::json!({"typed": typed}) });
-    write(&mut kept, [draft("13"), draft("13/1")]);
+    let keep = |kept: &mut Kept, typed: &str| {
+        kept.register.keep_draft(job, &serde_json::json!({"typed": typed}), fleet::now()).expect("is kept");
+    };
+    keep(&mut kept, "13");
+    keep(&mut kept, "13/1");
     let drafts = kept.register.drafts().expect("reads");
     assert_eq!(drafts.iter().map(|d| d.content["typed"].clone()).collect::<Vec<_>>(), ["13/1"]);
-    write(&mut kept, [Body::DraftClosed(DraftClosed { job })]);
+    kept.register.close_draft(job).expect("is closed");
     assert_eq!(kept.register.drafts().expect("reads"), []);
-    write(&mut kept, [draft("13/16")]);
+    keep(&mut kept, "13/16");
     assert_eq!(kept.register.drafts().expect("reads").len(), 1, "a job taken up again is not offered");
     assert_eq!(kept.register.conflicts().expect("reads"), []);
 }

@@ -39,20 +39,24 @@ describe('over loopback', () => {
   it('a call is a document with the run’s token', async () => {
     location.hash = '#token=secret';
     const fetch = answer('{"settled":true}', 'application/json');
-    expect(await loopback.call('find', { ends: [] })).toEqual({
+    expect(await loopback.call('find', { ends: [], mates: [] })).toEqual({
       ok: true,
       value: { settled: true },
       bytes: new Uint8Array(),
     });
     const [path, init] = fetch.mock.calls[0] ?? [];
     expect(path).toBe('/api/find');
-    expect(init).toMatchObject({ method: 'POST', body: '{"ends":[]}', headers: { 'x-hosewright-token': 'secret' } });
+    expect(init).toMatchObject({
+      method: 'POST',
+      body: '{"ends":[],"mates":[]}',
+      headers: { 'x-hosewright-token': 'secret' },
+    });
     expect(location.hash, 'the token does not stay in the address').toBe('');
   });
 
   it('bytes go and come as bytes', async () => {
     const fetch = answer(pack({ code: '7KQ4M' }, photo), 'application/octet-stream');
-    const reply = await loopback.call<{ code: string }>('tag-read', {}, photo);
+    const reply = await loopback.call('tag.read', { raw: false }, photo);
     expect(reply).toEqual({ ok: true, value: { code: '7KQ4M' }, bytes: photo });
     const sent = fetch.mock.calls[0]?.[1].body as Uint8Array<ArrayBuffer>;
     expect(unpack(sent.buffer).bytes).toEqual(photo);
@@ -60,7 +64,7 @@ describe('over loopback', () => {
 
   it('an error comes with its code, field and message', async () => {
     answer('{"error":{"code":"input","field":"ends[0].tpi","message":"tpi must be above 0"}}', 'application/json', 400);
-    expect(await loopback.call('find', {})).toEqual({
+    expect(await loopback.call('find', { ends: [], mates: [] })).toEqual({
       ok: false,
       error: { code: 'input', field: 'ends[0].tpi', message: 'tpi must be above 0' },
     });
@@ -68,7 +72,7 @@ describe('over loopback', () => {
 
   it('no answer is an error, not an exception', async () => {
     vi.stubGlobal('fetch', () => Promise.reject(new TypeError('connection refused')));
-    expect(await loopback.call('find', {})).toEqual({
+    expect(await loopback.call('find', { ends: [], mates: [] })).toEqual({
       ok: false,
       error: { code: 'unreachable', field: '', message: 'connection refused' },
     });
@@ -78,28 +82,28 @@ describe('over loopback', () => {
 describe('in the shell', () => {
   it('a call is one command with name and input', async () => {
     invoke.mockResolvedValue({ due: 9 });
-    expect(await tauri.call('due', { within_days: 90 })).toEqual({
+    expect(await tauri.call('register.due', { on: '2026-11-25' })).toEqual({
       ok: true,
       value: { due: 9 },
       bytes: new Uint8Array(),
     });
-    expect(invoke).toHaveBeenCalledWith('call', { name: 'due', input: { within_days: 90 } });
+    expect(invoke).toHaveBeenCalledWith('call', { name: 'register.due', input: { on: '2026-11-25' } });
   });
 
   it('bytes go and come as one frame', async () => {
     invoke.mockResolvedValue(pack({ code: '7KQ4M' }, photo).buffer);
-    expect(await tauri.call('tag-read', { all: true }, photo)).toEqual({
+    expect(await tauri.call('tag.read', { raw: true }, photo)).toEqual({
       ok: true,
       value: { code: '7KQ4M' },
       bytes: photo,
     });
     const [, sent] = invoke.mock.calls[0] as [string, Uint8Array<ArrayBuffer>];
-    expect(unpack(sent.buffer).document).toEqual({ name: 'tag-read', input: { all: true } });
+    expect(unpack(sent.buffer).document).toEqual({ name: 'tag.read', input: { raw: true } });
   });
 
   it('an error comes with its code', async () => {
     invoke.mockRejectedValue({ code: 'nothing', field: '', message: 'no such tag' });
-    expect(await tauri.call('show', {})).toEqual({
+    expect(await tauri.call('register.show', { code: '7KQ4M2XR9DD' })).toEqual({
       ok: false,
       error: { code: 'nothing', field: '', message: 'no such tag' },
     });

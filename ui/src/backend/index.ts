@@ -2,7 +2,7 @@ import type { Backend } from './backend';
 import { loopback } from './loopback';
 import { tauri } from './tauri';
 
-export type { Backend, CallError, Reply } from './backend';
+export type { Answer, Backend, CallError, CommandName, Given, Question, Reply } from './backend';
 
 // The production build knows the shell only: the mode is a constant there, so loopback falls away.
 export const backend: Backend =

@@ -1,4 +1,4 @@
-import { callError, type Backend, type Reply } from './backend';
+import { callError, type Answer, type Backend, type CommandName, type Question, type Reply } from './backend';
 import { pack, unpack } from './frame';
 
 const FRAME = 'application/octet-stream';
@@ -16,7 +16,7 @@ function token(): string {
 
 /** The use cases over loopback HTTP: for development and browser tests, not in the built program. */
 export const loopback: Backend = {
-  async call<T>(name: string, input: unknown, bytes?: Uint8Array): Promise<Reply<T>> {
+  async call<N extends CommandName>(name: N, input: Question<N>, bytes?: Uint8Array): Promise<Reply<Answer<N>>> {
     try {
       const answer = await fetch(`/api/${name}`, {
         method: 'POST',
@@ -29,12 +29,21 @@ export const loopback: Backend = {
         return { ok: false, error: callError(error) };
       }
       if (!answer.headers.get('content-type')?.startsWith(FRAME)) {
-        return { ok: true, value: (await answer.json()) as T, bytes: new Uint8Array() };
+        return { ok: true, value: (await answer.json()) as Answer<N>, bytes: new Uint8Array() };
       }
       const frame = unpack(await answer.arrayBuffer());
-      return { ok: true, value: frame.document as T, bytes: frame.bytes };
+      return { ok: true, value: frame.document as Answer<N>, bytes: frame.bytes };
     } catch (cause) {
       return { ok: false, error: callError(cause) };
     }
+  },
+  /** The browser's own way: into its downloads. */
+  async save(name: string, bytes: Uint8Array, mime: string): Promise<Reply<string>> {
+    const link = document.createElement('a');
+    link.href = URL.createObjectURL(new Blob([new Uint8Array(bytes)], { type: mime }));
+    link.download = name;
+    link.click();
+    URL.revokeObjectURL(link.href);
+    return { ok: true, value: name, bytes: new Uint8Array() };
   },
 };

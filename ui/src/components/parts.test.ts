@@ -117,7 +117,7 @@ describe('the steps', () => {
     render(Steps, {
       steps: [
         { id: 'cut', text: 'Cut 1155', state: 'done' },
-        { id: 'prove', text: 'Prove at 412 bar', state: 'now', caution: 'Guard shut.' },
+        { id: 'prove', text: 'Prove at 412 bar', state: 'now', cautions: ['Guard shut.'] },
       ],
       ontick,
     });

@@ -10,8 +10,8 @@ export interface Candidate {
   /** The seat in the hand, drawn small; null where there is none or the candidate is a hose. */
   seat: Seat | null;
   seal?: Seal;
-  /** Null: no table gives a band for this reading. */
-  band: readonly [min: number, max: number] | null;
+  /** Null: no table gives a band for this reading; a side that is null has no limit. */
+  band: readonly [min: number | null, max: number | null] | null;
   probability: number;
 }
 
@@ -33,7 +33,7 @@ export function rulerSpan(
   candidates: readonly Candidate[],
   reading: { value: number; error: number } | null,
 ): [number, number] | null {
-  const ends = candidates.flatMap((candidate) => candidate.band ?? []);
+  const ends = candidates.flatMap((candidate) => [...(candidate.band ?? [])].filter((end) => end !== null));
   if (reading) ends.push(reading.value - reading.error, reading.value + reading.error);
   if (ends.length === 0) return null;
   const [low, high] = [Math.min(...ends), Math.max(...ends)];

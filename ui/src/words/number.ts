@@ -81,9 +81,20 @@ export function lengthInches(mm: number, denominator = 64): string {
   return withUnit(inches(mm, denominator), 'in');
 }
 
-/** A figure in psi, rounded as the trade prints it: to 10 from 1000 up. */
+/** Ratings are set in steps of this many psi. */
+const PSI_STEP = 500;
+
+/**
+ * A figure in psi as the trade prints it: a bar figure that a step of 500 psi is printed as (207 or 206 for
+ * 3000, 35 for 500) gives the step; any other is converted, to 10 from 1000 up. The rule and its basis
+ * stand at `psi` of the Rust side.
+ */
 export function psi(bar: number): string {
   const exact = bar / BAR_PER_PSI;
+  const step = Math.round(exact / PSI_STEP) * PSI_STEP;
+  const stepBar = step * BAR_PER_PSI;
+  const printed = (bar >= Math.floor(stepBar) && bar <= stepBar + 0.5) || (bar === 35 && step === PSI_STEP);
+  if (step > 0 && printed) return number(step, 0);
   return number(exact >= 1000 ? Math.round(exact / 10) * 10 : exact, 0);
 }
 

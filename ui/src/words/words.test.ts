@@ -5,7 +5,7 @@ import { afterEach, describe, expect, it } from 'vitest';
 import { wordIds } from './ids';
 import { spoken } from './language.svelte';
 import { catalogueFiles, say, sayCode } from './words';
-import { angle, decimalSign, fixed, inches, length, number, percent, pressure, quantity, signed } from './number';
+import { angle, decimalSign, fixed, inches, length, number, percent, pressure, psi, quantity, signed } from './number';
 
 const ours = (file: string) => file === 'common.ftl' || file.startsWith('ui-');
 const messages = (text: string) => [...text.matchAll(/^([a-zA-Z][\w-]*) *=/gm)].map((match) => match[1] ?? '');
@@ -52,7 +52,7 @@ describe('the catalogues', () => {
       .map(([, text]) => text)
       .join('\n');
     // Ids whose last part is a code are said by their stem.
-    const stems = /^(basis|unit|step|place)-/;
+    const stems = /^(basis|unit|step|place|make-tick)-/;
     const idle = catalogueFiles
       .filter((it) => it.language === 'en' && it.file.startsWith('ui-'))
       .flatMap((it) => messages(it.text))
@@ -99,6 +99,18 @@ describe('numbers', () => {
     expect(pressure(206.8)).toBe('207\u00a0bar (3000\u00a0psi)');
     expect(pressure(413.7, 'psi')).toBe('6000\u00a0psi (414\u00a0bar)');
     expect(pressure(5)).toBe('5\u00a0bar (73\u00a0psi)');
+    // The same cases stand in the Rust words: both sides write the same.
+    for (const [bar, step] of [
+      [35, 500],
+      [137, 2000],
+      [206, 3000],
+      [207, 3000],
+      [344, 5000],
+      [413, 6000],
+      [208, 3020],
+      [210, 3050],
+    ])
+      expect(psi(bar ?? 0), `${bar} bar`).toBe(String(step));
   });
 
   it('take as many decimals as their unit is read to', () => {

@@ -8,6 +8,7 @@ pub mod commands;
 mod error;
 pub mod frame;
 mod sheet;
+mod typescript;
 
 pub use answer::{Answer, document, question};
 pub use error::{ApiError, Code};

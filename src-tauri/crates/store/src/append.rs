@@ -94,12 +94,6 @@ fn stands(db: &Connection, body: &Body, device: DeviceId) -> Result<Option<Event
             "SELECT off_version AS version FROM stint WHERE code = ?1 ORDER BY position DESC LIMIT 1",
             code.to_string(),
         ),
-        (Track::Draft(_), _) => (
-            "SELECT e.device || '/' || e.number AS version
-             FROM track t JOIN event e ON e.device = t.device AND e.number = t.number
-             WHERE t.key = ?1 ORDER BY e.ms DESC, e.count DESC, e.device DESC LIMIT 1",
-            track.to_string(),
-        ),
         // A hose is made once; facts stand beside each other. Both are corrected only by name.
         (
             Track::Made(_)

@@ -48,8 +48,6 @@ pub(crate) fn check(
         | Body::SiteNamed(_)
         | Body::AssemblyMade(_)
         | Body::StockChanged(_)
-        | Body::DraftKept(_)
-        | Body::DraftClosed(_)
         | Body::Voided(_)
         | Body::Unknown { .. } => Ok(()),
     }

@@ -11,6 +11,7 @@
 mod append;
 mod backup;
 mod bundle;
+mod drafts;
 mod error;
 mod guard;
 mod log;
@@ -21,16 +22,18 @@ mod project;
 mod query;
 mod rebuild;
 mod rows;
+mod settings;
 mod verify;
 
 pub use append::NewEvent;
 pub use backup::restore;
 pub use bundle::{Bundle, BundleError, Person};
+pub use drafts::Draft;
 pub use error::Error;
 pub use merge::{Merged, Refusal, Refused};
 pub use open::Register;
 pub use query::{
-    Conflict, CountedFrom, Counts, Device, Draft, Due, DueFor, Guide, Hit, Hose, HoseInspection, HoseNote,
+    Conflict, CountedFrom, Counts, Device, Due, DueFor, Guide, Hit, Hose, HoseInspection, HoseNote,
     HoseOverride, HosePhoto, LimitFrom, MachineRow, MachineSheet, PlaceAt, PlaceRow, PlaceSheet, SiteRow,
     Status, Stay, Stock, Versioned, Written,
 };

@@ -8,7 +8,7 @@ use std::collections::BTreeMap;
 use std::fmt::Write;
 
 /// Every table that is projected from the log.
-pub(crate) const PROJECTED: [&str; 20] = [
+pub(crate) const PROJECTED: [&str; 19] = [
     "track",
     "link",
     "conflict",
@@ -28,7 +28,6 @@ pub(crate) const PROJECTED: [&str; 20] = [
     "override",
     "photo",
     "note",
-    "draft",
 ];
 
 /// Throws the projected tables away and computes them from the log.

@@ -4,6 +4,7 @@
 
 mod figures;
 mod schemas;
+mod types;
 
 use clap::{Parser, Subcommand};
 use std::process::ExitCode;
@@ -19,6 +20,8 @@ struct Arguments {
 enum Chore {
     /// Write the JSON Schema of every command's question and answer.
     Schemas,
+    /// Write the TypeScript types of every command's question and answer.
+    Types,
     /// Print how far the program is from published and reference values.
     Figures,
 }
@@ -26,6 +29,7 @@ enum Chore {
 fn main() -> ExitCode {
     let done = match Arguments::parse().chore {
         Chore::Schemas => schemas::write(),
+        Chore::Types => types::write(),
         Chore::Figures => {
             figures::print();
             Ok(())

@@ -2,7 +2,7 @@
 
 use super::Nothing;
 use crate::{Answer, Api, ApiError};
-use hosewright_core::record::{Body, DraftClosed, DraftKept, JobId};
+use hosewright_core::record::JobId;
 use hosewright_store::Draft;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -34,7 +34,7 @@ pub struct Job {
 pub fn keep(api: &mut Api, asked: Keep, _: &[u8]) -> Result<Answer<Job>, ApiError> {
     let job = asked.job.unwrap_or_else(|| JobId::from_bytes(api.world.random()));
     let now = api.world.now();
-    api.register()?.append([Body::DraftKept(DraftKept { job, content: asked.content })], now)?;
+    api.register()?.keep_draft(job, &asked.content, now)?;
     Ok(api.answer(Job { job }))
 }
 
@@ -59,7 +59,6 @@ pub fn list(api: &mut Api, _: Nothing, _: &[u8]) -> Result<Answer<Jobs>, ApiErro
 /// # Errors
 /// The register can not be written.
 pub fn close(api: &mut Api, asked: Job, _: &[u8]) -> Result<Answer<Job>, ApiError> {
-    let now = api.world.now();
-    api.register()?.append([Body::DraftClosed(DraftClosed { job: asked.job })], now)?;
+    api.register()?.close_draft(asked.job)?;
     Ok(api.answer(asked))
 }

@@ -1,5 +1,6 @@
 //! The one table of commands: name, function, question and answer. Every way in goes through it, and
-//! the JSON Schemas are made from it.
+//! the JSON Schemas and the types of the
+//! screens are made from it.
 
 pub mod check;
 pub mod find;
@@ -7,11 +8,15 @@ pub mod job;
 pub mod life;
 pub mod make;
 pub mod oil;
+pub mod people;
 pub mod print;
 pub mod register;
 pub mod route;
+pub mod settings;
+pub mod tables;
 pub mod tag;
 
+use crate::typescript::Declarations;
 use crate::{Answer, Api, ApiError, question};
 use schemars::{JsonSchema, Schema};
 use serde::{Deserialize, Serialize};
@@ -23,14 +28,16 @@ use ts_rs::TS;
 #[serde(deny_unknown_fields)]
 pub struct Nothing {}
 
-/// A file that a command leaves.
-#[derive(Debug, Clone, PartialEq, Eq)]
+/// A file that a command leaves. Its bytes go beside the document, never inside it.
+#[derive(Debug, Clone, PartialEq, Eq, TS)]
+#[ts(rename = "FileMade")]
 pub struct File {
     /// A name to save it under.
     pub name: String,
     /// Its MIME type.
     pub mime: &'static str,
     /// Its content.
+    #[ts(skip)]
     pub bytes: Vec<u8>,
 }
 
@@ -101,6 +108,13 @@ macro_rules! table {
             }
         }
 
+        /// The types of all commands in TypeScript.
+        pub fn typescript() -> String {
+            let mut declared = Declarations::new();
+            $(declared.command::<$input, $output>($name);)*
+            declared.text()
+        }
+
         /// All commands with their schemas.
         pub fn described() -> Vec<Described> {
             vec![$(Described {
@@ -113,6 +127,7 @@ macro_rules! table {
 }
 
 table! {
+    "tables" => tables::tables: Nothing => Answer<tables::Tables>,
     "find" => find::find: hosewright_core::find::Readings => Answer<hosewright_core::find::Found>,
     "print" => print::print: print::PrintQuestion => Answer<hosewright_core::print::Printed>,
     "check" => check::check: hosewright_core::check::Question => Answer<hosewright_core::check::Checked>,
@@ -129,6 +144,11 @@ table! {
     "job.keep" => job::keep: job::Keep => Answer<job::Job>,
     "job.list" => job::list: Nothing => Answer<job::Jobs>,
     "job.close" => job::close: job::Job => Answer<job::Job>,
+    "people.list" => people::list: Nothing => Answer<people::People>,
+    "people.add" => people::add: people::NewPerson => Answer<people::PersonAdded>,
+    "people.erase" => people::erase: people::PersonErased => Answer<people::PersonErased>,
+    "settings.read" => settings::read: Nothing => Answer<settings::Settings>,
+    "settings.write" => settings::write: settings::Settings => Answer<settings::Settings>,
     "register.overview" => register::overview: Nothing => Answer<register::Overview>,
     "register.machine" => register::machine: register::MachineQuestion => Answer<hosewright_store::MachineSheet>,
     "register.place" => register::place: register::PlaceQuestion => Answer<hosewright_store::PlaceSheet>,

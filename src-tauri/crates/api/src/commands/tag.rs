@@ -211,6 +211,9 @@ impl Answer<Scanned> {
 
 /// One code of a picture.
 #[derive(Debug, Clone, Default, PartialEq, Serialize, JsonSchema, TS)]
+#[ts(
+    type = "{ code: TagCode | null, text: string, problem: string | null } & Partial<Omit<TagContent, 'code'>>"
+)]
 pub struct Scan {
     /// The tag's code, where it is a tag.
     pub code: Option<TagCode>,

@@ -74,6 +74,11 @@ impl Catalogue {
     pub fn one_size(&self, a: Dn, b: Dn) -> bool {
         self.names.one_size(a, b)
     }
+
+    /// Every number that names a size, the given one first.
+    pub fn numbers_of_size(&self, dn: Dn) -> impl Iterator<Item = Dn> {
+        self.names.numbers_of_size(dn)
+    }
 }
 
 /// `350cc` for the type `CC 350`: the class may be said first.

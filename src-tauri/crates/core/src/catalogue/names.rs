@@ -129,7 +129,17 @@ pub(super) struct Names {
 impl Names {
     /// Whether both are numbers of one size.
     pub fn one_size(&self, a: Dn, b: Dn) -> bool {
-        a == b || self.dns.iter().any(|pair| (pair.0, pair.1) == (a, b) || (pair.1, pair.0) == (a, b))
+        self.numbers_of_size(a).any(|number| number == b)
+    }
+
+    /// Every number that names a size, the given one first.
+    pub fn numbers_of_size(&self, dn: Dn) -> impl Iterator<Item = Dn> {
+        let other = move |pair: &DnAlias| match pair {
+            DnAlias(one, other) if *one == dn => Some(*other),
+            DnAlias(other, one) if *one == dn => Some(*other),
+            _ => None,
+        };
+        std::iter::once(dn).chain(self.dns.iter().filter_map(other))
     }
 }
 

@@ -18,7 +18,8 @@ pub struct Found {
     pub unknown: UnknownHose,
     /// Whether each part is settled.
     pub settled: Settled,
-    /// What to read next, most useful first.
+    /// What to read next: the best reading of each part that is open, the part in the hand before one
+    /// nobody has touched where they are comparable, then the second best of each, and so on.
     pub next: Vec<NextReading>,
 }
 

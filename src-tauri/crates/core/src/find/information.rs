@@ -1,14 +1,19 @@
 //! What a reading is expected to tell: mutual information of hypothesis and reading, in bits
 //! (Lindley 1956, Annals of Mathematical Statistics 27, 986).
+//!
+//! It is what all readings spread over less what they spread over under each truth. The second part
+//! is a property of the truth alone, so that it and the densities are worked out once; a job only
+//! adds them up by its own weights.
 
-use super::truth::{Scale, Truth, Used, core_density, slope_density};
+use super::truth::{Scale, Seen, Truth, Used, core_density, slope_density};
+use std::sync::OnceLock;
 
 /// Truths that hold less than this are left out of the sums: together they change a gain by less
 /// than is shown.
 const NEGLIGIBLE: f64 = 1e-6;
 
 /// Points of the integral to one standard error. The integrands are smoothed by the error, so the
-/// trapezoid converges fast: one point leaves 4e-5 of a gain, two less than 1e-6.
+/// sum converges fast: one point leaves 4e-5 of a gain, two less than 1e-6.
 const POINTS_PER_ERROR: f64 = 1.0;
 
 /// How many standard errors, and means of wear, a density reaches before it is lost in the strays.
@@ -18,137 +23,137 @@ const WEAR_REACH: f64 = 7.0;
 /// Threads between two diameters that a person is asked to read.
 const THREADS_APART: f64 = 5.0;
 
-/// Expected gain of a discrete reading, in bits: `chances[i][j]` is the chance of answer j where
-/// hypothesis i, which holds `weights[i]`, is true. Rows may add to less than one: what is missing
-/// is "can not be read", which tells nothing.
-fn gain_of_choice(weights: &[f64], chances: &[Vec<f64>]) -> f64 {
-    let answers = chances.iter().map(Vec::len).max().unwrap_or(0);
-    let mut any = vec![0.0; answers];
-    for (weight, row) in weights.iter().zip(chances) {
-        for (sum, chance) in any.iter_mut().zip(row) {
-            *sum += weight * chance;
-        }
-    }
-    let mut gain = 0.0;
-    for (weight, row) in weights.iter().zip(chances) {
-        for (sum, chance) in any.iter().zip(row) {
-            if *chance > 0.0 && *weight > 0.0 {
-                gain += weight * chance * (chance / sum).log2();
-            }
-        }
-    }
-    gain.max(0.0)
+/// What a reading on one scale, with one error, shows under each of some truths.
+#[derive(Debug)]
+pub(super) struct Outlook {
+    scale: Scale,
+    /// Standard error of one reading.
+    error: f64,
+    cells: Cells,
+    /// Each truth with what it shows, worked out when it is first asked for.
+    truths: Vec<(Truth, OnceLock<Shown>)>,
 }
 
-/// A density that is nothing outside an interval, and a flat share everywhere.
-struct Local {
-    weight: f64,
+/// What a reading can be: the answers of a discrete scale, or the points of a continuous one.
+#[derive(Debug)]
+enum Cells {
+    Answers(Vec<Seen>),
+    Points { first: f64, step: f64, count: usize, error: f64 },
+}
+
+/// The chance or density of each reading under one truth: flat but for some cells.
+#[derive(Debug)]
+struct Shown {
     flat: f64,
-    /// First point of the grid and the density at each, the flat share included.
+    /// The first cell that is not flat, and the values from there on, the flat share included.
     first: usize,
     at: Vec<f64>,
+    /// The sum of p ln p over all cells.
+    p_ln_p: f64,
 }
 
-/// Expected gain of a continuous reading, in bits. Each hypothesis holds a weight, has a density
-/// that is negligible outside an interval, and a flat share over the whole grid.
-fn gain_of_densities(locals: &[Local], points: usize, step: f64) -> f64 {
-    let flat: f64 = locals.iter().map(|local| local.weight * local.flat).sum();
-    let mut any = vec![flat; points];
-    for local in locals {
-        for (sum, density) in any.iter_mut().skip(local.first).zip(&local.at) {
-            *sum += local.weight * (density - local.flat);
-        }
+fn p_ln_p(p: f64) -> f64 {
+    if p > 0.0 { p * p.ln() } else { 0.0 }
+}
+
+impl Outlook {
+    /// Of readings with that standard error, where the scale is continuous.
+    pub(super) fn new(scale: &Scale, truths: &[Truth], error: f64) -> Self {
+        Self::with(scale, truths, error, POINTS_PER_ERROR)
     }
-    let ln_any: Vec<f64> = any.iter().map(|sum| sum.max(f64::MIN_POSITIVE).ln()).collect();
-    let all: f64 = ln_any.iter().sum();
-    let mut gain = 0.0;
-    for local in locals {
-        let near = &ln_any[local.first..local.first + local.at.len()];
-        let mut sum = 0.0;
-        for (density, ln_any) in local.at.iter().zip(near) {
-            if *density > 0.0 {
-                sum += density * (density.ln() - ln_any);
+
+    fn with(scale: &Scale, truths: &[Truth], error: f64, points_per_error: f64) -> Self {
+        // Whole steps from end to end, each read in its middle, so that flat shares add to one.
+        let points = |lowest: f64, highest: f64, error: f64| {
+            let count = ((highest - lowest) * points_per_error / error).ceil();
+            let step = (highest - lowest) / count;
+            Cells::Points { first: lowest + 0.5 * step, step, count: count as usize, error }
+        };
+        let cells = match scale {
+            Scale::Gauge { .. } | Scale::Choice(_) => Cells::Answers(scale.answers()),
+            Scale::Length { lowest, highest, .. } => points(*lowest, *highest, error),
+            // The difference of two readings.
+            Scale::Slope { widest, .. } => points(-widest, *widest, error * std::f64::consts::SQRT_2),
+        };
+        let truths = truths.iter().map(|&truth| (truth, OnceLock::new())).collect();
+        Self { scale: scale.clone(), error, cells, truths }
+    }
+
+    /// The standard error of the readings.
+    pub(super) fn error(&self) -> f64 {
+        self.error
+    }
+
+    /// Expected gain of a reading, in bits, where each truth holds the weight at its place. Chances
+    /// of a truth may add to less than one: what is missing is "can not be read", which tells
+    /// nothing.
+    pub(super) fn gain(&self, weights: &[f64]) -> f64 {
+        let possible: Vec<(f64, &Shown)> = weights
+            .iter()
+            .zip(&self.truths)
+            .filter(|(weight, _)| **weight > NEGLIGIBLE)
+            .map(|(weight, (truth, shown))| (*weight, shown.get_or_init(|| self.shown(*truth))))
+            .collect();
+        let flat: f64 = possible.iter().map(|(weight, shown)| weight * shown.flat).sum();
+        let mut any = vec![flat; self.cells.count()];
+        for (weight, shown) in &possible {
+            for (sum, p) in any.iter_mut().skip(shown.first).zip(&shown.at) {
+                *sum += weight * (p - shown.flat);
             }
         }
-        if local.flat > 0.0 {
-            let outside = (points - local.at.len()) as f64;
-            sum += local.flat * (outside * local.flat.ln() - (all - near.iter().sum::<f64>()));
-        }
-        gain += local.weight * sum;
+        // Most cells of a long scale are reached by no truth, and of those one stands for all.
+        let of_flat = p_ln_p(flat);
+        let of_any: f64 = any.iter().map(|&sum| if sum == flat { of_flat } else { p_ln_p(sum) }).sum();
+        let of_each: f64 = possible.iter().map(|(weight, shown)| weight * shown.p_ln_p).sum();
+        ((of_each - of_any) * self.cells.width() / std::f64::consts::LN_2).max(0.0)
     }
-    (gain * step / std::f64::consts::LN_2).max(0.0)
-}
 
-/// Expected gain, in bits, of a reading on that scale with that error, where each truth holds the
-/// weight beside it.
-pub(super) fn gain(scale: &Scale, truths: &[(Truth, f64)], error: f64) -> f64 {
-    gain_with(scale, truths, error, POINTS_PER_ERROR)
-}
-
-fn gain_with(scale: &Scale, truths: &[(Truth, f64)], error: f64, points_per_error: f64) -> f64 {
-    let truths: Vec<(Truth, f64)> =
-        truths.iter().copied().filter(|(_, weight)| *weight > NEGLIGIBLE).collect();
-    if truths.len() < 2 {
-        return 0.0;
+    fn shown(&self, truth: Truth) -> Shown {
+        let (flat, first, at) = match &self.cells {
+            Cells::Answers(answers) => {
+                (0.0, 0, answers.iter().map(|&answer| self.scale.chance(truth, answer)).collect())
+            }
+            Cells::Points { first: start, step, count, error } => {
+                let stray = self.scale.stray(truth);
+                let flat = stray * self.scale.flat();
+                let cell = |at: f64| (((at - start) / step).max(0.0) as usize).min(*count);
+                let (first, last) =
+                    reach(truth, *error).map_or((0, 0), |(from, to)| (cell(from), cell(to + step)));
+                let density = |i: usize| self.density(truth, start + i as f64 * step, *error);
+                (flat, first, (first..last).map(|i| flat + (1.0 - stray) * density(i)).collect::<Vec<f64>>())
+            }
+        };
+        let outside = (self.cells.count() - at.len()) as f64;
+        let sum = outside * p_ln_p(flat) + at.iter().map(|&p| p_ln_p(p)).sum::<f64>();
+        Shown { flat, first, at, p_ln_p: sum }
     }
-    match scale {
-        Scale::Gauge { .. } | Scale::Choice(_) => {
-            let answers = scale.answers();
-            let weights: Vec<f64> = truths.iter().map(|(_, weight)| *weight).collect();
-            let chances: Vec<Vec<f64>> = truths
-                .iter()
-                .map(|&(truth, _)| answers.iter().map(|&answer| scale.chance(truth, answer)).collect())
-                .collect();
-            gain_of_choice(&weights, &chances)
-        }
-        Scale::Length { lowest, highest, .. } => {
-            let grid = Grid { lowest: *lowest, highest: *highest, step: error / points_per_error };
-            gain_on_grid(scale, &truths, &grid, error, core_density)
-        }
-        Scale::Slope { widest, .. } => {
-            let error = error * std::f64::consts::SQRT_2;
-            let grid = Grid { lowest: -widest, highest: *widest, step: error / points_per_error };
-            gain_on_grid(scale, &truths, &grid, error, |truth, value, error| match truth {
-                Truth::Exactly(slope) => slope_density(THREADS_APART * slope, value, error),
-                _ => 0.0,
-            })
+
+    /// Density of a truth without its stray share.
+    fn density(&self, truth: Truth, value: f64, error: f64) -> f64 {
+        match (&self.scale, truth) {
+            (Scale::Slope { .. }, Truth::Exactly(slope)) => {
+                slope_density(THREADS_APART * slope, value, error)
+            }
+            (Scale::Slope { .. }, _) => 0.0,
+            _ => core_density(truth, value, error),
         }
     }
 }
 
-/// The points a continuous reading is summed over.
-struct Grid {
-    lowest: f64,
-    highest: f64,
-    step: f64,
-}
+impl Cells {
+    fn count(&self) -> usize {
+        match self {
+            Cells::Answers(answers) => answers.len(),
+            Cells::Points { count, .. } => *count,
+        }
+    }
 
-fn gain_on_grid(
-    scale: &Scale,
-    truths: &[(Truth, f64)],
-    grid: &Grid,
-    error: f64,
-    density: impl Fn(Truth, f64, f64) -> f64,
-) -> f64 {
-    let Grid { lowest, highest, step } = *grid;
-    let points = ((highest - lowest) / step).ceil() as usize + 1;
-    let index = |x: f64| (((x - lowest) / step).max(0.0) as usize).min(points);
-    let locals: Vec<Local> = truths
-        .iter()
-        .map(|&(truth, weight)| {
-            let stray = scale.stray(truth);
-            let flat = stray * scale.flat();
-            let (first, last) = match reach(truth, error) {
-                Some((from, to)) => (index(from), index(to + step)),
-                None => (0, 0),
-            };
-            let at = (first..last)
-                .map(|i| flat + (1.0 - stray) * density(truth, lowest + i as f64 * step, error))
-                .collect();
-            Local { weight, flat, first, at }
-        })
-        .collect();
-    gain_of_densities(&locals, points, step)
+    fn width(&self) -> f64 {
+        match self {
+            Cells::Answers(_) => 1.0,
+            Cells::Points { step, .. } => *step,
+        }
+    }
 }
 
 /// Where a truth's density is more than negligible.
@@ -185,12 +190,12 @@ mod tests {
 
     fn gain_of_bands(error: f64) -> f64 {
         let scale = Scale::Length { lowest: 10.0, highest: 18.0, outliers: 0.0 };
-        let truths = BANDS.map(|(min, max, weight)| (Truth::Band { min, max, used: Used::AsNew }, weight));
-        gain_with(&scale, &truths, error, 2.0)
+        let truths = BANDS.map(|(min, max, _)| Truth::Band { min, max, used: Used::AsNew });
+        Outlook::with(&scale, &truths, error, 2.0).gain(&BANDS.map(|(.., weight)| weight))
     }
 
     fn entropy(probabilities: &[f64]) -> f64 {
-        -probabilities.iter().map(|p| p * p.log2()).sum::<f64>()
+        -probabilities.iter().map(|p| p_ln_p(*p)).sum::<f64>() / std::f64::consts::LN_2
     }
 
     /// LK-17 and LK-19 (scipy 1.17.1), relative 1e-6.
@@ -209,16 +214,14 @@ mod tests {
     /// LK-21 (analytic).
     #[test]
     fn the_gain_of_a_gauge_is_the_certified_one() {
-        let chances = [vec![0.95, 0.05, 0.0], vec![0.04, 0.92, 0.04], vec![0.0, 0.06, 0.94]];
-        let got = gain_of_choice(&[0.5, 0.3, 0.2], &chances);
+        const CHANCES: [&[f64]; 3] = [&[0.95, 0.05, 0.0], &[0.04, 0.92, 0.04], &[0.0, 0.06, 0.94]];
+        const WEIGHTS: [f64; 3] = [0.5, 0.3, 0.2];
+        let truths = [0, 1, 2].map(|choice| Truth::OneOf(1 << choice));
+        let got = Outlook::new(&Scale::Choice(&CHANCES), &truths, 0.1).gain(&WEIGHTS);
         assert!((got - 1.141_068_060_63).abs() < 1e-11, "{got}");
         let answers: Vec<f64> =
-            (0..3).map(|j| [0.5, 0.3, 0.2].iter().zip(&chances).map(|(p, row)| p * row[j]).sum()).collect();
-        let given: f64 = [0.5, 0.3, 0.2]
-            .iter()
-            .zip(&chances)
-            .map(|(p, row)| p * entropy(&row.iter().copied().filter(|c| *c > 0.0).collect::<Vec<_>>()))
-            .sum();
+            (0..3).map(|j| WEIGHTS.iter().zip(&CHANCES).map(|(p, row)| p * row[j]).sum()).collect();
+        let given: f64 = WEIGHTS.iter().zip(&CHANCES).map(|(p, row)| p * entropy(row)).sum();
         assert!((got - (entropy(&answers) - given)).abs() < 1e-12, "H(reading) - E H(reading | class)");
     }
 
@@ -226,7 +229,7 @@ mod tests {
     fn a_reading_that_tells_nothing_apart_gains_nothing() {
         let scale = Scale::Length { lowest: 10.0, highest: 18.0, outliers: 0.02 };
         let same = Truth::Band { min: 13.0, max: 13.2, used: Used::Smaller(0.1) };
-        assert!(gain(&scale, &[(same, 0.5), (same, 0.5)], 0.1) < 1e-9);
+        assert!(Outlook::new(&scale, &[same, same], 0.1).gain(&[0.5, 0.5]) < 1e-9);
     }
 
     proptest::proptest! {
@@ -236,12 +239,12 @@ mod tests {
             error in 0.02..0.8_f64,
         ) {
             let sum: f64 = mins.iter().map(|(_, _, weight)| weight).sum();
-            let truths: Vec<(Truth, f64)> = mins.iter().map(|(min, width, weight)| {
-                (Truth::Band { min: *min, max: min + width, used: Used::Larger(0.1) }, weight / sum)
+            let truths: Vec<Truth> = mins.iter().map(|(min, width, _)| {
+                Truth::Band { min: *min, max: min + width, used: Used::Larger(0.1) }
             }).collect();
-            let weights: Vec<f64> = truths.iter().map(|(_, weight)| *weight).collect();
+            let weights: Vec<f64> = mins.iter().map(|(.., weight)| weight / sum).collect();
             let scale = Scale::Length { lowest: 5.0, highest: 25.0, outliers: 0.02 };
-            let got = gain(&scale, &truths, error);
+            let got = Outlook::new(&scale, &truths, error).gain(&weights);
             proptest::prop_assert!(got >= 0.0 && got <= entropy(&weights) * 1.001 + 1e-6, "{got}");
         }
     }

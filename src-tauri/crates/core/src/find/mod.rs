@@ -71,7 +71,8 @@ impl Models {
 pub fn find(catalogue: &Catalogue, readings: &Readings) -> Result<Found, FindError> {
     let models = Models::of(catalogue);
     let job = Job::read(catalogue, models, readings)?;
-    Ok(Found { next: job.next(models), ..job.answer(catalogue, models) })
+    let found = job.answer(catalogue, models);
+    Ok(Found { next: job.next(models, found.settled), ..found })
 }
 
 /// The same without the next reading, for a screen that follows each key.
@@ -147,18 +148,29 @@ impl Job {
         }
     }
 
-    fn next(&self, models: &Models) -> Vec<NextReading> {
-        let hose = &models.hoses.model;
-        let mut next = next::readings(Part::Hose, hose, &self.hose_seen, &self.hose, self.caliper);
-        for end in &self.ends {
-            let part = match end.role {
-                Role::A => Part::A,
-                Role::B => Part::B,
-            };
-            next.extend(next::readings(part, &models.ends.model, &end.seen, &end.belief, self.caliper));
+    fn next(&self, models: &Models, settled: Settled) -> Vec<NextReading> {
+        let hose = next::Open {
+            of: Part::Hose,
+            is_begun: !self.hose_seen.is_empty() || self.print.iter().any(|ln| *ln != 0.0),
+            model: &models.hoses.model,
+            seen: &self.hose_seen,
+            belief: &self.hose,
+        };
+        let mut open = Vec::new();
+        open.extend((!settled.hose).then_some(hose));
+        for end in self.ends.iter().filter(|end| !settled.end(end.role)) {
+            open.push(next::Open {
+                of: match end.role {
+                    Role::A => Part::A,
+                    Role::B => Part::B,
+                },
+                is_begun: !end.seen.is_empty() || end.mate_is_read,
+                model: &models.ends.model,
+                seen: &end.seen,
+                belief: &end.belief,
+            });
         }
-        next.sort_by(|a, b| b.gain_bits.total_cmp(&a.gain_bits));
-        next
+        next::readings(&open, self.caliper)
     }
 }
 

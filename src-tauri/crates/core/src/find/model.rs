@@ -2,9 +2,11 @@
 //! hypothesis which of them it holds. A reading is worked out once for each distinct truth.
 
 use super::coupling;
+use super::information::Outlook;
 use super::truth::{Scale, Seen, Truth};
 use crate::quantity::Dn;
 use std::collections::HashMap;
+use std::sync::{Arc, Mutex, PoisonError};
 
 /// Probability, before any reading, that a part is none of the catalogue's. Common practice: rare
 /// in the trade, and never excluded.
@@ -17,14 +19,22 @@ pub(super) struct Column {
     pub(super) key: &'static str,
     /// How it is taken.
     pub(super) scale: Scale,
+    /// Each truth once; the first is the one of a part of which nothing is known.
     truths: Vec<Truth>,
     of: Vec<u16>,
     ids: HashMap<[u64; 3], u16>,
+    /// What a reading shows, with the error it was last asked for: a technician has one caliper.
+    outlook: Mutex<Option<Arc<Outlook>>>,
 }
+
+/// Place of [`Truth::Unstated`] among the truths of a column.
+const UNSTATED: usize = 0;
 
 impl Column {
     fn new(key: &'static str, scale: Scale) -> Self {
-        Self { key, scale, truths: Vec::new(), of: Vec::new(), ids: HashMap::new() }
+        let truths = vec![Truth::Unstated];
+        let ids = HashMap::from([(identity(Truth::Unstated), UNSTATED as u16)]);
+        Self { key, scale, truths, of: Vec::new(), ids, outlook: Mutex::new(None) }
     }
 
     fn push(&mut self, truth: Truth) {
@@ -44,14 +54,27 @@ impl Column {
         }
     }
 
-    /// The distinct truths with the probability each holds; `unknown` speaks for no truth.
-    pub(super) fn weights(&self, probabilities: &[f64], unknown: f64) -> Vec<(Truth, f64)> {
-        let mut each: Vec<(Truth, f64)> = self.truths.iter().map(|&truth| (truth, 0.0)).collect();
-        for (probability, &id) in probabilities.iter().zip(&self.of) {
-            each[usize::from(id)].1 += probability;
+    /// What a reading with that standard error is expected to tell, in bits.
+    pub(super) fn gain(&self, probabilities: &[f64], unknown: f64, error: f64) -> f64 {
+        self.outlook(error).gain(&self.weights(probabilities, unknown))
+    }
+
+    fn outlook(&self, error: f64) -> Arc<Outlook> {
+        let mut last = self.outlook.lock().unwrap_or_else(PoisonError::into_inner);
+        match &*last {
+            Some(outlook) if outlook.error() == error => Arc::clone(outlook),
+            _ => Arc::clone(last.insert(Arc::new(Outlook::new(&self.scale, &self.truths, error)))),
         }
-        each.push((Truth::Unstated, unknown));
-        each
+    }
+
+    /// The probability that each of the truths holds; `unknown` speaks for no other.
+    fn weights(&self, probabilities: &[f64], unknown: f64) -> Vec<f64> {
+        let mut weights = vec![0.0; self.truths.len()];
+        weights[UNSTATED] = unknown;
+        for (probability, &id) in probabilities.iter().zip(&self.of) {
+            weights[usize::from(id)] += probability;
+        }
+        weights
     }
 }
 
@@ -141,5 +164,118 @@ impl Model {
         seen.iter()
             .map(|&(column, seen)| self.columns[column].scale.ln_likelihood(Truth::Unstated, seen))
             .sum()
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::catalogue::Catalogue;
+    use crate::find::belief::Belief;
+    use crate::find::{CALIPER_ERROR, EndReadings, Models, end};
+    use crate::quantity::{Millimetres, Reading};
+    use crate::spec::{Gender, Role};
+
+    /// Truths that hold less are left out here, which leaves less than 0.001 bit out.
+    const NEGLIGIBLE: f64 = 1e-6;
+
+    /// Every reading a column can show, with the width it stands for.
+    fn readings(scale: &Scale, error: f64) -> (Vec<Seen>, f64) {
+        let step = error / 2.0;
+        let points = |lowest: f64, highest: f64, step: f64| {
+            (0..((highest - lowest) / step) as usize).map(move |i| lowest + (i as f64 + 0.5) * step)
+        };
+        match *scale {
+            Scale::Length { lowest, highest, .. } => {
+                (points(lowest, highest, step).map(|value| Seen::Value { value, error }).collect(), step)
+            }
+            Scale::Slope { widest, .. } => {
+                let error = error * std::f64::consts::SQRT_2;
+                let seen = |value| Seen::Difference { value, apart: Some(5.0), error };
+                (points(-widest, widest, step).map(seen).collect(), step)
+            }
+            Scale::Gauge { .. } | Scale::Choice(_) => (scale.answers(), 1.0),
+        }
+    }
+
+    /// The mean of log2 p(reading | truth) / p(reading), summed over every reading as it is defined.
+    fn gain_by_definition(column: &Column, probabilities: &[f64], unknown: f64, error: f64) -> f64 {
+        let weights = column.weights(probabilities, unknown);
+        let possible: Vec<(f64, Truth)> = weights
+            .into_iter()
+            .zip(column.truths.iter().copied())
+            .filter(|(weight, _)| *weight > NEGLIGIBLE)
+            .collect();
+        let (readings, width) = readings(&column.scale, error);
+        let of_reading = |seen: Seen| {
+            let each: Vec<f64> =
+                possible.iter().map(|(_, truth)| column.scale.ln_likelihood(*truth, seen).exp()).collect();
+            let any: f64 = possible.iter().zip(&each).map(|((weight, _), p)| weight * p).sum();
+            let told = possible.iter().zip(&each).filter(|(_, p)| **p > 0.0);
+            told.map(|((weight, _), p)| weight * p * (p / any).log2()).sum::<f64>()
+        };
+        width * readings.into_iter().map(of_reading).sum::<f64>()
+    }
+
+    fn beliefs(models: &Models) -> Vec<(String, Belief)> {
+        let model = &models.ends.model;
+        let mut beliefs =
+            vec![("nothing".to_owned(), Belief::new(model.ln_prior(), model.ln_likelihood(&[]), 0.0))];
+        let text = include_str!("../../../../../tests/vectors/connection_cases.csv");
+        let mut reader = csv::Reader::from_reader(text.as_bytes());
+        let headers = reader.headers().expect("headers").clone();
+        for row in reader.records().step_by(6) {
+            let row = row.expect("a row");
+            let cell =
+                |name: &str| headers.iter().position(|header| header == name).and_then(|at| row.get(at));
+            let Some(gender) = [("male", Gender::Male), ("female", Gender::Female)]
+                .into_iter()
+                .find_map(|(name, gender)| (cell("part") == Some(name)).then_some(gender))
+            else {
+                continue;
+            };
+            let mm = if cell("unit") == Some("in") { 25.4 } else { 1.0 };
+            let value: f64 = cell("value").expect("a value").parse().expect("a number");
+            let readings = EndReadings {
+                gender: Some(gender),
+                thread_diameter_mm: Some(Reading { value: Millimetres(value * mm), error: None }),
+                tpi: cell("tpi").and_then(|tpi| tpi.parse().ok()),
+                ..serde_json::from_value(serde_json::json!({"role": Role::A})).expect("an end")
+            };
+            let seen = end::seen(&readings, CALIPER_ERROR.get());
+            let unknown = model.ln_likelihood_of_unknown(&seen);
+            beliefs.push((
+                format!("{row:?}"),
+                Belief::new(model.ln_prior(), model.ln_likelihood(&seen), unknown),
+            ));
+        }
+        beliefs
+    }
+
+    /// Over published connections of which the thread was read: each gain is that of the definition,
+    /// so that readings are proposed in its order.
+    #[test]
+    fn gains_and_their_order_are_those_of_the_definition() {
+        let models = Models::of(Catalogue::embedded());
+        let beliefs = beliefs(models);
+        assert!(beliefs.len() > 10, "only {} jobs", beliefs.len());
+        for (job, belief) in beliefs {
+            let (probabilities, unknown) = belief.probabilities();
+            let error = CALIPER_ERROR.get();
+            let mut gains: Vec<(f64, f64, &str)> = Vec::new();
+            for column in &models.ends.model.columns {
+                let got = column.gain(&probabilities, unknown, error);
+                let defined = gain_by_definition(column, &probabilities, unknown, error);
+                assert!(
+                    (got - defined).abs() < 0.002,
+                    "{job}, {}: {got}, by definition {defined}",
+                    column.key
+                );
+                gains.push((got, defined, column.key));
+            }
+            gains.sort_by(|a, b| b.0.total_cmp(&a.0));
+            let is_ordered = gains.is_sorted_by(|a, b| a.1 >= b.1 - 1e-3);
+            assert!(is_ordered, "{job}: {gains:?}");
+        }
     }
 }

@@ -42,6 +42,7 @@ pub struct BuildSheet {
 /// A part to fetch.
 #[derive(Debug, Clone, PartialEq, Serialize, JsonSchema, TS)]
 #[serde(tag = "what", rename_all = "kebab-case")]
+#[ts(rename = "BuildPart")]
 pub enum Part {
     /// The hose.
     Hose {
@@ -106,6 +107,7 @@ pub struct Turn {
 
 /// The proof test.
 #[derive(Debug, Clone, PartialEq, Serialize, JsonSchema, TS)]
+#[ts(rename = "ProofDue")]
 pub struct Proof {
     /// Working pressure of the assembly: its weakest part's rating.
     pub working_pressure_bar: Bar,

@@ -2,7 +2,7 @@
 
 use super::date::{Made, four_digits, is_inch_fraction, month_and_year, plain};
 use super::names::{Mention, Names};
-use super::words::{Word, can_be, legible, split_number};
+use super::words::{Word, can_be, is_worn, legible, split_number};
 use crate::quantity::{Bar, Millimetres};
 use crate::spec::Cover;
 
@@ -49,6 +49,8 @@ pub(super) struct Clues<'c> {
     pub(super) made: Option<Made>,
     pub(super) cover: Option<Cover>,
     pub(super) unread: String,
+    /// Whether any letter of the print is worn.
+    pub(super) is_worn: bool,
 }
 
 const UNITS: [(&str, f64); 3] = [("BAR", 1.0), ("MPA", 10.0), ("PSI", Bar::PER_PSI)];
@@ -88,7 +90,11 @@ impl<'w> Reader<'w> {
 /// Reads the words. What is certain is taken first, what is ambiguous from the rest.
 pub(super) fn clues<'c>(words: &[Word], names: &Names<'c>) -> Clues<'c> {
     let mut reader = Reader { words, read: vec![false; words.len()] };
-    let mut clues = Clues { made: take_plain_date(&mut reader), ..Clues::default() };
+    let mut clues = Clues {
+        made: take_plain_date(&mut reader),
+        is_worn: words.iter().any(|word| is_worn(&word.text)),
+        ..Clues::default()
+    };
     clues.standards = take_mentions(&mut reader, |words, at| names.standard_at(words, at));
     clues.pressure = take_pressure(&mut reader);
     clues.kinds = take_mentions(&mut reader, |words, at| names.kind_at(words, at));

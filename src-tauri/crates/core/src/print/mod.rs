@@ -22,7 +22,8 @@ use thiserror::Error;
 use ts_rs::TS;
 
 /// What a print says, as far as it can be read. A field is empty where the print does not say it, or
-/// leaves more than one reading; `candidates` has every hose it can be.
+/// leaves more than one reading; `candidates` has every hose it can be. Where any letter is worn, a
+/// field is stated only if every hose that the rest leaves possible agrees on it.
 #[derive(Debug, Clone, Default, PartialEq, Serialize, JsonSchema, TS)]
 pub struct Printed {
     /// Standard; the first of several. A type alone is given the standard whose own sizes it has.
@@ -101,10 +102,10 @@ pub fn read(catalogue: &Catalogue, text: &str) -> Result<Printed, PrintError> {
         .collect();
     let says_hose = !(clues.standards.is_empty() && clues.kinds.is_empty() && clues.sizes.is_empty());
     let named = name(catalogue, &clues, &consistent);
-    let (dn, dash) = size(&clues, &consistent, named);
+    let (dn, dash) = size(&clues, &consistent, &named);
     Ok(Printed {
-        standard: named.map(|named| named.standard.clone()).or_else(|| only_standard(&clues)),
-        kind: named.map(|named| named.kind.clone()),
+        standard: named.standard.map(str::to_owned).or_else(|| only_standard(&clues)),
+        kind: named.kind.map(str::to_owned),
         dn,
         dash,
         pressure_bar: clues.pressure.as_ref().and_then(clues::Pressure::bar),
@@ -164,28 +165,44 @@ fn all_rows(catalogue: &Catalogue) -> impl Iterator<Item = &HoseRow> {
     catalogue.hoses.iter().chain(&catalogue.twins)
 }
 
-/// The row whose standard and type the print names, where it names but one. Rows at the printed
-/// pressure go before others; a thick-cover type, which has to be skived and has gone out of use,
-/// stands behind its thin-cover sister (common practice).
-fn name<'c>(
-    catalogue: &'c Catalogue,
-    clues: &Clues<'_>,
-    consistent: &[(&'c HoseRow, Fit)],
-) -> Option<&'c HoseRow> {
-    let kinds = clues.kinds.first()?;
+/// Standard and type as the print names them, where it names but one.
+#[derive(Debug, Default)]
+struct Named<'c> {
+    standard: Option<&'c str>,
+    kind: Option<&'c str>,
+}
+
+/// The standard and type of the rows that the first mentions can mean. In a whole print custom
+/// decides between several: rows at the printed pressure go before others; a thick-cover type, which
+/// has to be skived and has gone out of use, stands behind its thin-cover sister; of several
+/// standards the first of the tables is named (common practice). A worn letter may have said
+/// otherwise: there nothing but agreement of all rows will do.
+fn name<'c>(catalogue: &Catalogue, clues: &Clues<'_>, consistent: &[(&'c HoseRow, Fit)]) -> Named<'c> {
+    let Some(kinds) = clues.kinds.first() else { return Named::default() };
     let standards = clues.standards.first();
     let first_mention = |row: &HoseRow| {
         kinds.names.contains(&row.kind.as_str())
             && standards.is_none_or(|mention| mention.names.contains(&row.standard.as_str()))
     };
-    let mut rows: Vec<(&HoseRow, Fit)> = match consistent.iter().any(|(row, _)| first_mention(row)) {
-        true => consistent.iter().filter(|(row, _)| first_mention(row)).copied().collect(),
-        false => consistent.to_vec(),
+    let mut rows = consistent.to_vec();
+    keep_if_any(&mut rows, |(row, _)| first_mention(row));
+    if !clues.is_worn {
+        keep_if_any(&mut rows, |(_, fit)| fit.pressure == Some(true));
+        keep_if_any(&mut rows, |(row, _)| !is_skived(catalogue, row));
+    }
+    let kind = agreed(&rows, |row| row.kind.as_str());
+    let standard = match clues.is_worn {
+        true => agreed(&rows, |row| row.standard.as_str()),
+        false => kind.and_then(|_| Some(rows.first()?.0.standard.as_str())),
     };
-    keep_if_any(&mut rows, |(_, fit)| fit.pressure == Some(true));
-    keep_if_any(&mut rows, |(row, _)| !is_skived(catalogue, row));
-    let (first, _) = rows.first()?;
-    rows.iter().all(|(row, _)| row.kind == first.kind).then_some(*first)
+    Named { standard, kind }
+}
+
+/// What all rows have in common.
+fn agreed<'c, T: PartialEq>(rows: &[(&'c HoseRow, Fit)], of: impl Fn(&'c HoseRow) -> T) -> Option<T> {
+    let mut all = rows.iter().map(|(row, _)| of(row));
+    let first = all.next()?;
+    all.all(|other| other == first).then_some(first)
 }
 
 fn keep_if_any<T>(all: &mut Vec<T>, keep: impl Fn(&T) -> bool) {
@@ -207,29 +224,22 @@ fn only_standard(clues: &Clues<'_>) -> Option<String> {
 
 /// Nominal diameter and dash, where size, standard and type leave but one. The printed pressure does
 /// not decide: it differs between editions.
-fn size(
-    clues: &Clues<'_>,
-    consistent: &[(&HoseRow, Fit)],
-    named: Option<&HoseRow>,
-) -> (Option<Dn>, Option<u16>) {
+fn size(clues: &Clues<'_>, consistent: &[(&HoseRow, Fit)], named: &Named<'_>) -> (Option<Dn>, Option<u16>) {
     if clues.sizes.is_empty() {
         return (None, None);
     }
-    let mut rows: Vec<&HoseRow> = consistent.iter().map(|(row, _)| *row).collect();
-    if let Some(named) = named {
-        rows.retain(|row| row.standard == named.standard && row.kind == named.kind);
-    }
-    keep_if_any(&mut rows, |row| rows::is_exact(row, &clues.sizes));
-    let only = |found: Vec<Option<u16>>| match found.split_first() {
-        Some((first, rest)) if rest.iter().all(|other| other == first) => *first,
-        _ => None,
-    };
-    let dn = rows.first().map(|row| row.dn).filter(|dn| rows.iter().all(|row| row.dn == *dn));
+    let mut rows = consistent.to_vec();
+    rows.retain(|(row, _)| {
+        named.standard.is_none_or(|standard| row.standard == standard)
+            && named.kind.is_none_or(|kind| row.kind == kind)
+    });
+    keep_if_any(&mut rows, |(row, _)| rows::is_exact(row, &clues.sizes));
+    let dn = agreed(&rows, |row| row.dn);
     let printed = clues.sizes.iter().find_map(|size| match size {
         Size::Dash(dash) => Some(*dash),
         _ => None,
     });
-    let dash = printed.or_else(|| dn.and_then(|_| only(rows.iter().map(|row| row.dash).collect())));
+    let dash = printed.or_else(|| dn.and_then(|_| agreed(&rows, |row| row.dash)?));
     (dn, dash)
 }
 

@@ -53,11 +53,14 @@ fn size_fits(catalogue: &Catalogue, size: &Size, row: &HoseRow) -> bool {
     }
 }
 
-/// Whether a printed nominal diameter is that row's, by any of its forms where it can be read.
+/// Whether a printed nominal diameter can be that row's by any of its forms: a worn `?2` is 12, or
+/// the 32 that stands for 31.
 fn dn_fits(catalogue: &Catalogue, figure: &str, dn: Dn) -> bool {
     let figure = figure.trim_start_matches('0');
-    let read: Option<Dn> = figure.parse().ok();
-    can_be(figure, &dn.to_string()) || read.is_some_and(|read| catalogue.one_size(read, dn))
+    match figure.parse::<Dn>() {
+        Ok(read) => catalogue.one_size(read, dn),
+        Err(_) => catalogue.numbers_of_size(dn).any(|number| can_be(figure, &number.to_string())),
+    }
 }
 
 /// Whether a printed nominal diameter is that row's to the letter.

@@ -82,6 +82,9 @@ fn plain(letter: char) -> char {
 
 /// Whether a word with worn letters can be that name. A worn letter may also be a gap.
 pub(super) fn can_be(pattern: &str, name: &str) -> bool {
+    if !is_worn(pattern) {
+        return pattern == name;
+    }
     let name: Vec<char> = name.chars().collect();
     // Which prefixes of the name the pattern so far can be.
     let mut prefixes = vec![false; name.len() + 1];

@@ -141,7 +141,7 @@ impl Bar {
 /// On input a number, the trade's writing, or `{"value":..,"error":..}`. Writing in fractions of an
 /// inch carries half its step as error: `13/16 in` is 20.6375 mm with an error of 1/32 in.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, TS)]
-#[ts(as = "f64")]
+#[ts(type = "number | string | { value: number | string, error?: number | string }")]
 pub struct Reading {
     /// What was read.
     pub value: Millimetres,

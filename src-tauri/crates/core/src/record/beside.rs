@@ -1,7 +1,6 @@
-//! What is recorded beside making and fitting: inspections, stock, overrides, photos, notes, and
-//! the jobs that are not done yet.
+//! What is recorded beside making and fitting: inspections, stock, overrides, photos, notes.
 
-use super::{Hash, JobId, MachineId, PersonId, PlaceId, SiteId};
+use super::{Hash, MachineId, PersonId, PlaceId, SiteId};
 use crate::check::Verdict;
 use crate::tag::TagCode;
 use chrono::NaiveDate;
@@ -126,20 +125,4 @@ pub struct Noted {
     pub about: About,
     /// The remark.
     pub text: String,
-}
-
-/// A half-finished job as the screens left it.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
-pub struct DraftKept {
-    /// Which job.
-    pub job: JobId,
-    /// Whatever the job needs to go on; nobody but the job reads it.
-    pub content: serde_json::Value,
-}
-
-/// A job is done or given up: its draft is no longer offered.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
-pub struct DraftClosed {
-    /// Which job.
-    pub job: JobId,
 }

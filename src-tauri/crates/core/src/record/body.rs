@@ -1,8 +1,8 @@
 //! What an event says.
 
 use super::{
-    Assembly, Circuit, DraftClosed, DraftKept, Fitted, HoursRead, Inspected, Machine, Noted, Overridden,
-    PhotoAdded, Place, PolicySet, Site, StockChanged, TagWithdrawn, TakenOff,
+    Assembly, Circuit, Fitted, HoursRead, Inspected, Machine, Noted, Overridden, PhotoAdded, Place,
+    PolicySet, Site, StockChanged, TagWithdrawn, TakenOff,
 };
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -48,10 +48,6 @@ pub enum Body {
     Overridden(Overridden),
     /// A photo was added.
     PhotoAdded(PhotoAdded),
-    /// A half-finished job was kept.
-    DraftKept(DraftKept),
-    /// A job was done or given up.
-    DraftClosed(DraftClosed),
     /// A tag was taken out of use.
     TagWithdrawn(TagWithdrawn),
     /// A remark.
@@ -150,7 +146,7 @@ impl Body {
             Body::TagWithdrawn(withdrawn) => text("reason", &withdrawn.reason),
             Body::Noted(note) => text("text", &note.text),
             Body::Voided(voided) => text("reason", &voided.reason),
-            Body::DraftKept(_) | Body::DraftClosed(_) | Body::Unknown { .. } => Ok(()),
+            Body::Unknown { .. } => Ok(()),
         }
     }
 }

@@ -21,9 +21,7 @@ mod whereabouts;
 
 pub use arrange::{Arranged, Entry, Node, Shape, arrange};
 pub use assembly::{Assembly, NotProved, Proof, TagWithdrawn};
-pub use beside::{
-    About, DraftClosed, DraftKept, Graded, Inspected, Noted, Overridden, PhotoAdded, StockChanged, StockUnit,
-};
+pub use beside::{About, Graded, Inspected, Noted, Overridden, PhotoAdded, StockChanged, StockUnit};
 pub use body::{Body, BodyError, BodyText, DeviceNamed, SCHEMA, Voided};
 pub use clock::Hlc;
 pub use event::{Event, EventError, EventRef};

@@ -1,6 +1,6 @@
 //! Tracks: which line of events a body belongs to.
 
-use super::{About, Body, CircuitId, DeviceId, JobId, MachineId, PlaceId, Scope, Shape, SiteId, StockUnit};
+use super::{About, Body, CircuitId, DeviceId, MachineId, PlaceId, Scope, Shape, SiteId, StockUnit};
 use crate::tag::TagCode;
 use std::fmt;
 
@@ -45,8 +45,6 @@ pub enum Track {
     Photos(About),
     /// Remarks on a thing.
     Notes(About),
-    /// A half-finished job.
-    Draft(JobId),
 }
 
 impl Body {
@@ -71,8 +69,6 @@ impl Body {
             }
             Body::PhotoAdded(photo) => Track::Photos(photo.about.clone()),
             Body::Noted(note) => Track::Notes(note.about.clone()),
-            Body::DraftKept(draft) => Track::Draft(draft.job),
-            Body::DraftClosed(draft) => Track::Draft(draft.job),
             Body::Voided(_) | Body::Unknown { .. } => return None,
         })
     }
@@ -90,7 +86,7 @@ impl Track {
             | Track::Made(_)
             | Track::Withdrawal(_)
             | Track::Policy(_) => Shape::Record,
-            Track::Whereabouts(_) | Track::Draft(_) => Shape::Line,
+            Track::Whereabouts(_) => Shape::Line,
             Track::Hours(_)
             | Track::Inspections(_)
             | Track::Overrides(_)
@@ -138,7 +134,6 @@ impl fmt::Display for Track {
             }
             Track::Photos(about) => write!(to, "photos/{about}"),
             Track::Notes(about) => write!(to, "notes/{about}"),
-            Track::Draft(id) => write!(to, "draft/{id}"),
         }
     }
 }

@@ -90,6 +90,7 @@ pub struct TagContent {
 /// Whether an assembly was proved.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
 #[serde(tag = "state", rename_all = "kebab-case")]
+#[ts(rename = "TagProof")]
 pub enum Proof {
     /// Held that pressure.
     Proved {

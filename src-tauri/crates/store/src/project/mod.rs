@@ -4,7 +4,6 @@
 
 mod assembly;
 mod device;
-mod draft;
 mod inspection;
 mod machine;
 mod note;
@@ -42,7 +41,6 @@ pub(crate) fn track(db: &Connection, track: &Track) -> Result<(), Error> {
         Track::Stock { store, item, unit } => stock::project(db, (store, item, *unit), &arranged),
         Track::Photos(about) => photo::project(db, about, &arranged),
         Track::Notes(about) => note::project(db, about, &arranged),
-        Track::Draft(job) => draft::project(db, *job, &arranged),
     }
 }
 

@@ -3,7 +3,6 @@
 mod conflict;
 mod counts;
 mod device;
-mod draft;
 mod due;
 mod hose;
 mod list;
@@ -17,7 +16,6 @@ mod written;
 pub use conflict::Conflict;
 pub use counts::Counts;
 pub use device::Device;
-pub use draft::Draft;
 pub use due::{CountedFrom, Due, DueFor, Guide, LimitFrom};
 pub use hose::{Hose, HoseInspection, HoseNote, HoseOverride, HosePhoto, Status};
 pub use list::{MachineRow, SiteRow};

@@ -18,14 +18,6 @@ title-this-phone = This phone
 title-first = First hose
 title-no-signal = No signal
 title-ready = Ready
-
-## First run
-first-title = Nothing drawn yet.
-first-text = Start with what you hold: the old tag, the print, or a caliper. Everything stays on this phone and works with no signal.
-first-drawing = A hose not yet drawn: both ends, hose and length are open
-first-scan = Scan the old tag
-first-scan-then = or any label still on the hose
-first-print = Read the print
-first-print-note = layline, even in part
-first-measure = Measure
-first-measure-note = caliper, thread gauge, tape
+title-kept = Kept
+title-keeping = Keeping
+title-not-kept = Not kept

@@ -27,6 +27,7 @@ pub fn id(api: &mut Api, _: Nothing, _: &[u8]) -> Result<Answer<Id>, ApiError> {
 /// What is to be written, all or none.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
 #[serde(deny_unknown_fields)]
+#[ts(rename = "RecordQuestion")]
 pub struct Record {
     /// In order.
     pub events: Vec<RecordEvent>,

@@ -1,0 +1,181 @@
+//! `settings`: how this device shows, prints and measures. They stay on it: never merged, never in a bundle.
+
+use super::Nothing;
+use super::make::PaperSize;
+use crate::{Answer, Api, ApiError};
+use hosewright_core::catalogue::LengthPractice;
+use hosewright_core::find::CALIPER_ERROR;
+use hosewright_core::quantity::Millimetres;
+use hosewright_core::record::PersonId;
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+use ts_rs::TS;
+
+/// Settings of this device. What is left out is as it was on the first day.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(deny_unknown_fields, default)]
+pub struct Settings {
+    /// The unit that lengths are written in first.
+    pub length_unit: LengthUnit,
+    /// The unit that pressures are written in first.
+    pub pressure_unit: PressureUnit,
+    /// The paper in the printer.
+    pub paper: PaperSize,
+    /// Width of a label, 10 to 300 mm.
+    pub label_width_mm: f64,
+    /// Height of a label, 10 to 300 mm.
+    pub label_height_mm: f64,
+    /// The label printer's dots an inch, 150 to 1200.
+    pub label_dpi: f64,
+    /// Whose tolerances lengths are held to.
+    pub length_practice: LengthPractice,
+    /// Standard error of the caliper.
+    pub caliper_error_mm: Millimetres,
+    /// Standard error of the tape.
+    pub tape_error_mm: Millimetres,
+    /// The instruments in use.
+    pub instruments: Instruments,
+    /// Who is working; none when nobody said so, or when the name was erased.
+    pub person: Option<PersonId>,
+}
+
+/// Names or numbers of the instruments in use, as they stand on them; blank where there is none.
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(deny_unknown_fields, default)]
+pub struct Instruments {
+    /// The caliper.
+    pub caliper: String,
+    /// The thread gauge.
+    pub thread_gauge: String,
+    /// The seat gauge.
+    pub seat_gauge: String,
+    /// The tape.
+    pub tape: String,
+}
+
+/// Units of length.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(rename_all = "kebab-case")]
+pub enum LengthUnit {
+    /// Millimetres.
+    Mm,
+    /// Inches.
+    Inch,
+}
+
+/// Units of pressure.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(rename_all = "kebab-case")]
+pub enum PressureUnit {
+    /// Bar.
+    Bar,
+    /// Pounds on a square inch.
+    Psi,
+}
+
+/// Standard error of a tape read to the millimetre along a hose: common practice.
+const TAPE_ERROR: Millimetres = Millimetres(1.0);
+
+impl Default for Settings {
+    fn default() -> Self {
+        Self {
+            length_unit: LengthUnit::Mm,
+            pressure_unit: PressureUnit::Bar,
+            paper: PaperSize::A4,
+            label_width_mm: 60.0,
+            label_height_mm: 40.0,
+            label_dpi: 203.0,
+            length_practice: LengthPractice::default(),
+            caliper_error_mm: CALIPER_ERROR,
+            tape_error_mm: TAPE_ERROR,
+            instruments: Instruments::default(),
+            person: None,
+        }
+    }
+}
+
+/// Longest name of an instrument, in characters.
+const LONGEST_NAME: usize = 60;
+
+impl Settings {
+    fn validate(&self) -> Result<(), ApiError> {
+        let numbers = [
+            ("label_width_mm", self.label_width_mm, 10.0, 300.0),
+            ("label_height_mm", self.label_height_mm, 10.0, 300.0),
+            ("label_dpi", self.label_dpi, 150.0, 1200.0),
+            ("caliper_error_mm", self.caliper_error_mm.get(), 0.001, 5.0),
+            ("tape_error_mm", self.tape_error_mm.get(), 0.001, 100.0),
+        ];
+        for (field, value, least, most) in numbers {
+            if !(least..=most).contains(&value) {
+                return Err(ApiError::input(
+                    field,
+                    format!("{value} can not be; it lies between {least} and {most}"),
+                ));
+            }
+        }
+        let Instruments { caliper, thread_gauge, seat_gauge, tape } = &self.instruments;
+        let names = [
+            ("instruments.caliper", caliper),
+            ("instruments.thread_gauge", thread_gauge),
+            ("instruments.seat_gauge", seat_gauge),
+            ("instruments.tape", tape),
+        ];
+        match names.into_iter().find(|(_, name)| name.chars().count() > LONGEST_NAME) {
+            Some((field, _)) => Err(ApiError::input(
+                field,
+                format!("the name is too long; keep it to {LONGEST_NAME} characters"),
+            )),
+            None => Ok(()),
+        }
+    }
+}
+
+/// Settings of this device.
+///
+/// # Errors
+/// The register can not be read.
+pub fn read(api: &mut Api, _: Nothing, _: &[u8]) -> Result<Answer<Settings>, ApiError> {
+    let mut settings = kept(api)?;
+    if let Some(person) = settings.person
+        && !is_known(api, person)?
+    {
+        settings.person = None;
+    }
+    Ok(api.answer(settings))
+}
+
+/// What was kept, over what stands on the first day. A key of another version says nothing here.
+fn kept(api: &mut Api) -> Result<Settings, ApiError> {
+    let unreadable = |error| ApiError::file("db", format!("the settings can not be read: {error}"));
+    let mut settings = serde_json::to_value(Settings::default()).map_err(unreadable)?;
+    for (key, value) in api.register()?.settings()? {
+        if let Some(setting) = settings.get_mut(&key) {
+            *setting = value;
+        }
+    }
+    serde_json::from_value(settings).map_err(unreadable)
+}
+
+fn is_known(api: &mut Api, person: PersonId) -> Result<bool, ApiError> {
+    Ok(api.register()?.people()?.iter().any(|known| known.id == person))
+}
+
+/// Keeps settings, all of them. What is answered is on the disk.
+///
+/// # Errors
+/// A number that can not be, a name that is too long, a person who has no name here; a register that
+/// can not be written.
+pub fn write(api: &mut Api, asked: Settings, _: &[u8]) -> Result<Answer<Settings>, ApiError> {
+    asked.validate()?;
+    if let Some(person) = asked.person
+        && !is_known(api, person)?
+    {
+        return Err(ApiError::input("person", "nobody here has that id; add the person's name first"));
+    }
+    let settings = serde_json::to_value(&asked)
+        .and_then(serde_json::from_value)
+        .map_err(|error| ApiError::input("", error))?;
+    api.register()?.keep_settings(&settings)?;
+    Ok(api.answer(asked))
+}

@@ -1,0 +1,165 @@
+# Words of the van: this device, its register and what goes in and out.
+van-title = This van
+van-hoses = Hoses
+van-keep = Keep it
+
+## Units, paper, label
+van-units = Units, paper, label
+van-lengths = Lengths first in
+van-mm = mm
+van-inch = inch
+van-pressures = Pressures first in
+van-bar = bar
+van-psi = psi
+van-paper = Paper
+van-a4 = A4
+van-letter = Letter
+van-practice = Length tolerances
+van-din-20066 = DIN 20066
+van-american = American
+van-theme = Look
+van-theme-auto = as the phone
+van-theme-light = light
+van-theme-dark = dark
+van-theme-sun = sun
+van-label = Label
+van-label-size = label { $width } × { $height }
+van-label-width = width
+van-label-height = height
+van-label-dpi = printer, dots an inch
+van-label-how = Measure the label itself, without its backing.
+van-label-dpi-how = Stands in the printer’s papers: 203, 300 or 600 are usual.
+
+## Instruments
+van-instruments = Instruments
+van-instruments-note = caliper, gauges, tape and their errors
+van-errors = How far off they read
+van-errors-note = Standard error. It weighs every reading: too small makes a wrong answer look sure.
+van-caliper = Caliper
+van-caliper-error = Error of the caliper
+van-tape = Tape
+van-tape-error = Error of the tape
+van-thread-gauge = Thread gauge
+van-seat-gauge = Seat gauge
+van-error-how = From its certificate, or measure one gauge block ten times.
+van-names = Names or numbers on them
+van-name-hint = none
+van-keep-names = Keep the names
+van-names-kept = The names are kept.
+
+## People
+van-people = People and this device
+van-people-note = who is working, what other vans call this one
+van-working = Who is working
+van-working-now = working now
+van-nobody = Nobody has a name here yet.
+van-new-person = Another name
+van-add = Add the name
+van-people-beside = Names stand beside the record, not in it: the record names a person by a number, so a name can be erased and the record stays whole.
+van-erase = Erase
+van-erase-title = Erase { $name }?
+van-erase-means = The name goes from this register and from every van that merges with it. What was recorded stays, without the name. Backups and bundles made before still have it. It can not be undone.
+van-erase-yes = Erase the name
+van-erase-no = Leave it
+van-device = This device
+van-device-name = Name of this device
+van-device-hint = such as Van 2
+van-device-keep = Name this device
+van-device-kept = From now on its records say { $name }.
+
+## Backup
+van-backup = Backup
+van-backup-go = Back up
+van-backup-now = Back up now
+van-backup-then = one file, whole register
+van-backup-none = No backup from this device yet.
+van-backup-last = last { $when }
+van-backup-title = Last backup
+van-backup-says = { $when }: { $where }, { $size }.
+van-backup-means = Keep it off this phone: mail it, put it on a stick or on the desk computer.
+van-busy = At work.
+van-restore = Restore
+van-restore-means = Puts a backup in the place of this register.
+van-restore-pick = Choose a backup
+van-restore-first = Replace this register?
+van-restore-first-means = { $file } takes the place of this register with its { $events } events. This register is kept beside it under another name.
+van-restore-second = What was recorded since?
+van-restore-second-means = Anything recorded here after { $file } was made is not in it and will not be shown. This device goes on as a new one.
+van-restore-on = Go on
+van-restore-yes = Restore it
+van-restore-no = Leave all as it is
+van-restored = RESTORED
+van-restored-says = { $events } events stand, checked one by one.
+
+## Records in and out
+van-records = Records in and out
+van-records-note = other vans, lists, export, verify
+van-vans = Other vans
+van-vans-means = Give each other bundles in any order, as often as you like: the registers come out the same.
+van-bundle = Bundle for another van
+van-bundle-note = saves a file
+van-merge = Merge a bundle
+van-merge-note = choose the file
+van-merged = { $count ->
+    [one] { $shown } event was new.
+   *[other] { $shown } events were new.
+  }
+van-merged-had = { $count ->
+    [one] { $shown } was here already.
+   *[other] { $shown } were here already.
+  }
+van-merged-held = { $count ->
+    [one] { $shown } waits for an earlier one of its van: merge that van’s latest bundle.
+   *[other] { $shown } wait for earlier ones of their van: merge that van’s latest bundle.
+  }
+van-refused-fork = Refused from event { $from } of device { $device }: two registers write under one name. Restore that device from its own backup.
+van-refused-chain = Refused from event { $from } of device { $device }: it does not continue what is here. Something changed it on the way.
+van-no-conflicts = Nothing contradicts.
+van-conflicts = { $count ->
+    [one] { $shown } thing is told in two ways. It stands at its hose, for a person to settle.
+   *[other] { $shown } things are told in two ways. They stand at their hoses, for a person to settle.
+  }
+van-list = A list of hoses
+van-list-means = One row for each hose at a place. All rows or none; nothing is taken in before you have seen what would be.
+van-list-pick = Look at a list
+van-list-note = CSV or XLSX
+van-list-would = would bring { $rows } rows: { $sites } sites, { $machines } machines, { $places } places, { $hoses } hoses; { $known } known already.
+van-list-done = is taken in. { $rows } rows: { $sites } sites, { $machines } machines, { $places } places, { $hoses } hoses; { $known } known already.
+van-list-refused = { $count ->
+    [one] { $shown } row can not be taken in. Mend it in the list and look again.
+   *[other] { $shown } rows can not be taken in. Mend them in the list and look again.
+  }
+van-list-row = Row { $row }: { $why }
+van-list-take = Take the list in
+van-export = Write out
+van-csv = Hoses, CSV
+van-xlsx = Hoses, XLSX
+van-json = All, JSON
+van-ics = Due, calendar
+van-left = Saved: { $where }
+van-verify = Verify the log
+van-verify-means = Walks every event and proves that none was changed.
+van-verify-go = Verify
+van-verified = { $devices ->
+    [one] All { $events } events are as they were written.
+   *[other] All { $events } events of { $devices } devices are as they were written.
+  }
+van-verified-not = { $faults } faults in { $events } events.
+van-rebuild = Rebuild the tables
+van-rebuild-note = from the log
+
+## About
+van-about = Storage and versions
+van-about-note = events, tables, program
+van-first = The maker’s instructions, local codes and licensed practice come first.
+van-about-machines = Machines
+van-about-hoses = Hoses
+van-about-events = Events in the log
+van-about-held = Events that wait
+van-about-conflicts = Contradictions
+van-about-size = Size
+van-about-size-none = known after a backup
+van-about-device = This device
+van-about-program = Program
+van-about-tables = Tables
+van-about-stays = The register is one file on this device. Nothing leaves it but the files you save. Free software: its licence comes with it.

@@ -1,0 +1,136 @@
+//! Settings of a device and the names of its people.
+
+use chrono::{DateTime, Utc};
+use hosewright_api::commands::Reply;
+use hosewright_api::{Api, ApiError, Code, World};
+use hosewright_words::Language;
+use serde_json::{Value, json};
+use std::path::Path;
+use tempfile::TempDir;
+
+/// A clock that stands and numbers instead of chance.
+struct Still {
+    given: u8,
+}
+
+impl World for Still {
+    fn now(&self) -> DateTime<Utc> {
+        DateTime::from_timestamp(1_790_000_000, 0).expect("a time")
+    }
+
+    fn random(&mut self) -> [u8; 16] {
+        self.given += 1;
+        [self.given; 16]
+    }
+}
+
+/// All use cases without a register.
+pub fn api() -> Api {
+    Api::new(Language::English, Box::new(Still { given: 0 }))
+}
+
+/// What a command answers that answers with a document.
+pub fn answer(api: &mut Api, name: &str, input: Value) -> Result<Value, ApiError> {
+    match api.call(name, input, &[])? {
+        Reply::Document(answer) => Ok(answer),
+        Reply::File(file) => panic!("{name} answered with the file {}", file.name),
+    }
+}
+
+fn open(path: &Path) -> Api {
+    let mut api = api();
+    api.open(path).expect("the register opens");
+    api
+}
+
+fn begin() -> (TempDir, Api) {
+    let folder = tempfile::tempdir().expect("a folder");
+    let api = open(&folder.path().join("register.db"));
+    (folder, api)
+}
+
+fn read(api: &mut Api) -> Value {
+    answer(api, "settings.read", json!({})).expect("settings")
+}
+
+fn add(api: &mut Api, name: &str) -> Value {
+    answer(api, "people.add", json!({"name": name})).expect("a person")["person"].clone()
+}
+
+fn names(api: &mut Api) -> Vec<String> {
+    let people = answer(api, "people.list", json!({})).expect("people");
+    let people = people["people"].as_array().expect("a list").iter();
+    people.map(|person| person["name"].as_str().expect("a name").to_owned()).collect()
+}
+
+#[test]
+fn settings_are_kept_on_the_device() {
+    let (folder, mut api) = begin();
+    let first = read(&mut api);
+    assert_eq!((&first["length_unit"], &first["pressure_unit"]), (&json!("mm"), &json!("bar")));
+    assert_eq!((&first["paper"], &first["caliper_error_mm"]), (&json!("a4"), &json!(0.1)));
+
+    let wanted = json!({"length_unit": "inch", "pressure_unit": "psi", "paper": "letter", "label_dpi": 300.0,
+        "length_practice": "american", "instruments": {"caliper": "C 7"}});
+    let written = answer(&mut api, "settings.write", wanted).expect("written");
+    drop(api);
+    let mut again = open(&folder.path().join("register.db"));
+    assert_eq!(read(&mut again), written);
+    assert_eq!(
+        written["instruments"],
+        json!({"caliper": "C 7", "thread_gauge": "", "seat_gauge": "", "tape": ""})
+    );
+    assert_eq!(
+        written["label_width_mm"], first["label_width_mm"],
+        "what was left out is as on the first day"
+    );
+}
+
+#[test]
+fn a_setting_that_can_not_be_is_refused_by_its_name() {
+    let (_folder, mut api) = begin();
+    let before = read(&mut api);
+    for (field, wrong) in [
+        ("label_width_mm", json!({"label_width_mm": 0.0})),
+        ("label_height_mm", json!({"label_height_mm": -40.0})),
+        ("label_dpi", json!({"label_dpi": 1e9})),
+        ("caliper_error_mm", json!({"caliper_error_mm": 0.0})),
+        ("tape_error_mm", json!({"tape_error_mm": "a bit"})),
+        ("length_unit", json!({"length_unit": "cubit"})),
+        ("instruments.tape", json!({"instruments": {"tape": "x".repeat(61)}})),
+        ("person", json!({"person": "07".repeat(16)})),
+        ("units", json!({"units": "mm"})),
+    ] {
+        let error = answer(&mut api, "settings.write", wrong.clone()).expect_err("refused");
+        assert_eq!((error.code, error.field.as_str()), (Code::Input, field), "{wrong}: {error}");
+    }
+    assert_eq!(read(&mut api), before, "nothing was half written");
+}
+
+#[test]
+fn settings_are_in_no_bundle_and_no_event() {
+    let (_folder, mut api) = begin();
+    answer(&mut api, "settings.write", json!({"instruments": {"caliper": "caliper-of-this-van"}}))
+        .expect("written");
+    let Reply::File(bundle) = api.call("register.bundle", json!({}), &[]).expect("a bundle") else {
+        panic!("a bundle is a file");
+    };
+    let text = String::from_utf8(bundle.bytes).expect("text");
+    assert!(text.contains("\"events\":0"), "{text}");
+    assert!(!text.contains("caliper-of-this-van"), "{text}");
+}
+
+#[test]
+fn who_works_is_someone_with_a_name() {
+    let (_folder, mut api) = begin();
+    let blank = answer(&mut api, "people.add", json!({"name": "  "})).expect_err("a blank name");
+    assert_eq!((blank.code, blank.field.as_str()), (Code::Input, "name"));
+    let (one, _) = (add(&mut api, "B. Fitter"), add(&mut api, "A. Fitter"));
+    assert_eq!(names(&mut api), ["A. Fitter", "B. Fitter"]);
+
+    answer(&mut api, "settings.write", json!({"person": one})).expect("written");
+    assert_eq!(read(&mut api)["person"], one);
+    answer(&mut api, "people.erase", json!({"person": one})).expect("erased");
+    assert_eq!(names(&mut api), ["A. Fitter"]);
+    assert_eq!(read(&mut api)["person"], Value::Null, "an erased name is nobody's who works");
+}

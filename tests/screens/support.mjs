@@ -1,0 +1,130 @@
+// What every test of the screens shares: a server over a register of its own, a browser, and a page that
+// fails its test on any error.
+import assert from 'node:assert/strict';
+import { execFileSync, spawn } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { createInterface } from 'node:readline';
+import { fileURLToPath } from 'node:url';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const require = createRequire(join(root, 'ui/'));
+const { chromium } = require('playwright-core');
+const { AxeBuilder } = require('@axe-core/playwright');
+
+const binary = process.env.HOSEWRIGHT ?? join(process.env.CARGO_TARGET_DIR ?? join(root, 'target'), 'debug/hosewright');
+const ARGUMENTS = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
+
+/** A small phone, a phone, a desk. */
+export const sizes = [
+  { width: 360, height: 640 },
+  { width: 390, height: 844 },
+  { width: 1280, height: 800 },
+];
+export const phone = sizes[1];
+
+/** A file of the repository. */
+export const file = (path) => join(root, path);
+
+/** A JSON document of the demo. */
+export const demo = (name) => JSON.parse(readFileSync(file(`demo/${name}`), 'utf8'));
+
+/** Runs the command line; what it wrote. */
+export const hosewright = (...args) => execFileSync(binary, args, { encoding: 'utf8' });
+
+/** A folder that goes with the test. */
+export function folder(t) {
+  const path = mkdtempSync(join(tmpdir(), 'hosewright-screens-'));
+  t.after(() => rmSync(path, { recursive: true, force: true }));
+  return path;
+}
+
+/** Serves the built screens over a new register: the demo fleet, or empty. Ends with the test. */
+export async function serve(t, { empty = false } = {}) {
+  const db = join(folder(t), 'register.db');
+  if (!empty) hosewright('register', '--db', db, 'import', file('demo/fleet.csv'));
+  const server = spawn(binary, ['serve', '--ui', file('ui/dist-browser'), '--db', db, '--port', '0'], {
+    stdio: ['ignore', 'pipe', 'inherit'],
+  });
+  t.after(() => server.kill());
+  for await (const line of createInterface({ input: server.stdout })) {
+    const url = /http:\/\/\S+#token=\S+/.exec(line)?.[0];
+    if (url) return { url, db };
+  }
+  throw new Error('the server ended before it said where it serves');
+}
+
+/** A browser that ends with the test. */
+export async function browse(t, more = []) {
+  const browser = await chromium.launch({ executablePath: '/usr/bin/chromium', args: [...ARGUMENTS, ...more] });
+  t.after(() => browser.close());
+  return browser;
+}
+
+/**
+ * A page on the served screens. Errors of the console or the page fail the test when it ends. A refused call is an
+ * answer (422), which the browser reports as if a file were missing.
+ */
+export async function open(t, browser, url, viewport = phone, more = {}) {
+  const context = await browser.newContext({
+    viewport,
+    reducedMotion: 'reduce',
+    hasTouch: viewport.width < 1000,
+    ...more,
+  });
+  const page = await context.newPage();
+  page.setDefaultTimeout(15_000);
+  const errors = [];
+  page.on('pageerror', (error) => errors.push(error.message));
+  page.on('console', (message) => {
+    const answered = message.location().url.includes('/api/') || message.location().url.endsWith('/favicon.ico');
+    if (message.type() === 'error' && !answered) errors.push(message.text());
+  });
+  t.after(() => {
+    assert.deepEqual(errors, [], 'errors of the page');
+    return context.close();
+  });
+  await page.goto(url);
+  await places(page).waitFor();
+  return page;
+}
+
+/** The bar with the four places. */
+export const places = (page) => page.getByRole('navigation', { name: 'Places' });
+
+/** Goes to a place of the bar. */
+export async function goTo(page, place) {
+  await places(page).getByRole('button', { name: place }).click();
+  await places(page).locator('[aria-current=page]', { hasText: place }).waitFor();
+}
+
+const RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'best-practice'];
+
+/** No violation on what is shown now. */
+export async function axe(page, where) {
+  const { violations } = await new AxeBuilder({ page }).withTags(RULES).analyze();
+  const said = violations.map(({ id, help, nodes }) => `${id}: ${help}: ${nodes.map((node) => node.target.join(' '))}`);
+  assert.deepEqual(said, [], `axe at ${where}`);
+}
+
+/** Nothing is wider than the screen. */
+export async function fits(page, where) {
+  const over = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+  assert.ok(over <= 0, `${where} is ${over} px wider than the screen`);
+}
+
+/** Picks a file at the button that asks for one. */
+export async function pick(page, button, files) {
+  const [chooser] = await Promise.all([page.waitForEvent('filechooser'), button.click()]);
+  await chooser.setFiles(files);
+}

@@ -1,0 +1,129 @@
+import assert from 'node:assert/strict';
+import { readFileSync, statSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import test from 'node:test';
+import { axe, browse, file, fits, folder, goTo, hosewright, open, pick, serve, sizes } from './support.mjs';
+
+async function sheet(page, name) {
+  await goTo(page, 'Van');
+  await page.getByRole('button', { name }).first().click();
+}
+
+test('settings survive a reload', async (t) => {
+  const [browser, { url }] = await Promise.all([browse(t), serve(t)]);
+  const page = await open(t, browser, url);
+  await sheet(page, /^Units, paper, label/);
+  for (const choice of ['inch', 'psi', 'Letter', 'American']) {
+    const button = page.getByRole('button', { name: choice, exact: true });
+    await button.click();
+    await page.locator('[aria-pressed=true]', { hasText: new RegExp(`^${choice}$`) }).waitFor();
+  }
+  await page.reload();
+  await goTo(page, 'Van');
+  await page.getByRole('button', { name: /inch, psi, Letter/ }).waitFor();
+});
+
+test('every sheet of the van is sound at every size', async (t) => {
+  const [browser, { url }] = await Promise.all([browse(t), serve(t)]);
+  for (const size of sizes) {
+    const page = await open(t, browser, url, size);
+    for (const name of [
+      'Units, paper, label',
+      'Instruments',
+      'People and this device',
+      'Records in and out',
+      'Storage and versions',
+    ]) {
+      await sheet(page, new RegExp(`^${name}`));
+      await page.getByRole('heading', { level: 1, name }).waitFor();
+      await axe(page, `${name} ${size.width}`);
+      await fits(page, `${name} ${size.width}`);
+    }
+  }
+});
+
+test('a name is entered, works, and is erased', async (t) => {
+  const [browser, { url }] = await Promise.all([browse(t), serve(t)]);
+  const page = await open(t, browser, url);
+  await sheet(page, /^People/);
+  await page.getByLabel('Another name').fill('Jo');
+  await page.getByRole('button', { name: 'Add the name' }).click();
+  await page.getByText('working now').waitFor();
+  await page.getByRole('button', { name: 'Erase' }).click();
+  await page.getByText('It can not be undone.').waitFor();
+  await axe(page, 'erase');
+  await page.getByRole('button', { name: 'Erase the name' }).click();
+  await page.getByText('Nobody has a name here yet.').waitFor();
+});
+
+test('a backup is saved and goes back in its place', async (t) => {
+  const [browser, { url }] = await Promise.all([browse(t), serve(t)]);
+  const page = await open(t, browser, url);
+  await sheet(page, /^Backup/);
+  const [saved] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: /^Back up now/ }).click(),
+  ]);
+  const backup = join(folder(t), 'copy.hosewright');
+  await saved.saveAs(backup);
+  assert.ok(statSync(backup).size > 100_000, 'the backup holds the register');
+  await page.getByText(saved.suggestedFilename()).waitFor();
+  await axe(page, 'backup');
+  await pick(page, page.getByRole('button', { name: 'Choose a backup' }), backup);
+  await page.getByRole('heading', { name: 'Replace this register?' }).waitFor();
+  await axe(page, 'restore');
+  await page.getByRole('button', { name: 'Go on' }).click();
+  await page.getByRole('heading', { name: 'What was recorded since?' }).waitFor();
+  await page.getByRole('button', { name: 'Restore it' }).click();
+  await page.getByText('RESTORED').waitFor();
+});
+
+test('a file that is no backup leaves all as it is, and says so', async (t) => {
+  const [browser, { url }] = await Promise.all([browse(t), serve(t)]);
+  const page = await open(t, browser, url);
+  await sheet(page, /^Backup/);
+  await pick(page, page.getByRole('button', { name: 'Choose a backup' }), file('demo/fleet.csv'));
+  await page.getByRole('button', { name: 'Go on' }).click();
+  await page.getByRole('button', { name: 'Restore it' }).click();
+  await page.getByText(/is not a register/).waitFor();
+  await goTo(page, 'Machines');
+  await page.getByText('Excavator 3').first().waitFor();
+});
+
+test('a list is looked at first, and a bad row is named', async (t) => {
+  const [browser, { url }] = await Promise.all([browse(t), serve(t, { empty: true })]);
+  const page = await open(t, browser, url);
+  const [head, ...rows] = readFileSync(file('demo/fleet.csv'), 'utf8').split('\n');
+  const bad = join(folder(t), 'bad.csv');
+  writeFileSync(bad, [head, rows[0], rows[1].replace(/,[12]S[NT],/, ',9XX,')].join('\n'));
+  await sheet(page, /^Records/);
+  const look = page.getByRole('button', { name: /^Look at a list/ });
+  await pick(page, look, bad);
+  await page.getByText(/Row 3: "9XX"/).waitFor();
+  assert.equal(await page.getByRole('button', { name: 'Take the list in' }).count(), 0, 'all rows or none');
+  await axe(page, 'refused rows');
+  await pick(page, look, file('demo/fleet.csv'));
+  await page.getByRole('button', { name: 'Take the list in' }).click();
+  await page.getByText('is taken in').waitFor();
+});
+
+test('two vans give each other bundles, and the log is proved', async (t) => {
+  const [browser, one, other] = await Promise.all([browse(t), serve(t), serve(t, { empty: true })]);
+  const bundle = join(folder(t), 'other.bundle');
+  const page = await open(t, browser, one.url);
+  await sheet(page, /^Records/);
+  const [saved] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: /^Bundle for another van/ }).click(),
+  ]);
+  await saved.saveAs(bundle);
+  const there = await open(t, browser, other.url);
+  await sheet(there, /^Records/);
+  await pick(there, there.getByRole('button', { name: /^Merge a bundle/ }), bundle);
+  await there.getByText(/events were new/).waitFor();
+  await there.getByText('Nothing contradicts.').waitFor();
+  await there.getByRole('button', { name: 'Verify', exact: true }).click();
+  await there.getByText(/events.* are as they were written/).waitFor();
+  const { events } = JSON.parse(hosewright('register', '--db', other.db, 'verify', '--json'));
+  assert.ok(events > 100, 'the events have come over');
+});

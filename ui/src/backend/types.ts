@@ -1,0 +1,3708 @@
+// Made by `cargo xtask types` from the Rust types. Do not edit.
+
+/**
+ * What a photo or a note is about.
+ */
+export type About = { "site": SiteId } | { "machine": MachineId } | { "place": PlaceId } | { "hose": TagCode };
+
+/**
+ * A part between hose end and machine, with its own rating.
+ */
+export type Adapter = { 
+/**
+ * What it is, in words.
+ */
+name: string, 
+/**
+ * The supplier's rating; unknown stops.
+ */
+rating_bar?: Bar | null, };
+
+/**
+ * Another hose put through the same check.
+ */
+export type Alternative = { 
+/**
+ * Standard.
+ */
+standard: string, 
+/**
+ * Type.
+ */
+type: string, 
+/**
+ * Nominal diameter.
+ */
+dn: Dn, 
+/**
+ * Its verdict in the same service.
+ */
+verdict: Verdict, 
+/**
+ * For and against, in words; empty until the edge writes them.
+ */
+reasons: Array<string>, };
+
+/**
+ * An answer with the tables and the program it rests on.
+ */
+export type Answer<T> = { 
+/**
+ * Version of the tables: their hash.
+ */
+catalogue: string, 
+/**
+ * Version of the program.
+ */
+program: string, } & T;
+
+/**
+ * The day or the month of assembly, written `2026-11-25` or `2026-11`. Years 1900 to 9999.
+ */
+export type Assembled = string;
+
+/**
+ * A hose assembly under its tag: one we made, or one that was found and tagged.
+ */
+export type Assembly = { 
+/**
+ * The code on its tag.
+ */
+code: TagCode, 
+/**
+ * What it is.
+ */
+spec: Spec, 
+/**
+ * The service it was checked for.
+ */
+service: Service, 
+/**
+ * First day of the period printed on the hose (3Q24 is 2024-07-01).
+ */
+hose_made?: string | null, 
+/**
+ * When it was assembled; service life counts from here (DIN 20066). None is not known.
+ */
+assembled?: string | null, 
+/**
+ * Whether it was proved.
+ */
+proof: Proof, 
+/**
+ * What the check said; none for an assembly that was not checked here.
+ */
+verdict?: Verdict | null, 
+/**
+ * Working pressure of the assembly: its weakest part's. None is not known, never unlimited.
+ */
+pressure_bar?: Bar | null, 
+/**
+ * Version of the tables the check rested on.
+ */
+catalogue: string, 
+/**
+ * Version of the program.
+ */
+program: string, };
+
+/**
+ * A pressure in bar (gauge, unless the field's name says `abs`).
+ */
+export type Bar = number;
+
+/**
+ * How a value came to be known.
+ */
+export type Basis = "published" | "derived" | "reference-library" | "common-practice" | "lower-of-two" | "bounded" | "memory" | "proxy" | "none" | "yours";
+
+/**
+ * How a hose lies in one pose, at the length within its change under pressure where it bends most.
+ */
+export type Bend = { 
+/**
+ * Smallest radius of the centre line; none where the hose is straight.
+ */
+min_radius_mm: Millimetres | null, 
+/**
+ * The same at the inside of the bend; none also while the outside diameter is not known.
+ */
+min_inside_radius_mm: Millimetres | null, 
+/**
+ * Where that is, along the free hose from the near port's end.
+ */
+at_mm: Millimetres | null, 
+/**
+ * Half the integral of the curvature squared.
+ */
+bend_energy_per_mm: number, 
+/**
+ * Twist against the first pose at the fitted length: how far the far end has turned clockwise, seen along the
+ * hose from the near port, against what the hose carries over from the near end.
+ */
+twist_deg: Degrees, 
+/**
+ * How exact the shape is, as a part of the length and of the greatest moment.
+ */
+residual: number, 
+/**
+ * Change of the length at which this shape is.
+ */
+length_change_pct: number, 
+/**
+ * Another stable shape has nearly the same energy (within 5 %): the hose may lie in either.
+ */
+near_rival: boolean, 
+/**
+ * Energy of that other shape.
+ */
+rival_energy_per_mm: number | null, 
+/**
+ * Smallest radius of that other shape.
+ */
+rival_min_radius_mm: Millimetres | null, 
+/**
+ * Course of the centre line between the rigid ends.
+ */
+points_mm: Array<[number, number, number]>, };
+
+/**
+ * What happened. Every body is written whole; a correction is a new body of the same kind in an
+ * event that builds on the old one.
+ */
+export type Body = { "kind": "device-named" } & DeviceNamed | { "kind": "site-named" } & Site | { "kind": "machine-set" } & Machine | { "kind": "hours-read" } & HoursRead | { "kind": "circuit-set" } & Circuit | { "kind": "place-set" } & Place | { "kind": "assembly-made" } & Assembly | { "kind": "fitted" } & Fitted | { "kind": "taken-off" } & TakenOff | { "kind": "inspected" } & Inspected | { "kind": "policy-set" } & PolicySet | { "kind": "stock-changed" } & StockChanged | { "kind": "overridden" } & Overridden | { "kind": "photo-added" } & PhotoAdded | { "kind": "tag-withdrawn" } & TagWithdrawn | { "kind": "noted" } & Noted | { "kind": "voided" } & Voided;
+
+/**
+ * A part to fetch.
+ */
+export type BuildPart = { "what": "hose", 
+/**
+ * Its name.
+ */
+hose: HoseRef, 
+/**
+ * What its cover must be.
+ */
+cover: Cover | null, } | { "what": "end", 
+/**
+ * Which.
+ */
+end: EndSpec, } | { "what": "adapter", 
+/**
+ * Which.
+ */
+adapter: Adapter, };
+
+/**
+ * Everything that whoever makes the hose needs, in the order they need it.
+ */
+export type BuildSheet = { 
+/**
+ * The verdict it is made under: pass or caution.
+ */
+verdict: Verdict, 
+/**
+ * What the check cautions of: whoever makes it knows.
+ */
+cautions: Array<Finding>, 
+/**
+ * What to fetch.
+ */
+parts: Array<BuildPart>, 
+/**
+ * The cut.
+ */
+cut: Cut, 
+/**
+ * The turn, where both ends are bent.
+ */
+turn: Turn | null, 
+/**
+ * How each end goes on, A first: yours.
+ */
+settings: [EndSettings, EndSettings], 
+/**
+ * What to get before the hose is cut.
+ */
+missing: Array<Missing>, 
+/**
+ * The steps.
+ */
+steps: Array<SheetStep>, 
+/**
+ * The proof test.
+ */
+proof: ProofDue, 
+/**
+ * How each end is tightened on the machine, A first.
+ */
+tighten: Array<Tighten>, 
+/**
+ * The tables it rests on.
+ */
+catalogue: string, };
+
+/**
+ * A cause of failure.
+ */
+export type CauseEntry = { 
+/**
+ * Its code.
+ */
+code: string, 
+/**
+ * Its name.
+ */
+name: string, 
+/**
+ * What it looks like.
+ */
+seen: string, };
+
+/**
+ * A temperature in degrees Celsius.
+ */
+export type Celsius = number;
+
+/**
+ * The answer of a check.
+ *
+ * `pass` means that everything was looked at and is within its limit. What nobody said (the surge,
+ * the bend, how hot it gets) is a finding of its own, so a pass is never had by leaving a field out.
+ */
+export type Checked = { 
+/**
+ * The gravest finding.
+ */
+verdict: Verdict, 
+/**
+ * Rating of the whole: its weakest part's. None while a part's is not known.
+ */
+assembly_pressure_bar: Bar | null, 
+/**
+ * Which part that is: `hose`, `A`, `B` or `adapter`.
+ */
+weakest: Weakest | null, 
+/**
+ * Length to cut, once both cut-offs are known.
+ */
+cut_length_mm: Millimetres | null, 
+/**
+ * Tolerance of the overall length: minus (negative) and plus.
+ */
+length_tolerance_mm: [number, number] | null, 
+/**
+ * By gravity, gravest first.
+ */
+findings: Array<Finding>, 
+/**
+ * Other hoses that were put through the same check.
+ */
+alternatives: Array<Alternative>, };
+
+/**
+ * A circuit of a machine.
+ */
+export type Circuit = { 
+/**
+ * Which.
+ */
+circuit: CircuitId, 
+/**
+ * Whose.
+ */
+machine: MachineId, 
+/**
+ * What people call it, such as `boom`.
+ */
+name: string, 
+/**
+ * Setting of its relief or port relief valve.
+ */
+relief_bar?: Bar | null, };
+
+/**
+ * A circuit of a machine, with one relief setting.
+ */
+export type CircuitId = string;
+
+/**
+ * Shape of the sealing cone of the part measured.
+ */
+export type Cone = "convex" | "concave";
+
+/**
+ * What an age counts from.
+ */
+export type CountedFrom = "assembled" | "hose-made" | "fitted" | "inspected" | "unknown";
+
+/**
+ * How much the register holds.
+ */
+export type Counts = { 
+/**
+ * Sites.
+ */
+sites: number, 
+/**
+ * Machines.
+ */
+machines: number, 
+/**
+ * Places.
+ */
+places: number, 
+/**
+ * Hoses that were made or tagged.
+ */
+hoses: number, 
+/**
+ * Hoses on a machine.
+ */
+in_service: number, 
+/**
+ * Jobs that are not done.
+ */
+drafts: number, 
+/**
+ * Things that two events contradict each other about.
+ */
+conflicts: number, 
+/**
+ * Events in the log.
+ */
+events: number, 
+/**
+ * Events that wait for earlier ones of their device.
+ */
+held: number, };
+
+/**
+ * A cover with a duty of its own.
+ */
+export type Cover = "plain" | "non-conductive" | "flame-resistant" | "antistatic";
+
+/**
+ * From overall length to cut length.
+ */
+export type Cut = { 
+/**
+ * From sealing point to sealing point.
+ */
+overall_length_mm: Millimetres, 
+/**
+ * What end A takes off.
+ */
+cutoff_a_mm: Millimetres | null, 
+/**
+ * What end B takes off.
+ */
+cutoff_b_mm: Millimetres | null, 
+/**
+ * What is cut; none while a cut-off is missing.
+ */
+cut_length_mm: Millimetres | null, 
+/**
+ * How far either way the cut may be off. It is not the assembly's tolerance.
+ */
+aim: Figure, 
+/**
+ * How far from square it may be.
+ */
+out_of_square: Figure | null, 
+/**
+ * Tolerance of the finished overall length: minus (negative) and plus.
+ */
+length_tolerance_mm: [number, number] | null, };
+
+/**
+ * An angle in degrees. Seats are given by their included angle (37 degree flare = 74).
+ */
+export type Degrees = number;
+
+/**
+ * A device that writes: one register file on one phone or desk computer.
+ */
+export type DeviceId = string;
+
+/**
+ * The name of the device that writes it, such as `Van 2`.
+ */
+export type DeviceNamed = { 
+/**
+ * What people call it.
+ */
+name: string, };
+
+/**
+ * A nominal diameter (DN), the size number of a hose: 12 for the half-inch hose, 6.3 in the
+ * series that print fractions. Kept in tenths so that sizes compare exactly.
+ */
+export type Dn = number;
+
+/**
+ * A half-finished job as its screens left it.
+ */
+export type Draft = { 
+/**
+ * Which job.
+ */
+job: JobId, 
+/**
+ * When it was kept.
+ */
+kept: string, 
+/**
+ * Whatever the job needs to go on; nobody but the job reads it.
+ */
+content: JsonValue, };
+
+/**
+ * One thing that falls due.
+ */
+export type Due = { 
+/**
+ * The hose.
+ */
+code: TagCode, 
+/**
+ * Where it sits; none for a hose that was never fitted.
+ */
+at: PlaceAt | null, 
+/**
+ * What falls due.
+ */
+what: DueFor, 
+/**
+ * The day the age counts from; none where no day is known.
+ */
+since: string | null, 
+/**
+ * What that day is.
+ */
+counted_from: CountedFrom, 
+/**
+ * The limit of age in years.
+ */
+years: number, 
+/**
+ * Where the limit comes from.
+ */
+limit: LimitFrom, 
+/**
+ * The day it falls due; none where no day is known to count from.
+ */
+due: string | null, 
+/**
+ * A caution where the guide is crossed or the age is not known, a stop where the owner's policy
+ * says so, else a pass.
+ */
+verdict: Verdict, };
+
+/**
+ * What falls due.
+ */
+export type DueFor = "service" | "storage" | "inspection";
+
+/**
+ * What falls due.
+ */
+export type DueList = { 
+/**
+ * As of that day.
+ */
+on: string, 
+/**
+ * Where the guide value of service life comes from, which holds without a policy of the owner's.
+ */
+guide: Provenance | null, 
+/**
+ * What can not be reckoned first, then by day.
+ */
+due: Array<Due>, };
+
+/**
+ * As of which day.
+ */
+export type DueQuestion = { 
+/**
+ * Today without.
+ */
+on: string | null, };
+
+/**
+ * What a place asks of the hose beyond pressure.
+ */
+export type Duty = "non-conductive" | "flame-resistant" | "antistatic";
+
+/**
+ * An elbow in the line, in one of three ways.
+ *
+ * - `loss_coefficient` alone: the supplier's figure, for any fitting.
+ * - `angle_deg` of 45 or 90 alone: a short elbow, forged or block.
+ * - `angle_deg` and `radius_ratio`: a bent tube.
+ *
+ * The losses are those of turbulent flow. In laminar flow an elbow loses more than is reckoned here.
+ */
+export type Elbow = { 
+/**
+ * Angle through which it turns the flow.
+ */
+angle_deg: Degrees | null, 
+/**
+ * Radius of its centre line over its bore.
+ */
+radius_ratio: number | null, 
+/**
+ * Loss in velocity heads.
+ */
+loss_coefficient: number | null, };
+
+/**
+ * An end class: the rows that no reading can tell apart, named by the first of them.
+ */
+export type EndCandidate = { 
+/**
+ * Family.
+ */
+family: string, 
+/**
+ * Standard.
+ */
+standard: string, 
+/**
+ * Size.
+ */
+size: string, 
+/**
+ * Dash size.
+ */
+dash: number | null, 
+/**
+ * Thread as written.
+ */
+thread: string | null, 
+/**
+ * Which half; none for flanges.
+ */
+gender: Gender | null, 
+/**
+ * Between 0 and 1.
+ */
+probability: number, 
+/**
+ * The rest of the class.
+ */
+also: Array<EndName>, };
+
+/**
+ * One size of a family of ends.
+ */
+export type EndEntry = { 
+/**
+ * Family.
+ */
+family: string, 
+/**
+ * Standard.
+ */
+standard: string, 
+/**
+ * Size within the family.
+ */
+size: string, 
+/**
+ * Dash size.
+ */
+dash?: number, 
+/**
+ * Hose size it goes with in the standard.
+ */
+dn?: Dn, 
+/**
+ * Thread as written; none for plain ends.
+ */
+thread?: string, 
+/**
+ * Pitch.
+ */
+pitch_mm?: Millimetres, 
+/**
+ * Threads an inch, where the thread is named so.
+ */
+tpi?: number, 
+/**
+ * Taper thread (1 in 16).
+ */
+taper: boolean, 
+/**
+ * Flank angle of the thread.
+ */
+flank_angle_deg?: Degrees, 
+/**
+ * What seals; more than one where the family is used so.
+ */
+seals: Array<Seal>, 
+/**
+ * Included angle of the seat.
+ */
+seat_included_angle_deg?: Degrees, 
+/**
+ * The halves that can be measured.
+ */
+halves: Array<HalfEntry>, 
+/**
+ * The tube-fitting ceiling; missing is not known, never unlimited.
+ */
+max_pressure_bar?: Bar, 
+/**
+ * Basis of that pressure.
+ */
+pressure_basis: Basis, 
+/**
+ * Basis of the row.
+ */
+basis: Basis, };
+
+/**
+ * What one end can be.
+ */
+export type EndFound = { 
+/**
+ * Which end.
+ */
+role: Role, 
+/**
+ * Likeliest first.
+ */
+candidates: Array<EndCandidate>, 
+/**
+ * Ends that would screw together with a candidate and must not, while still undecided.
+ */
+lookalikes: Array<LookalikeFound>, 
+/**
+ * Probability that the end is none of the catalogue's.
+ */
+unknown: number, };
+
+/**
+ * An end by name.
+ */
+export type EndName = { 
+/**
+ * Family.
+ */
+family: string, 
+/**
+ * Size.
+ */
+size: string, };
+
+/**
+ * What can be read off one half of a connection.
+ */
+export type EndReadings = { 
+/**
+ * Which end.
+ */
+role: Role, 
+/**
+ * Which half was measured.
+ */
+gender?: Gender | null, 
+/**
+ * Outside diameter of a male, inside diameter of a female.
+ */
+thread_diameter_mm?: Reading | null, 
+/**
+ * Threads an inch by the gauge.
+ */
+tpi?: number | null, 
+/**
+ * Pitch by the gauge.
+ */
+pitch_mm?: Reading | null, 
+/**
+ * Whether the thread is taper.
+ */
+taper?: boolean | null, 
+/**
+ * Flank angle by the gauge.
+ */
+flank_angle_deg?: Degrees | null, 
+/**
+ * A second diameter, read some threads nearer the body.
+ */
+second_thread_diameter_mm?: Reading | null, 
+/**
+ * How many threads apart the two diameters were read.
+ */
+threads_apart?: number | null, 
+/**
+ * What seals.
+ */
+seal?: Seal | null, 
+/**
+ * Included angle of the seat by the gauge (37 degree flare = 74).
+ */
+seat_included_angle_deg?: Degrees | null, 
+/**
+ * Shape of the seat of the part that was measured.
+ */
+cone?: Cone | null, 
+/**
+ * Outside diameter of the tube, or the bore at the root of the cone.
+ */
+tube_od_mm?: Reading | null, 
+/**
+ * Through bore of the male.
+ */
+male_bore_mm?: Reading | null, 
+/**
+ * Across the flats of the swivel nut.
+ */
+swivel_hex_mm?: Reading | null, 
+/**
+ * Diameter of a flange head.
+ */
+head_od_mm?: Reading | null, 
+/**
+ * Thickness of a flange head.
+ */
+head_thickness_mm?: Reading | null, 
+/**
+ * Bolt spacing, long side, centre to centre.
+ */
+bolt_long_mm?: Reading | null, 
+/**
+ * Bolt spacing, short side.
+ */
+bolt_short_mm?: Reading | null, };
+
+/**
+ * How one end goes on, by the user's supplier. What is not given is listed as missing.
+ */
+export type EndSettings = { 
+/**
+ * Which end.
+ */
+role: Role, 
+/**
+ * The table, sheet or measurement the figures are from.
+ */
+source?: string | null, 
+/**
+ * How far the hose goes on.
+ */
+insertion_mm?: Millimetres | null, 
+/**
+ * Whether cover or tube is taken off first.
+ */
+skive?: Skive | null, 
+/**
+ * The ferrule, by the supplier's name.
+ */
+ferrule?: string | null, 
+/**
+ * What the hose is pushed on with.
+ */
+lubricant?: string | null, 
+/**
+ * The die set, by the press's name.
+ */
+die_set?: string | null, 
+/**
+ * Diameter over the crimped ferrule.
+ */
+crimp_diameter_mm?: Millimetres | null, 
+/**
+ * How far either way it may be off.
+ */
+crimp_tolerance_mm?: Millimetres | null, };
+
+/**
+ * One end of an assembly.
+ */
+export type EndSpec = { 
+/**
+ * A or B.
+ */
+role: Role, 
+/**
+ * Family by the catalogue's name, such as `JIC 37 flare` or `flange 62`.
+ */
+family: string, 
+/**
+ * Size within the family, such as `-10`, `L15`, `3/4`.
+ */
+size: string, 
+/**
+ * Which half; none for flanges.
+ */
+gender?: Gender | null, 
+/**
+ * `straight`, `elbow45`, `elbow90`, `compact90`, `standpipe`, `banjo` and the like.
+ */
+form?: string | null, 
+/**
+ * Drop of an elbow.
+ */
+drop_mm?: Millimetres | null, 
+/**
+ * From sealing point to hose stop: the supplier's or measured, never from a table of ours.
+ */
+cutoff_mm?: Millimetres | null, 
+/**
+ * The user's own rating, from their supplier; stands over the table's.
+ */
+rating_bar?: Bar | null, };
+
+/**
+ * An event by its device and its number there, written `device/number`.
+ */
+export type EventRef = string;
+
+/**
+ * What is known of the original hose: `find`'s answer, and what was printed or recorded.
+ */
+export type Evidence = { 
+/**
+ * Hose candidates.
+ */
+hose: Array<HoseCandidate>, 
+/**
+ * End candidates.
+ */
+ends: Array<EndFound>, 
+/**
+ * Probability of an unknown hose.
+ */
+unknown: UnknownHose, 
+/**
+ * Whether each part is settled; without it no part that was read is.
+ */
+settled: Settled | null, 
+/**
+ * Not used here; accepted because `find`'s answer has it.
+ */
+next: Array<NextReading>, 
+/**
+ * Working pressure printed on the old hose or recorded for it.
+ */
+printed_pressure_bar: Bar | null, 
+/**
+ * The catalogue `find` answered from.
+ */
+catalogue: string | null, 
+/**
+ * The program that answered.
+ */
+program: string | null, };
+
+/**
+ * What is to be written out.
+ */
+export type Export = { 
+/**
+ * The kind of file.
+ */
+as: ExportKind, };
+
+/**
+ * Kinds of files.
+ */
+export type ExportKind = "csv" | "xlsx" | "json" | "ics";
+
+/**
+ * A figure of the tables.
+ */
+export type Figure = { 
+/**
+ * The figure.
+ */
+value: number, 
+/**
+ * Its unit.
+ */
+unit: string, 
+/**
+ * Where it stands.
+ */
+source: string, 
+/**
+ * How sure that is.
+ */
+basis: Basis, };
+
+/**
+ * A file that a command leaves. Its bytes go beside the document, never inside it.
+ */
+export type FileMade = { 
+/**
+ * A name to save it under.
+ */
+name: string, 
+/**
+ * Its MIME type.
+ */
+mime: string, };
+
+/**
+ * One thing looked at, with its limit and where the limit comes from.
+ */
+export type Finding = { 
+/**
+ * The rule's name, such as `pressure` or `end-unsettled`; the key of its words.
+ */
+rule: string, 
+/**
+ * How grave.
+ */
+verdict: Verdict, 
+/**
+ * What it is.
+ */
+value: number | null, 
+/**
+ * What it may be.
+ */
+limit: number | null, 
+/**
+ * Unit of both.
+ */
+unit: string, 
+/**
+ * Why, in words; empty until the edge writes it.
+ */
+why: string, 
+/**
+ * What to do about it, in words; empty until the edge writes it, and for a pass.
+ */
+cure: string, 
+/**
+ * Where the limit comes from.
+ */
+source: string, 
+/**
+ * How sure the limit is.
+ */
+basis: Basis, 
+/**
+ * Whether it is a limit of prudence, which a person may take on with a name and a reason.
+ */
+prudence: boolean, 
+/**
+ * Words' key, such as `pressure-above-rating`; one that passes ends in `-ok`.
+ */
+case: string, 
+/**
+ * Names put into the words, such as the `part` or `end` it is about.
+ */
+names: { [key in string]: string }, };
+
+/**
+ * A hose put on a place.
+ */
+export type Fitted = { 
+/**
+ * Which hose.
+ */
+code: TagCode, 
+/**
+ * Where.
+ */
+place: PlaceId, 
+/**
+ * When; where `already_there`, the day it was found.
+ */
+date: string, 
+/**
+ * It was found in place on that day, fitted at some earlier time that nobody knows.
+ */
+already_there: boolean, 
+/**
+ * Hours on the machine's meter.
+ */
+hours?: number | null, };
+
+/**
+ * A four-bolt flange.
+ */
+export type FlangeEntry = { 
+/**
+ * Family, such as `flange 61`.
+ */
+family: string, 
+/**
+ * Standard.
+ */
+standard: string, 
+/**
+ * Size as written.
+ */
+size: string, 
+/**
+ * Dash size.
+ */
+dash?: number, 
+/**
+ * Hose size.
+ */
+dn?: Dn, 
+/**
+ * Metric bolt.
+ */
+bolt_metric?: string, 
+/**
+ * Inch bolt.
+ */
+bolt_inch?: string, 
+/**
+ * Its dimensions.
+ */
+dimensions: { [key in string]: Limits }, 
+/**
+ * Rating; missing is not known, never unlimited.
+ */
+max_pressure_bar?: Bar, 
+/**
+ * Basis of that pressure.
+ */
+pressure_basis: Basis, 
+/**
+ * Basis of the row.
+ */
+basis: Basis, };
+
+/**
+ * What the flow does. What can not be known from what was given is none.
+ */
+export type FlowAnswer = { 
+/**
+ * Mean velocity.
+ */
+velocity_m_s: number, 
+/**
+ * Reynolds number.
+ */
+reynolds: number | null, 
+/**
+ * How it runs.
+ */
+regime: Regime | null, 
+/**
+ * Darcy friction factor.
+ */
+friction_factor: number | null, 
+/**
+ * Pressure lost in line and elbows.
+ */
+pressure_drop_bar: Bar | null, 
+/**
+ * Viscosity that was reckoned with.
+ */
+kinematic_viscosity_mm2_s: number | null, 
+/**
+ * Density that was reckoned with.
+ */
+density_kg_m3: number | null, };
+
+/**
+ * A flow through a line. Flow and bore give the velocity; with the fluid follows the friction,
+ * with the length the pressure drop.
+ */
+export type FlowQuestion = { 
+/**
+ * Volume flow.
+ */
+flow_l_min: LitresPerMinute, 
+/**
+ * Inside diameter.
+ */
+bore_mm: Millimetres, 
+/**
+ * Length of the straight line.
+ */
+length_m?: Metres | null, 
+/**
+ * What flows.
+ */
+fluid?: Fluid | null, 
+/**
+ * How warm it is; needed where the viscosity follows from the grade.
+ */
+temp_c?: Celsius | null, 
+/**
+ * Roughness of the bore; none for a hose, whose lining is smooth (common practice).
+ */
+roughness_mm?: Millimetres | null, 
+/**
+ * Elbows in the line.
+ */
+elbows?: Array<Elbow>, };
+
+/**
+ * A fluid, by grade and viscosity index or by its viscosity at the temperature of the line.
+ */
+export type Fluid = { 
+/**
+ * ISO viscosity grade, such as 46.
+ */
+iso_vg: number | null, 
+/**
+ * Viscosity index, such as 95; belongs to the grade.
+ */
+viscosity_index: number | null, 
+/**
+ * Kinematic viscosity at the temperature of the line, in place of grade and index.
+ */
+kinematic_viscosity_mm2_s: number | null, 
+/**
+ * Density; that of mineral oil where only a grade is given.
+ */
+density_kg_m3: number | null, };
+
+/**
+ * A class of fluid.
+ */
+export type FluidEntry = { 
+/**
+ * Its class.
+ */
+class: string, 
+/**
+ * What it is.
+ */
+name: string, 
+/**
+ * What kind of fluid.
+ */
+group: FluidGroup, };
+
+/**
+ * A kind of fluid.
+ */
+export type FluidGroup = "oil" | "water-based" | "water" | "synthetic" | "biodegradable" | "fuel" | "gas" | "other";
+
+/**
+ * Ranked candidates for the hose and each end. The probabilities of one list and its `unknown`
+ * add to one.
+ */
+export type Found = { 
+/**
+ * Hose types and sizes, likeliest first.
+ */
+hose: Array<HoseCandidate>, 
+/**
+ * Each end that was read.
+ */
+ends: Array<EndFound>, 
+/**
+ * Probability that the hose is none of the catalogue's.
+ */
+unknown: UnknownHose, 
+/**
+ * Whether each part is settled.
+ */
+settled: Settled, 
+/**
+ * What to read next, most useful first.
+ */
+next: Array<NextReading>, };
+
+/**
+ * Which half of a connection a part is, by its thread.
+ */
+export type Gender = "male" | "female";
+
+/**
+ * One thing seen, and how grave it is.
+ */
+export type Graded = { 
+/**
+ * What: a code of the failure causes, such as `ABR`.
+ */
+sign: string, 
+/**
+ * How grave.
+ */
+grade: Verdict, };
+
+/**
+ * One half of a connection.
+ */
+export type HalfEntry = { 
+/**
+ * Which; none for ends without a thread.
+ */
+gender?: Gender, 
+/**
+ * Shape of its cone.
+ */
+cone?: Cone, 
+/**
+ * Its dimensions.
+ */
+dimensions: { [key in string]: Limits }, };
+
+/**
+ * A SHA-256 (FIPS 180-4): of an event or of a photo's bytes.
+ */
+export type Hash = string;
+
+/**
+ * One thing found.
+ */
+export type Hit = { "what": "hose", 
+/**
+ * Its code.
+ */
+code: TagCode, 
+/**
+ * Where it sits, if it is fitted.
+ */
+at: PlaceAt | null, } | { "what": "place", 
+/**
+ * Where it is.
+ */
+at: PlaceAt, } | { "what": "machine", 
+/**
+ * Which.
+ */
+machine: MachineId, 
+/**
+ * What people call it.
+ */
+name: string, 
+/**
+ * What people call its site.
+ */
+site_name: string | null, } | { "what": "site", 
+/**
+ * Which.
+ */
+site: SiteId, 
+/**
+ * What people call it.
+ */
+name: string, };
+
+/**
+ * What was found.
+ */
+export type Hits = { 
+/**
+ * Best first.
+ */
+hits: Array<Hit>, };
+
+/**
+ * A hose with its history.
+ */
+export type Hose = { 
+/**
+ * Its code.
+ */
+code: TagCode, 
+/**
+ * Where it stands in its life.
+ */
+status: Status, 
+/**
+ * The assembly; none while another device's record of its making has not arrived.
+ */
+assembly: Versioned<Assembly> | null, 
+/**
+ * Where it sat and sits, by date.
+ */
+stays: Array<Stay>, 
+/**
+ * Inspections, by date.
+ */
+inspections: Array<HoseInspection>, 
+/**
+ * Limits of prudence that were taken on for it.
+ */
+overrides: Array<HoseOverride>, 
+/**
+ * Photos of it.
+ */
+photos: Array<HosePhoto>, 
+/**
+ * Remarks on it.
+ */
+notes: Array<HoseNote>, 
+/**
+ * Events about it that contradict each other, for a person to settle.
+ */
+conflicts: Array<EventRef>, 
+/**
+ * Every event about it, by time.
+ */
+history: Array<Written>, };
+
+/**
+ * A hose class: the rows that no reading can tell apart, named by the first of them.
+ */
+export type HoseCandidate = { 
+/**
+ * Standard.
+ */
+standard: string, 
+/**
+ * Type.
+ */
+type: string, 
+/**
+ * Nominal diameter.
+ */
+dn: Dn, 
+/**
+ * Dash size.
+ */
+dash: number | null, 
+/**
+ * Between 0 and 1.
+ */
+probability: number, 
+/**
+ * The rest of the class.
+ */
+also: Array<HoseName>, };
+
+/**
+ * A hose type.
+ */
+export type HoseEntry = { 
+/**
+ * Standard, such as `EN 853`.
+ */
+standard: string, 
+/**
+ * Type, such as `2SN`.
+ */
+type: string, 
+/**
+ * What carries the pressure; missing where the standard leaves it open.
+ */
+reinforcement?: Reinforcement, 
+/**
+ * Fewest layers of it.
+ */
+layers_min: number, 
+/**
+ * Most layers of it.
+ */
+layers_max: number, 
+/**
+ * Cover, in the table's words.
+ */
+cover: string, 
+/**
+ * Classes of fluid it is made for.
+ */
+fluids: Array<string>, 
+/**
+ * What took its place.
+ */
+superseded_by?: string, 
+/**
+ * Its sizes, smallest first.
+ */
+sizes: Array<HoseSize>, };
+
+/**
+ * One inspection.
+ */
+export type HoseInspection = { 
+/**
+ * The event that stands.
+ */
+version: EventRef, 
+/**
+ * When.
+ */
+date: string, 
+/**
+ * What was seen.
+ */
+findings: Array<Graded>, };
+
+/**
+ * A hose row by name.
+ */
+export type HoseName = { 
+/**
+ * Standard.
+ */
+standard: string, 
+/**
+ * Type.
+ */
+type: string, 
+/**
+ * Nominal diameter.
+ */
+dn: Dn, 
+/**
+ * Dash size.
+ */
+dash: number | null, };
+
+/**
+ * A remark.
+ */
+export type HoseNote = { 
+/**
+ * The event that stands.
+ */
+version: EventRef, 
+/**
+ * The remark.
+ */
+text: string, };
+
+/**
+ * A limit of prudence that was taken on.
+ */
+export type HoseOverride = { 
+/**
+ * The event that stands.
+ */
+version: EventRef, 
+/**
+ * The finding's rule.
+ */
+rule: string, 
+/**
+ * Why.
+ */
+reason: string, 
+/**
+ * Who.
+ */
+person: PersonId, 
+/**
+ * The person's name, unless it was erased or has not arrived.
+ */
+name: string | null, };
+
+/**
+ * A photo.
+ */
+export type HosePhoto = { 
+/**
+ * The event that stands.
+ */
+version: EventRef, 
+/**
+ * Hash of its bytes.
+ */
+sha256: Hash, 
+/**
+ * Media type.
+ */
+mime: string, 
+/**
+ * Length in bytes.
+ */
+length: number, };
+
+/**
+ * What can be read off a hose that is cut back from the squeezed part.
+ */
+export type HoseReadings = { 
+/**
+ * Bore.
+ */
+id_mm: Reading | null, 
+/**
+ * Over the cover.
+ */
+cover_od_mm: Reading | null, 
+/**
+ * Over the reinforcement.
+ */
+reinforcement_od_mm: Reading | null, 
+/**
+ * What carries the pressure.
+ */
+reinforcement: Reinforcement | null, 
+/**
+ * Layers of it, counted.
+ */
+layers: number | null, 
+/**
+ * What the cover is.
+ */
+cover: Cover | null, 
+/**
+ * What can still be read on the cover; `?` or `.` for one worn letter, `*` or `...` for any number.
+ */
+print: string | null, };
+
+/**
+ * A hose by its standard's names, as in the catalogue.
+ */
+export type HoseRef = { 
+/**
+ * The standard, such as `EN 853`.
+ */
+standard: string, 
+/**
+ * The type within it, such as `2SN`.
+ */
+type: string, 
+/**
+ * Nominal diameter.
+ */
+dn: Dn, };
+
+/**
+ * One size of a hose type.
+ */
+export type HoseSize = { 
+/**
+ * Nominal diameter.
+ */
+dn: Dn, 
+/**
+ * Dash size as printed.
+ */
+dash?: number, 
+/**
+ * Its dimensions.
+ */
+dimensions: { [key in string]: Limits }, 
+/**
+ * Maximum working pressure; missing is not known, never unlimited.
+ */
+max_working_pressure_bar?: Bar, 
+/**
+ * Basis of that pressure.
+ */
+pressure_basis: Basis, 
+/**
+ * Minimum bend radius, at the inside of the bend.
+ */
+min_bend_radius_mm?: Millimetres, 
+/**
+ * Coldest fluid and hottest oil.
+ */
+temperatures_c: [Celsius, Celsius], };
+
+/**
+ * A reading of a machine's hour meter.
+ */
+export type HoursRead = { 
+/**
+ * Whose.
+ */
+machine: MachineId, 
+/**
+ * Hours on the meter.
+ */
+hours: number, 
+/**
+ * When it was read.
+ */
+date: string, };
+
+/**
+ * An id for a new site, machine, circuit, place, job or person.
+ */
+export type Id = { 
+/**
+ * 32 hexadecimal digits that no two devices give alike.
+ */
+id: string, };
+
+/**
+ * A list to be taken in.
+ */
+export type Import = { 
+/**
+ * The file's name, for messages.
+ */
+name: string, 
+/**
+ * Say what would be made and refused; change nothing.
+ */
+dry_run: boolean, };
+
+/**
+ * What was, or would be, made of a list.
+ */
+export type Imported = { 
+/**
+ * Nothing was changed.
+ */
+dry_run: boolean, 
+/**
+ * Rows of the list.
+ */
+rows: number, 
+/**
+ * Sites that were new.
+ */
+sites: number, 
+/**
+ * Machines that were new.
+ */
+machines: number, 
+/**
+ * Places that were new.
+ */
+places: number, 
+/**
+ * Hoses that were new.
+ */
+hoses: number, 
+/**
+ * Rows whose code the register has already: left as it is.
+ */
+known: number, 
+/**
+ * Rows that can not be taken in, with the reason. Unless this is a dry run there are none.
+ */
+refused: Array<RowRefused>, };
+
+/**
+ * A hose looked at in place.
+ */
+export type Inspected = { 
+/**
+ * Which hose.
+ */
+code: TagCode, 
+/**
+ * When.
+ */
+date: string, 
+/**
+ * What was seen, each with its gravity. Empty: nothing was found.
+ */
+findings: Array<Graded>, };
+
+/**
+ * Names or numbers of the instruments in use, as they stand on them; blank where there is none.
+ */
+export type Instruments = { 
+/**
+ * The caliper.
+ */
+caliper: string, 
+/**
+ * The thread gauge.
+ */
+thread_gauge: string, 
+/**
+ * The seat gauge.
+ */
+seat_gauge: string, 
+/**
+ * The tape.
+ */
+tape: string, };
+
+/**
+ * Which job.
+ */
+export type Job = { 
+/**
+ * Its id.
+ */
+job: JobId, };
+
+/**
+ * A job: one visit's work on one hose, from finding to fitting.
+ */
+export type JobId = string;
+
+/**
+ * Jobs that are not done.
+ */
+export type Jobs = { 
+/**
+ * The latest first.
+ */
+jobs: Array<Draft>, };
+
+export type JsonValue = number | string | boolean | Array<JsonValue> | { [key in string]: JsonValue } | null;
+
+/**
+ * A job as it stands.
+ */
+export type Keep = { 
+/**
+ * Which; a new one without.
+ */
+job?: JobId | null, 
+/**
+ * All that the screens need to go on with it.
+ */
+content: JsonValue, };
+
+/**
+ * Kinds of label files.
+ */
+export type LabelKind = "png" | "svg" | "pdf";
+
+/**
+ * How a label came out.
+ */
+export type LabelPreview = { 
+/**
+ * The label, sized in mm.
+ */
+svg: string, 
+/**
+ * Whether its code holds the whole text; else the tag's code alone.
+ */
+full_text: boolean, 
+/**
+ * What its code says when read.
+ */
+text: string, 
+/**
+ * Side of a module.
+ */
+module_mm: number, 
+/**
+ * Printer dots a module.
+ */
+module_dots: number, 
+/**
+ * How many facts had no room in words.
+ */
+left_off: number, };
+
+/**
+ * A label to be made.
+ */
+export type LabelQuestion = { 
+/**
+ * What it says.
+ */
+tag: TagContent, 
+/**
+ * Its width.
+ */
+width_mm: number, 
+/**
+ * Its height.
+ */
+height_mm: number, 
+/**
+ * The printer's dots an inch.
+ */
+dpi: number, 
+/**
+ * The kind of file.
+ */
+as: LabelKind, };
+
+/**
+ * A hose between two ports of a machine that may move.
+ */
+export type Layout = { 
+/**
+ * The near port as the hose is fitted. Poses that do not name theirs have this one.
+ */
+a: Port | null, 
+/**
+ * The far port as the hose is fitted.
+ */
+b: Port | null, 
+/**
+ * Length of hose that is free to bend, between the rigid ends. Without it the shortest is sought.
+ */
+free_length_mm: Millimetres | null, 
+/**
+ * Outside diameter of the hose.
+ */
+hose_od_mm: Millimetres | null, 
+/**
+ * Least radius at the inside of the bend.
+ */
+min_bend_radius_mm: Millimetres | null, 
+/**
+ * The machine's other poses, in the order of its travel.
+ */
+poses: Array<Pose>, 
+/**
+ * How much the length may change under pressure, least and greatest, in percent. 0 unless given.
+ */
+length_change_pct: [number, number] | null, };
+
+/**
+ * Whose length tolerances are worked to.
+ */
+export type LengthPractice = "din-20066" | "american";
+
+/**
+ * Units of length.
+ */
+export type LengthUnit = "mm" | "inch";
+
+/**
+ * How long such hoses last. Times are in the history's unit; an infinite life or bound is none.
+ */
+export type Life = { 
+/**
+ * Hoses in the history.
+ */
+n: number, 
+/**
+ * Those that failed.
+ */
+failures: number, 
+/**
+ * Why shape, scale and what follows from them are none, where they are.
+ */
+unfitted: Unfitted | null, 
+/**
+ * Weibull shape.
+ */
+shape: number | null, 
+/**
+ * Weibull scale: 63.2 % have failed by it.
+ */
+scale: number | null, 
+/**
+ * 95 % bounds of the shape by profile likelihood.
+ */
+shape_ci95: [number | null, number | null], 
+/**
+ * 95 % bounds of the scale by profile likelihood.
+ */
+scale_ci95: [number | null, number | null], 
+/**
+ * Log likelihood of the fit.
+ */
+log_likelihood: number | null, 
+/**
+ * Time by which one in ten has failed.
+ */
+b10: number | null, 
+/**
+ * Its 95 % bounds by the delta method on the log scale.
+ */
+b10_ci95: [number | null, number | null], 
+/**
+ * Mean life.
+ */
+mean: number | null, 
+/**
+ * Kaplan and Meier: for each time with a failure, the part still in service just after it.
+ */
+survival: Array<[number, number]>, };
+
+/**
+ * Where a limit comes from.
+ */
+export type LimitFrom = "guide" | { "policy": Scope };
+
+/**
+ * Smallest and largest of a new part. Where the table gives a nominal size alone, both are that size;
+ * where it gives one limit, the other is none.
+ */
+export type Limits = [number | null, number | null];
+
+/**
+ * What the line does.
+ */
+export type Line = "pressure" | "return" | "suction" | "case-drain" | "pilot" | "cylinder";
+
+/**
+ * A volume flow in litres a minute.
+ */
+export type LitresPerMinute = number;
+
+/**
+ * A dangerous partner that is still possible.
+ */
+export type LookalikeFound = { 
+/**
+ * Family.
+ */
+family: string, 
+/**
+ * Size.
+ */
+size: string, 
+/**
+ * Which half starts on which, and what happens, from the table.
+ */
+danger: string, 
+/**
+ * The reading that parts the two, from the table.
+ */
+separates: string, };
+
+/**
+ * A machine, whole: a change writes all of it anew.
+ */
+export type Machine = { 
+/**
+ * Which.
+ */
+machine: MachineId, 
+/**
+ * Where it works.
+ */
+site?: SiteId | null, 
+/**
+ * What people call it, such as `Excavator 3`.
+ */
+name: string, 
+/**
+ * What it is: `excavator`, `loader`, `forwarder`, `crane`, `press` and the like.
+ */
+sort: string, };
+
+/**
+ * A machine.
+ */
+export type MachineId = string;
+
+/**
+ * Which machine.
+ */
+export type MachineQuestion = { 
+/**
+ * Its id.
+ */
+machine: MachineId, };
+
+/**
+ * A machine in the list.
+ */
+export type MachineRow = { 
+/**
+ * Which.
+ */
+machine: MachineId, 
+/**
+ * The event that stands.
+ */
+version: EventRef, 
+/**
+ * What people call it.
+ */
+name: string, 
+/**
+ * What it is.
+ */
+sort: string, 
+/**
+ * Where it works.
+ */
+site: SiteId | null, 
+/**
+ * What people call the site.
+ */
+site_name: string | null, 
+/**
+ * Its places.
+ */
+places: number, 
+/**
+ * Hoses on it.
+ */
+hoses: number, };
+
+/**
+ * A machine with its places and what sits there.
+ */
+export type MachineSheet = { 
+/**
+ * The machine.
+ */
+machine: Versioned<Machine>, 
+/**
+ * Where it works.
+ */
+site: Versioned<Site> | null, 
+/**
+ * Latest reading of its hour meter, those noted with a hose included.
+ */
+hours: HoursRead | null, 
+/**
+ * Its circuits, by name.
+ */
+circuits: Array<Versioned<Circuit>>, 
+/**
+ * Its places, by number.
+ */
+places: Array<PlaceRow>, };
+
+/**
+ * When a hose was made, as far as its print says.
+ */
+export type Made = { 
+/**
+ * Year.
+ */
+year: number, 
+/**
+ * Quarter, 1 to 4.
+ */
+quarter: number | null, 
+/**
+ * Month, 1 to 12.
+ */
+month: number | null, 
+/**
+ * Week, 1 to 53.
+ */
+week: number | null, };
+
+/**
+ * What is to be made, and the user's own settings for its ends.
+ */
+export type MakeQuestion = { 
+/**
+ * What `check` is asked.
+ */
+question: Question, 
+/**
+ * Insertion, ferrule, die set and crimp diameter of each end, from the user's supplier.
+ */
+settings?: Array<EndSettings>, };
+
+/**
+ * What a merge did.
+ */
+export type Merged = { 
+/**
+ * Events that were new.
+ */
+added: number, 
+/**
+ * Events that were there already.
+ */
+had: number, 
+/**
+ * Events that wait for earlier ones of their device.
+ */
+held: number, 
+/**
+ * Series that do not fit.
+ */
+refused: Array<RefusedSeries>, };
+
+/**
+ * A length in metres, for lines: a text with no unit is metres too.
+ */
+export type Metres = number;
+
+/**
+ * A length in millimetres.
+ */
+export type Millimetres = number;
+
+/**
+ * A figure the sheet can't give, so that it is got before the hose is cut.
+ */
+export type Missing = { 
+/**
+ * What: the words `missing-<code>` say how to get it.
+ */
+code: string, 
+/**
+ * Of which end; none for the whole.
+ */
+role: Role | null, };
+
+/**
+ * A person to be entered.
+ */
+export type NewPerson = { 
+/**
+ * As the record shows it.
+ */
+name: string, };
+
+/**
+ * A reading worth taking.
+ */
+export type NextReading = { 
+/**
+ * What it is taken of.
+ */
+of: Part, 
+/**
+ * The key of the reading, such as `seat_included_angle_deg`.
+ */
+reading: string, 
+/**
+ * Expected gain of information.
+ */
+gain_bits: number, 
+/**
+ * Where the jaws go, in words; empty until the edge writes it.
+ */
+how: string, };
+
+/**
+ * Why an assembly was not proved.
+ */
+export type NotProved = "no-rig" | "made-elsewhere";
+
+/**
+ * A remark. It stays in the log for good: names of people do not belong in it.
+ */
+export type Noted = { 
+/**
+ * About what.
+ */
+about: About, 
+/**
+ * The remark.
+ */
+text: string, };
+
+/**
+ * A question with nothing in it.
+ */
+export type Nothing = Record<symbol, never>;
+
+/**
+ * Where a machine was made.
+ */
+export type Origin = "north-america" | "europe" | "east-asia" | "unknown";
+
+/**
+ * A person took a limit of prudence on.
+ */
+export type Overridden = { 
+/**
+ * For which hose.
+ */
+code: TagCode, 
+/**
+ * The finding's rule.
+ */
+rule: string, 
+/**
+ * Why.
+ */
+reason: string, 
+/**
+ * Who.
+ */
+by: PersonId, };
+
+/**
+ * A person takes a limit of prudence on. Never pressure, end family, fluid or conductivity.
+ */
+export type Override = { 
+/**
+ * The finding's rule.
+ */
+rule: string, 
+/**
+ * Who.
+ */
+by: string, 
+/**
+ * Why.
+ */
+reason: string, };
+
+/**
+ * The register at a glance.
+ */
+export type Overview = { 
+/**
+ * Who writes in it.
+ */
+device: DeviceId, 
+/**
+ * How much there is.
+ */
+counts: Counts, 
+/**
+ * Sites by name.
+ */
+sites: Array<SiteRow>, 
+/**
+ * Machines by site and name.
+ */
+machines: Array<MachineRow>, };
+
+/**
+ * Kinds of paper files.
+ */
+export type PaperKind = "pdf" | "text";
+
+/**
+ * A build sheet as a paper.
+ */
+export type PaperQuestion = { 
+/**
+ * What is to be made.
+ */
+make: MakeQuestion, 
+/**
+ * What the sheet is about, such as the tag's code or the place.
+ */
+subject: string, 
+/**
+ * Size of the paper.
+ */
+paper: PaperSize, 
+/**
+ * The kind of file.
+ */
+as: PaperKind, };
+
+/**
+ * Sizes of paper.
+ */
+export type PaperSize = "a4" | "letter";
+
+/**
+ * What a reading is taken of.
+ */
+export type Part = "hose" | "A" | "B";
+
+/**
+ * Everyone with a name.
+ */
+export type People = { 
+/**
+ * By name.
+ */
+people: Array<Person>, };
+
+/**
+ * A person, whom the log knows by id only.
+ */
+export type Person = { 
+/**
+ * Who.
+ */
+id: PersonId, 
+/**
+ * The name; none once it was erased.
+ */
+name: string | null, 
+/**
+ * When the name was entered, in milliseconds since 1970 UTC.
+ */
+ms: number, };
+
+/**
+ * Who was entered.
+ */
+export type PersonAdded = { 
+/**
+ * The id by which the record names them.
+ */
+person: PersonId, };
+
+/**
+ * Whose name is erased.
+ */
+export type PersonErased = { 
+/**
+ * Their id.
+ */
+person: PersonId, };
+
+/**
+ * A person, whose name stands beside the log and can be erased.
+ */
+export type PersonId = string;
+
+/**
+ * A photo, by the hash of its bytes; the bytes are kept beside the register.
+ */
+export type PhotoAdded = { 
+/**
+ * Of what.
+ */
+about: About, 
+/**
+ * Hash of its bytes.
+ */
+sha256: Hash, 
+/**
+ * Media type, such as `image/jpeg`.
+ */
+mime: string, 
+/**
+ * Length in bytes.
+ */
+length: number, };
+
+/**
+ * A place on a machine where a hose sits, and what belongs there.
+ */
+export type Place = { 
+/**
+ * Which.
+ */
+place: PlaceId, 
+/**
+ * On which machine.
+ */
+machine: MachineId, 
+/**
+ * Its number on the machine's drawing.
+ */
+number: number, 
+/**
+ * What people call it, such as `Stick cylinder, rod side`.
+ */
+name: string, 
+/**
+ * What the line does.
+ */
+line?: Line | null, 
+/**
+ * The circuit it belongs to.
+ */
+circuit?: CircuitId | null, 
+/**
+ * The hose that belongs there, as far as it is known.
+ */
+spec?: Spec | null, 
+/**
+ * What it has to stand there.
+ */
+service: Service, };
+
+/**
+ * Where a place is. What another device has not handed over yet is not known.
+ */
+export type PlaceAt = { 
+/**
+ * The place.
+ */
+place: PlaceId, 
+/**
+ * Its number on the machine's drawing.
+ */
+number: number | null, 
+/**
+ * What people call it.
+ */
+place_name: string | null, 
+/**
+ * Its machine.
+ */
+machine: MachineId | null, 
+/**
+ * What people call the machine.
+ */
+machine_name: string | null, 
+/**
+ * The machine's site.
+ */
+site: SiteId | null, 
+/**
+ * What people call the site.
+ */
+site_name: string | null, };
+
+/**
+ * A place on a machine where a hose sits.
+ */
+export type PlaceId = string;
+
+/**
+ * Which place.
+ */
+export type PlaceQuestion = { 
+/**
+ * Its id.
+ */
+place: PlaceId, };
+
+/**
+ * A place of a machine and what sits there.
+ */
+export type PlaceRow = { 
+/**
+ * The place and what belongs there.
+ */
+place: Versioned<Place>, 
+/**
+ * What sits there: none is no hose that is known, more than one is a conflict.
+ */
+hoses: Array<Stay>, };
+
+/**
+ * A place with the history of the hoses that sat there.
+ */
+export type PlaceSheet = { 
+/**
+ * The place and what belongs there.
+ */
+place: Versioned<Place>, 
+/**
+ * Where it is.
+ */
+at: PlaceAt, 
+/**
+ * What sat and sits there, by date. More than one that has not come off is a conflict.
+ */
+stays: Array<Stay>, };
+
+/**
+ * The owner's limits for a scope, whole: a change writes all of them anew. None says nothing and
+ * leaves it to the wider scope, and at last to the guide of the tables.
+ */
+export type PolicySet = { 
+/**
+ * Where it holds.
+ */
+scope: Scope, 
+/**
+ * Years from assembly to replacement, storage included.
+ */
+service_years?: number | null, 
+/**
+ * Years an assembly may lie before it is fitted.
+ */
+storage_years?: number | null, 
+/**
+ * Years between inspections.
+ */
+inspection_years?: number | null, 
+/**
+ * Whether crossing these limits is a stop; else a caution.
+ */
+stop: boolean, };
+
+/**
+ * A port: where, and which way the hose leaves it.
+ */
+export type Port = { 
+/**
+ * Position.
+ */
+position_mm: [Millimetres, Millimetres, Millimetres], 
+/**
+ * The way the hose leaves; of any length but none.
+ */
+direction: [number, number, number], 
+/**
+ * A mark on the port, across the direction, that turns with it. Without it the port is taken to turn
+ * as little as possible from the first pose.
+ */
+up?: [number, number, number] | null, 
+/**
+ * Straight and stiff length from the port to where the hose can bend; none unless given.
+ */
+rigid_mm?: Millimetres | null, };
+
+/**
+ * Where both ports are at one moment.
+ */
+export type Pose = { 
+/**
+ * The near port; the fitted one unless given.
+ */
+a: Port | null, 
+/**
+ * The far port; the fitted one unless given.
+ */
+b: Port | null, };
+
+/**
+ * Units of pressure.
+ */
+export type PressureUnit = "bar" | "psi";
+
+/**
+ * A hose that a print can mean.
+ */
+export type PrintCandidate = { 
+/**
+ * Standard.
+ */
+standard: string, 
+/**
+ * Type.
+ */
+type: string, 
+/**
+ * Nominal diameter.
+ */
+dn: Dn, 
+/**
+ * Dash size.
+ */
+dash: number | null, 
+/**
+ * The table's working pressure, which may differ from the printed one.
+ */
+pressure_bar: Bar | null, };
+
+/**
+ * What stands on the cover.
+ */
+export type PrintQuestion = { 
+/**
+ * As it reads; `?` or `.` for one worn letter, `*` or `...` for any number.
+ */
+text: string, };
+
+/**
+ * What a print says, as far as it can be read. A field is empty where the print does not say it, or
+ * leaves more than one reading; `candidates` has every hose it can be.
+ */
+export type Printed = { 
+/**
+ * Standard; the first of several. A type alone is given the standard whose own sizes it has.
+ */
+standard: string | null, 
+/**
+ * Type.
+ */
+type: string | null, 
+/**
+ * Nominal diameter, by the table's name for it.
+ */
+dn: Dn | null, 
+/**
+ * Dash size.
+ */
+dash: number | null, 
+/**
+ * Working pressure as printed; burst figures are never taken for it.
+ */
+pressure_bar: Bar | null, 
+/**
+ * When it was made.
+ */
+made: Made | null, 
+/**
+ * A cover with a duty of its own.
+ */
+cover: Cover | null, 
+/**
+ * Words that said nothing known.
+ */
+unread: string, 
+/**
+ * Every row of the tables that the print can mean, in their order.
+ */
+candidates: Array<PrintCandidate>, };
+
+/**
+ * State of the proof test.
+ */
+export type Proof = { "state": "proved", 
+/**
+ * Pressure it was held at.
+ */
+pressure_bar: Bar, 
+/**
+ * How long, in seconds.
+ */
+hold_s: number, 
+/**
+ * The gauge, by its number or mark.
+ */
+gauge: string, 
+/**
+ * When the gauge was last calibrated; none is not known.
+ */
+gauge_calibrated?: string | null, } | { "state": "not-proved", 
+/**
+ * Why.
+ */
+why: NotProved, };
+
+/**
+ * The proof test.
+ */
+export type ProofDue = { 
+/**
+ * Working pressure of the assembly: its weakest part's rating.
+ */
+working_pressure_bar: Bar, 
+/**
+ * Proof pressure.
+ */
+proof_pressure_bar: Bar, 
+/**
+ * The one over the other.
+ */
+ratio: Figure, 
+/**
+ * Shortest hold.
+ */
+hold_from: Figure, 
+/**
+ * Longest hold.
+ */
+hold_to: Figure, };
+
+/**
+ * The source of a value and its basis.
+ */
+export type Provenance = { 
+/**
+ * The publication, table or practice.
+ */
+source: string, 
+/**
+ * How it came to be known.
+ */
+basis: Basis, };
+
+/**
+ * What a check is asked: a spec, its service and what is known of the original.
+ */
+export type Question = { 
+/**
+ * The assembly to be made.
+ */
+spec: Spec, 
+/**
+ * What it will have to stand.
+ */
+service: Service, 
+/**
+ * What the original was, as `find` gives it.
+ */
+found: Evidence | null, 
+/**
+ * Limits of prudence that a person takes on.
+ */
+overrides: Array<Override>, 
+/**
+ * Whose length tolerances are worked to.
+ */
+length_practice: LengthPractice, };
+
+/**
+ * How a picture is read.
+ */
+export type ReadQuestion = { 
+/**
+ * The text of any code, ours or not.
+ */
+raw: boolean, };
+
+/**
+ * A reading of a length: the value and, where known, its standard error.
+ *
+ * On input a number, the trade's writing, or `{"value":..,"error":..}`. Writing in fractions of an
+ * inch carries half its step as error: `13/16 in` is 20.6375 mm with an error of 1/32 in.
+ */
+export type Reading = number | string | { value: number | string, error?: number | string };
+
+/**
+ * All readings of one job. Every key is optional: a missing reading says nothing.
+ */
+export type Readings = { 
+/**
+ * Readings of the hose.
+ */
+hose: HoseReadings | null, 
+/**
+ * Readings of the ends.
+ */
+ends: Array<EndReadings>, 
+/**
+ * The same readings taken on the machine's half of each end.
+ */
+mates: Array<EndReadings>, 
+/**
+ * From sealing point to sealing point.
+ */
+overall_length_mm: Reading | null, 
+/**
+ * Standard error of the caliper; 0.1 mm unless given.
+ */
+caliper_error_mm: Millimetres | null, 
+/**
+ * Where the machine was made: a hint, never a proof.
+ */
+origin: Origin | null, };
+
+/**
+ * What keeps a routing from a pass.
+ */
+export type Reason = "below-limit" | "near-limit" | "rival-too-tight" | "twist" | "no-limit" | "no-diameter";
+
+/**
+ * One event to be written.
+ */
+export type RecordEvent = { 
+/**
+ * What happened.
+ */
+body: Body, 
+/**
+ * The events it builds on; the register's present state without.
+ */
+builds_on?: Array<EventRef> | null, };
+
+/**
+ * What is to be written, all or none.
+ */
+export type RecordQuestion = { 
+/**
+ * In order.
+ */
+events: Array<RecordEvent>, };
+
+/**
+ * What was written.
+ */
+export type Recorded = { 
+/**
+ * The events' names; they are on the disk.
+ */
+written: Array<EventRef>, };
+
+/**
+ * A series that was refused.
+ */
+export type RefusedSeries = { 
+/**
+ * Whose.
+ */
+device: DeviceId, 
+/**
+ * From which number on.
+ */
+from: number, 
+/**
+ * `fork` or `broken-chain`.
+ */
+why: string, };
+
+/**
+ * How the oil runs.
+ */
+export type Regime = "laminar" | "transitional" | "turbulent";
+
+/**
+ * What carries the pressure, as it can be seen.
+ */
+export type Reinforcement = "wire-braid" | "wire-spiral" | "textile-braid" | "thermoplastic-textile" | "ptfe-steel-braid" | "suction-helix";
+
+/**
+ * Which end of the assembly. End A is the one the turn is sighted from.
+ */
+export type Role = "A" | "B";
+
+/**
+ * How a hose lies between its ports. An estimate: a hose without weight that bends equally easily all ways.
+ */
+export type Routed = { 
+/**
+ * Each pose, the fitted one first.
+ */
+poses: Array<Bend>, 
+/**
+ * Smallest radius of the centre line in any pose; none where the hose is straight in all.
+ */
+min_radius_mm: Millimetres | null, 
+/**
+ * The same at the inside of the bend; none also while the outside diameter is not known.
+ */
+min_inside_radius_mm: Millimetres | null, 
+/**
+ * Free length that this is for.
+ */
+free_length_mm: Millimetres, 
+/**
+ * The shortest free length that keeps the least bend radius in every pose, where it was sought. Not every
+ * longer hose keeps it.
+ */
+shortest_free_length_mm: Millimetres | null, 
+/**
+ * Least and greatest twist over the poses.
+ */
+twist_range_deg: [Degrees, Degrees], 
+/**
+ * May it be routed so.
+ */
+verdict: Verdict, 
+/**
+ * What keeps it from a pass, gravest first.
+ */
+reasons: Array<Reason>, 
+/**
+ * Always true: hose stiffness, weight, set and clamps are not in the model.
+ */
+estimate: boolean, };
+
+/**
+ * A row that can not be taken in.
+ */
+export type RowRefused = { 
+/**
+ * Its number as a spreadsheet shows it.
+ */
+row: number, 
+/**
+ * Why, and what would be right.
+ */
+why: string, };
+
+/**
+ * One code of a picture.
+ */
+export type Scan = { code: TagCode | null, text: string, problem: string | null } & Partial<Omit<TagContent, 'code'>>;
+
+/**
+ * What stands in a picture.
+ */
+export type Scanned = { 
+/**
+ * Every code that was read.
+ */
+codes: Array<Scan>, };
+
+/**
+ * Where a policy holds. The narrowest that says anything wins.
+ */
+export type Scope = "fleet" | { "site": SiteId } | { "machine": MachineId } | { "place": PlaceId };
+
+/**
+ * What seals.
+ */
+export type Seal = "cone" | "o-ring-face" | "o-ring-shoulder" | "o-ring-cone" | "bonded-washer" | "thread" | "inverted-flare" | "flat-gasket";
+
+/**
+ * What is looked for.
+ */
+export type Search = { 
+/**
+ * Beginnings of words: code, machine, place, site, size.
+ */
+words: string, };
+
+/**
+ * What the assembly will have to stand.
+ */
+export type Service = { 
+/**
+ * Pressure of the circuit in work.
+ */
+working_pressure_bar: Bar | null, 
+/**
+ * Setting of the relief or port relief valve.
+ */
+relief_bar: Bar | null, 
+/**
+ * Highest peak, where known.
+ */
+surge_pressure_bar: Bar | null, 
+/**
+ * Fluid by its class (`HM`, `HFC`) or name.
+ */
+fluid: string | null, 
+/**
+ * Coldest the fluid gets.
+ */
+fluid_min_c: Celsius | null, 
+/**
+ * Hottest the fluid gets.
+ */
+fluid_max_c: Celsius | null, 
+/**
+ * Hottest air round the hose.
+ */
+ambient_max_c: Celsius | null, 
+/**
+ * Flow through the hose.
+ */
+flow_l_min: LitresPerMinute | null, 
+/**
+ * What the line does.
+ */
+line: Line | null, 
+/**
+ * Tightest bend at the inside of the hose.
+ */
+bend_radius_mm: Millimetres | null, 
+/**
+ * Lowest absolute pressure in the line, in kPa.
+ */
+vacuum_kpa_abs: number | null, 
+/**
+ * What the place asks beyond pressure.
+ */
+duties: Array<Duty>, };
+
+/**
+ * Settings of this device. What is left out is as it was on the first day.
+ */
+export type Settings = { 
+/**
+ * The unit that lengths are written in first.
+ */
+length_unit: LengthUnit, 
+/**
+ * The unit that pressures are written in first.
+ */
+pressure_unit: PressureUnit, 
+/**
+ * The paper in the printer.
+ */
+paper: PaperSize, 
+/**
+ * Width of a label, 10 to 300 mm.
+ */
+label_width_mm: number, 
+/**
+ * Height of a label, 10 to 300 mm.
+ */
+label_height_mm: number, 
+/**
+ * The label printer's dots an inch, 150 to 1200.
+ */
+label_dpi: number, 
+/**
+ * Whose tolerances lengths are held to.
+ */
+length_practice: LengthPractice, 
+/**
+ * Standard error of the caliper.
+ */
+caliper_error_mm: Millimetres, 
+/**
+ * Standard error of the tape.
+ */
+tape_error_mm: Millimetres, 
+/**
+ * The instruments in use.
+ */
+instruments: Instruments, 
+/**
+ * Who is working; none when nobody said so, or when the name was erased.
+ */
+person: PersonId | null, };
+
+/**
+ * Whether one class holds 99 % and no dangerous partner holds 0.1 % or more.
+ */
+export type Settled = { 
+/**
+ * The hose.
+ */
+hose: boolean, 
+/**
+ * End A.
+ */
+A: boolean, 
+/**
+ * End B.
+ */
+B: boolean, };
+
+/**
+ * One step of a build sheet.
+ */
+export type SheetStep = { 
+/**
+ * The part of the job it belongs to.
+ */
+step: Step, 
+/**
+ * What is done: the words `step-<code>`.
+ */
+code: string, 
+/**
+ * Which end; none for the whole.
+ */
+role: Role | null, 
+/**
+ * What to mind at this step and not before.
+ */
+cautions: Array<StepCaution>, };
+
+/**
+ * Which hose.
+ */
+export type ShowQuestion = { 
+/**
+ * Its code, as it stands on the tag.
+ */
+code: TagCode, };
+
+/**
+ * A site and its name.
+ */
+export type Site = { 
+/**
+ * Which.
+ */
+site: SiteId, 
+/**
+ * What people call it.
+ */
+name: string, };
+
+/**
+ * A site: yard, quarry, forest block.
+ */
+export type SiteId = string;
+
+/**
+ * A site in the list.
+ */
+export type SiteRow = { 
+/**
+ * Which.
+ */
+site: SiteId, 
+/**
+ * The event that stands.
+ */
+version: EventRef, 
+/**
+ * What people call it.
+ */
+name: string, 
+/**
+ * Machines there.
+ */
+machines: number, 
+/**
+ * Hoses on them.
+ */
+hoses: number, };
+
+/**
+ * What is taken off the hose before the end goes on.
+ */
+export type Skive = "none" | { "outer": { 
+/**
+ * Length from the cut.
+ */
+length_mm: Millimetres, } } | { "inner": { 
+/**
+ * Length from the cut.
+ */
+length_mm: Millimetres, } } | { "both": { 
+/**
+ * Length of cover from the cut.
+ */
+outer_mm: Millimetres, 
+/**
+ * Length of tube from the cut.
+ */
+inner_mm: Millimetres, } };
+
+/**
+ * A hose assembly, as far as it is known.
+ */
+export type Spec = { 
+/**
+ * The hose.
+ */
+hose?: HoseRef | null, 
+/**
+ * Both ends, in any order.
+ */
+ends: Array<EndSpec>, 
+/**
+ * Adapters in the line.
+ */
+adapters?: Array<Adapter>, 
+/**
+ * From sealing point to sealing point, nuts pushed back.
+ */
+overall_length_mm?: Millimetres | null, 
+/**
+ * Looking along the hose from A to B with A's elbow up: clockwise to B's elbow, 0 to 359.
+ */
+turn_deg?: Degrees | null, 
+/**
+ * What the cover is, such as `non-conductive`.
+ */
+cover?: Cover | null, };
+
+/**
+ * Where a hose stands in its life.
+ */
+export type Status = { "state": "made" } | { "state": "fitted" } | { "state": "taken-off" } | { "state": "withdrawn", 
+/**
+ * Why.
+ */
+reason: string, };
+
+/**
+ * One stay of a hose at a place.
+ */
+export type Stay = { 
+/**
+ * The hose.
+ */
+code: TagCode, 
+/**
+ * The place.
+ */
+at: PlaceAt, 
+/**
+ * When the hose was assembled, where that is known.
+ */
+assembled: string | null, 
+/**
+ * The event that put it there; none where only its end is recorded.
+ */
+on: EventRef | null, 
+/**
+ * When it was fitted, or found there.
+ */
+on_date: string | null, 
+/**
+ * It was found there on that day, fitted at some earlier time.
+ */
+already_there: boolean, 
+/**
+ * The machine's hours then.
+ */
+on_hours: number | null, 
+/**
+ * The event that took it off; none while it sits there.
+ */
+off: EventRef | null, 
+/**
+ * When it came off.
+ */
+off_date: string | null, 
+/**
+ * The machine's hours then.
+ */
+off_hours: number | null, 
+/**
+ * Why it failed, by the code of the failure causes; none: it had not failed.
+ */
+cause: string | null, 
+/**
+ * What was seen.
+ */
+note: string | null, };
+
+/**
+ * The step of the job a caution belongs to.
+ */
+export type Step = "before" | "find" | "check" | "make" | "prove" | "tag" | "fit" | "keep";
+
+/**
+ * A caution at its step.
+ */
+export type StepCaution = { 
+/**
+ * Its number in the table.
+ */
+id: string, 
+/**
+ * What to do or not to do.
+ */
+caution: string, 
+/**
+ * What happens otherwise.
+ */
+why: string, 
+/**
+ * Where it stands.
+ */
+source: string, 
+/**
+ * How sure that is.
+ */
+basis: Basis, };
+
+/**
+ * Stock of a van or shelf, as a difference, so that two devices' changes add up.
+ */
+export type StockChanged = { 
+/**
+ * The van or shelf, by what people call it.
+ */
+store: string, 
+/**
+ * What, such as `EN 853 2SN DN16`.
+ */
+item: string, 
+/**
+ * What is counted.
+ */
+unit: StockUnit, 
+/**
+ * How much came (positive) or went (negative).
+ */
+difference: number, };
+
+/**
+ * What stock is counted in.
+ */
+export type StockUnit = "pieces" | "millimetres";
+
+/**
+ * What the pressure does. What can not be known from what was given is none.
+ */
+export type SurgeAnswer = { 
+/**
+ * Bulk modulus of fluid, air and wall together.
+ */
+effective_bulk_modulus_pa: number, 
+/**
+ * Speed of the pressure wave.
+ */
+wave_speed_m_s: number | null, 
+/**
+ * Time in which the wave runs to the end and back; a faster closure is as bad as a sudden one.
+ */
+critical_time_s: number | null, 
+/**
+ * Rise above the pressure before.
+ */
+pressure_rise_bar: Bar | null, };
+
+/**
+ * A line in which the oil is stopped. Without a wall or a measured expansion it is rigid.
+ */
+export type SurgeQuestion = { 
+/**
+ * Bulk modulus of the fluid without air.
+ */
+bulk_modulus_pa: number, 
+/**
+ * Density of the fluid; gives the wave speed.
+ */
+density_kg_m3?: number | null, 
+/**
+ * Inside diameter.
+ */
+bore_mm?: Millimetres | null, 
+/**
+ * Thickness of the wall.
+ */
+wall_thickness_mm?: Millimetres | null, 
+/**
+ * Young's modulus of the wall.
+ */
+wall_modulus_pa?: number | null, 
+/**
+ * Poisson's ratio of the wall. With it the wall is reckoned as thick, without it as thin.
+ */
+poisson?: number | null, 
+/**
+ * Length of the line to where the wave turns back; gives the critical time.
+ */
+length_m?: Metres | null, 
+/**
+ * How much of its velocity the oil loses; gives the pressure rise.
+ */
+velocity_change_m_s?: number | null, 
+/**
+ * How long that takes; at once unless given.
+ */
+closure_time_s?: number | null, 
+/**
+ * Part of the volume that is free air, measured at atmospheric pressure.
+ */
+air_fraction?: number | null, 
+/**
+ * Pressure in the line before, gauge; needed with air.
+ */
+pressure_pa?: number | null, 
+/**
+ * Volumetric expansion of the hose as measured by ISO 6801, in place of a wall.
+ */
+volumetric_expansion_cm3_m_mpa?: number | null, };
+
+/**
+ * What can be chosen and drawn.
+ */
+export type Tables = { 
+/**
+ * Threaded and plain ends.
+ */
+ends: Array<EndEntry>, 
+/**
+ * Four-bolt flanges.
+ */
+flanges: Array<FlangeEntry>, 
+/**
+ * Hose types with their sizes.
+ */
+hoses: Array<HoseEntry>, 
+/**
+ * Fluids.
+ */
+fluids: Array<FluidEntry>, 
+/**
+ * Forms of ends, as a spec names them; an elbow of another angle is named like these.
+ */
+forms: Array<string>, 
+/**
+ * Causes of failure.
+ */
+causes: Array<CauseEntry>, 
+/**
+ * What a place can ask of the hose.
+ */
+duties: Array<Duty>, 
+/**
+ * What a line can do.
+ */
+lines: Array<Line>, 
+/**
+ * Keys of the readings of a hose, in the order they are taken.
+ */
+hose_readings: Array<string>, 
+/**
+ * Keys of the readings of an end, in the order they are taken.
+ */
+end_readings: Array<string>, };
+
+/**
+ * The code of one tag, unique by 50 random bits. Written `7KQ4M-2XR9D-D`, typed as one likes:
+ * lower case, without dashes, `I` or `L` for 1 and `O` for 0.
+ */
+export type TagCode = string;
+
+/**
+ * All that a tag carries. Numbers must be finite: a tag with another is refused when read.
+ */
+export type TagContent = { 
+/**
+ * The tag's own code.
+ */
+code: TagCode, 
+/**
+ * The assembly.
+ */
+spec: Spec, 
+/**
+ * Pressure of the assembly, its weakest part's; none when that is not known.
+ */
+pressure_bar?: Bar | null, 
+/**
+ * What the line does.
+ */
+line?: Line | null, 
+/**
+ * Fluid by its class (`HM`, `HFC`) or name.
+ */
+fluid?: string | null, 
+/**
+ * What the place asks beyond pressure.
+ */
+duties?: Array<Duty>, 
+/**
+ * When the assembly was made.
+ */
+assembled?: Assembled | null, 
+/**
+ * Whether it was proved.
+ */
+proof: TagProof, 
+/**
+ * Version of the catalogue it was checked against.
+ */
+catalogue: string, };
+
+/**
+ * A tag, or why there is none.
+ */
+export type TagMade = { 
+/**
+ * The check's verdict; with a stop there is no tag.
+ */
+verdict: Verdict, 
+/**
+ * Whether it was checked against a service; else the tag carries the rating of the parts alone.
+ */
+service_checked: boolean, 
+/**
+ * What the tag says.
+ */
+tag: TagContent | null, 
+/**
+ * Its text, as a phone shows it.
+ */
+text: string | null, 
+/**
+ * What stopped it.
+ */
+stops: Array<Finding>, };
+
+/**
+ * Whether an assembly was proved.
+ */
+export type TagProof = { "state": "proved", 
+/**
+ * Proof pressure.
+ */
+pressure_bar: Bar, } | { "state": "not-proved" } | { "state": "no-rig" };
+
+/**
+ * What a tag is made for.
+ */
+export type TagQuestion = { 
+/**
+ * What `check` is asked: no tag is made of what must not be made.
+ */
+question: Question, 
+/**
+ * A code that the hose already has; a new one is made without.
+ */
+code?: TagCode | null, 
+/**
+ * When it was assembled; the present day without.
+ */
+assembled?: Assembled | null, 
+/**
+ * Whether it was proved; not proved without.
+ */
+proof: TagProof, };
+
+/**
+ * A tag taken out of use: lost, doubled, unreadable, hose scrapped before it was fitted.
+ */
+export type TagWithdrawn = { 
+/**
+ * Which.
+ */
+code: TagCode, 
+/**
+ * Why.
+ */
+reason: string, };
+
+/**
+ * A hose taken off a place.
+ */
+export type TakenOff = { 
+/**
+ * Which hose.
+ */
+code: TagCode, 
+/**
+ * From where.
+ */
+place: PlaceId, 
+/**
+ * When.
+ */
+date: string, 
+/**
+ * Hours on the machine's meter.
+ */
+hours?: number | null, 
+/**
+ * Why it failed, by the code of the failure causes; none: it had not failed.
+ */
+cause?: string | null, 
+/**
+ * What was seen.
+ */
+note?: string | null, };
+
+/**
+ * Every figure of the tables for one end. They differ by material and lubrication and are never
+ * mixed; the maker's figure comes first.
+ */
+export type Tighten = { 
+/**
+ * Which end.
+ */
+role: Role, 
+/**
+ * All figures, each with its condition.
+ */
+values: Array<TorqueValue>, };
+
+/**
+ * How an end is tightened.
+ */
+export type TorqueMethod = "torque" | "flats-from-finger-tight" | "angle";
+
+/**
+ * One figure.
+ */
+export type TorqueValue = { 
+/**
+ * What the figure is.
+ */
+method: TorqueMethod, 
+/**
+ * Lower value.
+ */
+min: number | null, 
+/**
+ * Upper value.
+ */
+max: number, 
+/**
+ * Unit of both.
+ */
+unit: string, 
+/**
+ * Material, lubrication, screw.
+ */
+condition: string, 
+/**
+ * Where it stands.
+ */
+source: string, 
+/**
+ * How sure that is.
+ */
+basis: Basis, 
+/**
+ * Remarks.
+ */
+note: string, };
+
+/**
+ * The turn of B's elbow against A's: looking along the hose from A to B with A's elbow up,
+ * clockwise.
+ */
+export type Turn = { 
+/**
+ * 0 to 359.
+ */
+turn_deg: Degrees, 
+/**
+ * How far either way.
+ */
+tolerance: Figure | null, };
+
+/**
+ * Why there is no Weibull fit.
+ */
+export type Unfitted = "too-few-failures" | "no-maximum";
+
+/**
+ * The probability that a hose is none of the catalogue's.
+ */
+export type UnknownHose = { 
+/**
+ * Between 0 and 1.
+ */
+hose: number, };
+
+/**
+ * How grave. Ordered: the gravest finding is the verdict of the whole.
+ */
+export type Verdict = "pass" | "caution" | "stop";
+
+/**
+ * What a verification found.
+ */
+export type Verified = { 
+/**
+ * Events looked at.
+ */
+events: number, 
+/**
+ * Devices that wrote them.
+ */
+devices: number, 
+/**
+ * What is wrong; empty when all is well.
+ */
+faults: Array<string>, };
+
+/**
+ * A record and the event that stands for it: what a change that a person makes builds on.
+ */
+export type Versioned<T> = { 
+/**
+ * The event.
+ */
+version: EventRef, } & T;
+
+/**
+ * Strikes out what was recorded in error.
+ */
+export type Voided = { 
+/**
+ * Why.
+ */
+reason: string, };
+
+/**
+ * The part that sets the pressure.
+ */
+export type Weakest = "hose" | "A" | "B" | "adapter";
+
+/**
+ * An entry of the log.
+ */
+export type Written = { 
+/**
+ * Which event.
+ */
+event: EventRef, 
+/**
+ * When it was written, by the writing device's logical clock.
+ */
+time: string, 
+/**
+ * The writing device's name, where it has one.
+ */
+by: string | null, 
+/**
+ * What it builds on.
+ */
+builds_on: Array<EventRef>, 
+/**
+ * Struck out.
+ */
+void: boolean, 
+/**
+ * What it says.
+ */
+body: Body, };
+
+/** Every command with its question and answer. */
+export interface Commands {
+  'tables': { input: Nothing; output: Answer<Tables> };
+  'find': { input: Readings; output: Answer<Found> };
+  'print': { input: PrintQuestion; output: Answer<Printed> };
+  'check': { input: Question; output: Answer<Checked> };
+  'make': { input: MakeQuestion; output: Answer<BuildSheet> };
+  'make.paper': { input: PaperQuestion; output: FileMade };
+  'route': { input: Layout; output: Answer<Routed> };
+  'flow': { input: FlowQuestion; output: Answer<FlowAnswer> };
+  'surge': { input: SurgeQuestion; output: Answer<SurgeAnswer> };
+  'life': { input: Nothing; output: Answer<Life> };
+  'tag.make': { input: TagQuestion; output: Answer<TagMade> };
+  'tag.preview': { input: LabelQuestion; output: Answer<LabelPreview> };
+  'tag.label': { input: LabelQuestion; output: FileMade };
+  'tag.read': { input: ReadQuestion; output: Answer<Scanned> };
+  'job.keep': { input: Keep; output: Answer<Job> };
+  'job.list': { input: Nothing; output: Answer<Jobs> };
+  'job.close': { input: Job; output: Answer<Job> };
+  'people.list': { input: Nothing; output: Answer<People> };
+  'people.add': { input: NewPerson; output: Answer<PersonAdded> };
+  'people.erase': { input: PersonErased; output: Answer<PersonErased> };
+  'settings.read': { input: Nothing; output: Answer<Settings> };
+  'settings.write': { input: Settings; output: Answer<Settings> };
+  'register.overview': { input: Nothing; output: Answer<Overview> };
+  'register.machine': { input: MachineQuestion; output: Answer<MachineSheet> };
+  'register.place': { input: PlaceQuestion; output: Answer<PlaceSheet> };
+  'register.show': { input: ShowQuestion; output: Answer<Hose> };
+  'register.due': { input: DueQuestion; output: Answer<DueList> };
+  'register.search': { input: Search; output: Answer<Hits> };
+  'register.id': { input: Nothing; output: Answer<Id> };
+  'register.record': { input: RecordQuestion; output: Answer<Recorded> };
+  'register.import': { input: Import; output: Answer<Imported> };
+  'register.export': { input: Export; output: FileMade };
+  'register.bundle': { input: Nothing; output: FileMade };
+  'register.merge': { input: Nothing; output: Answer<Merged> };
+  'register.verify': { input: Nothing; output: Answer<Verified> };
+  'register.rebuild': { input: Nothing; output: Answer<Verified> };
+  'register.backup': { input: Nothing; output: FileMade };
+  'register.restore': { input: Nothing; output: Answer<Verified> };
+}

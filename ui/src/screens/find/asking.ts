@@ -1,0 +1,126 @@
+// Which reading is asked next. The use case says what each reading is expected to tell; the order here
+// also weighs what taking it costs, so that a look comes before a knife.
+import type { Given } from '../../backend';
+import type { Found, Readings } from '../../backend/types';
+import type { Finding, ReadingName } from '../../state/job-doc';
+import {
+  effortOf,
+  flangeKeys,
+  hoseKeys,
+  isFlangeKey,
+  isKey,
+  isMate,
+  nameOf,
+  roleOf,
+  threadKeys,
+  type Half,
+  type Key,
+} from './keys';
+import { draftOf, isFlange } from './readings';
+
+/** What the choice of the next reading looks at. */
+export interface State {
+  readings: Given<Readings>;
+  cannot: readonly ReadingName[];
+  forms: Finding['forms'];
+  found: Found | null;
+}
+
+export interface Asked {
+  half: Half;
+  key: Key;
+}
+
+/** Taken, or answered with "can't tell". */
+export function isAnswered(state: State, half: Half, key: Key): boolean {
+  if (state.cannot.includes(nameOf(half, key))) return true;
+  const role = roleOf(half);
+  if (key === 'form') return role !== null && state.forms[role] !== undefined;
+  return draftOf(state.readings, half, key) !== null;
+}
+
+/** Whether a part needs no more readings. A mate is settled with its end. */
+export function isSettled(found: Found | null, half: Half): boolean {
+  const role = roleOf(half);
+  return found?.settled[role ?? 'hose'] ?? false;
+}
+
+/** The readings that can be asked of a part, in the order they are listed. */
+export function keysOf(state: State, half: Half): readonly Key[] {
+  if (half === 'hose') return hoseKeys;
+  if (isFlange(state.readings, half)) return isMate(half) ? flangeKeys : [...flangeKeys, 'form'];
+  return isMate(half) ? threadKeys.filter((key) => key !== 'form') : threadKeys;
+}
+
+/** Without a gain to go by, such as on the machine's half once its end tells no more. */
+const MATE_ORDER: readonly Key[] = [
+  'thread_diameter_mm',
+  'pitch_mm',
+  'seal',
+  'seat_included_angle_deg',
+  'cone',
+  'bolt_long_mm',
+  'head_od_mm',
+];
+
+/** The reading that tells most for its effort, of those not answered. */
+function mostTelling(state: State, half: Half): Key | null {
+  const allowed = keysOf(state, half);
+  const threaded = draftOf(state.readings, half, 'gender') !== null;
+  const part = roleOf(half) ?? 'hose';
+  let best: { key: Key; worth: number } | null = null;
+  for (const { of, reading, gain_bits } of state.found?.next ?? []) {
+    if (of !== part || !isKey(reading) || isAnswered(state, half, reading)) continue;
+    if (isFlangeKey(reading) ? threaded : !allowed.includes(reading)) continue;
+    const worth = gain_bits / effortOf(reading);
+    if (!best || worth > best.worth) best = { key: reading, worth };
+  }
+  return best?.key ?? null;
+}
+
+/** What to ask of a part; null where nothing more is worth asking. */
+export function nextKey(state: State, half: Half): Key | null {
+  const open = (key: Key) => !isAnswered(state, half, key);
+  const flange = isFlange(state.readings, half);
+  if (half === 'hose') {
+    // The print is one look and may say everything.
+    if (open('print')) return 'print';
+    if (!isSettled(state.found, half)) {
+      const key = mostTelling(state, half);
+      if (key) return key;
+    }
+    return open('overall_length_mm') ? 'overall_length_mm' : null;
+  }
+  // Where the jaws go depends on it.
+  if (!flange && open('gender')) return 'gender';
+  if (!flange && draftOf(state.readings, half, 'second_thread_diameter_mm') && open('threads_apart')) {
+    return 'threads_apart';
+  }
+  if (!isSettled(state.found, half)) {
+    const key = mostTelling(state, half);
+    if (key) return key;
+    if (isMate(half)) {
+      const allowed = keysOf(state, half);
+      return MATE_ORDER.find((one) => allowed.includes(one) && open(one)) ?? null;
+    }
+  }
+  return !isMate(half) && open('form') ? 'form' : null;
+}
+
+/**
+ * What to ask when the reading in hand is done: the rest of the same part, then the parts that are still
+ * open, each after the one before it. The machine's half is asked where its own end can tell no more.
+ */
+export function nextAsked(state: State, from: Half): Asked | null {
+  const order: Half[] = ['A', 'mate-A', 'B', 'mate-B', 'hose'];
+  const start = order.indexOf(from);
+  const rotated = [...order.slice(start), ...order.slice(0, start)];
+  for (const half of rotated) {
+    if (isMate(half) && (isSettled(state.found, half) || nextKey(state, endOf(half)))) continue;
+    const key = nextKey(state, half);
+    if (key) return { half, key };
+  }
+  return null;
+}
+
+const endOf = (mate: Half): Half => roleOf(mate) ?? 'hose';

@@ -1,0 +1,191 @@
+import type { Draft } from '../../components/keypad.svelte';
+import type { JobDoc } from '../../state/job-doc';
+import { isSettled, keysOf, nextAsked, nextKey, type Asked, type State } from './asking';
+import type { Finder } from './finder.svelte';
+import { isKey, nameOf, roleOf, type Half, type Key } from './keys';
+import { draftOf, erase, isWhole, keep, picked, question, textOf } from './readings';
+import { named, specOf } from './spec';
+import { candidatesOf, type AnyCandidate } from './tables';
+
+/** The reading in hand and what can be done with it. All that must last is written into the job. */
+export class Session {
+  constructor(
+    readonly doc: JobDoc,
+    readonly finder: Finder,
+  ) {}
+
+  get half(): Half {
+    return this.doc.finding.part as Half;
+  }
+
+  /** The reading asked; null where nothing more is worth asking of the part. */
+  get key(): Key | null {
+    const { asked } = this.doc.finding;
+    return asked !== null && isKey(asked) ? asked : nextKey(this.#state(this.doc.readings), this.half);
+  }
+
+  /** What stands on the pad and is not kept; null while nothing was touched. */
+  get typing(): Draft | null {
+    const { typing } = this.doc;
+    return typing && this.key && typing.of === nameOf(this.half, this.key) ? typing.draft : null;
+  }
+
+  /** What was kept of the reading asked. */
+  get kept(): Draft | null {
+    return this.key ? this.keptOf(this.half, this.key) : null;
+  }
+
+  /** What stands: typed, or kept before. */
+  get draft(): Draft | null {
+    return this.typing ?? this.kept;
+  }
+
+  get whole(): boolean {
+    return this.key !== null && isWhole(this.key, this.draft);
+  }
+
+  /** Whether keeping would change anything. */
+  get changed(): boolean {
+    const { typing, kept, key } = this;
+    if (!typing || !key || !isWhole(key, typing)) return false;
+    return !kept || kept.unit !== typing.unit || textOf(kept) !== textOf(typing);
+  }
+
+  /** The question as it stands with what is being typed. */
+  get question() {
+    const { key, typing } = this;
+    return question(this.doc.readings, key && typing ? { half: this.half, key, draft: typing } : null);
+  }
+
+  /** What is asked after the reading in hand; null where all is done. */
+  get next(): Asked | null {
+    const { key, draft, half } = this;
+    const state = this.#state(this.question);
+    if (!key) return nextAsked(state, half);
+    const role = roleOf(half);
+    const forms = key === 'form' && role && draft ? { ...state.forms, [role]: textOf(draft) } : state.forms;
+    // The reading in hand counts as answered, whatever comes of it.
+    return nextAsked({ ...state, forms, cannot: [...state.cannot, nameOf(half, key)] }, half);
+  }
+
+  get candidates(): readonly AnyCandidate[] {
+    return candidatesOf(this.finder.found, this.half);
+  }
+
+  /** The readings of the part in hand, in the order they are listed. */
+  get listed(): readonly Key[] {
+    return keysOf(this.#state(this.doc.readings), this.half);
+  }
+
+  settled(half: Half): boolean {
+    return isSettled(this.finder.found, half);
+  }
+
+  keptOf(half: Half, key: Key): Draft | null {
+    if (key !== 'form') return draftOf(this.doc.readings, half, key);
+    const form = this.doc.finding.forms[roleOf(half) ?? 'A'];
+    return form === undefined ? null : picked(form);
+  }
+
+  isCannot(half: Half, key: Key): boolean {
+    return this.doc.cannot.includes(nameOf(half, key));
+  }
+
+  /** After each key, and each thing picked. */
+  type(draft: Draft): void {
+    const { key } = this;
+    if (!key) return;
+    this.doc.finding.asked = key;
+    this.doc.typing = { of: nameOf(this.half, key), draft };
+  }
+
+  /** Takes another part in hand. */
+  turnTo(half: Half): void {
+    this.doc.finding.part = half;
+    this.doc.finding.asked = nextKey(this.#state(this.doc.readings), half);
+  }
+
+  /** Takes one reading in hand, to take it or to change it. */
+  askFor(half: Half, key: Key): void {
+    this.doc.finding.part = half;
+    this.doc.finding.asked = key;
+  }
+
+  /** Keeps what was typed and goes on to the next reading. */
+  async keep(): Promise<void> {
+    const { key, draft, half } = this;
+    if (!key || !draft) return;
+    this.#answered(half, key);
+    const role = roleOf(half);
+    if (key === 'form' && role) this.doc.finding.forms[role] = textOf(draft);
+    else if (key !== 'form') keep(this.doc.readings, half, key, draft);
+    await this.#moveOn();
+  }
+
+  /** "Can't tell" is an answer: it is not asked again. */
+  async cannot(): Promise<void> {
+    const { key, half } = this;
+    if (!key) return;
+    this.remove(half, key);
+    this.doc.cannot.push(nameOf(half, key));
+    await this.#moveOn();
+  }
+
+  /** Takes a reading back, and "can't tell" as well. */
+  remove(half: Half, key: Key): void {
+    this.#answered(half, key);
+    const role = roleOf(half);
+    if (key === 'form' && role) delete this.doc.finding.forms[role];
+    else if (key !== 'form') erase(this.doc.readings, half, key);
+  }
+
+  /** On to the next reading without an answer to this one. */
+  goOn(): void {
+    const { next } = this;
+    this.doc.typing = null;
+    if (next) this.askFor(next.half, next.key);
+    else this.doc.finding.asked = null;
+  }
+
+  /** Names a candidate for the spec. What was read stays evidence. */
+  name(candidate: AnyCandidate): void {
+    const { spec, chosen } = named(this.doc, roleOf(this.half) ?? 'hose', candidate);
+    this.doc.spec = spec;
+    this.doc.finding.chosen = chosen;
+  }
+
+  unname(): void {
+    const part = roleOf(this.half) ?? 'hose';
+    this.doc.finding.chosen = this.doc.finding.chosen.filter((one) => one !== part);
+  }
+
+  /** Fills the spec and goes to the check, settled or not: the check says what is open. */
+  use(): void {
+    const { found } = this.finder;
+    if (found) this.doc.spec = specOf(this.doc, found);
+    this.doc.typing = null;
+    this.doc.step = 'check';
+  }
+
+  #answered(half: Half, key: Key): void {
+    const name = nameOf(half, key);
+    this.doc.cannot = this.doc.cannot.filter((one) => one !== name);
+    if (this.doc.typing?.of === name) this.doc.typing = null;
+  }
+
+  async #moveOn(): Promise<void> {
+    await this.finder.ask(question(this.doc.readings, null));
+    const next = nextAsked(this.#state(this.doc.readings), this.half);
+    if (next) this.askFor(next.half, next.key);
+    else this.doc.finding.asked = null;
+  }
+
+  #state(readings: State['readings']): State {
+    return {
+      readings,
+      cannot: this.doc.cannot,
+      forms: this.doc.finding.forms,
+      found: this.finder.found,
+    };
+  }
+}

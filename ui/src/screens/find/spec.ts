@@ -1,0 +1,79 @@
+// From what was found to the spec that Check looks at.
+import type { Given } from '../../backend';
+import type { EndCandidate, EndFound, Found, HoseCandidate, Part, Role, Spec } from '../../backend/types';
+import type { Finding, JobDoc } from '../../state/job-doc';
+import { draftOf, mmOf } from './readings';
+
+type EndGiven = Given<Spec>['ends'][number];
+
+/** An end of the spec with another name. What was measured or entered for the old one goes with it. */
+export function endNamed(
+  before: EndGiven | undefined,
+  role: Role,
+  end: Pick<EndCandidate, 'family' | 'size' | 'gender'>,
+  form: string | undefined,
+): EndGiven {
+  const shape = form ?? before?.form ?? 'straight';
+  const same = before?.family === end.family && before.size === end.size && (before.form ?? 'straight') === shape;
+  return {
+    ...(same ? before : {}),
+    role,
+    family: end.family,
+    size: end.size,
+    form: shape,
+    ...(end.gender ? { gender: end.gender } : {}),
+  };
+}
+
+/** Puts an end in its place: A before B. */
+export function withEnd(spec: Given<Spec>, end: EndGiven): Given<Spec> {
+  const ends = [...spec.ends.filter((one) => one.role !== end.role), end];
+  return { ...spec, ends: ends.sort((a, b) => a.role.localeCompare(b.role)) };
+}
+
+const hoseRef = ({ standard, type, dn }: Pick<HoseCandidate, 'standard' | 'type' | 'dn'>) => ({ standard, type, dn });
+
+/** The spec of what was found: the likeliest of each part, but never over what the person named. */
+export function specOf(doc: Pick<JobDoc, 'spec' | 'readings' | 'finding'>, found: Found): Given<Spec> {
+  const { chosen, forms } = doc.finding;
+  let spec: Given<Spec> = { ...doc.spec };
+  const [hose] = found.hose;
+  if (hose && doc.readings.hose && !chosen.includes('hose')) spec.hose = hoseRef(hose);
+  for (const { role, candidates } of found.ends) {
+    const before = spec.ends.find((one) => one.role === role);
+    const end = chosen.includes(role) && before ? before : candidates[0];
+    if (end) spec = withEnd(spec, endNamed(before, role, { ...end, gender: end.gender ?? null }, forms[role]));
+  }
+  const overall = mmOf('overall_length_mm', draftOf(doc.readings, 'hose', 'overall_length_mm'));
+  // A fraction of an inch leaves no dust of binary arithmetic on a tag.
+  if (overall !== null) spec.overall_length_mm = Math.round(overall * 100) / 100;
+  const cover = doc.readings.hose?.cover;
+  if (cover) spec.cover = cover;
+  return spec;
+}
+
+/** The spec and the parts named, after the person named one: evidence stays as it is, so doubt still shows. */
+export function named(
+  doc: Pick<JobDoc, 'spec' | 'finding'>,
+  part: Part,
+  pick: EndCandidate | HoseCandidate,
+): { spec: Given<Spec>; chosen: Finding['chosen'] } {
+  const { chosen, forms } = doc.finding;
+  const spec =
+    'family' in pick
+      ? withEnd(
+          doc.spec,
+          endNamed(
+            doc.spec.ends.find((one) => one.role === part),
+            part as Role,
+            pick,
+            forms[part as Role],
+          ),
+        )
+      : { ...doc.spec, hose: hoseRef(pick) };
+  return { spec, chosen: [...chosen.filter((one) => one !== part), part] };
+}
+
+/** What was found of an end; null while nothing was read of it. */
+export const foundEnd = (found: Found | null, role: Role): EndFound | null =>
+  found?.ends.find((end) => end.role === role) ?? null;

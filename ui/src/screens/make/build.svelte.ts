@@ -1,0 +1,82 @@
+import type { Answer, CallError, Question } from '../../backend';
+import type { Backend } from '../../backend';
+import type { Evidence, Finding, LengthPractice } from '../../backend/types';
+import type { App } from '../../state/app.svelte';
+import type { JobDoc } from '../../state/job-doc';
+import { anyRead } from '../check/asking.svelte';
+
+/** What of a job decides how its hose is made. */
+type Asked = Pick<JobDoc, 'readings' | 'spec' | 'service' | 'overrides' | 'settings'>;
+
+/** The build sheet of the job in hand, asked anew whenever what it rests on changes. */
+export class Build {
+  sheet: Answer<'make'> | null = $state.raw(null);
+  /** Why there is no sheet. */
+  error: CallError | null = $state.raw(null);
+  /** What stopped it, in words. */
+  stops: Finding[] = $state.raw([]);
+  /** What was asked of the check; the tag and the paper are asked the same. */
+  question: Question<'check'> | null = $state.raw(null);
+  #latest = 0;
+  #found: { readings: string; evidence: Evidence | null } = { readings: '', evidence: null };
+
+  constructor(readonly backend: Backend) {}
+
+  /** Asks for the sheet. Only the answer to the latest question counts. */
+  async ask(asked: Asked, practice: LengthPractice): Promise<void> {
+    const mine = ++this.#latest;
+    const found = await this.#evidence(asked.readings);
+    const question: Question<'check'> = {
+      spec: asked.spec,
+      service: asked.service,
+      overrides: asked.overrides,
+      length_practice: practice,
+      ...(found && { found }),
+    };
+    const reply = await this.backend.call('make', { question, settings: asked.settings });
+    const stops = reply.ok ? [] : await this.#stopped(question);
+    if (mine !== this.#latest) return;
+    this.question = question;
+    this.sheet = reply.ok ? reply.value : null;
+    this.error = reply.ok ? null : reply.error;
+    this.stops = stops;
+  }
+
+  /** What the readings say of the hose that was found; none where nothing was read. */
+  async #evidence(readings: Asked['readings']): Promise<Evidence | null> {
+    if (!anyRead(readings)) return null;
+    const key = JSON.stringify(readings);
+    if (this.#found.readings !== key) {
+      const [found, printed] = await Promise.all([this.backend.call('find', readings), this.#printed(readings)]);
+      this.#found = { readings: key, evidence: found.ok ? { ...found.value, printed_pressure_bar: printed } : null };
+    }
+    return this.#found.evidence;
+  }
+
+  /** The pressure printed on the old hose: the new one is held against it. */
+  async #printed(readings: Asked['readings']): Promise<number | null> {
+    const text = readings.hose?.print;
+    if (!text) return null;
+    const reply = await this.backend.call('print', { text });
+    return reply.ok ? (reply.value.pressure_bar ?? null) : null;
+  }
+
+  /** A refusal names rules; the check says them in words. */
+  async #stopped(question: Question<'check'>): Promise<Finding[]> {
+    const reply = await this.backend.call('check', question);
+    return reply.ok ? reply.value.findings.filter((finding) => finding.verdict === 'stop') : [];
+  }
+}
+
+/** The sheet of that job, kept up to date while the component stands. */
+export function useBuild(app: App, job: () => JobDoc): Build {
+  const build = new Build(app.backend);
+  const asked = $derived.by(() => {
+    const { readings, spec, service, overrides, settings } = job();
+    return JSON.stringify({ readings, spec, service, overrides, settings });
+  });
+  $effect(() => {
+    void build.ask(JSON.parse(asked) as Asked, app.settings.now.length_practice);
+  });
+  return build;
+}

@@ -1,0 +1,172 @@
+// What is typed on the bench: which field, how it is typed, and where in the job it is kept.
+import type { Missing, Role, Skive } from '../../backend/types';
+import type { Quantity } from '../../components/keypad.svelte';
+import type { WordId } from '../../words/ids';
+import type { JobDoc } from '../../state/job-doc';
+import { length, number, pressure, withUnit } from '../../words/number';
+import { say } from '../../words/words';
+
+/** Fields of one end, in the order they are needed. */
+export const endKeys = [
+  'cutoff_mm',
+  'insertion_mm',
+  'skive',
+  'ferrule',
+  'lubricant',
+  'die_set',
+  'crimp_diameter_mm',
+  'crimp_tolerance_mm',
+  'source',
+] as const;
+export type EndKey = (typeof endKeys)[number];
+
+/** What is read at the rig. */
+export const proofKeys = ['pressure_bar', 'hold_s', 'gauge'] as const;
+export type ProofKey = (typeof proofKeys)[number];
+
+/** A field that can be typed, as it stands in the job's `typing`. */
+export type Field =
+  { of: 'end'; role: Role; key: EndKey } | { of: 'crimp'; role: Role; index: number } | { of: 'proof'; key: ProofKey };
+
+/** How a field is typed. */
+export type Kind = { by: 'number'; quantity: Quantity } | { by: 'text' } | { by: 'skive' };
+
+const AREA = 'make';
+
+/** The field's name under which half a number is kept. */
+export function fieldName(field: Field): string {
+  switch (field.of) {
+    case 'end':
+      return `${AREA}.${field.role}.${field.key}`;
+    case 'crimp':
+      return `${AREA}.crimp.${field.role}.${field.index}`;
+    case 'proof':
+      return `${AREA}.proof.${field.key}`;
+  }
+}
+
+/** The field of that name; null for a field of another screen. */
+export function fieldOf(name: string): Field | null {
+  const [area, first, second, third] = name.split('.');
+  if (area !== AREA) return null;
+  const end = endKeys.find((key) => key === second);
+  if ((first === 'A' || first === 'B') && end) return { of: 'end', role: first, key: end };
+  if (first === 'crimp' && (second === 'A' || second === 'B') && third)
+    return { of: 'crimp', role: second, index: Number(third) };
+  const proof = proofKeys.find((key) => key === second);
+  return first === 'proof' && proof ? { of: 'proof', key: proof } : null;
+}
+
+export function kindOf(field: Field): Kind {
+  if (field.of === 'crimp') return { by: 'number', quantity: 'length' };
+  switch (field.key) {
+    case 'source':
+    case 'ferrule':
+    case 'lubricant':
+    case 'die_set':
+    case 'gauge':
+      return { by: 'text' };
+    case 'skive':
+      return { by: 'skive' };
+    case 'pressure_bar':
+      return { by: 'number', quantity: 'pressure' };
+    case 'hold_s':
+      return { by: 'number', quantity: 'plain' };
+    default:
+      return { by: 'number', quantity: 'length' };
+  }
+}
+
+const LABELS: Record<EndKey | ProofKey, WordId> = {
+  cutoff_mm: 'make-cutoff',
+  insertion_mm: 'make-insertion',
+  skive: 'make-skive',
+  ferrule: 'make-ferrule',
+  lubricant: 'make-lubricant',
+  die_set: 'make-die-set',
+  crimp_diameter_mm: 'make-crimp-diameter',
+  crimp_tolerance_mm: 'make-crimp-tolerance',
+  source: 'make-source',
+  pressure_bar: 'make-proof-pressure',
+  hold_s: 'make-proof-hold',
+  gauge: 'make-proof-gauge',
+};
+
+/** The name of a field without its end. */
+export function labelOf(key: EndKey | ProofKey): string {
+  return say(LABELS[key]);
+}
+
+/** The name of a field with its end. */
+export function titleOf(field: Field): string {
+  switch (field.of) {
+    case 'end':
+      return say('make-field-at', { field: labelOf(field.key), end: field.role });
+    case 'crimp':
+      return say('make-crimp-reading', { end: field.role, number: String(field.index + 1) });
+    case 'proof':
+      return labelOf(field.key);
+  }
+}
+
+/** Codes of what a sheet misses that can be typed here. */
+const BY_MISSING: Record<string, EndKey> = {
+  cutoff: 'cutoff_mm',
+  insertion: 'insertion_mm',
+  skive: 'skive',
+  ferrule: 'ferrule',
+  lubricant: 'lubricant',
+  'die-set': 'die_set',
+  'crimp-diameter': 'crimp_diameter_mm',
+  'crimp-tolerance': 'crimp_tolerance_mm',
+};
+
+/** The field that fills a gap of the sheet; null for what is not typed on the bench. */
+export function fieldFor(missing: Missing): Field | null {
+  const key = BY_MISSING[missing.code];
+  return key && missing.role ? { of: 'end', role: missing.role, key } : null;
+}
+
+/** What stands in a field; null while it is not known. */
+export function valueOf(doc: JobDoc, field: Field): number | string | Skive | null {
+  if (field.of === 'crimp') return doc.crimps[field.role][field.index] ?? null;
+  if (field.of === 'proof') return doc.proving[field.key] || null;
+  const { role, key } = field;
+  if (key === 'cutoff_mm') return doc.spec.ends.find((end) => end.role === role)?.cutoff_mm ?? null;
+  return doc.settings.find((settings) => settings.role === role)?.[key] ?? null;
+}
+
+/** Writes a field. */
+export function setValue(doc: JobDoc, field: Field, value: number | string | Skive): void {
+  if (field.of === 'crimp') {
+    doc.crimps[field.role][field.index] = Number(value);
+  } else if (field.of === 'proof') {
+    if (field.key === 'gauge') doc.proving.gauge = String(value);
+    else doc.proving[field.key] = Number(value);
+  } else if (field.key === 'cutoff_mm') {
+    const end = doc.spec.ends.find((one) => one.role === field.role);
+    if (end) end.cutoff_mm = Number(value);
+  } else {
+    const known = doc.settings.find((settings) => settings.role === field.role);
+    if (known) Object.assign(known, { [field.key]: value });
+    else doc.settings.push({ role: field.role, [field.key]: value });
+  }
+}
+
+/** A value as it is written. */
+export function written(field: Field, value: number | string | Skive): string {
+  if (typeof value === 'string') return value === 'none' ? say('make-skive-none') : value;
+  if (typeof value === 'object') return skiveOf(value);
+  if (field.of === 'proof' && field.key === 'pressure_bar') return pressure(value);
+  if (field.of === 'proof') return withUnit(number(value, 0), 's');
+  return length(value, field.of === 'crimp' || field.key.startsWith('crimp') ? 2 : 1);
+}
+
+function skiveOf(skive: Exclude<Skive, 'none'>): string {
+  if ('outer' in skive) return say('make-skive-outer-by', { length: length(skive.outer.length_mm, 1) });
+  if ('inner' in skive) return say('make-skive-inner-by', { length: length(skive.inner.length_mm, 1) });
+  return say('make-skive-both-by', {
+    outer: length(skive.both.outer_mm, 1),
+    inner: length(skive.both.inner_mm, 1),
+  });
+}

@@ -1,0 +1,118 @@
+// Which steps of a build sheet are done on which screen, and which of them is the one in hand.
+import type { BuildSheet, SheetStep, Step } from '../../backend/types';
+import type { Step as Row } from '../../components/Steps.svelte';
+import type { JobDoc, Proving } from '../../state/job-doc';
+import { angle, length, number, pressure, signed, withUnit } from '../../words/number';
+import { say, sayCode } from '../../words/words';
+
+/** A step's own name in the job's ticks: its code, and its end where it has one. */
+export function nameOf(step: SheetStep): string {
+  return step.role ? `${step.code}.${step.role}` : step.code;
+}
+
+/** What is done, with its end before it. */
+export function textOf(step: SheetStep): string {
+  const text = sayCode(`step-${step.code}`) ?? step.code;
+  return step.role ? say('make-at-end', { end: step.role, step: text }) : text;
+}
+
+/** The one step of proving that is done where there is no rig. */
+const NO_RIG = 'no-rig';
+
+/** Steps of the bench, in order. Proving is shown once it is said whether there is a rig. */
+export function benchSteps(sheet: BuildSheet, proving: Proving): SheetStep[] {
+  const proved = (step: SheetStep) =>
+    step.step === 'prove' && proving.rig !== null && (step.code === NO_RIG) === !proving.rig;
+  return sheet.steps.filter((step) => step.step === 'make' || proved(step));
+}
+
+/** Steps of a part of the job, in order. */
+export function stepsOf(sheet: BuildSheet, ...parts: Step[]): SheetStep[] {
+  return sheet.steps.filter((step) => parts.includes(step.step));
+}
+
+/** The first that is not done. */
+export function currentOf(steps: readonly SheetStep[], ticks: JobDoc['ticks']): SheetStep | null {
+  return steps.find((step) => !(nameOf(step) in ticks)) ?? null;
+}
+
+/** The rows of a list of steps: the cautions stand at the current one alone, where they are minded. */
+export function rowsOf(steps: readonly SheetStep[], ticks: JobDoc['ticks'], sheet: BuildSheet): Row[] {
+  const current = currentOf(steps, ticks);
+  return steps.map((step) => ({
+    id: nameOf(step),
+    text: textOf(step),
+    state: nameOf(step) in ticks ? 'done' : step === current ? 'now' : 'todo',
+    detail: detailOf(step, sheet) ?? undefined,
+    cautions: step === current ? step.cautions.map((caution) => caution.caution) : undefined,
+  }));
+}
+
+/** Ticks a step, or takes the tick back. */
+export function tick(doc: JobDoc, name: string, now: Date): void {
+  if (name in doc.ticks) delete doc.ticks[name];
+  else doc.ticks[name] = now.toISOString();
+}
+
+/** The figures a step goes by; null for a step without one, or while they are not known. */
+export function detailOf(step: SheetStep, sheet: BuildSheet): string | null {
+  const settings = sheet.settings.find((one) => one.role === step.role);
+  const { cut, turn, proof } = sheet;
+  const joined = (...parts: (string | null | undefined)[]) => parts.filter(Boolean).join(' · ') || null;
+  switch (step.code) {
+    case 'cut':
+      return cut.cut_length_mm === null
+        ? null
+        : say('make-plus-minus', { value: number(cut.cut_length_mm, 1), by: length(cut.aim.value, 1) });
+    case 'mark-insertion':
+      return settings?.insertion_mm == null ? null : length(settings.insertion_mm, 1);
+    case 'push-on':
+      return joined(settings?.ferrule, settings?.lubricant);
+    case 'crimp':
+      return joined(crimpOf(settings), settings?.die_set);
+    case 'measure-crimp':
+      return crimpOf(settings);
+    case 'set-turn':
+    case 'measure-turn':
+      return turn && turnOf(turn);
+    case 'measure-length':
+      return lengthOf(cut);
+    case 'raise-pressure':
+      return pressure(proof.proof_pressure_bar);
+    case 'hold-pressure':
+      return say('make-hold', { from: number(proof.hold_from.value, 0), to: secondsOf(proof.hold_to.value) });
+    default:
+      return null;
+  }
+}
+
+/** Target and tolerance of a crimp, as far as they were given. */
+export function crimpOf(settings: BuildSheet['settings'][number] | undefined): string | null {
+  if (settings?.crimp_diameter_mm == null) return null;
+  return settings.crimp_tolerance_mm == null
+    ? length(settings.crimp_diameter_mm, 2)
+    : say('make-plus-minus', {
+        value: number(settings.crimp_diameter_mm, 2),
+        by: length(settings.crimp_tolerance_mm, 2),
+      });
+}
+
+/** The turn with its tolerance. */
+export function turnOf(turn: NonNullable<BuildSheet['turn']>): string {
+  return turn.tolerance
+    ? say('make-plus-minus', { value: angle(turn.turn_deg), by: angle(turn.tolerance.value) })
+    : angle(turn.turn_deg);
+}
+
+/** The finished length with its tolerance. */
+export function lengthOf(cut: BuildSheet['cut']): string {
+  const whole = length(cut.overall_length_mm, 1);
+  if (!cut.length_tolerance_mm) return whole;
+  const [minus, plus] = cut.length_tolerance_mm;
+  return say('make-length-tolerance', { length: whole, plus: signed(plus, 1), minus: signed(minus, 1) });
+}
+
+/** A time in seconds. */
+export function secondsOf(seconds: number): string {
+  return withUnit(number(seconds, 0), 's');
+}

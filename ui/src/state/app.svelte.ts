@@ -1,0 +1,52 @@
+import { createContext } from 'svelte';
+import type { Backend, CallError } from '../backend';
+import type { Draft, Overview } from '../backend/types';
+import { Job } from './job.svelte';
+import { Nav } from './nav.svelte';
+import { Settings } from './settings.svelte';
+import { Theme } from './theme.svelte';
+
+/** What every screen shares: where one is, the job in hand, the register at a glance. */
+export class App {
+  readonly nav = new Nav();
+  readonly theme = new Theme();
+  readonly job: Job;
+  /** Units, paper, label and instruments of this device. */
+  readonly settings: Settings;
+  /** Sites, machines and counts; null until they are read. */
+  overview: Overview | null = $state.raw(null);
+  /** Jobs that are not done, the latest first. */
+  drafts: Draft[] = $state.raw([]);
+  /** How many hoses are past their limit today. */
+  overdue = $state(0);
+  /** Why the register can not be read. */
+  problem: CallError | null = $state.raw(null);
+
+  constructor(readonly backend: Backend) {
+    this.job = new Job(backend);
+    this.settings = new Settings(backend);
+  }
+
+  /** Reads the register, and goes on with the job that was in hand when the program ended. */
+  async start(): Promise<void> {
+    await Promise.all([this.refresh(), this.settings.load()]);
+    const [latest] = this.drafts;
+    if (latest && !this.job.doc) await this.job.open(latest.job, latest.content);
+  }
+
+  /** Reads what the frame shows anew: after anything was written to the register. */
+  async refresh(): Promise<void> {
+    const [overview, jobs, due] = await Promise.all([
+      this.backend.call('register.overview', {}),
+      this.backend.call('job.list', {}),
+      this.backend.call('register.due', {}),
+    ]);
+    if (overview.ok) this.overview = overview.value;
+    if (jobs.ok) this.drafts = jobs.value.jobs;
+    if (due.ok) this.overdue = due.value.due.filter((one) => one.verdict !== 'pass').length;
+    this.problem = [overview, jobs, due].flatMap((reply) => (reply.ok ? [] : [reply.error]))[0] ?? null;
+  }
+}
+
+/** The app of the component's tree: `provideApp` once at the root, `useApp` in every screen. */
+export const [useApp, provideApp] = createContext<App>();

@@ -1,0 +1,132 @@
+import type { Given } from '../backend';
+import type {
+  EndSettings,
+  EventRef,
+  Override,
+  Part,
+  PlaceAt,
+  Readings,
+  Role,
+  Service,
+  Spec,
+  TagCode,
+  TagProof,
+} from '../backend/types';
+import type { Draft as Typing } from '../components/keypad.svelte';
+
+export const steps = ['find', 'check', 'make', 'tag', 'fit'] as const;
+export type Step = (typeof steps)[number];
+
+/** A reading's own name: what it is of and its key, such as `A.tpi`, `mate-A.tpi`, `hose.id_mm`. */
+export type ReadingName = string;
+
+/** What finding needs beside the readings. */
+export interface Finding {
+  /** `hose`, `A`, `B`, or the machine's half: `mate-A`, `mate-B`. */
+  part: string;
+  /** The key of the reading asked; null lets the one that tells most be asked. */
+  asked: string | null;
+  /** How each end leaves the hose, as a spec names it. */
+  forms: Partial<Record<Role, string>>;
+  /** Parts of the spec that the person named; what was found does not write over them. */
+  chosen: Part[];
+}
+
+/** All that a job needs to go on after the phone was put away or the program killed. */
+export interface JobDoc {
+  step: Step;
+  /** The place it is for; null where the hose is in the hand alone. */
+  at: PlaceAt | null;
+  /** The hose that sits at the place and comes off. */
+  replaces: TagCode | null;
+  /** What was read, in the trade's writing as it was typed. */
+  readings: Given<Readings>;
+  /** Readings that were answered with "can't tell". */
+  cannot: ReadingName[];
+  /** Half a number, under the reading or field it is for. */
+  typing: { of: string; draft: Typing } | null;
+  /** Where one is in finding: the part in hand and the reading asked of it. */
+  finding: Finding;
+  /** What will be made; filled from what was found, a tag, a place, or by hand. */
+  spec: Given<Spec>;
+  /** Made as the record or tag says it was: flow and route are then not looked at, and said so. */
+  sameForSame: boolean;
+  service: Given<Service>;
+  overrides: Override[];
+  /** How each end goes on, from the person's own supplier. */
+  settings: Given<EndSettings>[];
+  /** Steps that are done, by their code and end: when. */
+  ticks: Record<string, string>;
+  /** Crimped diameters over the flats in mm, as they were read; see `CRIMP_DIRECTIONS`. */
+  crimps: Record<Role, number[]>;
+  proof: TagProof;
+  /** How it was proved: what the tag's proof and the record's are made from. */
+  proving: Proving;
+  /** The day it was assembled; null until its tag is made. */
+  assembled: string | null;
+  /** The tag's code, once it is made. */
+  code: TagCode | null;
+  /** What stands in the register already, so that nothing is written twice. */
+  written: { made: EventRef | null; fitted: EventRef | null };
+  /** Coming off and going on. */
+  fit: Fitting;
+  /** Which figure each end is tightened by, as the person chose it from the table. */
+  tighten: Partial<Record<Role, string>>;
+}
+
+/** A proof test as far as it has come. */
+export interface Proving {
+  /** Whether there is a rig; null is not said yet. */
+  rig: boolean | null;
+  /** It leaked, or an end moved: the assembly is scrap. */
+  failed: boolean;
+  pressure_bar: number | null;
+  hold_s: number | null;
+  gauge: string;
+  /** When the gauge was calibrated. */
+  calibrated: string | null;
+}
+
+/** Coming off and going on. */
+export interface Fitting {
+  date: string | null;
+  hours: number | null;
+  /** Why the old hose failed, by its code; `NOT_FAILED` where it had not; null is not said yet. */
+  cause: string | null;
+  note: string;
+}
+
+/** The answer that the old hose had not failed. */
+export const NOT_FAILED = 'none';
+
+/** A proof test that has not begun. */
+export function noProof(): Proving {
+  return { rig: null, failed: false, pressure_bar: null, hold_s: null, gauge: '', calibrated: null };
+}
+
+/** A job with nothing in it. */
+export function emptyJob(): JobDoc {
+  return {
+    step: 'find',
+    at: null,
+    replaces: null,
+    readings: { ends: [], mates: [] },
+    cannot: [],
+    typing: null,
+    finding: { part: 'A', asked: null, forms: {}, chosen: [] },
+    spec: { ends: [] },
+    sameForSame: false,
+    service: { duties: [] },
+    overrides: [],
+    settings: [],
+    ticks: {},
+    crimps: { A: [], B: [] },
+    proof: { state: 'not-proved' },
+    proving: noProof(),
+    assembled: null,
+    code: null,
+    written: { made: null, fitted: null },
+    fit: { date: null, hours: null, cause: null, note: '' },
+    tighten: {},
+  };
+}

@@ -1,0 +1,79 @@
+import type { Backend, CallError } from '../backend';
+import type { JobId, JsonValue } from '../backend/types';
+import { emptyJob, type JobDoc } from './job-doc';
+
+/**
+ * The job in hand. Whatever changes in `doc` is written to the register at once, one write after the
+ * other and always the newest, so nothing is lost when the phone is put away.
+ */
+export class Job {
+  /** Null while no job is open. */
+  doc: JobDoc | null = $state(null);
+  /** Whether all that stands on the screen is on the disk. */
+  kept = $state(true);
+  problem: CallError | null = $state.raw(null);
+  #id: JobId | null = null;
+  #last = '';
+  #writing: Promise<void> | null = null;
+
+  constructor(readonly backend: Backend) {}
+
+  get id(): JobId | null {
+    return this.#id;
+  }
+
+  /** Opens a new job. It is written with its first change. */
+  async begin(start: Partial<JobDoc> = {}): Promise<void> {
+    await this.aside();
+    this.doc = { ...emptyJob(), ...start };
+  }
+
+  /** Opens a job as it was left. */
+  async open(id: JobId, content: JsonValue): Promise<void> {
+    await this.aside();
+    this.#id = id;
+    this.#last = JSON.stringify(content);
+    this.doc = { ...emptyJob(), ...(content as Partial<JobDoc>) };
+  }
+
+  /** Puts it aside; it stays among the jobs that are not done. */
+  async aside(): Promise<void> {
+    await this.#writing;
+    this.doc = null;
+    this.#id = null;
+    this.#last = '';
+    this.kept = true;
+  }
+
+  /** Done, or given up. */
+  async close(): Promise<void> {
+    await this.#writing;
+    if (this.#id) await this.backend.call('job.close', { job: this.#id });
+    await this.aside();
+  }
+
+  /** Called by an effect of the app with every change. */
+  keep(content: string): void {
+    if (content === this.#last) return;
+    this.#last = content;
+    this.kept = false;
+    this.#writing ??= this.#write();
+  }
+
+  async #write(): Promise<void> {
+    let written: string;
+    do {
+      written = this.#last;
+      const reply = await this.backend.call('job.keep', { job: this.#id, content: JSON.parse(written) as JsonValue });
+      if (!reply.ok) {
+        this.problem = reply.error;
+        this.#writing = null;
+        return;
+      }
+      this.#id ??= reply.value.job;
+      this.problem = null;
+    } while (written !== this.#last);
+    this.kept = true;
+    this.#writing = null;
+  }
+}

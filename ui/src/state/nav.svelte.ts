@@ -1,0 +1,57 @@
+import type { MachineId, PlaceId, TagCode } from '../backend/types';
+import type { PlaceId as BarPlace } from '../components/PlaceIcon.svelte';
+
+/** The sheets of the van; without one, their list. */
+export type VanPart = 'units' | 'instruments' | 'people' | 'backup' | 'records' | 'about';
+
+/** Where a person can be. The job's own step stands in the job, so that it comes back with it. */
+export type Screen =
+  | { at: 'job' }
+  | { at: 'machines' }
+  | { at: 'machine'; machine: MachineId }
+  | { at: 'place'; place: PlaceId }
+  | { at: 'hose'; code: TagCode }
+  | { at: 'due' }
+  | { at: 'van'; part?: VanPart }
+  | { at: 'scan' };
+
+/** The place of the bar that a screen belongs to. */
+export function barPlace(screen: Screen): BarPlace {
+  switch (screen.at) {
+    case 'machines':
+    case 'machine':
+    case 'place':
+    case 'hose':
+      return 'machines';
+    case 'due':
+      return 'due';
+    case 'van':
+      return 'van';
+    default:
+      return 'job';
+  }
+}
+
+const START: Screen = { at: 'job' };
+
+/** Which screen is up. It rides on the browser's own history, so the phone's back gesture works. */
+export class Nav {
+  screen: Screen = $state.raw(START);
+
+  constructor() {
+    history.replaceState(START, '');
+    addEventListener('popstate', (event) => {
+      this.screen = (event.state as Screen | null) ?? START;
+    });
+  }
+
+  go(screen: Screen): void {
+    if (JSON.stringify(screen) === JSON.stringify(this.screen)) return;
+    history.pushState(screen, '');
+    this.screen = screen;
+  }
+
+  back(): void {
+    history.back();
+  }
+}

@@ -1,0 +1,45 @@
+import type { Backend, CallError } from '../backend';
+import type { Settings as Kept } from '../backend/types';
+
+/** As on the first day: what stands until the register has answered. */
+const FIRST: Kept = {
+  length_unit: 'mm',
+  pressure_unit: 'bar',
+  paper: 'a4',
+  label_width_mm: 60,
+  label_height_mm: 40,
+  label_dpi: 203,
+  length_practice: 'din-20066',
+  caliper_error_mm: 0.1,
+  tape_error_mm: 1,
+  instruments: { caliper: '', thread_gauge: '', seat_gauge: '', tape: '' },
+  person: null,
+};
+
+/** How this device shows, prints and measures. It stays on the device. */
+export class Settings {
+  now: Kept = $state.raw(FIRST);
+  /** Why the last change or reading was refused; what stood before still stands. */
+  problem: CallError | null = $state.raw(null);
+
+  constructor(readonly backend: Backend) {}
+
+  async load(): Promise<void> {
+    const reply = await this.backend.call('settings.read', {});
+    if (reply.ok) this.now = keys(reply.value);
+    this.problem = reply.ok ? null : reply.error;
+  }
+
+  /** Keeps a change; true once it is on the disk. */
+  async change(some: Partial<Kept>): Promise<boolean> {
+    const reply = await this.backend.call('settings.write', { ...this.now, ...some });
+    if (reply.ok) this.now = keys(reply.value);
+    this.problem = reply.ok ? null : reply.error;
+    return reply.ok;
+  }
+}
+
+/** The settings of an answer, without the versions that come with every answer. */
+function keys(answer: Kept): Kept {
+  return Object.fromEntries(Object.entries(answer).filter(([key]) => key in FIRST)) as unknown as Kept;
+}
