@@ -15,3 +15,4 @@ mod properties;
 mod prudence;
 mod tables;
 mod words;
+mod yours;

@@ -49,7 +49,7 @@ fn was(end: &EndSpec) -> EndFound {
 
 /// Two-wire hose of DN 16 (250 bar) with a face-seal end and a 37 degree one (206 bar).
 fn question() -> Question {
-    let hose = HoseRef { standard: "EN 853".into(), kind: "2SN".into(), dn: Dn::new(16.0).expect("a size") };
+    let hose = HoseRef::named("EN 853", "2SN", Dn::new(16.0).expect("a size"));
     let ends = vec![end(Role::B, "JIC 37 flare", "-10"), end(Role::A, "ORFS", "-10")];
     Question {
         found: Some(Evidence {
@@ -185,11 +185,7 @@ fn an_end_without_a_torque_and_a_length_without_a_tolerance_are_missing_too() {
     });
     assert_eq!(sheet.missing, [Missing { code: "torque", role: Some(Role::A) }]);
     let large = made(|question| {
-        question.spec.hose = Some(HoseRef {
-            standard: "SAE J517".into(),
-            kind: "100R4".into(),
-            dn: Dn::new(76.0).expect("a size"),
-        });
+        question.spec.hose = Some(HoseRef::named("SAE J517", "100R4", Dn::new(76.0).expect("a size")));
         question.spec.ends = vec![end(Role::A, "flange 61", "-48"), end(Role::B, "flange 61", "-48")];
         question.found = None;
         let low = Some(Bar(3.0));

@@ -55,7 +55,7 @@ fn end() -> impl Strategy<Value = EndSpec> {
 
 fn spec() -> impl Strategy<Value = Spec> {
     let hose = (name(), name(), 1_u16..10_000).prop_filter_map("a size", |(standard, kind, tenths)| {
-        Some(HoseRef { standard, kind, dn: Dn::new(f64::from(tenths) / 10.0)? })
+        Some(HoseRef::named(standard, kind, Dn::new(f64::from(tenths) / 10.0)?))
     });
     let adapter =
         (name(), maybe(number())).prop_map(|(name, rating)| Adapter { name, rating_bar: rating.map(Bar) });
@@ -147,11 +147,7 @@ fn ordinary() -> TagContent {
     TagContent {
         code: TagCode::from_random([1, 200, 3, 44, 5, 6, 7]),
         spec: Spec {
-            hose: Some(HoseRef {
-                standard: "EN 853".to_owned(),
-                kind: "2SN".to_owned(),
-                dn: sure("16".parse()),
-            }),
+            hose: Some(HoseRef::named("EN 853", "2SN", sure("16".parse()))),
             ends: vec![
                 end(Role::A, "straight", None, 32.5),
                 end(Role::B, "elbow90", Some(Millimetres(55.0)), 41.0),

@@ -19,7 +19,7 @@ pub fn dn(number: f64) -> Dn {
 }
 
 pub fn hose(standard: &str, kind: &str, number: f64) -> HoseRef {
-    HoseRef { standard: standard.into(), kind: kind.into(), dn: dn(number) }
+    HoseRef::named(standard, kind, dn(number))
 }
 
 pub fn end(role: Role, family: &str, size: &str) -> EndSpec {

@@ -311,7 +311,7 @@ proptest! {
     fn an_alternative_is_judged_as_if_it_were_asked_for(question in any_question()) {
         for other in checked(&question).alternatives {
             let mut asked = question.clone();
-            asked.spec.hose = Some(HoseRef { standard: other.standard, kind: other.kind, dn: other.dn });
+            asked.spec.hose = Some(HoseRef::named(other.standard, other.kind, other.dn));
             prop_assert_eq!(checked(&asked).verdict, other.verdict);
         }
     }

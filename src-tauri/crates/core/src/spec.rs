@@ -29,7 +29,7 @@ pub enum Gender {
 }
 
 /// A hose by its standard's names, as in the catalogue.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
 #[serde(deny_unknown_fields)]
 pub struct HoseRef {
     /// The standard, such as `EN 853`.
@@ -39,6 +39,20 @@ pub struct HoseRef {
     pub kind: String,
     /// Nominal diameter.
     pub dn: Dn,
+    /// The user's own minimum bend radius at the inside of the bend, from their supplier; stands over the table's.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub min_bend_radius_mm: Option<Millimetres>,
+    /// The user's own lowest absolute pressure inside, in kPa, from their supplier; stands over the table's.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub vacuum_kpa_abs: Option<f64>,
+}
+
+impl HoseRef {
+    /// A hose by its names, with no figures of the user's own.
+    pub fn named(standard: impl Into<String>, kind: impl Into<String>, dn: Dn) -> Self {
+        let (standard, kind) = (standard.into(), kind.into());
+        Self { standard, kind, dn, min_bend_radius_mm: None, vacuum_kpa_abs: None }
+    }
 }
 
 /// One end of an assembly.

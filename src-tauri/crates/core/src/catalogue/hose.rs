@@ -103,6 +103,11 @@ impl HoseRow {
     pub fn bend_provenance(&self) -> Provenance {
         Provenance { source: self.source.clone(), basis: self.columns.bend }
     }
+
+    /// The provenance of the vacuum.
+    pub fn vacuum_provenance(&self) -> Provenance {
+        Provenance { source: self.source.clone(), basis: self.columns.vacuum }
+    }
 }
 
 pub(super) const HOSE_COLUMNS: &str = "\

@@ -16,7 +16,7 @@ pub(super) fn alternatives(subject: &Subject<'_>, own: &[Finding]) -> Vec<Altern
         rows.filter(|row| subject.catalogue.one_size(row.dn, hose.row.dn) && !same_row(row, hose.row));
     let others = others.filter_map(|row| Hose::of(subject.catalogue, row));
     let mut tried: Vec<(f64, Alternative)> =
-        others.map(|other| (distance(hose.row, other.row), tried(subject, hose, other, own))).collect();
+        others.map(|other| (distance(hose, other.row), tried(subject, hose, other, own))).collect();
     tried.sort_by(|(a_far, a), (b_far, b)| a.verdict.cmp(&b.verdict).then(a_far.total_cmp(b_far)));
     tried.into_iter().take(SHOWN).map(|(_, alternative)| alternative).collect()
 }
@@ -43,14 +43,15 @@ fn tried<'a>(subject: &Subject<'a>, own: Hose<'a>, other: Hose<'a>, own_findings
 
 /// How far apart two hoses are in pressure and bend, each as a share of the spec's own. What is not
 /// known is as far as the whole.
-fn distance(own: &HoseRow, other: &HoseRow) -> f64 {
+fn distance(own: Hose<'_>, other: &HoseRow) -> f64 {
     let apart = |own: Option<f64>, other: Option<f64>| match (own, other) {
         (Some(own), Some(other)) if own > 0.0 => (other - own).abs() / own,
         _ => 1.0,
     };
     let pressure = |row: &HoseRow| row.max_working_pressure_bar.map(Bar::get);
-    let bend = |row: &HoseRow| row.min_bend_radius_mm.map(Millimetres::get);
-    apart(pressure(own), pressure(other)) + apart(bend(own), bend(other))
+    let bend = |radius: Option<Millimetres>| radius.map(Millimetres::get);
+    apart(pressure(own.row), pressure(other))
+        + apart(bend(own.min_bend_radius().0), bend(other.min_bend_radius_mm))
 }
 
 /// What speaks for it beside the spec's own hose.
@@ -67,8 +68,9 @@ fn advantages(own: Hose<'_>, row: &HoseRow) -> Vec<Finding> {
     let higher = higher.map(|(own, other)| {
         better(pass(cases::ALTERNATIVE_PRESSURE), other, own, Bar::UNIT, &row.pressure_provenance())
     });
-    let bend = |row: &HoseRow| row.min_bend_radius_mm.map(Millimetres::get);
-    let tighter = compared(bend(own.row), bend(row), |other, own| other < own);
+    let bend = |radius: Option<Millimetres>| radius.map(Millimetres::get);
+    let tighter =
+        compared(bend(own.min_bend_radius().0), bend(row.min_bend_radius_mm), |other, own| other < own);
     let tighter = tighter.map(|(own, other)| {
         better(pass(cases::ALTERNATIVE_BEND), other, own, Millimetres::UNIT, &row.bend_provenance())
     });

@@ -1,6 +1,6 @@
 //! The fluid asked for, and what water does to a hose's limits.
 
-use crate::catalogue::{Basis, Catalogue, FluidClass, FluidGroup, FluidRow, OutOfScope, Provenance};
+use crate::catalogue::{Catalogue, FluidClass, FluidGroup, FluidRow, OutOfScope, Provenance};
 use crate::quantity::Celsius;
 
 /// A fluid of the tables.
@@ -51,8 +51,8 @@ impl<'a> Fluid<'a> {
                 coldest: if water { self.limit("water-temp-min") } else { None },
             }),
             "ISO 11237" | "ISO 3949" => Some(WaterLimits {
-                hottest: iso(ISO_HOTTEST_WATER_C),
-                coldest: Some(iso(ISO_COLDEST_WATER_C)),
+                hottest: self.limit("water-based-temp-max-iso")?,
+                coldest: Some(self.limit("water-based-temp-min-iso")?),
             }),
             _ => None,
         }
@@ -62,14 +62,4 @@ impl<'a> Fluid<'a> {
         let limit = self.catalogue.limit(key)?;
         Some((Celsius(limit.value?), limit.provenance.clone()))
     }
-}
-
-/// Hottest water or water-based fluid of these two standards; narrower than that of the others.
-const ISO_HOTTEST_WATER_C: Celsius = Celsius(60.0);
-/// Coldest of the same.
-const ISO_COLDEST_WATER_C: Celsius = Celsius(0.0);
-
-fn iso(limit: Celsius) -> Temperature {
-    let source = "ISO 11237:2017 and EN ISO 3949:2021 (water-based fluids 0 to +60 C)".to_owned();
-    (limit, Provenance { source, basis: Basis::Published })
 }

@@ -65,6 +65,11 @@ fn spec(spec: &Spec) -> Result<(), CheckError> {
             return Err(CheckError::EndTwice(role));
         }
     }
+    if let Some(hose) = &spec.hose {
+        let bend = hose.min_bend_radius_mm.map(|mm| mm.get());
+        within("spec.hose.min_bend_radius_mm", bend, |mm| mm > 0.0 && mm.is_finite(), "a number above 0")?;
+        not_negative("spec.hose.vacuum_kpa_abs", hose.vacuum_kpa_abs)?;
+    }
     spec.ends.iter().try_for_each(end)?;
     for adapter in &spec.adapters {
         not_negative("spec.adapters.rating_bar", adapter.rating_bar.map(|bar| bar.get()))?;

@@ -1,7 +1,7 @@
 //! What each part may carry, and the weakest of them.
 
 use super::Weakest;
-use super::subject::{End, Subject};
+use super::subject::{End, Subject, yours};
 use crate::catalogue::{Basis, Catalogue, Connection, Provenance};
 use crate::quantity::Bar;
 use crate::spec::Role;
@@ -83,8 +83,4 @@ fn of_table(catalogue: &Catalogue, connection: Connection<'_>) -> (Option<Bar>, 
         }
         (own, _) => (own, rating.provenance.clone()),
     }
-}
-
-fn yours() -> Provenance {
-    Provenance { source: "yours".to_owned(), basis: Basis::Yours }
 }

@@ -5,6 +5,7 @@ use super::rivals::Rivals;
 use super::{CheckError, Evidence, Question};
 use crate::catalogue::{Basis, Catalogue, Connection, HoseRow, HoseType, OutOfScope, Provenance};
 use crate::find::EndFound;
+use crate::quantity::Millimetres;
 use crate::spec::{EndSpec, HoseRef, Role, Service, Spec};
 
 /// A spec in its service, with its rows of the tables.
@@ -22,11 +23,13 @@ pub(super) struct Subject<'a> {
     pub(super) rivals: Rivals<'a>,
 }
 
-/// The hose by name, size row and type.
+/// The hose by size row and type.
 #[derive(Clone, Copy)]
 pub(super) struct Hose<'a> {
     pub(super) row: &'a HoseRow,
     pub(super) kind: &'a HoseType,
+    /// The spec's own hose, with the user's figures; none for any other.
+    spec: Option<&'a HoseRef>,
 }
 
 /// An end and its row.
@@ -76,17 +79,34 @@ impl<'a> Subject<'a> {
 }
 
 impl<'a> Hose<'a> {
-    fn named(catalogue: &'a Catalogue, name: &HoseRef) -> Result<Self, CheckError> {
+    fn named(catalogue: &'a Catalogue, name: &'a HoseRef) -> Result<Self, CheckError> {
         let unknown = |name| CheckError::Unknown { field: "spec.hose".to_owned(), name };
         Ok(Self {
             row: catalogue.hose(&name.standard, &name.kind, name.dn).map_err(unknown)?,
             kind: catalogue.hose_type(&name.standard, &name.kind).map_err(unknown)?,
+            spec: Some(name),
         })
     }
 
     /// That row with its type. None where the tables do not have the type.
     pub(super) fn of(catalogue: &'a Catalogue, row: &'a HoseRow) -> Option<Self> {
-        Some(Self { row, kind: catalogue.hose_type(&row.standard, &row.kind).ok()? })
+        Some(Self { row, kind: catalogue.hose_type(&row.standard, &row.kind).ok()?, spec: None })
+    }
+
+    /// How tight it may be bent: the user's own figure, or the table's.
+    pub(super) fn min_bend_radius(&self) -> (Option<Millimetres>, Provenance) {
+        match self.spec.and_then(|spec| spec.min_bend_radius_mm) {
+            Some(own) => (Some(own), yours()),
+            None => (self.row.min_bend_radius_mm, self.row.bend_provenance()),
+        }
+    }
+
+    /// The lowest absolute pressure it bears inside, in kPa: the user's own figure, or the table's.
+    pub(super) fn vacuum_kpa_abs(&self) -> (Option<f64>, Provenance) {
+        match self.spec.and_then(|spec| spec.vacuum_kpa_abs) {
+            Some(own) => (Some(own), yours()),
+            None => (self.row.vacuum_kpa_abs, self.row.vacuum_provenance()),
+        }
     }
 }
 
@@ -111,6 +131,11 @@ pub(crate) fn bent(end: &EndSpec) -> Option<bool> {
 /// How a hose is called in words.
 pub(super) fn hose_name(row: &HoseRow) -> String {
     format!("{} {} DN {}", row.standard, row.kind, row.dn)
+}
+
+/// A figure of the user's own, from their supplier.
+pub(super) fn yours() -> Provenance {
+    Provenance { source: "yours".to_owned(), basis: Basis::Yours }
 }
 
 /// A rule of the trade with no single source.

@@ -181,7 +181,7 @@ fn number<T: FromStr>(text: &str) -> Option<T> {
 fn hose(text: &str) -> Option<HoseRef> {
     let (text, dn) = text.rsplit_once(" DN")?;
     let (standard, kind) = text.rsplit_once(' ')?;
-    Some(HoseRef { standard: unescape(standard)?, kind: unescape(kind)?, dn: number(dn)? })
+    Some(HoseRef::named(unescape(standard)?, unescape(kind)?, number(dn)?))
 }
 
 fn end(role: Role, text: &str) -> Option<EndSpec> {

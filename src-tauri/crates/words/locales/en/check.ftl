@@ -107,11 +107,11 @@ why-bend-missing = The bend is not checked: nobody said how tight it is.
 cure-bend-missing = Measure the tightest radius at the inside of the bend, or work out the route.
 why-bend-ok = { $hose } may be bent to { $limit } at the inside; it is bent to { $value }.
 why-bend-unverified = { $hose } may be bent to { $limit } at the inside, but that figure is recalled and nobody has verified it.
-cure-bend-unverified = Hold it against your supplier's figure.
+cure-bend-unverified = Enter your supplier's minimum bend radius of this hose (min_bend_radius_mm).
 why-bend-too-tight = The bend is { $value } at the inside; { $hose } needs { $limit }.
 cure-bend-too-tight = Choose a hose that bends tighter, an elbow end, or a longer route.
 why-bend-limit-unknown = How tight { $hose } may be bent is not known, and not known is never unlimited.
-cure-bend-limit-unknown = Choose a hose whose bend radius is in the tables.
+cure-bend-limit-unknown = Enter your supplier's minimum bend radius of this hose (min_bend_radius_mm), or choose a hose whose bend radius is in the tables.
 
 # Duties of the place
 why-duty-ok = The { $duty } duty of the place is kept.
@@ -125,11 +125,11 @@ why-vacuum-missing = Nobody said how deep the vacuum gets; { $hose } bears { $li
 cure-vacuum-missing = Enter the lowest absolute pressure at the pump's inlet.
 why-vacuum-ok = { $hose } bears a vacuum down to { $limit }.
 why-vacuum-unverified = { $hose } bears a vacuum down to { $limit }, but that figure is recalled and nobody has verified it.
-cure-vacuum-unverified = Hold it against your supplier's figure.
+cure-vacuum-unverified = Enter your supplier's figure for this hose (vacuum_kpa_abs of the hose).
 why-vacuum-too-deep = The line goes down to { $value }; { $hose } bears { $limit } and collapses below.
 cure-vacuum-too-deep = Choose a suction hose for a deeper vacuum, or a larger bore.
 why-vacuum-unrated = { $hose } has no vacuum rating and may collapse.
-cure-vacuum-unrated = Choose a suction hose with a vacuum rating.
+cure-vacuum-unrated = Enter your supplier's figure for this hose (vacuum_kpa_abs of the hose), or choose a suction hose with a vacuum rating.
 why-suction-helix-ok = A helix holds the hose open.
 why-suction-helix-missing = { $hose } has no helix that holds it open under suction.
 cure-suction-helix-missing = Choose a suction hose with a helix.

@@ -20,8 +20,8 @@ pub(super) fn bend(subject: &Subject<'_>) -> Vec<Finding> {
         ];
     };
     let Some(hose) = subject.hose else { return Vec::new() };
-    let source = hose.row.bend_provenance();
-    let finding = match hose.row.min_bend_radius_mm {
+    let (smallest, source) = hose.min_bend_radius();
+    let finding = match smallest {
         Some(smallest) => BEND.at_least(asked.get(), smallest.get(), &source),
         None => Finding::new(BEND.rule, Verdict::Stop, cases::BEND_LIMIT_UNKNOWN)
             .measured(asked.get(), None, BEND.unit)

@@ -19,7 +19,7 @@ pub(super) fn original(subject: &Subject<'_>) -> Vec<Finding> {
         findings.push(bore(subject, hose.row, rivals));
         findings.extend(heat(subject, hose.row, rivals));
         findings.extend(cold(subject, hose.row, rivals));
-        findings.extend(bend(subject, hose.row, rivals));
+        findings.extend(bend(subject, hose, rivals));
         findings.extend(vacuum(subject, hose, rivals));
     }
     let compared = findings.into_iter().map(|finding| finding.about("hose", hose_name(hose.row)));
@@ -121,13 +121,12 @@ fn cold(subject: &Subject<'_>, own: &HoseRow, rivals: &Rivals<'_>) -> Option<Fin
 }
 
 /// Only while nobody measured the bend: a measured one is held against the hose itself.
-fn bend(subject: &Subject<'_>, own: &HoseRow, rivals: &Rivals<'_>) -> Option<Finding> {
+fn bend(subject: &Subject<'_>, own: Hose<'_>, rivals: &Rivals<'_>) -> Option<Finding> {
     if subject.service.bend_radius_mm.is_some() {
         return None;
     }
-    let radius = |row: &HoseRow| row.min_bend_radius_mm.map(Millimetres::get);
-    let (rival, asked) = rivals.least(radius)?;
-    let own = radius(own);
+    let (rival, asked) = rivals.least(|row| row.min_bend_radius_mm.map(Millimetres::get))?;
+    let own = own.min_bend_radius().0.map(Millimetres::get);
     let as_tight = own.is_some_and(|own| own <= asked);
     let (verdict, key) = if as_tight {
         (Verdict::Pass, cases::ORIGINAL_BEND_OK)
@@ -146,16 +145,17 @@ fn bend(subject: &Subject<'_>, own: &HoseRow, rivals: &Rivals<'_>) -> Option<Fin
 /// An original made to be sucked on may sit in a suction line, whatever anybody said of the line.
 fn vacuum(subject: &Subject<'_>, own: Hose<'_>, rivals: &Rivals<'_>) -> Option<Finding> {
     let (rival, asked) = rivals.least(|row| row.vacuum_kpa_abs)?;
-    let as_deep = own.row.vacuum_kpa_abs.is_some_and(|own| own <= asked);
+    let own = own.vacuum_kpa_abs().0;
+    let as_deep = own.is_some_and(|own| own <= asked);
     let (verdict, key) = if as_deep {
         (Verdict::Pass, cases::ORIGINAL_VACUUM_OK)
     } else {
         let measured = subject.service.line.is_some();
         less_than_original(measured, cases::ORIGINAL_VACUUM_DEEPER, cases::ORIGINAL_VACUUM_NOT_ASKED)
     };
-    let source = Provenance { source: rival.source.clone(), basis: rival.columns.vacuum };
-    let finding = Finding::new(RULE, verdict, key).about("rival", hose_name(rival)).from(&source);
-    Some(Finding { value: own.row.vacuum_kpa_abs, limit: Some(asked), unit: "kPa abs", ..finding })
+    let finding = Finding::new(RULE, verdict, key).about("rival", hose_name(rival));
+    let finding = finding.from(&rival.vacuum_provenance());
+    Some(Finding { value: own, limit: Some(asked), unit: "kPa abs", ..finding })
 }
 
 fn rival_finding(

@@ -1,6 +1,6 @@
 //! Pressure below the atmosphere: the hose's vacuum rating and the helix that holds it open.
 
-use crate::catalogue::{Provenance, Reinforcement};
+use crate::catalogue::Reinforcement;
 use crate::check::limit::Limit;
 use crate::check::subject::{Hose, Subject, hose_name, practice};
 use crate::check::{Finding, Verdict, cases};
@@ -33,8 +33,7 @@ pub(super) fn suction(subject: &Subject<'_>) -> Vec<Finding> {
 }
 
 fn vacuum(hose: Hose<'_>, asked: Option<f64>) -> Finding {
-    let source = Provenance { source: hose.row.source.clone(), basis: hose.row.columns.vacuum };
-    let deepest = hose.row.vacuum_kpa_abs;
+    let (deepest, source) = hose.vacuum_kpa_abs();
     let unheld = |verdict, key| {
         let finding = Finding::new(VACUUM.rule, verdict, key).from(&source);
         Finding { value: asked, limit: deepest, unit: VACUUM.unit, ..finding }

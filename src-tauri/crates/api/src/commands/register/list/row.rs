@@ -158,7 +158,7 @@ impl<'a> Cells<'a> {
         let dn = self.parsed(column::DN)?.ok_or_else(|| "dn is blank; it is needed".to_owned())?;
         let hose = catalogue.hose(standard, kind, dn).map_err(|error| error.to_string())?;
         Ok(Spec {
-            hose: Some(HoseRef { standard: hose.standard.clone(), kind: hose.kind.clone(), dn: hose.dn }),
+            hose: Some(HoseRef::named(&hose.standard, &hose.kind, hose.dn)),
             ends: vec![
                 self.end(
                     catalogue,
