@@ -3,7 +3,7 @@ import type { JobDoc } from '../../state/job-doc';
 import { isSettled, keysOf, nextAsked, nextKey, type Asked, type State } from './asking';
 import type { Finder } from './finder.svelte';
 import { isKey, kindOf, nameOf, roleOf, type Half, type Key } from './keys';
-import { draftOf, erase, isWhole, keep, picked, question, textOf, unitOf } from './readings';
+import { countOf, draftOf, erase, isWhole, keep, picked, question, textOf, unitOf } from './readings';
 import { named, specOf } from './spec';
 import { candidatesOf, type AnyCandidate } from './tables';
 
@@ -79,6 +79,13 @@ export class Session {
     return candidatesOf(this.finder.found, this.half);
   }
 
+  /** Whether anything speaks of a part: its own readings, or for an end those of the machine's half. */
+  read(half: Half): boolean {
+    const role = roleOf(half);
+    const parts: Half[] = role === null ? ['hose'] : [role, `mate-${role}`];
+    return parts.some((part) => countOf(this.question, part) > 0);
+  }
+
   /** The readings of the part in hand, in the order they are listed. */
   get listed(): readonly Key[] {
     return keysOf(this.#state(this.doc.readings), this.half);
@@ -123,6 +130,9 @@ export class Session {
   async keep(): Promise<void> {
     const { key, draft, half } = this;
     if (!key || !draft) return;
+    // The answer may still be on its way; a number that can not be is not kept.
+    await this.finder.ask(this.question);
+    if (this.finder.problem?.code === 'input') return;
     this.#answered(half, key);
     const role = roleOf(half);
     if (key === 'form' && role) this.doc.finding.forms[role] = textOf(draft);

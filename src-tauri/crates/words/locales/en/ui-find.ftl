@@ -224,6 +224,7 @@ find-keep = Keep { $value }
 find-then = Next: { $task }
 find-then-part = Next: { $part }, { $task }
 find-skip = Go on
+find-outcome = The hose as it was found: ends, hose and length
 find-use = Use what was found
 find-use-then-settled = Hose and ends are settled. Next: Check
 find-use-then-open = Not settled: { $parts }. Check stops there.
