@@ -42,8 +42,10 @@ export function endWords(end: EndSpec | undefined): string {
 
 function formWords(form: string | null | undefined): string | null {
   if (!form) return null;
-  const named = sayCode(`label-form-${form}`);
-  return named ?? (bendOf(form) > 0 ? sayCode(`label-elbow`, { angle: number(bendOf(form), 1) }) : form);
+  const bend = bendOf(form);
+  if (form === 'compact90' || bend === 0) return sayCode(`form-${form}`) ?? form;
+  return say('form-elbow', { angle: number(bend, 1) });
+}) : form);
 }
 
 /** A fact of the tag: what, and what it says. */
