@@ -65,6 +65,7 @@ describe('how tight', () => {
     [{ min: 62, max: 62 }, '62\u00a0Nm'],
     [{ min: null, max: 76 }, '76\u00a0Nm'],
     [{ method: 'flats-from-finger-tight', min: 0.5, max: 0.8, unit: 'flats of 60 deg' }, '0.5 to 0.8 flats'],
+    [{ method: 'flats-from-finger-tight', min: 1, max: 1, unit: 'flats of 60 deg' }, '1 flat'],
     [{ method: 'angle', min: 30, max: 40, unit: 'deg' }, '30 to 40°'],
   ] as [Partial<TorqueValue>, string][])('is written as the method has it: %o', (over, text) => {
     expect(figureOf(value(over))).toBe(text);

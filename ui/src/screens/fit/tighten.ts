@@ -14,7 +14,7 @@ export function figureOf(value: TorqueValue): string {
   const [low, high] = [value.min, value.max].map((one) => (one === null ? null : number(one, decimals)));
   const range = low === null || low === high ? (high ?? '') : say('make-hold', { from: low ?? '', to: high ?? '' });
   if (value.method === 'angle') return value.min === null ? angle(value.max) : `${range}\u00b0`;
-  return value.method === 'torque' ? withUnit(range, value.unit) : say('fit-flats', { flats: range });
+  return value.method === 'torque' ? withUnit(range, value.unit) : say('fit-flats', { flats: range, count: value.max });
 }
 
 /** The figures the person took, end by end; null while none is taken. */

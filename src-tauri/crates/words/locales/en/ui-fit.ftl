@@ -12,7 +12,10 @@ fit-not-written = NOT KEPT
 fit-tag-first = a hose goes on with its tag
 fit-tighten = How tight
 fit-tighten-how = The maker’s figure comes first. Else take the one figure whose condition holds; never mix tables.
-fit-flats = { $flats } flats
+fit-flats = { $count ->
+    [one] { $flats } flat
+   *[other] { $flats } flats
+}
 fit-off = { $code } comes off
 fit-cause = Why it failed
 fit-not-failed = It had not failed

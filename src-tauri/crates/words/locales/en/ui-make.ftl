@@ -6,6 +6,10 @@ make-plus-minus = { $value } ± { $by }
 make-hold = { $from } to { $to }
 make-length-tolerance = { $length }, { $plus } { $minus }
 make-yours = yours
+make-hero-insertion = from the cut, end { $end }
+make-hero-crimp = over the flats, end { $end }
+make-hero-length = sealing point to sealing point
+make-hero-proof = proof, hold { $hold }
 
 ## The cut
 make-cut-drawing = The hose on the saw. Cut { $length }.
@@ -171,4 +175,3 @@ make-place = { $machine } · place { $number }
 make-refused = NOT MADE
 make-to-check = Back to Check
 make-to-check-then = the cure stands at each finding
-make-stop-limit = limit { $limit }
