@@ -45,7 +45,6 @@ function formWords(form: string | null | undefined): string | null {
   const bend = bendOf(form);
   if (form === 'compact90' || bend === 0) return sayCode(`form-${form}`) ?? form;
   return say('form-elbow', { angle: number(bend, 1) });
-}) : form);
 }
 
 /** A fact of the tag: what, and what it says. */
