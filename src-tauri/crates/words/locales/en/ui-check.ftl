@@ -1,0 +1,168 @@
+# Words of the check: may it be made.
+
+check-title = May it be made?
+check-first = The maker’s instructions, local codes and licensed practice come first.
+check-passes = All that was looked at is within its limit.
+check-weigh = { $count ->
+    [one] 1 thing to weigh
+   *[other] { $count } things to weigh
+}
+check-bar-max = bar max
+check-psi = { $psi } psi
+check-not-checked = NOT CHECKED
+check-same = Same for same: made as the record says. Flow and route are not checked.
+check-drawing = The assembly: end A at the left, end B at the right, overall length between the sealing points
+check-cut-length = cut { $length }
+check-more-pass = { $count ->
+    [one] 1 more passes
+   *[other] { $count } more pass
+}
+check-at-least = min { $limit }
+check-make = Make it
+check-make-cautions = { $count ->
+    [one] with 1 caution kept on the sheet
+   *[other] with { $count } cautions kept on the sheet
+}
+check-keep = Keep { $value }
+check-now = now { $value }
+check-back = Back
+check-not-known = not known
+check-of-end = { $end }: { $label }
+check-spec = What is made
+check-alternatives = Other hoses put through the same check
+
+## Overrides
+check-take-on = Take it on, with a name and a reason
+check-by = Name
+check-reason = Reason
+check-take-back = Take back
+
+## What a finding is called
+check-title-hose = Hose
+check-title-end = End { $part }
+check-title-line = What the line does
+check-title-pressure = { $part ->
+    [hose] Pressure, hose
+    [adapter] Pressure, { $name }
+   *[other] Pressure, end { $part }
+}
+check-title-working = Working pressure
+check-title-relief = Relief setting
+check-title-surge = Surge
+check-title-heat = Oil heat
+check-title-fluid-heat = Heat of this fluid
+check-title-cold = Cold
+check-title-frost = Frost
+check-title-ambient = Air round the hose
+check-title-fluid = Fluid
+check-title-bend = Bend, tightest
+check-title-duty = Duty of the place
+check-title-vacuum = Vacuum
+check-title-helix = Helix
+check-title-flow = Flow speed
+check-title-end-read = End { $part }, as read
+check-title-end-gender = End { $part }, male or female
+check-title-end-form = End { $part }, form
+check-title-end-drop = End { $part }, drop
+check-title-size = End { $part }, size
+check-title-original = The original
+check-title-original-pressure = Pressure of the original
+check-title-printed-pressure = Pressure printed
+check-title-original-bore = Bore of the original
+check-title-original-heat = Heat of the original
+check-title-original-cold = Cold of the original
+check-title-original-bend = Bend of the original
+check-title-original-vacuum = Vacuum of the original
+check-title-length = Overall length
+check-title-cutoff = Cut-off, end { $part }
+check-title-cut = Cut length
+check-title-tolerance = Length tolerance
+check-title-turn = Turn
+check-title-override = Override
+
+## The next thing to do
+check-go-read = Gauge end { $end }
+check-go-take-read = Take the end read at { $end }
+check-go-read-hose = Read the old hose
+check-go-end = Name end { $end }
+check-go-change-end = Say it of end { $end }
+check-go-other-end = Change end { $end }
+check-go-other-hose = Choose another hose
+check-go-rating = Enter the rating of end { $end }
+check-go-change = Put it right
+check-go-hose = Name the hose
+check-go-working = Enter the working pressure
+check-go-fluid = Enter the fluid
+check-go-heat = Enter how hot it gets
+check-go-cold = Enter how cold it gets
+check-go-bend = Enter the bend
+check-go-line = Say what the line does
+check-go-length = Enter the overall length
+check-go-cover = Say what the cover is
+check-go-adapters = Enter the adapter’s rating
+
+## Fields
+check-working = working
+check-working-how = From the machine’s plate or manual, or from a gauge.
+check-relief = relief
+check-relief-how = Setting of the relief valve or port relief of this circuit.
+check-surge = surge
+check-surge-how = The highest peak, measured or from the machine’s maker.
+check-fluid = fluid
+check-fluid-how = By its class: the machine’s plate or manual has it.
+check-cold = oil, coldest
+check-cold-how = A cold start in winter counts.
+check-hot = oil, hottest
+check-hot-how = The hottest the fluid gets in this line.
+check-air = air, hottest
+check-air-how = An engine or an exhaust nearby counts.
+check-flow = flow
+check-flow-how = What the pump or valve gives.
+check-line = line
+check-line-how = What the line does.
+check-bend = bend
+check-bend-how = The tightest radius, at the inside of the bend.
+check-vacuum = vacuum
+check-vacuum-how = The lowest absolute pressure at the pump’s inlet.
+check-duties = duties
+check-duties-how = What the place asks beyond pressure.
+check-hose = hose
+check-end-a = end A
+check-end-b = end B
+check-end-how = The family, then the size.
+check-size = size
+check-gender = half
+check-gender-how = Thread on the outside is male.
+check-form = form
+check-drop = drop
+check-drop-how = From the hose’s axis to the centre of the sealing face.
+check-cutoff = cut-off, yours
+check-cutoff-how = Yours: from sealing point to hose stop, from your supplier or measured.
+check-rating = rating, yours
+check-rating-how = Yours, from your supplier. It stands over the table’s.
+check-adapters = adapters
+check-adapters-how = Each part between hose end and machine, with its rating.
+check-length = overall length
+check-length-how = From sealing point to sealing point, nuts pushed back.
+check-turn = turn
+check-turn-how = Look along the hose from A to B with A’s elbow up: clockwise to B’s elbow.
+check-cover = cover
+check-cover-how = As printed or marked on the hose.
+check-form-elbow = { $angle } elbow
+check-form-compact = { $angle } compact
+check-form-block = { $angle } block
+check-form-straight = straight
+check-form-standpipe = standpipe
+check-form-banjo = banjo
+check-male = male
+check-female = female
+check-line-pressure = pressure
+check-line-return = return
+check-line-suction = suction
+check-line-case-drain = case drain
+check-line-pilot = pilot
+check-line-cylinder = cylinder, both ways
+check-cover-plain = plain
+check-cover-non-conductive = non-conductive
+check-cover-flame-resistant = flame-resistant
+check-cover-antistatic = antistatic
