@@ -17,7 +17,7 @@ export const wordIds = [
   'check-adapters-how',
   'check-air',
   'check-air-how',
-  'check-alternatives',
+  'check-alternatives-word',
   'check-at-least',
   'check-back',
   'check-bar-max',

@@ -29,7 +29,7 @@ check-back = Back
 check-not-known = not known
 check-of-end = { $end }: { $label }
 check-spec = What is made
-check-alternatives = Other hoses put through the same check
+check-alternatives-word = Other hoses put through the same check
 
 ## Overrides
 check-take-on = Take it on, with a name and a reason
