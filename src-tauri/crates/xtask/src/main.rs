@@ -2,11 +2,13 @@
 
 #![allow(clippy::print_stdout, reason = "a chore tells what it did")]
 
+mod app_size;
 mod figures;
 mod schemas;
 mod types;
 
 use clap::{Parser, Subcommand};
+use std::path::PathBuf;
 use std::process::ExitCode;
 
 /// The project's own chores.
@@ -24,6 +26,12 @@ enum Chore {
     Types,
     /// Print how far the program is from published and reference values.
     Figures,
+    /// Print the built program's size, the time until its screens are up and the memory it holds then.
+    AppSize {
+        /// The program; a release is built by `cargo build --release -p hosewright-app`.
+        #[arg(default_value = "target/release/hosewright-app")]
+        program: PathBuf,
+    },
 }
 
 fn main() -> ExitCode {
@@ -34,6 +42,7 @@ fn main() -> ExitCode {
             figures::print();
             Ok(())
         }
+        Chore::AppSize { program } => app_size::print(&program),
     };
     match done {
         Ok(()) => ExitCode::SUCCESS,
