@@ -21,7 +21,11 @@ for (const size of sizes) {
     await page.getByRole('button', { name: /^Measure/ }).click();
     const questions = await find(page, sound(page));
     assert.ok(questions.length < 25, `${questions.length} questions: ${questions.join(', ')}`);
-    await page.getByRole('heading', { level: 1, name: 'What was it?' }).waitFor({ state: 'hidden' });
+    await page
+      .getByText(/^(PASS|CAUTION|STOP|NOT SETTLED)$/)
+      .first()
+      .waitFor();
+    await sound(page)('check');
   });
 
   test(`a checked hose is made, tagged, fitted, and found by its tag, ${at}`, async (t) => {
