@@ -5,15 +5,28 @@ pub const COLUMNS: usize = 80;
 
 /// A paragraph broken at spaces, each line after the first set in so far.
 pub fn wrapped(text: &str, indent: usize) -> String {
+    broken(text, 0, indent)
+}
+
+/// A paragraph behind a lead, each line after the first set in by the lead's width.
+pub fn behind(lead: &str, text: &str) -> String {
+    let width = lead.chars().count();
+    format!("{lead}{}", broken(text, width, width))
+}
+
+/// A paragraph whose first line begins at `start`, and every other at `indent`.
+fn broken(text: &str, start: usize, indent: usize) -> String {
     let mut out = String::new();
-    let mut column = 0;
+    let mut column = start;
     for word in text.split_whitespace() {
         let length = word.chars().count();
-        if column > 0 && column + 1 + length > COLUMNS {
+        if out.is_empty() {
+            // The first word stands where the line begins.
+        } else if column + 1 + length > COLUMNS {
             out.push('\n');
             out.push_str(&" ".repeat(indent));
             column = indent;
-        } else if column > 0 {
+        } else {
             out.push(' ');
             column += 1;
         }
@@ -52,5 +65,8 @@ mod tests {
         let text = "word ".repeat(60);
         assert!(wrapped(&text, 4).lines().all(|line| line.chars().count() <= COLUMNS));
         assert_eq!(wrapped(&text, 4).split_whitespace().count(), 60);
+        let behind = behind("  end A: ", &text);
+        assert!(behind.lines().all(|line| line.chars().count() <= COLUMNS), "{behind}");
+        assert!(behind.lines().skip(1).all(|line| line.starts_with("         word")), "{behind}");
     }
 }
