@@ -401,6 +401,34 @@ fn an_end_that_is_open_for_a_lookalike_alone_has_a_reading_proposed() {
     assert!(found.next.iter().any(|next| next.of == Part::A), "{:?}", proposed(&found));
 }
 
+/// The plain answer of the command line.
+fn plain(readings: &Value) -> String {
+    let mut command = assert_cmd::Command::cargo_bin("hosewright").expect("the command line is built");
+    let output = command.args(["find", "-"]).write_stdin(readings.to_string()).output().expect("it runs");
+    String::from_utf8(output.stdout).expect("text")
+}
+
+#[rstest]
+#[case::nothing(json!({}))]
+#[case::twins_and_lookalikes(json!({"ends": [{"role": "A", "thread_diameter_mm": 22.2}]}))]
+#[case::pipe_threads(json!({"ends": [{"role": "B", "gender": "male", "thread_diameter_mm": 21.0, "tpi": 14}]}))]
+#[case::flange(json!({"ends": [{"role": "A", "bolt_long_mm": 58.7}]}))]
+fn the_plain_answer_fits_a_terminal_of_80_columns(#[case] readings: Value) {
+    let text = plain(&readings);
+    assert!(text.contains("Read next:"), "{text}");
+    for line in text.lines() {
+        assert!(line.chars().count() <= 80, "{} columns: {line}", line.chars().count());
+    }
+}
+
+/// One name in both halves is two candidates: the plain answer says which is which.
+#[test]
+fn the_plain_answer_says_which_half_while_both_are_possible() {
+    let end = json!({"role": "A", "thread_diameter_mm": 21.4, "tpi": 14, "seat_included_angle_deg": 74});
+    let text = plain(&json!({"ends": [end]}));
+    assert!(text.contains("JIC 37 flare -10, male") && text.contains("JIC 37 flare -10, female"), "{text}");
+}
+
 #[test]
 fn every_reading_has_words_for_how_it_is_taken() {
     let words = Words::of(Language::English);

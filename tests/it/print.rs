@@ -139,6 +139,25 @@ fn the_date_is_read_in_its_forms(#[case] text: &str, #[case] year: u16, #[case] 
     assert_eq!((got.made.map(|made| made.year), period(&got).as_str()), (Some(year), of_year), "{text}");
 }
 
+/// Hose lives longer than the standard it was printed by. The tables name the successors of the
+/// withdrawn German ones from memory, and say so.
+#[rstest]
+#[case("DIN 20022 2ST DN 16", "EN 853", "2ST")]
+#[case("DIN 20022-2SN-DN 16", "EN 853", "2SN")]
+#[case("DIN 20023 4SH DN 25", "EN 856", "4SH")]
+#[case("DIN 20021 3TE DN 16", "EN 854", "3TE")]
+#[case("DIN EN 853 2SN DN 16", "EN 853", "2SN")]
+fn a_withdrawn_standard_is_read_as_its_successor(
+    #[case] text: &str,
+    #[case] standard: &str,
+    #[case] kind: &str,
+) {
+    let got = print(text);
+    assert_eq!((got.standard.as_deref(), got.kind.as_deref()), (Some(standard), Some(kind)), "{text}");
+    assert!(got.dn.is_some() && got.unread.is_empty(), "{text}: {got:?}");
+    assert!(got.candidates.iter().all(|row| row.standard == standard), "{text}: {:?}", got.candidates);
+}
+
 #[test]
 fn several_standards_on_one_hose_all_stand_among_the_candidates() {
     let got = print("EN 853 2SN / SAE 100R2AT / ISO 1436 2SN DN 16 -10 250 BAR");

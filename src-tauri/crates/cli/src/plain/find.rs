@@ -1,8 +1,9 @@
 //! `find` in plain text.
 
 use super::Plain;
-use super::text::{columns, wrapped};
+use super::text::{behind, columns, wrapped};
 use hosewright_core::find::{EndCandidate, EndFound, Found, HoseCandidate, Part};
+use hosewright_core::spec::{Gender, Role};
 use hosewright_words::{Words, percent};
 use std::fmt::Write;
 
@@ -12,21 +13,22 @@ const SHOWN: usize = 6;
 /// Look-alikes that are shown of an end; the rest are counted, and the JSON answer has all.
 const LOOKALIKES: usize = 4;
 
-/// Readings that are proposed; the JSON answer has all.
+/// Other names of a candidate that are shown; the rest are counted, and the JSON answer has all.
+const ALSO: usize = 6;
+
+/// Readings that are proposed, one of each open part; the JSON answer has more.
 const NEXT: usize = 3;
 
 impl Plain for Found {
     fn plain(&self, words: &Words) -> String {
         let mut out = String::new();
         if !self.hose.is_empty() {
-            let rows = self.hose.iter().take(SHOWN).map(hose).collect();
+            let rows = self.hose.iter().take(SHOWN).map(|candidate| hose(candidate, words)).collect();
             section(&mut out, words, "find-hose", self.settled.hose, rows, self.unknown.hose);
         }
         for end in &self.ends {
-            let rows = end.candidates.iter().take(SHOWN).map(candidate).collect();
-            let heading =
-                if end.role == hosewright_core::spec::Role::A { "find-end-a" } else { "find-end-b" };
-            section(&mut out, words, heading, self.settled.end(end.role), rows, end.unknown);
+            let heading = if end.role == Role::A { "find-end-a" } else { "find-end-b" };
+            section(&mut out, words, heading, self.settled.end(end.role), rows_of(end, words), end.unknown);
             lookalikes(&mut out, words, end);
         }
         if !self.next.is_empty() {
@@ -37,49 +39,79 @@ impl Plain for Found {
                     Part::A => words.say("find-of-a", &[]),
                     Part::B => words.say("find-of-b", &[]),
                 };
-                let _ = writeln!(out, "{}", wrapped(&format!("  {of}: {}", next.how), 4));
+                let _ = writeln!(out, "{}", behind(&format!("  {of}: "), &next.how));
             }
         }
         out
     }
 }
 
-fn section(
-    out: &mut String,
-    words: &Words,
-    heading: &str,
-    settled: bool,
-    mut rows: Vec<Vec<String>>,
-    unknown: f64,
-) {
+/// A candidate as a line: its cells, and the other names of its class.
+struct Row {
+    cells: Vec<String>,
+    also: String,
+}
+
+fn section(out: &mut String, words: &Words, heading: &str, settled: bool, mut rows: Vec<Row>, unknown: f64) {
     let state = words.say(if settled { "find-settled" } else { "find-unsettled" }, &[]);
     let _ = writeln!(out, "{}: {state}", words.say(heading, &[]));
-    rows.push(vec![format!("  {:>5}", percent(unknown)), words.say("find-none-of-these", &[])]);
-    out.push_str(&columns(&rows));
+    let none = vec![format!("  {:>5}", percent(unknown)), words.say("find-none-of-these", &[])];
+    rows.push(Row { cells: none, also: String::new() });
+    let (cells, also): (Vec<_>, Vec<_>) = rows.into_iter().map(|row| (row.cells, row.also)).unzip();
+    let lines = columns(&cells);
+    let width = lines.lines().map(|line| line.chars().count()).max().unwrap_or(0);
+    for (line, also) in lines.lines().zip(also) {
+        let pad = width - line.chars().count();
+        let lead = if also.is_empty() { line.to_owned() } else { format!("{line}{}  = ", " ".repeat(pad)) };
+        let _ = writeln!(out, "{}", behind(&lead, &also));
+    }
     out.push('\n');
 }
 
-fn hose(candidate: &HoseCandidate) -> Vec<String> {
-    let also: Vec<String> =
-        candidate.also.iter().map(|also| format!("{} {}", also.standard, also.kind)).collect();
-    let also = if also.is_empty() { String::new() } else { format!("= {}", also.join(", ")) };
-    vec![
-        format!("  {:>5}", percent(candidate.probability)),
-        format!("{} {} DN{}", candidate.standard, candidate.kind, candidate.dn),
-        also,
-    ]
+/// Names under what they have in common, which is said once: "SAE J517 100R2AT, 100R2S, ISO 1436 2SN".
+fn names<'n>(all: impl ExactSizeIterator<Item = (&'n str, &'n str)>, words: &Words) -> String {
+    let more = all.len().saturating_sub(ALSO);
+    let mut said = Vec::new();
+    let mut last = "";
+    for (common, own) in all.take(ALSO) {
+        said.push(if common == last { own.to_owned() } else { format!("{common} {own}") });
+        last = common;
+    }
+    if more > 0 {
+        said.push(words.say("find-more-names", &[("count", &more)]));
+    }
+    said.join(", ")
 }
 
-fn candidate(candidate: &EndCandidate) -> Vec<String> {
-    let also: Vec<String> =
-        candidate.also.iter().map(|also| format!("{} {}", also.family, also.size)).collect();
-    let also = if also.is_empty() { String::new() } else { format!("= {}", also.join(", ")) };
-    vec![
-        format!("  {:>5}", percent(candidate.probability)),
-        format!("{} {}", candidate.family, candidate.size),
-        candidate.thread.clone().unwrap_or_default(),
-        also,
-    ]
+fn hose(candidate: &HoseCandidate, words: &Words) -> Row {
+    let also = candidate.also.iter().map(|also| (also.standard.as_str(), also.kind.as_str()));
+    let name = format!("{} {} DN{}", candidate.standard, candidate.kind, candidate.dn);
+    Row { cells: vec![format!("  {:>5}", percent(candidate.probability)), name], also: names(also, words) }
+}
+
+/// The candidates of an end; male or female is said where both are among them.
+fn rows_of(end: &EndFound, words: &Words) -> Vec<Row> {
+    let shown = || end.candidates.iter().take(SHOWN);
+    let has = |gender| shown().any(|candidate| candidate.gender == Some(gender));
+    let is_open = has(Gender::Male) && has(Gender::Female);
+    shown().map(|candidate| row_of(candidate, candidate.gender.filter(|_| is_open), words)).collect()
+}
+
+fn row_of(candidate: &EndCandidate, gender: Option<Gender>, words: &Words) -> Row {
+    let also = candidate.also.iter().map(|also| (also.family.as_str(), also.size.as_str()));
+    let mut name = format!("{} {}", candidate.family, candidate.size);
+    if let Some(gender) = gender {
+        let key = if gender == Gender::Male { "gender-male" } else { "gender-female" };
+        let _ = write!(name, ", {}", words.say(key, &[]));
+    }
+    Row {
+        cells: vec![
+            format!("  {:>5}", percent(candidate.probability)),
+            name,
+            candidate.thread.clone().unwrap_or_default(),
+        ],
+        also: names(also, words),
+    }
 }
 
 fn lookalikes(out: &mut String, words: &Words, end: &EndFound) {

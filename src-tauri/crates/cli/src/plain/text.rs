@@ -11,6 +11,11 @@ pub fn wrapped(text: &str, indent: usize) -> String {
     hanging("", text, indent)
 }
 
+/// A paragraph behind a lead, each line after the first set in by the lead's width.
+pub fn behind(lead: &str, text: &str) -> String {
+    hanging(lead, text, lead.chars().count())
+}
+
 /// Text whose lines are kept, each broken at spaces where it is too wide.
 pub fn wrapped_lines(text: &str) -> String {
     text.lines()
@@ -85,5 +90,8 @@ mod tests {
         let text = "word ".repeat(60);
         assert!(wrapped(&text, 4).lines().all(|line| line.chars().count() <= COLUMNS));
         assert_eq!(wrapped(&text, 4).split_whitespace().count(), 60);
+        let behind = behind("  end A: ", &text);
+        assert!(behind.lines().all(|line| line.chars().count() <= COLUMNS), "{behind}");
+        assert!(behind.lines().skip(1).all(|line| line.starts_with("         word")), "{behind}");
     }
 }

@@ -47,6 +47,13 @@ impl Catalogue {
             })
     }
 
+    /// The names people use for standards beside the tables' own, those of withdrawn standards
+    /// included, without blanks and dashes; and the standard each of them means.
+    pub fn standard_aliases(&self) -> impl Iterator<Item = (&str, &str)> {
+        let of_standards = self.names.hoses.iter().filter(|known| known.standard.is_none());
+        of_standards.map(|known| (known.alias.alias.as_str(), known.alias.name.as_str()))
+    }
+
     /// The size rows of a type by the table's names, its own or those it shares, under its own name.
     pub fn sizes(&self, standard: &str, kind: &str) -> impl Iterator<Item = &HoseRow> {
         self.hoses.iter().chain(&self.twins).filter(move |row| row.standard == standard && row.kind == kind)

@@ -28,7 +28,10 @@ impl<'c> Names<'c> {
         let mut names = Self { standards: Vec::new(), kinds: Vec::new(), catalogue };
         for row in &catalogue.types {
             if !names.standards.iter().any(|(standard, _)| *standard == row.standard) {
-                names.standards.push((&row.standard, spellings(&row.standard)));
+                let mut ways = spellings(&row.standard);
+                let aliases = catalogue.standard_aliases().filter(|(_, means)| *means == row.standard);
+                ways.extend(aliases.map(|(alias, _)| squeezed(alias)));
+                names.standards.push((&row.standard, ways));
             }
             let kind = squeezed(&row.kind);
             if kind.len() <= LONGEST_KIND && !names.kinds.iter().any(|(name, _)| *name == row.kind) {

@@ -1,0 +1,114 @@
+# Words of one place and one hose.
+
+## Place
+place-label = Place
+place-machine = Machine
+place-machine-note = all its places
+place-sits = Sits there
+place-empty = No hose sits here now.
+place-never = No hose is on record here.
+place-asks = It asks for { $what }.
+place-two-hoses = Two hoses are on record as sitting here. Look which one does, and take the other off the record.
+place-times = { $count ->
+    [one] once
+    [2] twice
+   *[other] { $shown } times
+}
+place-cause-times = { $cause } { $times }
+place-failed = FAILED { $times } HERE
+place-failed-why = { $causes }. Look at why before the same goes on.
+place-failed-once = Failed once here: { $causes }.
+place-lives = Hoses of this place
+place-months = months held
+place-life = from { $from }, { $months } months, { $end }
+place-came-off = came off
+place-still-on = still on
+place-service = What it asks of a hose
+place-service-more = heat, cold, flow, bend, vacuum, duties
+place-keep = Keep it
+place-same = Same for same
+place-same-then = { $what }, to the check
+place-same-failed = failed { $times } here
+place-measure = Measure it
+place-measure-note = the old hose, end by end
+place-measure-then = the same failed here more than once
+place-no-spec = what sits here is not on record
+place-fit-here = Fit one here
+place-fit-here-then = measure what the place takes
+place-scan = Scan a tag
+place-scan-note = a hose that is made
+
+## Age
+hose-years = years
+hose-at-least = { $years } or more
+hose-limit-guide = Guide: { $years } years.
+hose-limit-policy = The owner’s limit: { $years } years.
+hose-age-unknown = No day is known to count from.
+hose-age = Age of { $what }
+
+## Hose
+hose-bar-max = bar max
+hose-drawing = The assembly: end A at the left, end B at the right, overall length between the sealing points
+hose-what = Hose
+hose-end = End { $end }
+hose-rating = Rating
+hose-rating-not-known = not known: a part has no rating
+hose-proof = Proof
+hose-assembled = Assembled
+hose-hose-made = Hose printed
+hose-check = Check
+hose-not-checked = not checked here
+hose-not-known = not known
+hose-some-place = a place not on record here
+hose-status-made = not fitted yet
+hose-status-fitted = fitted
+hose-status-taken-off = taken off
+hose-status-withdrawn = tag withdrawn
+hose-stays = Where it sat
+hose-fit = Fit it
+hose-fit-then = choose the machine and the place
+hose-again = Make one like it
+hose-again-then = same for same, to the check
+hose-failed-here = Hoses at this place. Look at why before the same goes on.
+hose-not-arrived = Its making is not on record here yet. Bring in the records of the van that made it.
+hose-unknown = NOT KNOWN HERE
+hose-unknown-what = Read the letters from the tag again. If they are right, the tag is of another van: scan it, for the tag itself says what the hose is, or bring in that van’s records.
+hose-scan = Scan the tag
+hose-scan-then = or type its letters again
+
+## Notes and history
+hose-notes = Notes
+hose-note-label = A note on this hose
+hose-note-add = Keep the note
+hose-history = On record
+hose-unnamed = a device without a name
+hose-voided = Struck out:
+hose-did-made = Put on record
+hose-did-assembled = assembled { $day }
+hose-did-fitted = Fitted { $day }: { $place }
+hose-did-found = Found there { $day }: { $place }
+hose-did-off = Taken off { $day }: { $place }
+hose-did-inspected = Inspected { $day }
+hose-did-overridden = Taken on against the check: { $reason }
+hose-did-photo = A photo was added
+hose-did-withdrawn = Tag withdrawn: { $reason }
+hose-did-noted = Note: { $text }
+hose-did-voided = Struck out: { $reason }
+
+## What contradicts itself
+hose-conflict = Two devices wrote it differently. Look at the hose, then say which stands.
+hose-this-stands = This one stands
+
+## Withdrawing a tag
+hose-withdraw = Withdraw its tag
+hose-withdraw-note = lost, doubled
+hose-withdraw-how = The code then counts no more and can not be fitted. What is on record stays.
+hose-withdraw-why = Why
+hose-withdraw-words = In your words
+hose-withdraw-do = Withdraw the tag
+hose-withdraw-not = Leave it
+hose-withdrawn = WITHDRAWN
+hose-withdrawn-why = { $reason }. Do not fit it under this tag.
+hose-reason-lost = Tag lost
+hose-reason-doubled = Code on two hoses
+hose-reason-scrap = Hose scrapped
