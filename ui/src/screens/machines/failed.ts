@@ -1,0 +1,19 @@
+// What failed at a place, in words.
+import { number } from '../../words/number';
+import { say } from '../../words/words';
+import type { Failures } from './ages';
+
+/** From so many failures on, making the same again is not the first thing to do. */
+const REPEATED = 2;
+
+export const repeated = (failed: Failures): boolean => failed.times >= REPEATED;
+
+/** `once`, `twice`, `3 times`. */
+export const timesText = (times: number): string => say('place-times', { count: times, shown: number(times, 0) });
+
+/** `abrasion twice, bent too tight once`. */
+export function causesText(failed: Failures, cause: (code: string) => string): string {
+  return failed.causes
+    .map(({ code, times }) => say('place-cause-times', { cause: cause(code), times: timesText(times) }))
+    .join(', ');
+}

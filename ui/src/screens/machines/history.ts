@@ -1,0 +1,76 @@
+// What is on record of a hose, event by event, in words.
+import type { Given } from '../../backend';
+import type { EventRef, Hose, RecordEvent, Written } from '../../backend/types';
+import { day } from '../../words/date';
+import { number } from '../../words/number';
+import type { WordId } from '../../words/ids';
+import { say } from '../../words/words';
+import { specLine } from './spec-words';
+import { proofText } from './words';
+
+/** Where an event's place and cause get their names. */
+export interface Names {
+  place: (id: string) => string;
+  cause: (code: string) => string;
+}
+
+/** The places of a hose by name: `Excavator 3, 14 Stick cylinder, rod side`. */
+export function placeNames(hose: Hose): ReadonlyMap<string, string> {
+  return new Map(
+    hose.stays.map(({ at }) => {
+      const place = [at.number === null ? null : number(at.number, 0), at.place_name].filter((part) => part).join(' ');
+      return [at.place, [at.machine_name, place].filter((part) => part).join(', ')];
+    }),
+  );
+}
+
+/** What an event says, in one line. */
+export function saidBy({ body }: Written, names: Names): string {
+  switch (body.kind) {
+    case 'assembly-made':
+      return parts(
+        say('hose-did-made'),
+        specLine(body.spec),
+        body.assembled && say('hose-did-assembled', { day: day(body.assembled) }),
+        proofText(body.proof),
+      );
+    case 'fitted': {
+      const id: WordId = body.already_there ? 'hose-did-found' : 'hose-did-fitted';
+      return say(id, { day: day(body.date), place: names.place(body.place) });
+    }
+    case 'taken-off':
+      return parts(
+        say('hose-did-off', { day: day(body.date), place: names.place(body.place) }),
+        body.cause && names.cause(body.cause),
+        body.note,
+      );
+    case 'inspected':
+      return parts(say('hose-did-inspected', { day: day(body.date) }), ...body.findings.map(({ sign }) => sign));
+    case 'overridden':
+      return say('hose-did-overridden', { reason: body.reason });
+    case 'photo-added':
+      return say('hose-did-photo');
+    case 'tag-withdrawn':
+      return say('hose-did-withdrawn', { reason: body.reason });
+    case 'noted':
+      return say('hose-did-noted', { text: body.text });
+    case 'voided':
+      return say('hose-did-voided', { reason: body.reason });
+    default:
+      return body.kind;
+  }
+}
+
+const parts = (...some: (string | null | undefined)[]): string => some.filter((part) => part).join(' · ');
+
+/** The events that contradict each other, as they were written. */
+export function versions(hose: Hose): Written[] {
+  return hose.conflicts.flatMap((ref) => hose.history.find((one) => one.event === ref) ?? []);
+}
+
+/** The event that lets one version stand: it says the same and builds on all of them. Null where they are of different kinds, which no one version settles. */
+export function settled(of: readonly Written[], stands: EventRef): Given<RecordEvent> | null {
+  const chosen = of.find((one) => one.event === stands);
+  if (!chosen || of.some((one) => one.body.kind !== chosen.body.kind)) return null;
+  return { body: chosen.body, builds_on: of.map((one) => one.event) };
+}

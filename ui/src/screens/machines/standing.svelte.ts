@@ -1,0 +1,83 @@
+import type { Backend, CallError } from '../../backend';
+import type { Assembly, PlaceAt, PlaceId, Stay } from '../../backend/types';
+import { today } from '../../words/date';
+import { failures, serviceAges, sitting, type Aged, type Failures } from './ages';
+import { Read } from './read.svelte';
+import type { Ground } from './start-job';
+
+/** How a place stands: what sits there, what sat there before, and what a job there begins with. */
+export class Standing {
+  readonly sheet: Read<'register.place'>;
+  readonly #machine: Read<'register.machine'>;
+  readonly #hose: Read<'register.show'>;
+  readonly #due: Read<'register.due'>;
+
+  constructor(backend: Backend) {
+    this.sheet = new Read(backend, 'register.place');
+    this.#machine = new Read(backend, 'register.machine');
+    this.#hose = new Read(backend, 'register.show');
+    this.#due = new Read(backend, 'register.due');
+  }
+
+  async ask(place: PlaceId): Promise<void> {
+    await this.sheet.ask({ place });
+    const sheet = this.sheet.value;
+    if (!sheet || this.sheet.problem) return;
+    const { code } = this.here ?? this.stays.at(-1) ?? {};
+    await Promise.all([
+      this.#machine.ask({ machine: sheet.place.machine }),
+      this.#due.ask({ on: today() }),
+      code && this.#hose.ask({ code }),
+    ]);
+  }
+
+  get problem(): CallError | null {
+    return this.sheet.problem ?? this.#machine.problem ?? this.#hose.problem ?? this.#due.problem;
+  }
+
+  get at(): PlaceAt | null {
+    return this.sheet.value?.at ?? null;
+  }
+
+  /** What sat and sits there, by date. */
+  get stays(): readonly Stay[] {
+    return this.sheet.value?.stays ?? [];
+  }
+
+  /** What has not come off. More than one is a contradiction that a person settles. */
+  get hoses(): readonly Stay[] {
+    return sitting(this.stays);
+  }
+
+  /** What sits there; the latest where more than one is said to. */
+  get here(): Stay | null {
+    return this.hoses.at(-1) ?? null;
+  }
+
+  /** The hose that sits there, or the last that did. */
+  get assembly(): Assembly | null {
+    return this.#hose.value?.assembly ?? null;
+  }
+
+  /** Its age against its limit of service. */
+  get age(): Aged | null {
+    const due = this.#due.value;
+    return (due && this.here && serviceAges(due.due, due.on).get(this.here.code)) ?? null;
+  }
+
+  get failed(): Failures {
+    return failures(this.stays);
+  }
+
+  get ground(): Ground {
+    const place = this.sheet.value?.place ?? null;
+    const circuits = this.#machine.value?.circuits ?? [];
+    return {
+      at: this.at,
+      replaces: this.here?.code ?? null,
+      place,
+      circuit: circuits.find((one) => one.circuit === place?.circuit) ?? null,
+      assembly: this.assembly,
+    };
+  }
+}
