@@ -15,13 +15,18 @@ place-times = { $count ->
    *[other] { $shown } times
 }
 place-cause-times = { $cause } { $times }
-place-failed = FAILED { $times } HERE
-place-failed-why = { $causes }. Look at why before the same goes on.
+place-failed = FAILED { $count ->
+    [one] ONCE
+    [2] TWICE
+   *[other] { $shown } TIMES
+}
+place-failed-why = At this place: { $causes }. Look at why before the same goes on.
 place-failed-once = Failed once here: { $causes }.
 place-lives = Hoses of this place
 place-months = months held
 place-life = from { $from }, { $months } months, { $end }
 place-came-off = came off
+place-stay-failed = failed: { $cause }
 place-still-on = still on
 place-service = What it asks of a hose
 place-service-more = heat, cold, flow, bend, vacuum, duties
@@ -44,7 +49,7 @@ hose-at-least = { $years } or more
 hose-limit-guide = Guide: { $years } years.
 hose-limit-policy = The owner’s limit: { $years } years.
 hose-age-unknown = No day is known to count from.
-hose-age = Age of { $what }
+hose-age = Age
 
 ## Hose
 hose-bar-max = bar max
@@ -64,12 +69,13 @@ hose-status-made = not fitted yet
 hose-status-fitted = fitted
 hose-status-taken-off = taken off
 hose-status-withdrawn = tag withdrawn
-hose-stays = Where it sat
+hose-stays = Where it sat before
+hose-sits = Where it sits
+hose-at = { $machine }, place { $number }
 hose-fit = Fit it
 hose-fit-then = choose the machine and the place
 hose-again = Make one like it
 hose-again-then = same for same, to the check
-hose-failed-here = Hoses at this place. Look at why before the same goes on.
 hose-not-arrived = Its making is not on record here yet. Bring in the records of the van that made it.
 hose-unknown = NOT KNOWN HERE
 hose-unknown-what = Read the letters from the tag again. If they are right, the tag is of another van: scan it, for the tag itself says what the hose is, or bring in that van’s records.
