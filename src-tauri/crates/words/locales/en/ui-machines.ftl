@@ -4,40 +4,114 @@ machines-not-known = Not known
 machines-not-written = NOT KEPT
 machines-not-read = NOT READ
 
-## What a line does
-machines-line-pressure = pressure
-machines-line-return = return
-machines-line-suction = suction
-machines-line-case-drain = case drain
-machines-line-pilot = pilot
-machines-line-cylinder = cylinder, both ways
+## Kinds of machines
+machines-kind-excavator = Excavator
+machines-kind-loader = Loader
+machines-kind-forwarder = Forwarder
+machines-kind-harvester = Harvester
+machines-kind-crane = Crane
+machines-kind-drill = Drill rig
+machines-kind-tractor = Tractor
+machines-kind-truck-mounted = Truck crane
+machines-kind-press = Press
+machines-kind-other = Other
 
-## Kinds of machine
-machines-kind-excavator = excavator
-machines-kind-loader = loader
-machines-kind-forwarder = forwarder
-machines-kind-harvester = harvester
-machines-kind-crane = crane
-machines-kind-drill = drill rig
-machines-kind-tractor = tractor
-machines-kind-truck-mounted = truck-mounted
-machines-kind-press = press
-machines-kind-other = other
+## What a hose carries
+machines-line-pressure = Pressure
+machines-line-return = Return
+machines-line-suction = Suction
+machines-line-case-drain = Case drain
+machines-line-pilot = Pilot
+machines-line-cylinder = Cylinder
 
-## Ages, proof and stays
+## What an age counts from
 machines-counted-assembled = Assembled
 machines-counted-hose-made = Hose made
-machines-counted-fitted = Fitted or found
+machines-counted-fitted = Fitted
 machines-counted-inspected = Inspected
-machines-counted-unknown = no day known
-machines-proof-no-rig = not proved: no rig
-machines-proof-elsewhere = not proved here: made elsewhere
-machines-proof-proved = proved at { $pressure } for { $seconds }, gauge { $gauge }
-machines-stay-found = found there { $day }
-machines-stay-fitted = fitted { $day }
-machines-stay-off = off { $day }
+machines-counted-unknown = Day not known
 
-## A spec
+## A spec, a proof and a stay in one line
 machines-drop = drop { $drop }
 machines-straight = straight
 machines-both-ends = { $end } both ends
+machines-proof-no-rig = Not proved: no rig
+machines-proof-elsewhere = Not proved here
+machines-proof-proved = Proved at { $pressure } for { $seconds }, gauge { $gauge }
+machines-stay-fitted = fitted { $day }
+machines-stay-found = found fitted { $day }
+machines-stay-off = off { $day }
+
+## The list
+machines-title = Machines
+machines-hoses-label = Hoses
+machines-fleet = { $sites ->
+    [one] { $sitesShown } site
+   *[other] { $sitesShown } sites
+} · { $machines ->
+    [one] { $machinesShown } machine
+   *[other] { $machinesShown } machines
+}
+machines-search = Search
+machines-search-hint = Code, place, machine, size
+machines-hits = Found
+machines-no-hit = Nothing under these words. Try fewer letters, or a code without its dashes.
+machines-no-site = No site
+machines-none = No machine yet. Add the first, then number its places.
+machines-no-machine-here = No machine at this site yet.
+machines-hoses = { $count ->
+    [one] { $shown } hose
+   *[other] { $shown } hoses
+}
+machines-past = { $shown } past limit
+machines-hit-place = Place { $number }, { $name }
+machines-hit-loose = On no machine
+machines-hit-site = Site
+machines-add-machine = Add a machine
+machines-add-site = Add a site
+
+## Forms
+machines-form-new = New in the register
+machines-form-name = Name
+machines-form-name-hint = Such as Excavator 7
+machines-form-site-hint = Such as North yard
+machines-form-kind = Kind
+machines-form-site = Site
+machines-keep = Keep
+machines-keep-machine-then = then number its places
+machines-keep-place-then = then it stands in the list
+machines-change = Change machine
+
+## One machine
+machines-hours-label = Hours
+machines-drawing = { $kind } with its numbered places: { $places }.
+machines-drawing-bare = { $kind }, no place drawn on it.
+machines-read-hours = Read hours
+machines-read-hours-how = The figure on the hour meter, in the cab or by the engine.
+machines-hours-last = { $hours }, read { $day }
+machines-hours-none = Hours never read
+machines-circuits = Circuits
+machines-circuit-relief = relief { $relief }
+machines-circuit-no-relief = relief not known
+machines-circuit-add = Add a circuit
+machines-circuit-hint = Such as Boom and stick
+machines-circuit-relief-how = Set pressure of the relief valve, from its plate or the machine’s papers.
+machines-circuit-relief-title = Relief of { $name }
+machines-places = Places
+machines-place = Place { $number }, { $name }
+machines-years = years
+machines-no-places = No place yet. Number the places where a hose sits, as on the machine.
+machines-place-empty = no hose on record
+machines-place-several = { $shown } hoses on record
+machines-age-unknown = age not known
+machines-limit-note = Bold line: limit of service, { $years } years. An age counted from the day it was fitted is at least that.
+machines-place-add = Add a place
+machines-place-number = Number
+machines-place-name-hint = Such as Boom cylinder, left
+machines-place-taken = { $number } is { $name }. Next free: { $free }.
+machines-place-whole = A whole number from 1 to 999.
+machines-line = Line
+machines-circuit = Circuit
+machines-start = Start at place { $number }
+machines-start-past = { $name }: past its limit
+machines-start-first = { $name }
