@@ -1,5 +1,6 @@
 // The one thing to do next with a hose.
 import type { Hose, Stay } from '../../backend/types';
+import { sitting } from './ages';
 
 export type Next =
   /** It sits somewhere and is to be replaced there. */
@@ -11,20 +12,10 @@ export type Next =
   /** Its tag counts no more, or nobody knows yet what it is. */
   | { do: 'nothing' };
 
-/** What is next, by where it stands in its life. */
+/** What is next. A hose that still sits somewhere comes off there first, also where its tag was withdrawn. */
 export function nextOf(hose: Hose): Next {
-  const last = hose.stays.at(-1);
-  switch (hose.status.state) {
-    case 'fitted': {
-      const stay = hose.stays.findLast((one) => one.off === null && one.off_date === null) ?? last;
-      return stay ? { do: 'replace', stay } : { do: 'nothing' };
-    }
-    case 'made':
-      return hose.assembly ? { do: 'fit' } : { do: 'nothing' };
-    case 'taken-off':
-      if (!hose.assembly) return { do: 'nothing' };
-      return hose.stays.some((stay) => stay.cause !== null) ? { do: 'again' } : { do: 'fit' };
-    case 'withdrawn':
-      return { do: 'nothing' };
-  }
+  const stay = sitting(hose.stays).at(-1);
+  if (stay) return { do: 'replace', stay };
+  if (hose.status.state === 'withdrawn' || !hose.assembly) return { do: 'nothing' };
+  return hose.stays.some(({ cause }) => cause !== null) ? { do: 'again' } : { do: 'fit' };
 }

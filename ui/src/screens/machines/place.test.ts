@@ -68,6 +68,11 @@ describe('what is next with a hose', () => {
     expect(nextOf(hose({ status: { state: 'fitted' }, stays: [sat, sits] }))).toEqual({ do: 'replace', stay: sits });
   });
 
+  it('is its replacement also where its tag was withdrawn while it sits', () => {
+    const status = { state: 'withdrawn', reason: 'lost' } as const;
+    expect(nextOf(hose({ status, stays: [stay()] })).do).toBe('replace');
+  });
+
   it('is fitting it when it is made, or came off whole', () => {
     const whole = stay({ off: 'd/2', off_date: '2025-01-01' });
     expect(nextOf(hose({})).do).toBe('fit');
