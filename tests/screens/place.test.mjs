@@ -1,20 +1,10 @@
 // A place and the hose on it: what failed there, the same again, a note that stays, a value of its service.
-import assert from "node:assert/strict";
-import test from "node:test";
-import {
-  axe,
-  browse,
-  fits,
-  goTo,
-  hosewright,
-  open,
-  serve,
-  sizes,
-} from "./support.mjs";
+import assert from 'node:assert/strict';
+import test from 'node:test';
+import { axe, browse, fits, goTo, hosewright, open, serve, sizes } from './support.mjs';
 
-const thumb = (page) => page.getByRole("contentinfo");
-const rows = (page, name) =>
-  page.getByRole("list", { name }).getByRole("button");
+const thumb = (page) => page.getByRole('contentinfo');
+const rows = (page, name) => page.getByRole('list', { name }).getByRole('button');
 
 /** Nothing for axe, nothing wider than the screen. */
 async function sound(page, where) {
@@ -24,9 +14,9 @@ async function sound(page, where) {
 
 /** Opens what the search finds under these words. */
 async function search(page, words, hit) {
-  await goTo(page, "Machines");
-  await page.getByRole("searchbox").fill(words);
-  await page.getByRole("button", { name: hit }).first().click();
+  await goTo(page, 'Machines');
+  await page.getByRole('searchbox').fill(words);
+  await page.getByRole('button', { name: hit }).first().click();
 }
 
 for (const size of sizes) {
@@ -34,103 +24,74 @@ for (const size of sizes) {
     const [browser, { url, db }] = await Promise.all([browse(t), serve(t)]);
     const page = await open(t, browser, url, size);
 
-    await t.test(
-      "says what failed there, and offers the long way first",
-      async () => {
-        await search(
-          page,
-          "stick rod",
-          /^(?=.*Stick cylinder, rod side)(?=.*Excavator 3)(?!.*-)/,
-        );
-        await page.getByText("FAILED TWICE").waitFor();
-        await page
-          .getByText(/abrasion once, bent too tight once\. Look at why/)
-          .waitFor();
-        await thumb(page)
-          .getByRole("button", { name: /^Measure it/ })
-          .waitFor();
-        assert.equal(await rows(page, "Hoses of this place").count(), 3);
-        await sound(page, "place");
-      },
-    );
-
-    await t.test("keeps a value of its service", async () => {
-      await page.getByRole("button", { name: /^surge/ }).click();
-      const keypad = page.getByRole("group", { name: "Keypad" });
-      for (const key of "210")
-        await keypad.getByRole("button", { name: key, exact: true }).click();
-      await sound(page, "surge");
-      await page.getByRole("button", { name: /^Keep it/ }).click();
-      await page.getByRole("button", { name: /^surge\s*210/ }).waitFor();
-      await page.getByRole("button", { name: /^fluid/ }).click();
-      await page.getByRole("button", { name: /^HV/ }).click();
-      await page.getByRole("button", { name: /^fluid\s*HV/ }).waitFor();
+    await t.test('says what failed there, and offers the long way first', async () => {
+      await search(page, 'stick rod', /^(?=.*Stick cylinder, rod side)(?=.*Excavator 3)(?!.*-)/);
+      await page.getByText('FAILED TWICE').waitFor();
+      await page.getByText(/abrasion once, bent too tight once\. Look at why/).waitFor();
+      await thumb(page)
+        .getByRole('button', { name: /^Measure it/ })
+        .waitFor();
+      assert.equal(await rows(page, 'Hoses of this place').count(), 3);
+      await sound(page, 'place');
     });
 
-    await t.test(
-      "leads to its hose, whose notes outlive a reload",
-      async () => {
-        await rows(page, "Sits there").click();
-        const code = await page.getByRole("heading", { level: 1 }).innerText();
-        await page.getByText(/^Put on record/).waitFor();
-        await sound(page, "hose");
-        await page.getByLabel("A note on this hose").fill("Clamp renewed");
-        await page.getByRole("button", { name: "Keep the note" }).click();
-        await page.getByText("Note: Clamp renewed").waitFor();
-        await page.reload();
-        await search(page, code, new RegExp(code));
-        await page.getByText("Clamp renewed", { exact: true }).waitFor();
-        const { notes } = JSON.parse(
-          hosewright("register", "--db", db, "show", code, "--json"),
-        );
-        assert.deepEqual(
-          notes.map(({ text }) => text),
-          ["Clamp renewed"],
-        );
-      },
-    );
+    await t.test('keeps a value of its service', async () => {
+      await page.getByRole('button', { name: /^surge/ }).click();
+      const keypad = page.getByRole('group', { name: 'Keypad' });
+      for (const key of '210') await keypad.getByRole('button', { name: key, exact: true }).click();
+      await sound(page, 'surge');
+      await page.getByRole('button', { name: /^Keep it/ }).click();
+      await page.getByRole('button', { name: /^surge\s*210/ }).waitFor();
+      await page.getByRole('button', { name: /^fluid/ }).click();
+      await page.getByRole('button', { name: /^HV/ }).click();
+      await page.getByRole('button', { name: /^fluid\s*HV/ }).waitFor();
+    });
 
-    await t.test(
-      "takes the same to the check, with the hose and the service in it",
-      async () => {
-        await thumb(page)
-          .getByRole("button", { name: /^Same for same/ })
-          .click();
-        await page
-          .getByText("Same for same: made as the record says")
-          .waitFor();
-        await page
-          .getByRole("heading", { name: "Stick cylinder, rod side" })
-          .waitFor();
-        await page.getByText("1240").first().waitFor();
-        await page.getByText("2SN DN16").first().waitFor();
-        await page.getByText("210 bar").first().waitFor();
-        await sound(page, "check");
-      },
-    );
+    await t.test('leads to its hose, whose notes outlive a reload', async () => {
+      await rows(page, 'Sits there').click();
+      const code = await page.getByRole('heading', { level: 1 }).innerText();
+      await page.getByText(/^Put on record/).waitFor();
+      await sound(page, 'hose');
+      await page.getByLabel('A note on this hose').fill('Clamp renewed');
+      await page.getByRole('button', { name: 'Keep the note' }).click();
+      await page.getByText('Note: Clamp renewed').waitFor();
+      await page.reload();
+      await search(page, code, new RegExp(code));
+      await page.getByText('Clamp renewed', { exact: true }).waitFor();
+      const { notes } = JSON.parse(hosewright('register', '--db', db, 'show', code, '--json'));
+      assert.deepEqual(
+        notes.map(({ text }) => text),
+        ['Clamp renewed'],
+      );
+    });
 
-    await t.test(
-      "a tag is withdrawn with a reason, and its hose is still to be replaced",
-      async () => {
-        const code = JSON.parse(
-          hosewright("register", "--db", db, "search", "stick rod", "--json"),
-        ).hits.find((hit) => hit.what === "hose").code;
-        await search(page, code, new RegExp(code));
-        await page.getByRole("button", { name: /^Withdraw its tag/ }).click();
-        assert.ok(
-          await page
-            .getByRole("button", { name: "Withdraw the tag" })
-            .isDisabled(),
-        );
-        await page.getByRole("button", { name: "Tag lost" }).click();
-        await sound(page, "withdrawing");
-        await page.getByRole("button", { name: "Withdraw the tag" }).click();
-        await page.getByText("WITHDRAWN", { exact: true }).waitFor();
-        await sound(page, "withdrawn");
-        await thumb(page)
-          .getByRole("button", { name: /^Measure it/ })
-          .waitFor();
-      },
-    );
+    await t.test('takes the same to the check, with the hose and the service in it', async () => {
+      await thumb(page)
+        .getByRole('button', { name: /^Same for same/ })
+        .click();
+      await page.getByText('Same for same: made as the record says').waitFor();
+      await page.getByRole('heading', { name: 'Stick cylinder, rod side' }).waitFor();
+      await page.getByText('1240').first().waitFor();
+      await page.getByText('2SN DN16').first().waitFor();
+      await page.getByText('210 bar').first().waitFor();
+      await sound(page, 'check');
+    });
+
+    await t.test('a tag is withdrawn with a reason, and its hose is still to be replaced', async () => {
+      const code = JSON.parse(hosewright('register', '--db', db, 'search', 'stick rod', '--json')).hits.find(
+        (hit) => hit.what === 'hose',
+      ).code;
+      await search(page, code, new RegExp(code));
+      await page.getByRole('button', { name: /^Withdraw its tag/ }).click();
+      assert.ok(await page.getByRole('button', { name: 'Withdraw the tag' }).isDisabled());
+      await page.getByRole('button', { name: 'Tag lost' }).click();
+      await sound(page, 'withdrawing');
+      await page.getByRole('button', { name: 'Withdraw the tag' }).click();
+      await page.getByText('WITHDRAWN', { exact: true }).waitFor();
+      await sound(page, 'withdrawn');
+      await thumb(page)
+        .getByRole('button', { name: /^Measure it/ })
+        .waitFor();
+    });
   });
 }
