@@ -11,6 +11,9 @@ export interface Refused {
   error: CallError;
 }
 
+/** Of a job, what the check is asked with. */
+export type Asked = Pick<JobDoc, 'readings' | 'spec' | 'service' | 'overrides'>;
+
 /** Asks what the hose was and whether the spec may be made; of answers that overtake each other the latest stands. */
 export class Asking {
   found: Found | null = $state.raw(null);
@@ -23,9 +26,9 @@ export class Asking {
   constructor(readonly backend: Backend) {}
 
   /** Puts the job, as it stands now, through the check. */
-  async ask(doc: JobDoc, practice: LengthPractice): Promise<void> {
+  async ask(job: Asked, practice: LengthPractice): Promise<void> {
     const turn = ++this.#turn;
-    const { readings, spec, service, overrides } = doc;
+    const { readings, spec, service, overrides } = job;
     const refusal = await this.#readOff(readings, turn);
     if (turn !== this.#turn) return;
     if (refusal) {

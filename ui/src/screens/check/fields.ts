@@ -12,18 +12,7 @@ export type FieldId = string;
 
 /** How a field is changed. */
 export type Kind =
-  | 'number'
-  | 'turn'
-  | 'hose'
-  | 'family'
-  | 'size'
-  | 'gender'
-  | 'form'
-  | 'cover'
-  | 'fluid'
-  | 'line'
-  | 'duties'
-  | 'adapters';
+  'number' | 'turn' | 'hose' | 'family' | 'gender' | 'form' | 'cover' | 'fluid' | 'line' | 'duties' | 'adapters';
 
 interface About {
   kind: Kind;
@@ -58,7 +47,6 @@ const ABOUT: Record<string, About> = {
   hose: { kind: 'hose', label: 'check-hose' },
   A: { kind: 'family', label: 'check-end-a', how: 'check-end-how' },
   B: { kind: 'family', label: 'check-end-b', how: 'check-end-how' },
-  size: { kind: 'size', label: 'check-size' },
   gender: { kind: 'gender', label: 'check-gender', how: 'check-gender-how' },
   form: { kind: 'form', label: 'check-form' },
   drop_mm: { kind: 'number', label: 'check-drop', how: 'check-drop-how', quantity: 'length' },
@@ -150,6 +138,28 @@ export function putEnd(
   );
 }
 
+/** Takes an end back: it is not known. */
+export function dropEnd(doc: JobDoc, role: Role): void {
+  doc.spec.ends = doc.spec.ends.filter((one) => one.role !== role);
+}
+
+/** What is asked of an end after a field of it: its half (of a flange none), its form, and of a bent one its drop. */
+export function askedNext(doc: JobDoc, id: FieldId): FieldId | null {
+  const role = roleOf(id);
+  const end = role ? endOf(doc.spec, role) : undefined;
+  if (!role || !end) return null;
+  const after = id.split('.')[1];
+  if (after === undefined && !end.family.startsWith('flange')) return `${role}.gender`;
+  if (after === undefined || after === 'gender') return `${role}.form`;
+  return after === 'form' && bends(end.form ?? '') ? `${role}.drop_mm` : null;
+}
+
+/** Takes a duty on, or off again. */
+export function toggleDuty(doc: JobDoc, duty: JobDoc['service']['duties'][number]): void {
+  const { duties } = doc.service;
+  doc.service.duties = duties.includes(duty) ? duties.filter((one) => one !== duty) : [...duties, duty];
+}
+
 /** Gives an end its form. Drop and cut-off were those of the other form. */
 export function putForm(doc: JobDoc, role: Role, form: string | null): void {
   const end = endOf(doc.spec, role);
@@ -166,6 +176,10 @@ export function putHose(doc: JobDoc, hose: NonNullable<Spec['hose']>): void {
 /** Adds an adapter whose rating is still to be said. */
 export function addAdapter(doc: JobDoc, name: string): void {
   doc.spec.adapters = [...(doc.spec.adapters ?? []), { name, rating_bar: null } satisfies Given<Adapter>];
+}
+
+export function removeAdapter(doc: JobDoc, at: number): void {
+  doc.spec.adapters = (doc.spec.adapters ?? []).filter((_, index) => index !== at);
 }
 
 /** Units that are written first, by this device's settings. */

@@ -155,8 +155,8 @@ const END_FIELDS: Record<string, string> = {
   'end-gender-missing': '.gender',
   'end-form-missing': '.form',
   'end-drop-missing': '.drop_mm',
-  'size-jump': '.size',
-  'size-unknown': '.size',
+  'size-jump': '',
+  'size-unknown': '',
   'cutoff-missing': '.cutoff_mm',
 };
 
@@ -196,7 +196,7 @@ export function cureOf(finding: Finding): Cure | null {
     return { to: 'find', verb: say('check-go-read-hose') };
   const ofEnd = END_FIELDS[code];
   if (end && ofEnd !== undefined)
-    return field(`${end}${ofEnd}`, say(ofEnd === '' ? 'check-go-end' : 'check-go-change-end', { end }));
+    return field(`${end}${ofEnd}`, say(code === 'end-missing' ? 'check-go-end' : 'check-go-change-end', { end }));
   if (finding.rule === 'pressure') return pressureCure(code, end, part);
   const known = FIELDS[code];
   if (known) return field(known);

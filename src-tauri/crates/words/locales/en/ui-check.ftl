@@ -9,6 +9,8 @@ check-weigh = { $count ->
 }
 check-bar-max = bar max
 check-psi = { $psi } psi
+check-psi-max = psi max
+check-bar = { $bar } bar
 check-not-checked = NOT CHECKED
 check-same = Same for same: made as the record says. Flow and route are not checked.
 check-drawing = The assembly: end A at the left, end B at the right, overall length between the sealing points
@@ -16,6 +18,10 @@ check-cut-length = cut { $length }
 check-more-pass = { $count ->
     [one] 1 more passes
    *[other] { $count } more pass
+}
+check-all-pass = { $count ->
+    [one] 1 limit passes
+   *[other] { $count } limits pass
 }
 check-at-least = min { $limit }
 check-make = Make it
@@ -30,6 +36,14 @@ check-not-known = not known
 check-of-end = { $end }: { $label }
 check-spec = What is made
 check-alternatives-word = Other hoses put through the same check
+
+check-adapter-name = Name of the adapter
+check-adapter-add = Add the adapter
+check-adapter-rate = Rate { $name }
+check-adapter-remove = Remove { $name }
+check-adapter = Adapter { $name }
+check-clock = Turn, looking along the hose from A to B
+check-weakest = weakest
 
 ## Overrides
 check-take-on = Take it on, with a name and a reason
@@ -130,7 +144,6 @@ check-hose = hose
 check-end-a = end A
 check-end-b = end B
 check-end-how = The family, then the size.
-check-size = size
 check-gender = half
 check-gender-how = Thread on the outside is male.
 check-form = form

@@ -1,0 +1,90 @@
+import { Keypad } from '../../components/keypad.svelte';
+import type { JobDoc } from '../../state/job-doc';
+import * as fields from './fields';
+
+/** Before a field's name where half its number is kept, so that it is no reading's. */
+const TYPING = 'check:';
+
+/** The field that is open and what has been said of it so far. */
+export class Editing {
+  open: fields.FieldId | null = $state(null);
+  keypad: Keypad | null = $state.raw(null);
+  /** First half of a choice in two steps: the DN of a hose, the family of an end. */
+  half: string | null = $state(null);
+  /** An end was just named, so what else is asked of it comes next. */
+  #naming = false;
+
+  /** Goes on with the number that was half typed when the job was put away. */
+  constructor(
+    readonly doc: JobDoc,
+    readonly units: () => fields.Units,
+  ) {
+    const of = doc.typing?.of;
+    if (of?.startsWith(TYPING) && fields.aboutField(of.slice(TYPING.length))) this.edit(of.slice(TYPING.length));
+  }
+
+  edit(id: fields.FieldId): void {
+    this.open = id;
+    this.half = null;
+    const quantity = fields.aboutField(id)?.quantity;
+    const typing = this.doc.typing;
+    const draft =
+      typing?.of === TYPING + id
+        ? typing.draft
+        : quantity && { unit: fields.firstUnit(quantity, this.units()), typed: {} };
+    this.keypad = quantity ? new Keypad(quantity, draft) : null;
+  }
+
+  /** Back to the check; half a number goes. */
+  close(): void {
+    if (this.doc.typing?.of.startsWith(TYPING)) this.doc.typing = null;
+    this.open = null;
+    this.keypad = null;
+    this.#naming = false;
+  }
+
+  /** After each key: half a number is part of the job. */
+  typed(): void {
+    if (this.open && this.keypad) this.doc.typing = { of: TYPING + this.open, draft: this.keypad.draft };
+  }
+
+  /** Takes a value; null is not known. */
+  keep(value: number | string | null): void {
+    const id = this.open;
+    if (!id) return;
+    const role = fields.roleOf(id);
+    if (id === 'hose' && value === null) this.doc.spec.hose = null;
+    else if (role && id === role && value === null) fields.dropEnd(this.doc, role);
+    else if (role && id.endsWith('.form')) fields.putForm(this.doc, role, value === null ? null : String(value));
+    else fields.put(this.doc, id, typeof value === 'number' ? Math.round(value * 1e4) / 1e4 : value);
+    this.#goOn();
+  }
+
+  hose(hose: { standard: string; type: string; dn: number }): void {
+    fields.putHose(this.doc, hose);
+    this.close();
+  }
+
+  end(family: string, size: string): void {
+    const role = this.open && fields.roleOf(this.open);
+    if (!role) return;
+    fields.putEnd(this.doc, role, { family, size });
+    this.#naming = true;
+    this.#goOn();
+  }
+
+  addAdapter(name: string): void {
+    fields.addAdapter(this.doc, name);
+    this.edit(`adapters.${(this.doc.spec.adapters?.length ?? 1) - 1}.rating_bar`);
+  }
+
+  /** On to what is still asked of an end just named; else back, from an adapter's rating to the adapters. */
+  #goOn(): void {
+    const naming = this.#naming;
+    const next = this.open ? (naming ? fields.askedNext(this.doc, this.open) : null) : null;
+    const up = this.open?.startsWith('adapters.') ? 'adapters' : null;
+    this.close();
+    this.#naming = naming && next !== null;
+    if (next ?? up) this.edit(next ?? up ?? '');
+  }
+}

@@ -1,0 +1,39 @@
+// Of the answer of a check: which sign stands first, in which order the findings stand, what the one Go does.
+import type { Sign } from '../../components/VerdictSign.svelte';
+import type { Finding, Verdict } from '../../backend/types';
+import { cureOf, type Cure } from './findings';
+
+/** What the hose or an end is has not been said or read. */
+const UNSETTLED = /^(hose-missing|end-missing|end-unsettled|end-not-read)$/;
+/** Nothing is over its limit: something is not known. */
+const DOUBT = /-(missing|unknown|unsettled|not-read|unrated|unverified)$/;
+
+const stops = (findings: readonly Finding[]) => findings.filter((one) => one.verdict === 'stop');
+
+/** The sign over all. A broken square where it is not known what the parts are; a limit overstepped stays a stop. */
+export function signOf(verdict: Verdict, findings: readonly Finding[]): Sign {
+  const grave = stops(findings);
+  const unsettled = grave.some((one) => UNSETTLED.test(one.case)) && grave.every((one) => DOUBT.test(one.case));
+  return verdict === 'stop' && unsettled ? 'unsettled' : verdict;
+}
+
+/** Stops and cautions to be weighed and passes to be folded away; first of the stops what settles the parts. */
+export function inOrder(findings: readonly Finding[]): { grave: Finding[]; passes: Finding[] } {
+  const settles = (one: Finding) => one.verdict === 'stop' && UNSETTLED.test(one.case);
+  const rank = (one: Finding) => (one.verdict === 'caution' ? 2 : settles(one) ? 0 : 1);
+  return {
+    grave: findings.filter((one) => one.verdict !== 'pass').toSorted((a, b) => rank(a) - rank(b)),
+    passes: findings.filter((one) => one.verdict === 'pass'),
+  };
+}
+
+/** What the Go does: the cure of the first stop that has one, or making it. Nothing while a stop has no cure here. */
+export function nextOf(findings: readonly Finding[]): { to: 'cure'; cure: Cure } | { to: 'make' } | null {
+  const grave = stops(inOrder(findings).grave);
+  if (grave.length === 0) return { to: 'make' };
+  for (const one of grave) {
+    const cure = cureOf(one);
+    if (cure) return { to: 'cure', cure };
+  }
+  return null;
+}
