@@ -1,0 +1,153 @@
+import { fireEvent, render, screen, waitFor } from '@testing-library/svelte';
+import { expect, it } from 'vitest';
+import { fake } from '../../backend/fake';
+import type { Finding } from '../../backend/types';
+import { App } from '../../state/app.svelte';
+import { emptyJob, type JobDoc } from '../../state/job-doc';
+import CheckIn from './CheckIn.test.svelte';
+import { Editing } from './editing.svelte';
+import { addAdapter, endOf, putEnd } from './fields';
+import { cureOf } from './findings';
+import { inOrder, nextOf, signOf } from './next';
+import { unratedAdapter } from './shown';
+
+type Some = Pick<Finding, 'case' | 'verdict'> & Partial<Finding>;
+const found = (some: Some): Finding =>
+  ({
+    rule: some.case,
+    names: {},
+    unit: '',
+    source: 'a source',
+    basis: 'published',
+    why: `why ${some.case}`,
+    cure: '',
+    prudence: false,
+    ...some,
+  }) as Finding;
+const stop = (code: string, part?: string, rule = code) =>
+  found({ case: code, rule, verdict: 'stop', names: part ? { part } : {} });
+const pass = found({ case: 'flow-ok', verdict: 'pass' });
+const caution = found({ case: 'heat-near', verdict: 'caution' });
+const units = () => ({ pressure: 'bar', length: 'mm' }) as const;
+
+it.each([
+  ['working-pressure-missing', undefined, 'service.working_pressure_bar'],
+  ['hose-missing', undefined, 'hose'],
+  ['end-missing', 'A', 'A'],
+  ['end-drop-missing', 'B', 'B.drop_mm'],
+  ['turn-missing', undefined, 'turn_deg'],
+  ['cutoff-missing', 'A', 'A.cutoff_mm'],
+])('the cure of %s opens its field', (code, part, field) => {
+  expect(cureOf(stop(code, part))).toMatchObject({ to: 'field', field });
+});
+
+it('the cure of a part too weak opens that part, of one without a rating its rating', () => {
+  const above = (part: string) => cureOf(stop('pressure-above-rating', part, 'pressure'));
+  expect(above('hose')).toMatchObject({ field: 'hose' });
+  expect(above('B')).toMatchObject({ field: 'B' });
+  expect(cureOf(stop('pressure-unknown', 'A', 'pressure'))).toMatchObject({ field: 'A.rating_bar' });
+  expect(cureOf(stop('pressure-unknown', 'adapter', 'pressure'))).toMatchObject({ field: 'adapters' });
+});
+
+it('an end not settled is gauged, a pass and what was taken on have no cure', () => {
+  expect(cureOf(stop('end-unsettled', 'A'))).toMatchObject({ to: 'find' });
+  expect(cureOf(pass)).toBeNull();
+  expect(cureOf(found({ case: 'override-taken', verdict: 'caution' }))).toBeNull();
+});
+
+it('what settles the parts stands first, cautions after stops, passes apart', () => {
+  const relief = stop('relief-missing');
+  const end = stop('end-unsettled', 'A');
+  const { grave, passes } = inOrder([relief, caution, pass, end]);
+  expect(grave).toEqual([end, relief, caution]);
+  expect(passes).toEqual([pass]);
+});
+
+it('doubt about a part is not settled; a limit overstepped beside it stays a stop', () => {
+  const end = stop('end-unsettled', 'A');
+  expect(signOf('stop', [end, stop('relief-missing')])).toBe('unsettled');
+  expect(signOf('stop', [end, stop('pressure-above-rating', 'B', 'pressure')])).toBe('stop');
+  expect(signOf('stop', [stop('relief-missing')])).toBe('stop');
+  expect(signOf('caution', [caution])).toBe('caution');
+});
+
+it('goes on to make only without a stop, and never past a stop that has no cure here', () => {
+  expect(nextOf([caution, pass])).toEqual({ to: 'make' });
+  expect(nextOf([stop('no-cure-for-this'), pass])).toBeNull();
+  expect(nextOf([stop('no-cure-for-this'), stop('relief-missing')])).toMatchObject({
+    to: 'cure',
+    cure: { field: 'service.relief_bar' },
+  });
+});
+
+it('asks of an end just named its half, its form, and of a bent one its drop', () => {
+  const doc = job();
+  const editing = new Editing(doc, units);
+  editing.edit('A');
+  editing.end('JIC 37 flare', '-10');
+  expect(editing.open).toBe('A.gender');
+  editing.keep('female');
+  expect(editing.open).toBe('A.form');
+  editing.keep('elbow45');
+  expect(editing.open).toBe('A.drop_mm');
+  editing.keep(22);
+  expect(editing.open).toBeNull();
+  expect(endOf(doc.spec, 'A')).toMatchObject({ gender: 'female', form: 'elbow45', drop_mm: 22 });
+});
+
+it('a choice can be set back to not known', () => {
+  const doc = job();
+  putEnd(doc, 'A', { family: 'ORFS', size: '-10', gender: 'male' });
+  const editing = new Editing(doc, units);
+  editing.edit('A.gender');
+  editing.keep(null);
+  expect(endOf(doc.spec, 'A')?.gender).toBeNull();
+  editing.edit('A');
+  editing.keep(null);
+  expect(endOf(doc.spec, 'A')).toBeUndefined();
+});
+
+it('goes on with half a number after the job was put away, and forgets it once it is kept', () => {
+  const doc = job();
+  const before = new Editing(doc, units);
+  before.edit('service.relief_bar');
+  before.keypad?.press('2');
+  before.typed();
+  const after = new Editing(doc, units);
+  expect(after.open).toBe('service.relief_bar');
+  expect(after.keypad?.typed).toBe('2');
+  after.keep(20);
+  expect(doc.service.relief_bar).toBe(20);
+  expect(doc.typing).toBeNull();
+});
+
+it('the adapter without a rating is rated first', () => {
+  const doc = job();
+  expect(unratedAdapter(doc)).toBe('adapters');
+  addAdapter(doc, 'elbow at the valve');
+  expect(unratedAdapter(doc)).toBe('adapters.0.rating_bar');
+});
+
+function job(): JobDoc {
+  return { ...emptyJob(), step: 'check' };
+}
+
+/** The screen over a job whose check answers with these findings. */
+async function open(findings: Finding[]): Promise<JobDoc> {
+  const backend = fake({
+    check: () => ({ verdict: findings[0]?.verdict ?? 'pass', findings, alternatives: [] }),
+  });
+  const app = new App(backend);
+  const doc = job();
+  render(CheckIn, { app, doc });
+  await waitFor(() => expect(screen.getByRole('status')).toBeTruthy());
+  return doc;
+}
+
+it('says the verdict, and the cure in the row opens the field', async () => {
+  await open([found({ ...stop('relief-missing'), cure: 'Enter the relief setting.' }), pass]);
+  expect(screen.getByRole('status').textContent).toMatch(/STOP\s+why relief-missing/);
+  expect(screen.queryByRole('button', { name: 'Make it' })).toBeNull();
+  await fireEvent.click(screen.getByRole('button', { name: 'Enter the relief setting.' }));
+  expect(await screen.findByRole('heading', { name: 'relief' })).toBeTruthy();
+});
