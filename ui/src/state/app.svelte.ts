@@ -43,7 +43,10 @@ export class App {
     ]);
     if (overview.ok) this.overview = overview.value;
     if (jobs.ok) this.drafts = jobs.value.jobs;
-    if (due.ok) this.overdue = due.value.due.filter((one) => one.verdict !== 'pass').length;
+    if (due.ok) {
+      const { on, due: list } = due.value;
+      this.overdue = list.filter((one) => one.what !== 'inspection' && one.due !== null && one.due <= on).length;
+    }
     this.problem = [overview, jobs, due].flatMap((reply) => (reply.ok ? [] : [reply.error]))[0] ?? null;
   }
 }

@@ -1,0 +1,74 @@
+# Words of the list of what falls due.
+
+due-label = Past
+due-context = { $sites ->
+    [one] { $sitesShown } site
+   *[other] { $sitesShown } sites
+  } · { $machines ->
+    [one] { $machinesShown } machine
+   *[other] { $machinesShown } machines
+  }
+due-title = { $hoses ->
+    [one] { $shown } hose in service
+   *[other] { $shown } hoses in service
+  }
+due-sites = Site
+due-all-sites = All
+due-what = What falls due
+due-service = Service life { $count }
+due-inspection = Inspection { $count }
+
+## Ages
+due-ages = Age of every hose
+due-one-mark = one mark, one hose
+due-drawing = Ages of { $count } hoses in years against a limit of { $limit }; { $over } are past it
+due-limit-guide = { $years } years, guide
+due-limit-policy = { $years } years, yours
+due-over = { $count } over
+due-year-unit = y
+due-other-limits = Some hoses have another limit; each counts by its own in the list.
+due-no-ages = No age is known yet.
+
+## List
+due-unknown = Age not known
+due-unknown-why = No day of make, assembly or fitting is recorded. They are never counted as young: look at the ferrule and the print.
+due-past = Past the limit
+due-soon = Within 12 months
+due-nothing = Nothing falls due here within 12 months.
+due-over-by = limit { $years } y
+due-in-days = { $days ->
+    [one] in { $shown } day
+   *[other] in { $shown } days
+  }
+due-since-unknown = ?
+due-years = { $years } y
+due-not-fitted = Not fitted
+due-row-place = { $number } · { $name }
+
+## Next
+due-plan = Plan { $site }
+due-plan-then = { $count ->
+    [one] { $shown } hose past its limit
+   *[other] { $shown } hoses past their limit
+  }
+due-open = Open { $machine }
+due-open-then = place { $number }, { $name }
+
+## Limit and lists
+due-policy = Set the limit of service life
+due-policy-note = { $years } years now, { $from ->
+    [policy] yours
+   *[guide] guide value of the table
+  }
+due-policy-title = Years of service life
+due-policy-how = From assembly to replacement, storage included. The guide value is 6 years (DIN 20066); yours stands over it. The maker's limit comes first.
+due-policy-fleet = Every site
+due-policy-keep = Keep this limit
+due-policy-crossed = When it is crossed
+due-policy-caution = Caution
+due-policy-stop = Stop
+due-export-xlsx = Save the list
+due-export-xlsx-note = spreadsheet
+due-export-ics = Save the dates
+due-export-ics-note = calendar
+due-saved = Saved: { $where }

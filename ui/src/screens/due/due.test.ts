@@ -1,0 +1,51 @@
+import { expect, it } from 'vitest';
+import type { Due } from '../../backend/types';
+import { groups, others, worstSite } from './due';
+
+const ON = '2026-11-25';
+
+function due(code: string, day: string | null, site = 's1', what: Due['what'] = 'service'): Due {
+  const at = { place: code, number: 1, place_name: 'Lift', machine: 'm', machine_name: 'M', site, site_name: site };
+  return {
+    code,
+    at,
+    what,
+    since: day,
+    counted_from: day ? 'assembled' : 'unknown',
+    years: 6,
+    limit: 'guide',
+    due: day,
+    verdict: 'caution',
+  };
+}
+
+it('a hose of no known age stands by itself, never among the young', () => {
+  const found = groups(
+    [due('a', null), due('b', ON), due('c', '2026-12-01'), due('d', '2030-01-01')],
+    ON,
+    'service',
+    null,
+  );
+  expect([found.unknown, found.past, found.soon].map((group) => group.map((one) => one.code))).toEqual([
+    ['a'],
+    ['b'],
+    ['c'],
+  ]);
+});
+
+it('a site shows its own, inspections are apart', () => {
+  const list = [due('a', '2020-01-01', 's1'), due('b', '2020-01-01', 's2'), due('c', '2020-01-01', 's2', 'inspection')];
+  expect(groups(list, ON, 'service', 's2').past.map((one) => one.code)).toEqual(['b']);
+  expect(groups(list, ON, 'inspection', null).past.map((one) => one.code)).toEqual(['c']);
+});
+
+it('the site with most past is planned first; with nothing past there is none', () => {
+  const past = [due('a', '2020-01-01', 's1'), due('b', '2020-01-01', 's2'), due('c', '2020-01-01', 's2')];
+  expect(worstSite(past)).toEqual({ site: 's2', name: 's2', past: 2 });
+  expect(worstSite([])).toBeNull();
+});
+
+it('a new limit keeps the owner’s others', () => {
+  const yours: Due = { ...due('a', ON, 's1', 'inspection'), years: 0.5, limit: { policy: 'fleet' } };
+  expect(others([due('b', ON), yours])).toEqual({ inspection_years: 0.5 });
+});

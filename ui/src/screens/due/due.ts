@@ -1,0 +1,72 @@
+// What falls due, in the groups and the order that a person plans by. Days, limits and verdicts are the register's.
+import type { Due, DueFor, SiteId } from '../../backend/types';
+
+const DAY_MS = 86_400_000;
+/** How far ahead one plans. */
+const AHEAD_DAYS = 365;
+
+/** What is looked at: the life of hoses (fitted or lying in store), or their inspections. */
+export type View = 'service' | 'inspection';
+
+export interface Groups {
+  /** No day is known to count from. */
+  unknown: Due[];
+  past: Due[];
+  soon: Due[];
+}
+
+/** Whole days from one day to another. */
+export function daysUntil(day: string, on: string): number {
+  return Math.round((Date.parse(day) - Date.parse(on)) / DAY_MS);
+}
+
+/** Whether it belongs to that view. */
+export function isOf(view: View, what: DueFor): boolean {
+  return (what === 'inspection') === (view === 'inspection');
+}
+
+/** Whether its day has come. */
+export function isPast(due: Due, on: string): boolean {
+  return due.due !== null && due.due <= on;
+}
+
+/** The hoses of one site, or of all, in their groups; each keeps the register's order. */
+export function groups(list: readonly Due[], on: string, view: View, site: SiteId | null): Groups {
+  const all: Groups = { unknown: [], past: [], soon: [] };
+  for (const due of list) {
+    if (!isOf(view, due.what) || (site !== null && due.at?.site !== site)) continue;
+    if (due.due === null) all.unknown.push(due);
+    else if (isPast(due, on)) all.past.push(due);
+    else if (daysUntil(due.due, on) <= AHEAD_DAYS) all.soon.push(due);
+  }
+  return all;
+}
+
+/** A site with what is past there. */
+export interface SiteDue {
+  site: SiteId;
+  name: string;
+  past: number;
+}
+
+/** The site with most past its limit; null where nothing is. */
+export function worstSite(past: readonly Due[]): SiteDue | null {
+  const sites = new Map<SiteId, SiteDue>();
+  for (const { at } of past) {
+    if (!at?.site) continue;
+    const known = sites.get(at.site) ?? { site: at.site, name: at.site_name ?? '', past: 0 };
+    sites.set(at.site, { ...known, past: known.past + 1 });
+  }
+  return [...sites.values()].sort((one, other) => other.past - one.past)[0] ?? null;
+}
+
+/** The owner's other limits of the same scope, so that setting one does not strike out the rest. */
+export function others(list: readonly Due[]): { storage_years?: number; inspection_years?: number } {
+  const fleet = (what: DueFor) =>
+    list.find((due) => due.what === what && typeof due.limit === 'object' && due.limit.policy === 'fleet')?.years;
+  const [storage, inspection] = [fleet('storage'), fleet('inspection')];
+  return {
+    ...(storage !== undefined && { storage_years: storage }),
+    ...(inspection !== undefined && { inspection_years: inspection }),
+  };
+}
