@@ -31,12 +31,16 @@ for (const size of sizes) {
   test(`a checked hose is made, tagged, fitted, and found by its tag, ${at}`, async (t) => {
     const [browser, { url, db }] = await Promise.all([browse(t), serve(t)]);
     await keepJob(url, {
-      step: 'make',
+      step: 'check',
       spec: bare(demo('replacement.json').spec),
-      service: demo('replacement.json').service,
+      service: { duties: [], ...demo('replacement.json').service },
     });
     const page = await open(t, browser, url, size);
     const look = sound(page);
+    const toMake = page.getByRole('contentinfo').getByRole('button', { name: /^Make it/ });
+    await toMake.waitFor();
+    await look('check');
+    await toMake.click();
     await make(page, look);
     const label = join(folder(t), 'label.png');
     await page.getByRole('button', { name: /^Save the label/ }).waitFor();

@@ -267,7 +267,7 @@ function alive(pid) {
 }
 
 /** Asks again and again until there is an answer. */
-async function until(what, ask) {
+export async function until(what, ask) {
   const end = Date.now() + PATIENCE_MS;
   for (;;) {
     const answer = await ask();

@@ -36,7 +36,7 @@ for (let run = 0; run < RUNS; run++) {
   await device.remove();
 }
 
-const line = (what, value) => console.log(`${what.padEnd(44)}${value}`);
+const line = (what, value) => console.log(`${what.padEnd(52)}${value}`);
 line('program', `${(statSync(PROGRAM).size / 1e6).toFixed(1)} MB`);
 line(`from start until its screens are up, median of ${RUNS}`, `${median(starts).toFixed(2)} s`);
 line(`memory (PSS) of its ${count} processes then`, `${median(memory).toFixed(0)} MB`);

@@ -5,7 +5,7 @@ import { writeFileSync } from 'node:fs';
 import { createServer } from 'node:http';
 import { join } from 'node:path';
 import { test } from 'node:test';
-import { device, files } from './driver.mjs';
+import { device, files, until } from './driver.mjs';
 
 test('it opens at the size of a phone and its screens reach the use cases', async (t) => {
   const program = await device(t).open();
@@ -44,6 +44,18 @@ test('what was answered is there after the program was killed', async (t) => {
     [[person, 'A. Fitter']],
   );
   assert.deepEqual((await second.call('register.verify')).faults, []);
+});
+
+test('a job that was begun on the screens is there after the program was killed', async (t) => {
+  const own = device(t);
+  const first = await own.open();
+  await first.click('button', 'Measure');
+  const kept = await until('the job is kept', async () => (await first.call('job.list')).jobs[0]);
+  await first.kill();
+
+  const second = await own.open();
+  await second.text('What was it?');
+  assert.equal((await second.call('job.list')).jobs[0].job, kept.job);
 });
 
 test('a file is left among the downloads, beside one of its name and never outside', async (t) => {

@@ -89,7 +89,8 @@ fn the_cure_names_the_field() {
 
 #[test]
 fn figures_that_can_not_be_are_refused_by_their_field() {
-    let fields: [(&str, fn(&mut Question)); 3] = [
+    type Change = fn(&mut Question);
+    let fields: [(&str, Change); 3] = [
         ("spec.hose.min_bend_radius_mm", |question| bent(question, Some(0.0))),
         ("spec.hose.min_bend_radius_mm", |question| bent(question, Some(f64::NAN))),
         ("spec.hose.vacuum_kpa_abs", |question| sucked(question, Some(-1.0))),

@@ -1206,7 +1206,8 @@ unknown: UnknownHose,
  */
 settled: Settled, 
 /**
- * What to read next, most useful first.
+ * What to read next: the best reading of each part that is open, the part in the hand before one
+ * nobody has touched where they are comparable, then the second best of each, and so on.
  */
 next: Array<NextReading>, };
 
@@ -1556,7 +1557,15 @@ type: string,
 /**
  * Nominal diameter.
  */
-dn: Dn, };
+dn: Dn, 
+/**
+ * The user's own minimum bend radius at the inside of the bend, from their supplier; stands over the table's.
+ */
+min_bend_radius_mm?: Millimetres | null, 
+/**
+ * The user's own lowest absolute pressure inside, in kPa, from their supplier; stands over the table's.
+ */
+vacuum_kpa_abs?: number | null, };
 
 /**
  * One size of a hose type.
@@ -2554,7 +2563,8 @@ text: string, };
 
 /**
  * What a print says, as far as it can be read. A field is empty where the print does not say it, or
- * leaves more than one reading; `candidates` has every hose it can be.
+ * leaves more than one reading; `candidates` has every hose it can be. Where any letter is worn, a
+ * field is stated only if every hose that the rest leaves possible agrees on it.
  */
 export type Printed = { 
 /**

@@ -69,7 +69,8 @@ impl Words {
             Some(angle) if !angle.is_empty() && angle.bytes().all(|b| b.is_ascii_digit() || b == b'.') => {
                 self.say("form-elbow", &[("angle", &angle)])
             }
-            _ if self.has(&id) => self.say(&id, &[]),
+            // An elbow of no angle has no words of its own.
+            None if self.has(&id) => self.say(&id, &[]),
             _ => form.to_owned(),
         }
     }

@@ -1,0 +1,61 @@
+// A spec in the trade's words.
+import type { EndSpec, HoseRef, Spec } from '../../backend/types';
+import type { Given } from '../../backend';
+import type { AssemblyEnd, Head } from '../../drawings/assembly';
+import { angle, length, number } from '../../words/number';
+import { say, sayCode } from '../../words/words';
+
+type SomeSpec = Given<Spec>;
+type SomeEnd = Given<EndSpec>;
+
+/** `2SN DN16`, short for rows. */
+export function hoseShort(hose: HoseRef | null | undefined): string | null {
+  return hose ? `${hose.type} DN${number(hose.dn, 1)}` : null;
+}
+
+/** `EN 853 2SN DN16`. */
+export function hoseLong(hose: HoseRef | null | undefined): string | null {
+  return hose ? `${hose.standard} ${hoseShort(hose)}` : null;
+}
+
+/** `JIC 37 flare −10, female, 45°`. */
+export function endWords(end: SomeEnd): string {
+  const size = end.size.replace(/^-/, '\u2212');
+  const parts = [
+    `${end.family} ${size}`,
+    end.gender ? sayCode(`gender-${end.gender}`) : null,
+    formWords(end.form ?? null),
+    end.drop_mm ? say('machines-drop', { drop: length(end.drop_mm, 1) }) : null,
+  ];
+  return parts.filter((part) => part).join(', ');
+}
+
+/** How an end leaves the hose: `45°`, `straight`, `90° compact`. A form we have no words for stands as it is. */
+function formWords(form: string | null): string | null {
+  if (form === null) return null;
+  const [, kind, degrees] = /^(elbow|compact|block)(\d+(?:\.\d+)?)$/.exec(form) ?? [];
+  if (degrees === undefined) return form === 'straight' ? say('machines-straight') : form;
+  return kind === 'elbow' ? angle(Number(degrees), 1) : `${angle(Number(degrees), 1)} ${kind}`;
+}
+
+/** One line for a list: `2SN DN16 · JIC 37 flare −10 · ORFS −10 · 1240 mm`. */
+export function specLine(spec: SomeSpec): string {
+  const ends = spec.ends.map((end) => `${end.family} ${end.size.replace(/^-/, '\u2212')}`);
+  const both = ends.length === 2 && ends[0] === ends[1] ? [say('machines-both-ends', { end: ends[0] ?? '' })] : ends;
+  const parts = [hoseShort(spec.hose), ...both, spec.overall_length_mm ? length(spec.overall_length_mm, 0) : null];
+  return parts.filter((part) => part).join(' · ');
+}
+
+/** What closes an end, for its drawing. */
+export function headOf(end: SomeEnd | undefined): Head {
+  if (!end) return 'nut';
+  if (end.form === 'banjo' || end.form === 'standpipe') return end.form;
+  if (end.family.startsWith('flange')) return 'flange';
+  return end.gender === 'male' ? 'male' : 'nut';
+}
+
+/** An end for its drawing: one that the spec does not name is drawn broken. */
+export function drawnEnd(spec: SomeSpec, role: 'A' | 'B'): AssemblyEnd {
+  const end = spec.ends.find((one) => one.role === role);
+  return { form: end?.form ?? null, head: headOf(end), settled: end !== undefined };
+}

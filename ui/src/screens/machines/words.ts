@@ -1,0 +1,68 @@
+// Codes of the register in words.
+import type { CountedFrom, Line, Proof, Stay } from '../../backend/types';
+import type { MachineKind } from '../../drawings/machines';
+import { day } from '../../words/date';
+import { number, pressure, withUnit } from '../../words/number';
+import type { WordId } from '../../words/ids';
+import { say } from '../../words/words';
+
+export const lineWord: Record<Line, WordId> = {
+  pressure: 'machines-line-pressure',
+  return: 'machines-line-return',
+  suction: 'machines-line-suction',
+  'case-drain': 'machines-line-case-drain',
+  pilot: 'machines-line-pilot',
+  cylinder: 'machines-line-cylinder',
+};
+
+export const kindWord: Record<MachineKind, WordId> = {
+  excavator: 'machines-kind-excavator',
+  loader: 'machines-kind-loader',
+  forwarder: 'machines-kind-forwarder',
+  harvester: 'machines-kind-harvester',
+  crane: 'machines-kind-crane',
+  drill: 'machines-kind-drill',
+  tractor: 'machines-kind-tractor',
+  'truck-mounted': 'machines-kind-truck-mounted',
+  press: 'machines-kind-press',
+  other: 'machines-kind-other',
+};
+
+/** What people call a kind of machine; a kind of their own stands as they wrote it. */
+export function kindName(sort: string): string {
+  return sort in kindWord ? say(kindWord[sort as MachineKind]) : sort;
+}
+
+export const countedWord: Record<CountedFrom, WordId> = {
+  assembled: 'machines-counted-assembled',
+  'hose-made': 'machines-counted-hose-made',
+  fitted: 'machines-counted-fitted',
+  inspected: 'machines-counted-inspected',
+  unknown: 'machines-counted-unknown',
+};
+
+/** Hours on a meter. */
+export function hoursText(hours: number): string {
+  return withUnit(number(hours, 0), 'h');
+}
+
+/** Whether it was proved, plainly. */
+export function proofText(proof: Proof): string {
+  if (proof.state === 'not-proved') {
+    return say(proof.why === 'no-rig' ? 'machines-proof-no-rig' : 'machines-proof-elsewhere');
+  }
+  return say('machines-proof-proved', {
+    pressure: pressure(proof.pressure_bar),
+    seconds: withUnit(number(proof.hold_s, 0), 's'),
+    gauge: proof.gauge,
+  });
+}
+
+/** When a hose came and went, in one line. */
+export function stayText(stay: Stay): string {
+  const from = stay.on_date ? day(stay.on_date) : null;
+  const since = from && say(stay.already_there ? 'machines-stay-found' : 'machines-stay-fitted', { day: from });
+  const until = stay.off_date ? say('machines-stay-off', { day: day(stay.off_date) }) : null;
+  return [since, until].filter((part) => part).join(', ') || say('machines-counted-unknown');
+}
+

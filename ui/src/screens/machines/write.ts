@@ -1,0 +1,18 @@
+import type { CallError, Question } from '../../backend';
+import type { App } from '../../state/app.svelte';
+
+type Events = Question<'register.record'>['events'];
+
+/** Writes events to the register, all or none, and reads what the frame shows anew. The error where nothing was written. */
+export async function write(app: App, events: Events): Promise<CallError | null> {
+  const reply = await app.backend.call('register.record', { events });
+  if (!reply.ok) return reply.error;
+  await app.refresh();
+  return null;
+}
+
+/** An id that no two devices give alike; the error where the register gives none. */
+export async function newId(app: App): Promise<{ id: string } | { problem: CallError }> {
+  const reply = await app.backend.call('register.id', {});
+  return reply.ok ? { id: reply.value.id } : { problem: reply.error };
+}
