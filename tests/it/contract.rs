@@ -376,6 +376,89 @@ fn a_build_sheet_says_what_comes_first_and_what_it_is_for() {
     assert!(file.contains("JIC 37 flare -10, female, 45° elbow, drop 22 mm"), "{file}");
 }
 
+/// The commands of the demo and those beside them, as a person reads them.
+#[test]
+fn no_plain_line_is_wider_than_a_terminal() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let demo = |name: &str| format!("{}/../demo/{name}", env!("CARGO_MANIFEST_DIR"));
+    std::fs::write(folder.path().join("readings.json"), include_str!("../../demo/burst-readings.json"))
+        .expect("written");
+    let mut asked: Value =
+        serde_json::from_str(include_str!("../../demo/replacement.json")).expect("the demo's question");
+    asked["found"] = hosewright(&["find", &demo("burst-readings.json"), "--json"], "").1;
+    let leave = |name: &str, document: &Value| {
+        std::fs::write(folder.path().join(name), document.to_string()).expect("written");
+    };
+    leave("question.json", &asked);
+    asked["service"]["working_pressure_bar"] = json!(400);
+    leave("stopped.json", &asked);
+    leave(
+        "flow.json",
+        &json!({"flow_l_min": 60, "bore_mm": 15.9, "length_m": 2, "fluid": {"iso_vg": 46, "viscosity_index": 95}, "temp_c": 50}),
+    );
+    leave(
+        "route.json",
+        &json!({"a": {"position_mm": [0, 0, 0], "direction": [0, 0, 1]},
+        "b": {"position_mm": [300, 0, 0], "direction": [0, 0, 1]}, "free_length_mm": 900, "hose_od_mm": 25, "min_bend_radius_mm": 200}),
+    );
+    std::fs::write(folder.path().join("history.csv"), "time,failed\n100,1\n200,1\n300,0\n").expect("written");
+    std::fs::write(
+        folder.path().join("broken.csv"),
+        include_str!("../../demo/fleet.csv").replace("EN 853", "EN 000"),
+    )
+    .expect("written");
+    let (fleet, settings) = (demo("fleet.csv"), demo("settings.json"));
+    let register = ["register", "--db", "register.db"];
+    let cases: Vec<(Vec<&str>, i32)> = vec![
+        ([&register[..], &["import", &fleet]].concat(), 0),
+        ([&register[..], &["import", &fleet, "--dry-run"]].concat(), 2),
+        ([&register[..], &["import", "broken.csv"]].concat(), 2),
+        ([&register[..], &["due", "--all"]].concat(), 0),
+        ([&register[..], &["search", "excavator"]].concat(), 0),
+        ([&register[..], &["show", "stick rod"]].concat(), 0),
+        ([&register[..], &["show", "Excavator 3"]].concat(), 0),
+        ([&register[..], &["show", "excavator"]].concat(), 2),
+        ([&register[..], &["verify"]].concat(), 0),
+        (vec!["find", "readings.json"], 0),
+        (vec!["print", "..N 853 2S. DN 1."], 0),
+        (vec!["print", "SAE"], 0),
+        (vec!["check", "question.json"], 0),
+        (vec!["check", "stopped.json"], 1),
+        (
+            vec![
+                "make",
+                "question.json",
+                "--settings",
+                &settings,
+                "--subject",
+                "7KQ4M-2XR9D-D, Excavator 3, 14, Stick cylinder, rod side",
+            ],
+            0,
+        ),
+        (vec!["make", "question.json"], 0),
+        (vec!["make", "stopped.json"], 1),
+        (vec!["tag", "make", "question.json", "--out", "label.png", "--dpi", "300"], 0),
+        (vec!["tag", "make", "stopped.json", "--out", "no.png"], 1),
+        (vec!["tag", "read", "label.png"], 0),
+        (vec!["flow", "flow.json"], 0),
+        (vec!["route", "route.json"], 1),
+        (vec!["life", "history.csv"], 0),
+        (vec!["no-such-command"], 2),
+        (vec!["--help"], 0),
+    ];
+    for (arguments, wanted) in cases {
+        let mut command = Command::cargo_bin("hosewright").expect("the command line is built");
+        let output = command.current_dir(folder.path()).args(&arguments).output().expect("it runs");
+        let text = [output.stdout, output.stderr].concat();
+        let text = String::from_utf8(text).expect("text");
+        assert_eq!(output.status.code(), Some(wanted), "{arguments:?}: {text}");
+        assert!(!text.trim().is_empty(), "{arguments:?} says nothing");
+        for line in text.lines() {
+            assert!(line.chars().count() <= 80, "{arguments:?}: {} characters: {line}", line.chars().count());
+        }
+    }
+}
+
 /// What a command says to a person.
 fn plain(arguments: &[&str]) -> String {
     let mut command = Command::cargo_bin("hosewright").expect("the command line is built");

@@ -103,3 +103,13 @@ test("an empty register takes a site and a machine, and its hours", async (t) =>
   await page.getByRole("button", { name: /^Keep/ }).click();
   await page.getByText(/^512\sh, read /).waitFor();
 });
+
+test('the same hose again is three taps from the list: machine, place, same for same', async (t) => {
+  const [browser, { url }] = await Promise.all([browse(t), serve(t)]);
+  const page = await open(t, browser, url);
+  await goTo(page, 'Machines');
+  await page.getByRole('button', { name: /^Excavator 3/ }).click();
+  await page.getByRole('button', { name: /^Start at place/ }).click();
+  await page.getByRole('button', { name: /^Same for same/ }).click();
+  await page.locator('[aria-current=step]', { hasText: 'Check' }).waitFor();
+});

@@ -21,7 +21,7 @@ fn main() -> ExitCode {
     let arguments = match Arguments::try_parse() {
         Ok(arguments) => arguments,
         Err(asked) if !asked.use_stderr() => {
-            return outcome::print(&asked.to_string());
+            return outcome::print(&plain::wrapped_lines(&asked.to_string()));
         }
         Err(wrong) => {
             let json = std::env::args_os().any(|argument| argument == "--json");

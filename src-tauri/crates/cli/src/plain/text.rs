@@ -16,12 +16,24 @@ pub fn behind(lead: &str, text: &str) -> String {
     hanging(lead, text, lead.chars().count())
 }
 
-/// Text whose lines are kept, each broken at spaces where it is too wide.
+/// Text whose lines are kept; one that is too wide is broken at spaces and set in, beneath its second column
+/// where it has two.
 pub fn wrapped_lines(text: &str) -> String {
-    text.lines()
-        .map(|line| set_in(line, line.len() - line.trim_start().len(), 2))
-        .collect::<Vec<_>>()
-        .join("\n")
+    let broken = text.lines().map(|line| {
+        if line.chars().count() <= COLUMNS {
+            return line.to_owned();
+        }
+        let indent = line.len() - line.trim_start().len();
+        match line.trim_start().find("  ") {
+            Some(gap) => {
+                let rest = line[indent + gap..].trim_start();
+                let start = &line[..line.len() - rest.len()];
+                hanging(start, rest, start.chars().count())
+            }
+            None => set_in(line, indent, 2),
+        }
+    });
+    broken.collect::<Vec<_>>().join("\n")
 }
 
 /// A paragraph set in by `first`, its further lines by `first` and `more`.
@@ -84,6 +96,16 @@ pub fn columns(rows: &[Vec<String>]) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn a_line_that_fits_is_kept_and_one_with_two_columns_is_broken_in_its_second() {
+        assert_eq!(wrapped_lines("  find   Readings\n\nend"), "  find   Readings\n\nend");
+        let wide = format!("  find   {}", "word ".repeat(20).trim_end());
+        let broken = wrapped_lines(&wide);
+        let lines: Vec<&str> = broken.lines().collect();
+        assert_eq!(lines.len(), 2, "{broken}");
+        assert!(lines[1].starts_with("         word"), "{broken}");
+    }
 
     #[test]
     fn no_line_is_wider_than_a_terminal() {

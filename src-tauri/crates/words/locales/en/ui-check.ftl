@@ -41,7 +41,8 @@ check-adapter-name = Name of the adapter
 check-adapter-add = Add the adapter
 check-adapter-rate = Rate { $name }
 check-adapter-remove = Remove { $name }
-check-adapter = Adapter { $name }
+check-adapter-named = Adapter { $name }
+check-turn-other = Another turn
 check-clock = Turn, looking along the hose from A to B
 check-weakest = weakest
 
@@ -114,6 +115,7 @@ check-go-line = Say what the line does
 check-go-length = Enter the overall length
 check-go-cover = Say what the cover is
 check-go-adapters = Enter the adapter’s rating
+check-go-adapter-change = Change the adapter
 
 ## Fields
 check-working = working

@@ -15,8 +15,8 @@ due-title = { $hoses ->
 due-sites = Site
 due-all-sites = All
 due-what = What falls due
-due-service = Service life { $count }
-due-inspection = Inspection { $count }
+due-view-service = Service life { $count }
+due-view-inspection = Inspection { $count }
 
 ## Ages
 due-ages = Age of every hose

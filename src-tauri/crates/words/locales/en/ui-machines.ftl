@@ -103,6 +103,7 @@ machines-years = years
 machines-no-places = No place yet. Number the places where a hose sits, as on the machine.
 machines-place-empty = no hose on record
 machines-place-several = { $shown } hoses on record
+machines-past-limit = past limit
 machines-age-unknown = age not known
 machines-limit-note = Bold line: limit of service, { $years } years. An age counted from the day it was fitted is at least that.
 machines-place-add = Add a place

@@ -9,6 +9,8 @@ place-empty = No hose sits here now.
 place-never = No hose is on record here.
 place-asks = It asks for { $what }.
 place-two-hoses = Two hoses are on record as sitting here. Look which one does, and take the other off the record.
+place-hose-unsettled = The record of this hose contradicts itself. Open it and say which version stands.
+place-unsettled = the record is not settled
 place-times = { $count ->
     [one] once
     [2] twice
@@ -52,6 +54,7 @@ hose-age-unknown = No day is known to count from.
 hose-age = Age
 
 ## Hose
+hose-title = Hose
 hose-bar-max = bar max
 hose-drawing = The assembly: end A at the left, end B at the right, overall length between the sealing points
 hose-what = Hose

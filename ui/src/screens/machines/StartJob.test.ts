@@ -1,0 +1,53 @@
+import { render, screen } from '@testing-library/svelte';
+import { describe, expect, it } from 'vitest';
+import { fake } from '../../backend/fake';
+import type { Place } from '../../backend/types';
+import type { Failures } from './ages';
+import Host from './StartJob.fixture.svelte';
+import type { Ground } from './start-job';
+
+const ground = (over: Partial<Ground> = {}): Ground => ({
+  at: null,
+  replaces: 'AAAAA-AAAAA-0',
+  place: { spec: { hose: { standard: 'EN 853', type: '2SN', dn: 16 }, ends: [] } } as unknown as Place,
+  circuit: null,
+  assembly: null,
+  ...over,
+});
+const once: Failures = { times: 1, causes: [{ code: 'ABR', times: 1 }] };
+const twice: Failures = { times: 2, causes: [{ code: 'ABR', times: 2 }] };
+
+/** The buttons there are, the arrow by its own words. */
+function offered(of: Ground, failed: Failures, unsettled = false) {
+  render(Host, { backend: fake(), ground: of, failed, unsettled });
+  const buttons = screen.getAllByRole('button');
+  return {
+    go: buttons.find((one) => one.classList.contains('go'))?.querySelector('b')?.textContent,
+    beside: buttons.filter((one) => !one.classList.contains('go')).map((one) => one.querySelector('b')?.textContent),
+  };
+}
+
+describe('a job at a place', () => {
+  it('makes the same again after one failure', () => {
+    expect(offered(ground(), once)).toEqual({ go: 'Same for same', beside: ['Measure it'] });
+  });
+
+  it('goes the long way first after two, and still offers the same', () => {
+    expect(offered(ground(), twice)).toEqual({ go: 'Measure it', beside: ['Same for same'] });
+  });
+
+  it('is never the same again while the record contradicts itself', () => {
+    expect(offered(ground(), once, true)).toEqual({ go: 'Measure it', beside: [] });
+  });
+
+  it('is measured where no spec is on record', () => {
+    expect(offered(ground({ place: null }), once)).toEqual({ go: 'Measure it', beside: [] });
+  });
+
+  it('is fitted by measure or tag where nothing sits and nothing is known', () => {
+    expect(offered(ground({ place: null, replaces: null }), once)).toEqual({
+      go: 'Fit one here',
+      beside: ['Scan a tag'],
+    });
+  });
+});
