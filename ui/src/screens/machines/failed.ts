@@ -23,5 +23,5 @@ export function causesText(failed: Failures, cause: (code: string) => string): s
 /** What a stay came to: since when, until when, why it failed and what was seen. */
 export function stayLine(stay: Stay, cause: (code: string) => string): string {
   const failed = stay.cause === null ? null : say('place-stay-failed', { cause: cause(stay.cause) });
-  return [stayText(stay), failed, stay.note].filter((part) => part).join(' · ');
+  return [stayText(stay), failed, stay.note].filter((part) => part).join('\u00a0· ');
 }

@@ -61,7 +61,7 @@ export function saidBy({ body }: Written, names: Names): string {
   }
 }
 
-const parts = (...some: (string | null | undefined)[]): string => some.filter((part) => part).join(' · ');
+const parts = (...some: (string | null | undefined)[]): string => some.filter((part) => part).join('\u00a0· ');
 
 /** The events that contradict each other, as they were written. */
 export function versions(hose: Hose): Written[] {

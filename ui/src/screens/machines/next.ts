@@ -9,13 +9,13 @@ export type Next =
   | { do: 'fit' }
   /** It failed: only another like it is made. */
   | { do: 'again' }
-  /** Its tag counts no more, or nobody knows yet what it is. */
+  /** Its tag counts no more, nobody knows yet what it is, or its record contradicts itself. */
   | { do: 'nothing' };
 
 /** What is next. A hose that still sits somewhere comes off there first, also where its tag was withdrawn. */
 export function nextOf(hose: Hose): Next {
   const stay = sitting(hose.stays).at(-1);
   if (stay) return { do: 'replace', stay };
-  if (hose.status.state === 'withdrawn' || !hose.assembly) return { do: 'nothing' };
+  if (hose.status.state === 'withdrawn' || !hose.assembly || hose.conflicts.length > 0) return { do: 'nothing' };
   return hose.stays.some(({ cause }) => cause !== null) ? { do: 'again' } : { do: 'fit' };
 }

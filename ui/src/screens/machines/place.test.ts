@@ -57,7 +57,9 @@ describe('what failed at a place', () => {
 
   it('stands in the line of its stay, with what was seen', () => {
     const ended = stay({ off: 'd/2', off_date: '2026-11-25', cause: 'ABR', note: 'worn at the clamp' });
-    expect(stayLine(ended, cause)).toBe('fitted 12 Nov 2024, off 25 Nov 2026 · failed: abrasion · worn at the clamp');
+    expect(stayLine(ended, cause)).toBe(
+      'fitted 12 Nov 2024, off 25 Nov 2026\u00a0· failed: abrasion\u00a0· worn at the clamp',
+    );
   });
 });
 
@@ -84,6 +86,7 @@ describe('what is next with a hose', () => {
     expect(nextOf(hose({ status: { state: 'taken-off' }, stays: [failed] })).do).toBe('again');
     expect(nextOf(hose({ status: { state: 'withdrawn', reason: 'lost' } })).do).toBe('nothing');
     expect(nextOf(hose({ assembly: null })).do).toBe('nothing');
+    expect(nextOf(hose({ conflicts: ['a/1', 'b/1'] })).do).toBe('nothing');
   });
 });
 

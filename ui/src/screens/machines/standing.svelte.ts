@@ -59,6 +59,11 @@ export class Standing {
     return this.#hose.value?.assembly ?? null;
   }
 
+  /** Whether the record contradicts itself about what sits there. */
+  get unsettled(): boolean {
+    return this.hoses.length > 1 || (this.#hose.value?.conflicts ?? []).length > 0;
+  }
+
   /** Its age against its limit of service. */
   get age(): Aged | null {
     const due = this.#due.value;
