@@ -26,6 +26,16 @@ export class Editing {
   edit(id: fields.FieldId): void {
     this.open = id;
     this.half = null;
+    const about = fields.aboutField(id);
+    const typing = this.doc.typing;
+    this.keypad = null;
+    // A turn is mostly a quarter: it is picked, and typed only where it is another.
+    if (about?.kind !== 'turn' || typing?.of === TYPING + id) this.type();
+  }
+
+  /** Types the open field, from where it was left. */
+  type(): void {
+    const id = this.open ?? '';
     const quantity = fields.aboutField(id)?.quantity;
     const typing = this.doc.typing;
     const draft =

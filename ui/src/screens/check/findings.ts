@@ -205,7 +205,7 @@ export function cureOf(finding: Finding): Cure | null {
 
 function pressureCure(code: string, end: 'A' | 'B' | null, part: string): Cure {
   if (part === 'hose') return field('hose', say('check-go-other-hose'));
-  if (!end) return field('adapters');
+  if (!end) return field('adapters', code === 'pressure-above-rating' ? say('check-go-adapter-change') : undefined);
   return code === 'pressure-above-rating'
     ? field(end, say('check-go-other-end', { end }))
     : field(`${end}.rating_bar`, say('check-go-rating', { end }));

@@ -1,6 +1,7 @@
 // What may be chosen for a field, from the tables of the check.
 import type { Tables } from '../../backend/types';
 import { number } from '../../words/number';
+import { say } from '../../words/words';
 import type { Editing } from './editing.svelte';
 import * as fields from './fields';
 import { notKnown } from './shown';
@@ -51,7 +52,12 @@ export function offered(editing: Editing, tables: Tables): Offer[] {
     case 'line':
       return words(tables.lines.map((line) => word(line, fields.lineWords(line))));
     case 'turn':
-      return TURNS.map((turn) => word(turn, fields.writtenIn(id, turn, editing.units())));
+      if (editing.keypad) return [];
+      return [
+        ...TURNS.map((turn) => word(turn, fields.writtenIn(id, turn, editing.units()))),
+        { label: say('check-turn-other'), chosen: false, pick: () => editing.type() },
+        none(now !== null),
+      ];
     case 'duties':
       return tables.duties.map((duty) => ({
         label: fields.coverWords(duty),
