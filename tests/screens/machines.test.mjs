@@ -1,32 +1,18 @@
-import assert from "node:assert/strict";
-import test from "node:test";
-import {
-  axe,
-  browse,
-  fits,
-  goTo,
-  open,
-  phone,
-  serve,
-  sizes,
-} from "./support.mjs";
+import assert from 'node:assert/strict';
+import test from 'node:test';
+import { axe, browse, fits, goTo, open, phone, serve, sizes } from './support.mjs';
 
 /** Finds a machine as a person does, and opens it. */
 async function openMachine(page, name) {
-  await goTo(page, "Machines");
-  await page.getByRole("searchbox", { name: "Search" }).fill(name);
-  await page
-    .getByRole("list", { name: "Found" })
-    .getByRole("button", { name })
-    .first()
-    .click();
-  await page.getByRole("heading", { level: 1, name }).waitFor();
+  await goTo(page, 'Machines');
+  await page.getByRole('searchbox', { name: 'Search' }).fill(name);
+  await page.getByRole('list', { name: 'Found' }).getByRole('button', { name }).first().click();
+  await page.getByRole('heading', { level: 1, name }).waitFor();
 }
 
-const placesOf = (page) =>
-  page.getByRole("list", { name: "Places", exact: true });
+const placesOf = (page) => page.getByRole('list', { name: 'Places', exact: true });
 
-test("a machine is found by its name, and a place added to it stands there after a reload", async (t) => {
+test('a machine is found by its name, and a place added to it stands there after a reload', async (t) => {
   const browser = await browse(t);
   for (const size of sizes) {
     await t.test(`${size.width} × ${size.height}`, async (t) => {
@@ -36,71 +22,59 @@ test("a machine is found by its name, and a place added to it stands there after
         await axe(page, `${where} ${size.width}`);
         await fits(page, `${where} ${size.width}`);
       };
-      await openMachine(page, "Excavator 3");
-      await placesOf(page).getByRole("button").first().waitFor();
-      await sound("machine");
-      const before = await placesOf(page).getByRole("button").count();
+      await openMachine(page, 'Excavator 3');
+      await placesOf(page).getByRole('button').first().waitFor();
+      await sound('machine');
+      const before = await placesOf(page).getByRole('button').count();
 
-      await page.getByRole("button", { name: "Add a place" }).click();
-      await page.getByLabel("Name").fill("Blade cylinder, left");
-      await page.getByRole("button", { name: "Cylinder", exact: true }).click();
-      await sound("place form");
-      await page.getByRole("button", { name: /^Keep/ }).click();
+      await page.getByRole('button', { name: 'Add a place' }).click();
+      await page.getByLabel('Name').fill('Blade cylinder, left');
+      await page.getByRole('button', { name: 'Cylinder', exact: true }).click();
+      await sound('place form');
+      await page.getByRole('button', { name: /^Keep/ }).click();
       await placesOf(page)
-        .getByRole("button", { name: /Blade cylinder, left/ })
+        .getByRole('button', { name: /Blade cylinder, left/ })
         .waitFor();
 
       await page.reload();
-      await openMachine(page, "Excavator 3");
+      await openMachine(page, 'Excavator 3');
       await placesOf(page)
-        .getByRole("button", { name: /Blade cylinder, left/ })
+        .getByRole('button', { name: /Blade cylinder, left/ })
         .waitFor();
-      assert.equal(
-        await placesOf(page).getByRole("button").count(),
-        before + 1,
-        "one place more",
-      );
+      assert.equal(await placesOf(page).getByRole('button').count(), before + 1, 'one place more');
     });
   }
 });
 
-test("a number that a place has already is not kept, and the next free one is named", async (t) => {
+test('a number that a place has already is not kept, and the next free one is named', async (t) => {
   const [browser, { url }] = await Promise.all([browse(t), serve(t)]);
   const page = await open(t, browser, url);
-  await openMachine(page, "Excavator 3");
-  await page.getByRole("button", { name: "Add a place" }).click();
-  await page.getByLabel("Name").fill("Somewhere");
-  await page.getByLabel("Number").fill("1");
+  await openMachine(page, 'Excavator 3');
+  await page.getByRole('button', { name: 'Add a place' }).click();
+  await page.getByLabel('Name').fill('Somewhere');
+  await page.getByLabel('Number').fill('1');
   await page.getByText(/^1 is .+ Next free: \d+\.$/).waitFor();
-  assert.equal(
-    await page.getByRole("button", { name: /^Keep/ }).count(),
-    0,
-    "no arrow",
-  );
+  assert.equal(await page.getByRole('button', { name: /^Keep/ }).count(), 0, 'no arrow');
 });
 
-test("an empty register takes a site and a machine, and its hours", async (t) => {
-  const [browser, { url }] = await Promise.all([
-    browse(t),
-    serve(t, { empty: true }),
-  ]);
+test('an empty register takes a site and a machine, and its hours', async (t) => {
+  const [browser, { url }] = await Promise.all([browse(t), serve(t, { empty: true })]);
   const page = await open(t, browser, url, phone);
-  await goTo(page, "Machines");
-  await page.getByRole("button", { name: "Add a site" }).click();
-  await page.getByLabel("Name").fill("North yard");
-  await page.getByRole("button", { name: /^Keep/ }).click();
-  await page.getByRole("heading", { name: /North yard/ }).waitFor();
-  await page.getByRole("button", { name: "Add a machine" }).click();
-  await page.getByLabel("Name").fill("Loader 9");
-  await page.getByRole("button", { name: "Loader", exact: true }).click();
-  await axe(page, "machine form");
-  await page.getByRole("button", { name: /^Keep/ }).click();
-  await page.getByRole("heading", { level: 1, name: "Loader 9" }).waitFor();
-  await axe(page, "machine without places");
-  await page.getByRole("button", { name: /Read hours/ }).click();
-  for (const digit of "512")
-    await page.getByRole("button", { name: digit, exact: true }).click();
-  await page.getByRole("button", { name: /^Keep/ }).click();
+  await goTo(page, 'Machines');
+  await page.getByRole('button', { name: 'Add a site' }).click();
+  await page.getByLabel('Name').fill('North yard');
+  await page.getByRole('button', { name: /^Keep/ }).click();
+  await page.getByRole('heading', { name: /North yard/ }).waitFor();
+  await page.getByRole('button', { name: 'Add a machine' }).click();
+  await page.getByLabel('Name').fill('Loader 9');
+  await page.getByRole('button', { name: 'Loader', exact: true }).click();
+  await axe(page, 'machine form');
+  await page.getByRole('button', { name: /^Keep/ }).click();
+  await page.getByRole('heading', { level: 1, name: 'Loader 9' }).waitFor();
+  await axe(page, 'machine without places');
+  await page.getByRole('button', { name: /Read hours/ }).click();
+  for (const digit of '512') await page.getByRole('button', { name: digit, exact: true }).click();
+  await page.getByRole('button', { name: /^Keep/ }).click();
   await page.getByText(/^512\sh, read /).waitFor();
 });
 
