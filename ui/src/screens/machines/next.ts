@@ -1,5 +1,6 @@
 // The one thing to do next with a hose.
-import type { Hose, Stay } from '../../backend/types';
+import type { Hose, Status, Stay } from '../../backend/types';
+import type { WordId } from '../../words/ids';
 import { sitting } from './ages';
 
 export type Next =
@@ -19,3 +20,11 @@ export function nextOf(hose: Hose): Next {
   if (hose.status.state === 'withdrawn' || !hose.assembly || hose.conflicts.length > 0) return { do: 'nothing' };
   return hose.stays.some(({ cause }) => cause !== null) ? { do: 'again' } : { do: 'fit' };
 }
+
+/** Where it stands in its life, where no place tells it. */
+export const statusWord: Record<Status['state'], WordId> = {
+  made: 'hose-status-made',
+  fitted: 'hose-status-fitted',
+  'taken-off': 'hose-status-taken-off',
+  withdrawn: 'hose-status-withdrawn',
+};
