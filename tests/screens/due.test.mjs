@@ -1,0 +1,44 @@
+// What falls due: every hose by age, by site, and the lists to save.
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { axe, browse, fits, goTo, open, serve, sizes } from './support.mjs';
+
+for (const size of sizes) {
+  test(`what falls due is seen at once, narrowed to a site and saved at ${size.width}x${size.height}`, async (t) => {
+    const { url } = await serve(t);
+    const page = await open(t, await browse(t), url, size);
+    await goTo(page, 'Due');
+    const past = page.getByRole('list', { name: 'Past the limit' });
+    await past.waitFor();
+    const all = await past.getByRole('button').count();
+    await axe(page, 'Due');
+    await fits(page, 'Due');
+
+    await page.getByRole('button', { name: /^Plan / }).click();
+    await page.getByRole('button', { name: /^Open / }).waitFor();
+    const here = await past.getByRole('button').count();
+    assert.ok(here > 0 && here < all, `${here} of ${all} hoses are past their limit at one site`);
+
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Save the list' }).click(),
+    ]);
+    assert.match(download.suggestedFilename(), /\.xlsx$/);
+    await page.getByText(`Saved: ${download.suggestedFilename()}`).waitFor();
+
+    await past.getByRole('button').first().click();
+    await page.getByRole('heading', { name: 'Hoses of this place' }).waitFor();
+  });
+}
+
+test('a limit of the owner’s own stands over the guide', async (t) => {
+  const { url } = await serve(t);
+  const page = await open(t, await browse(t), url);
+  await goTo(page, 'Due');
+  await page.getByText('6 years, guide').waitFor();
+  await page.getByRole('button', { name: 'Set the limit of service life' }).click();
+  await page.getByRole('button', { name: '4', exact: true }).click();
+  await axe(page, 'the limit');
+  await page.getByRole('button', { name: 'Keep this limit' }).click();
+  await page.getByText('4 years, yours').waitFor();
+});
