@@ -52,7 +52,8 @@ describe('the catalogues', () => {
       .map(([, text]) => text)
       .join('\n');
     // Ids whose last part is a code are said by their stem.
-    const stems = /^(basis|unit|step|place|make-tick|find-key|find-do|find-how|find-tool|find-is|find-sign|find-leaves)-/;
+    const stems =
+      /^(basis|unit|step|place|make-tick|find-key|find-do|find-how|find-tool|find-is|find-sign|find-leaves|due-view)-/;
     const idle = catalogueFiles
       .filter((it) => it.language === 'en' && it.file.startsWith('ui-'))
       .flatMap((it) => messages(it.text))

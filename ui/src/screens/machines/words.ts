@@ -65,4 +65,3 @@ export function stayText(stay: Stay): string {
   const until = stay.off_date ? say('machines-stay-off', { day: day(stay.off_date) }) : null;
   return [since, until].filter((part) => part).join(', ') || say('machines-counted-unknown');
 }
-
