@@ -1,69 +1,11 @@
 // What a technician does with the screens: reads what is asked and answers from the demo's readings.
 
-/** What was read of the demo's burst hose (demo/burst-readings.json), by part and by the name that the screen asks with. */
-const READ = {
-  Hose: {
-    'Print on the cover': { print: '??N 853 2S? DN 1?' },
-    'What carries the pressure': { pick: /^Wire braid/ },
-    Layers: { pick: /^2\b/ },
-    'Bore of the hose': { mm: '15.9' },
-    'Ø over the cover': { mm: '25.2' },
-    'Ø over the reinforcement': { mm: '23' },
-    'Overall length': { mm: '1240' },
-  },
-  'End A': {
-    'What kind of end': { pick: /^Female/ },
-    'What seals': { pick: /^Cone/ },
-    'Thread Ø': { inch: ['1', '3', '/16'] },
-    'Thread gauge': { gauge: /^14\b/ },
-    'Flank angle': { pick: /^60°/ },
-    'Seat angle': { pick: /^74°/ },
-    'Shape of the seat': { pick: /^Hollow/ },
-    'Hex of the nut': { mm: '25.4' },
-    'How it leaves the hose': { pick: /^Elbow 45/ },
-  },
-  'End B': {
-    'What kind of end': { pick: /^Female/ },
-    'What seals': { pick: /^O-ring in face/ },
-    'Thread Ø': { mm: '23.55' },
-    'Thread gauge': { gauge: /^14\b/ },
-    'Flank angle': { pick: /^60°/ },
-    'Hex of the nut': { mm: '30' },
-    'How it leaves the hose': { pick: /^Elbow 90/ },
-  },
-  'Machine’s half of A': {
-    'What kind of end': { pick: /^Male/ },
-    'What seals': { pick: /^Cone/ },
-    'Thread Ø': { mm: '22.1' },
-    'Thread gauge': { gauge: /^14\b/ },
-    'Seat angle': { pick: /^74°/ },
-    'Shape of the seat': { pick: /^Raised/ },
-  },
-  'Machine’s half of B': {
-    'What kind of end': { pick: /^Male/ },
-    'What seals': { pick: /^O-ring in face/ },
-    'Thread Ø': { mm: '25.3' },
-    'Thread gauge': { gauge: /^14\b/ },
-  },
-};
-
-/** More questions than this and Find does not come to an end. */
-const MOST = 60;
+import { ARROW, CRIMP, MOST, QUESTION, SETTINGS, readOf } from './readings.mjs';
 
 const button = (page, name) => page.getByRole('button', { name });
 /** What stands at the thumb: the one arrow and what is beside it. */
 const thumb = (page) => page.getByRole('contentinfo');
 const keypad = (page) => page.getByRole('group', { name: 'Keypad' });
-
-/** Every reading by the name that the screen asks with; a longer name stands before one that it begins with. */
-const NAMES = [
-  ...['Print on the cover', 'What carries the pressure', 'Layers', 'Bore of the hose', 'Bore of the male'],
-  ...['Ø over the cover', 'Ø over the reinforcement', 'Kind of cover', 'Overall length', 'What kind of end'],
-  ...['What seals', 'Thread Ø, outside', 'Thread Ø, inside', 'Thread Ø', 'Thread gauge', 'Taper', 'Seat angle'],
-  ...['Shape of the seat', 'Flank angle', 'Hex of the nut', 'Tube Ø', 'Second thread Ø', 'Threads between'],
-  ...['How it leaves the hose', 'Bolt spacing, long', 'Bolt spacing, short', 'Head Ø', 'Head thickness'],
-];
-const QUESTION = new RegExp(`(Hose|End [AB]|Machine’s half of [AB])[\\n ](${NAMES.join('|')})`);
 
 /** What the screen asks now: part and reading; null where it asks nothing. */
 export async function asked(page) {
@@ -102,8 +44,8 @@ export async function typeNumber(page, keys, unit) {
 }
 
 /** Answers one question of Find; what is not in the readings can not be told. */
-async function answer(page, { part, reading }) {
-  const read = READ[part][reading.replace(/, (out|in)side$/, '')];
+async function answer(page, what) {
+  const read = readOf(what);
   if (read?.pick) await button(page, read.pick).first().click();
   else if (read?.gauge) await button(page, read.gauge).first().click();
   else if (read?.mm) await typeNumber(page, read.mm, 'mm');
@@ -132,21 +74,6 @@ export async function find(page, look) {
   return questions;
 }
 
-/** The demo's own settings of an end (demo/settings.json, demo/replacement.json), by the words that ask for them. */
-const SETTINGS = {
-  'Cut-off, end A': { mm: '41' },
-  'Cut-off, end B': { mm: '44' },
-  'Insertion depth': { mm: '34' },
-  Skive: { pick: 'none' },
-  Ferrule: { text: 'demo ferrule 16' },
-  Lubricant: { text: 'demo oil' },
-  'Die set': { text: 'demo die 28' },
-  'Crimp diameter': { mm: '28.5' },
-  'Crimp tolerance': { mm: '0.1' },
-  From: { text: 'invented for the demo' },
-};
-const CRIMP = '28.5';
-
 /** Enters the setting that the open field asks for. */
 async function enter(page) {
   const title = await thumb(page).getByRole('heading', { level: 2 }).innerText();
@@ -158,9 +85,6 @@ async function enter(page) {
   else return thumb(page).getByRole('button', { name: value.pick, exact: true }).click();
   await thumb(page).getByRole('button', { name: /^Keep/ }).click();
 }
-
-/** Whatever arrow of the bench stands at the thumb. */
-const ARROW = /^(Tick: |Measure the cut-off of|Enter: |Read the crimp at|Prove at|Make the tag)/;
 
 /** Makes the hose, step by step, without a rig; `look` is called at each kind of step. */
 export async function make(page, look) {

@@ -21,7 +21,7 @@ const ELEMENT = 'element-6066-11e4-a52e-4f735466cecf';
 
 /** What can be found by its role: the elements that have it. */
 const ROLES = {
-  button: 'button, [role=button]',
+  button: 'button:not([role]), [role=button]',
   link: 'a[href], [role=link]',
   heading: 'h1, h2, h3, h4, [role=heading]',
   textbox: 'input:not([type=checkbox], [type=radio], [type=file]), textarea, [role=textbox]',
@@ -172,22 +172,22 @@ class Program {
     await this.seen((wanted) => document.body.innerText.includes(wanted), [wanted], `the screen shows "${wanted}"`);
   }
 
-  /** Waits for an element that can be seen, by its role and a part of its name. */
-  async find(role, name = '') {
-    const byRole = (selector, name) =>
-      [...document.querySelectorAll(selector)].find((element) => {
+  /** Waits for an element that can be seen, by its role and a part of its name or a pattern of it, in a part of the screen. */
+  async find(role, name = '', within = 'body') {
+    const byRole = (selector, source, within) =>
+      [...document.querySelectorAll(`:is(${within}) :is(${selector})`)].find((element) => {
         const labels = [...(element.labels ?? [])].map((label) => label.innerText);
-        const own = [element.getAttribute('aria-label'), element.innerText, ...labels, element.placeholder];
+        const own = [element.getAttribute('aria-label') ?? element.innerText, ...labels, element.placeholder];
         const shown = element.type === 'file' || element.checkVisibility();
-        return shown && own.join(' ').replace(/\s+/g, ' ').includes(name);
+        return shown && new RegExp(source).test(own.join(' ').replace(/\s+/g, ' ').trim());
       });
-    const element = await this.seen(byRole, [ROLES[role], name], `there is a ${role} "${name}"`);
+    const element = await this.seen(byRole, [ROLES[role], pattern(name), within], `there is a ${role} "${name}"`);
     return element[ELEMENT];
   }
 
   /** Clicks what has that role and name. */
-  async click(role, name) {
-    await post(`${this.#session}/element/${await this.find(role, name)}/click`, {});
+  async click(role, name, within) {
+    await post(`${this.#session}/element/${await this.find(role, name, within)}/click`, {});
   }
 
   /** Types into the field of that name. For a file field the text is the file's path. */
@@ -276,6 +276,9 @@ export async function until(what, ask) {
     await new Promise((next) => setTimeout(next, PAUSE_MS));
   }
 }
+
+/** A name as the source of a pattern: a string is a part of it, letter by letter. */
+const pattern = (name) => (name instanceof RegExp ? name.source : name.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'));
 
 /** The driver is not listening yet; anything else it says is an answer. */
 function retried(error) {
