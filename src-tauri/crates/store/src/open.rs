@@ -59,13 +59,14 @@ impl Register {
     }
 
     /// Takes away a register in which nothing was ever written, so that a command that began one and then
-    /// failed leaves none behind. One that holds anything stays.
+    /// failed leaves none behind. One that holds anything stays, be it a setting or a half-finished job alone.
     ///
     /// # Errors
     /// The register can not be read, or its file not taken away.
     pub fn discard_if_empty(self) -> Result<(), Error> {
         let written: bool = self.db.query_row(
-            "SELECT EXISTS (SELECT 1 FROM event) OR EXISTS (SELECT 1 FROM held) OR EXISTS (SELECT 1 FROM person)",
+            "SELECT EXISTS (SELECT 1 FROM event) OR EXISTS (SELECT 1 FROM held) OR EXISTS (SELECT 1 FROM person)
+             OR EXISTS (SELECT 1 FROM setting) OR EXISTS (SELECT 1 FROM draft)",
             [],
             |row| row.get(0),
         )?;
@@ -184,6 +185,38 @@ impl Register {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn a_register_that_holds_only_a_setting_or_a_half_finished_job_is_not_taken_away() {
+        type Write = fn(&mut Register);
+        let writes: [(&str, Write, bool); 3] = [
+            ("nothing", |_| {}, false),
+            (
+                "a setting",
+                |register| {
+                    let setting = serde_json::Map::from_iter([("paper".to_owned(), "a4".into())]);
+                    register.keep_settings(&setting).expect("kept");
+                },
+                true,
+            ),
+            (
+                "a job",
+                |register| {
+                    let job = hosewright_core::record::JobId::from_bytes([3; 16]);
+                    register.keep_draft(job, &"typed".into(), chrono::DateTime::UNIX_EPOCH).expect("kept");
+                },
+                true,
+            ),
+        ];
+        for (what, write, stays) in writes {
+            let folder = tempfile::tempdir().expect("a folder");
+            let path = folder.path().join("register.db");
+            let mut register = Register::open(&path, DeviceId::from_bytes([1; 16])).expect("opens");
+            write(&mut register);
+            register.discard_if_empty().expect("closes");
+            assert_eq!(path.exists(), stays, "{what}");
+        }
+    }
 
     #[test]
     fn every_migration_file_is_run_in_order() {
