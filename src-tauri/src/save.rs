@@ -37,7 +37,7 @@ fn folder(app: &AppHandle) -> Result<PathBuf, ApiError> {
     parent.map(|parent| parent.join("hosewright")).map_err(|error| ApiError::file("", error))
 }
 
-/// Writes a new file of that name in that folder.
+/// Writes a new file of that name in that folder, whole or not at all.
 fn write(folder: &Path, name: &str, bytes: &[u8]) -> Result<PathBuf, ApiError> {
     let (stem, ending) = plain(name)?;
     let failed = |error: std::io::Error| {
@@ -51,8 +51,12 @@ fn write(folder: &Path, name: &str, bytes: &[u8]) -> Result<PathBuf, ApiError> {
         });
         match OpenOptions::new().write(true).create_new(true).open(&path) {
             Ok(mut file) => {
-                file.write_all(bytes).and_then(|()| file.sync_all()).map_err(failed)?;
-                return Ok(path);
+                let written = file.write_all(bytes).and_then(|()| file.sync_all());
+                return written.map(|()| path.clone()).map_err(|error| {
+                    // Half a label or backup must not stand where a whole one is looked for.
+                    let _ = fs::remove_file(&path);
+                    failed(error)
+                });
             }
             Err(error) if error.kind() == ErrorKind::AlreadyExists => {}
             Err(error) => return Err(failed(error)),
