@@ -1,6 +1,5 @@
 //! The one table of commands: name, function, question and answer. Every way in goes through it, and
-//! the JSON Schemas and the types of the
-//! screens are made from it.
+//! the JSON Schemas and the types of the screens are made from it.
 
 pub mod check;
 pub mod find;
