@@ -185,9 +185,27 @@ class Program {
     return element[ELEMENT];
   }
 
-  /** Clicks what has that role and name. */
+  /** Clicks what has that role and name, once it stands still: a thumb follows what moves, a driver does not. */
   async click(role, name, within) {
-    await post(`${this.#session}/element/${await this.find(role, name, within)}/click`, {});
+    const element = await until(`the ${role} "${name}" stands still`, async () => {
+      const found = await this.find(role, name, within);
+      return (await this.#standsStill(found)) && found;
+    });
+    await post(`${this.#session}/element/${element}/click`, {});
+  }
+
+  /** Whether an element is where it was two frames ago. */
+  #standsStill(element) {
+    const inPage = async (element) => {
+      const where = () => element.isConnected && JSON.stringify(element.getBoundingClientRect());
+      const before = where();
+      await new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn)));
+      return before && before === where();
+    };
+    return this.later(inPage, { [ELEMENT]: element }).catch((error) => {
+      if (error.message.startsWith('stale element reference')) return false;
+      throw error;
+    });
   }
 
   /** Types into the field of that name. For a file field the text is the file's path. */
