@@ -1,6 +1,6 @@
 //! Doubt about the original: the replacement must satisfy every original that is still plausible.
 
-use crate::catalogue::{HoseRow, Provenance};
+use crate::catalogue::{Basis, HoseRow, Provenance};
 use crate::check::rivals::{Rivals, UNLIKELY};
 use crate::check::subject::{Hose, Subject, hose_name, practice};
 use crate::check::{Evidence, Finding, Verdict, cases};
@@ -126,7 +126,8 @@ fn bend(subject: &Subject<'_>, own: Hose<'_>, rivals: &Rivals<'_>) -> Option<Fin
         return None;
     }
     let (rival, asked) = rivals.least(|row| row.min_bend_radius_mm.map(Millimetres::get))?;
-    let own = own.min_bend_radius().0.map(Millimetres::get);
+    let (own, source) = own.min_bend_radius();
+    let own = own.map(Millimetres::get);
     let as_tight = own.is_some_and(|own| own <= asked);
     let (verdict, key) = if as_tight {
         (Verdict::Pass, cases::ORIGINAL_BEND_OK)
@@ -139,13 +140,13 @@ fn bend(subject: &Subject<'_>, own: Hose<'_>, rivals: &Rivals<'_>) -> Option<Fin
         unit: Millimetres::UNIT,
         ..Finding::new(RULE, verdict, key)
     };
-    Some(finding.about("rival", hose_name(rival)).from(&rival.bend_provenance()))
+    Some(finding.about("rival", hose_name(rival)).from(&compared_by(source, rival.bend_provenance())))
 }
 
 /// An original made to be sucked on may sit in a suction line, whatever anybody said of the line.
 fn vacuum(subject: &Subject<'_>, own: Hose<'_>, rivals: &Rivals<'_>) -> Option<Finding> {
     let (rival, asked) = rivals.least(|row| row.vacuum_kpa_abs)?;
-    let own = own.vacuum_kpa_abs().0;
+    let (own, source) = own.vacuum_kpa_abs();
     let as_deep = own.is_some_and(|own| own <= asked);
     let (verdict, key) = if as_deep {
         (Verdict::Pass, cases::ORIGINAL_VACUUM_OK)
@@ -154,8 +155,13 @@ fn vacuum(subject: &Subject<'_>, own: Hose<'_>, rivals: &Rivals<'_>) -> Option<F
         less_than_original(measured, cases::ORIGINAL_VACUUM_DEEPER, cases::ORIGINAL_VACUUM_NOT_ASKED)
     };
     let finding = Finding::new(RULE, verdict, key).about("rival", hose_name(rival));
-    let finding = finding.from(&rival.vacuum_provenance());
+    let finding = finding.from(&compared_by(source, rival.vacuum_provenance()));
     Some(Finding { value: own, limit: Some(asked), unit: "kPa abs", ..finding })
+}
+
+/// What a comparison rests on: a figure of the user's own is said to be theirs, else the original's source.
+fn compared_by(own: Provenance, rival: Provenance) -> Provenance {
+    if own.basis == Basis::Yours { own } else { rival }
 }
 
 fn rival_finding(
@@ -171,4 +177,46 @@ fn rival_finding(
         .measured(value, limit, unit)
         .about("rival", hose_name(rival))
         .from(&source)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::catalogue::Catalogue;
+    use crate::check::{Question, check};
+    use crate::spec::HoseRef;
+
+    /// The original may have been the very hose, and nobody measured the bend.
+    fn bend_of_original(own: Option<f64>) -> Finding {
+        let catalogue = Catalogue::embedded();
+        let row = catalogue.hoses.iter().find(|row| row.min_bend_radius_mm.is_some()).expect("a row");
+        let hose = HoseRef {
+            min_bend_radius_mm: own.map(Millimetres),
+            ..HoseRef::named(row.standard.as_str(), row.kind.as_str(), row.dn)
+        };
+        let candidate = serde_json::json!({
+            "standard": row.standard, "type": row.kind, "dn": row.dn, "probability": 1.0
+        });
+        let question: Question = serde_json::from_value(serde_json::json!({
+            "spec": { "hose": hose }, "found": { "hose": [candidate] }
+        }))
+        .expect("a question");
+        let checked = check(catalogue, &question).expect("is checked");
+        let of_bend = |finding: &Finding| finding.case.key.starts_with("original-bend");
+        checked.findings.into_iter().find(of_bend).expect("the bend is compared")
+    }
+
+    #[test]
+    fn a_comparison_that_rests_on_a_figure_of_the_users_says_so() {
+        let table = bend_of_original(None);
+        assert_eq!((table.verdict, table.basis == Basis::Yours), (Verdict::Pass, false), "{table:?}");
+        for (own, verdict) in [(1.0, Verdict::Pass), (9999.0, Verdict::Stop)] {
+            let yours = bend_of_original(Some(own));
+            assert_eq!(
+                (yours.verdict, yours.basis, yours.value),
+                (verdict, Basis::Yours, Some(own)),
+                "{yours:?}"
+            );
+        }
+    }
 }
