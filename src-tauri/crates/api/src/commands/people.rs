@@ -46,9 +46,10 @@ pub struct PersonAdded {
 pub fn add(api: &mut Api, asked: NewPerson, _: &[u8]) -> Result<Answer<PersonAdded>, ApiError> {
     let person = PersonId::from_bytes(api.world.random());
     let now = api.world.now();
-    api.register()?
-        .name_person(person, &asked.name, now)
-        .map_err(|error| ApiError { field: "name".into(), ..error.into() })?;
+    api.register()?.name_person(person, &asked.name, now).map_err(|error| match error {
+        hosewright_store::Error::Name { .. } => ApiError::input("name", error),
+        other => other.into(),
+    })?;
     Ok(api.answer(PersonAdded { person }))
 }
 
