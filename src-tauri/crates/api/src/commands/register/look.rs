@@ -134,7 +134,8 @@ pub fn named(api: &mut Api, text: &str) -> Result<Named, ApiError> {
     {
         return Ok(Named::Machine(machine));
     }
-    let hits = register.search(text, MOST_HITS)?;
+    // All of them: the hoses at a machine come before the machine itself, and one more of its name may be the last.
+    let hits = register.search(text, u32::MAX)?;
     let found: Vec<(Named, String)> = hits.into_iter().filter_map(named_by).collect();
     let called = |(_, name): &&(Named, String)| name.eq_ignore_ascii_case(text.trim());
     match (found.as_slice(), found.iter().filter(called).collect::<Vec<_>>().as_slice()) {
