@@ -517,6 +517,10 @@ on: string,
  */
 guide: Provenance | null, 
 /**
+ * The owner's policies, by where they hold: a change of one writes all of it anew.
+ */
+policies: Array<PolicySet>, 
+/**
  * What can not be reckoned first, then by day.
  */
 due: Array<Due>, };

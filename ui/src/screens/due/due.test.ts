@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
-import type { Due } from '../../backend/types';
-import { groups, others, worstSite } from './due';
+import type { Due, PolicySet } from '../../backend/types';
+import { groups, policyOf, worstSite } from './due';
 
 const ON = '2026-11-25';
 
@@ -45,7 +45,10 @@ it('the site with most past is planned first; with nothing past there is none', 
   expect(worstSite([])).toBeNull();
 });
 
-it('a new limit keeps the owner’s others', () => {
-  const yours: Due = { ...due('a', ON, 's1', 'inspection'), years: 0.5, limit: { policy: 'fleet' } };
-  expect(others([due('b', ON), yours])).toEqual({ inspection_years: 0.5 });
+it('finds the policy of one scope alone', () => {
+  const fleet: PolicySet = { scope: 'fleet', service_years: 5, storage_years: 2, inspection_years: null, stop: true };
+  const site: PolicySet = { ...fleet, scope: { site: 's1' }, inspection_years: 0.5 };
+  expect(policyOf([fleet, site], { site: 's1' })).toBe(site);
+  expect(policyOf([fleet, site], 'fleet')).toBe(fleet);
+  expect(policyOf([fleet, site], { site: 's2' })).toBeNull();
 });

@@ -1,5 +1,5 @@
 // What falls due, in the groups and the order that a person plans by. Days, limits and verdicts are the register's.
-import type { Due, DueFor, SiteId } from '../../backend/types';
+import type { Due, DueFor, PolicySet, Scope, SiteId } from '../../backend/types';
 
 const DAY_MS = 86_400_000;
 /** How far ahead one plans. */
@@ -60,13 +60,8 @@ export function worstSite(past: readonly Due[]): SiteDue | null {
   return [...sites.values()].sort((one, other) => other.past - one.past)[0] ?? null;
 }
 
-/** The owner's other limits of the same scope, so that setting one does not strike out the rest. */
-export function others(list: readonly Due[]): { storage_years?: number; inspection_years?: number } {
-  const fleet = (what: DueFor) =>
-    list.find((due) => due.what === what && typeof due.limit === 'object' && due.limit.policy === 'fleet')?.years;
-  const [storage, inspection] = [fleet('storage'), fleet('inspection')];
-  return {
-    ...(storage !== undefined && { storage_years: storage }),
-    ...(inspection !== undefined && { inspection_years: inspection }),
-  };
+/** The owner's policy of a scope as it stands; null where there is none. */
+export function policyOf(policies: readonly PolicySet[], scope: Scope): PolicySet | null {
+  const name = JSON.stringify(scope);
+  return policies.find((policy) => JSON.stringify(policy.scope) === name) ?? null;
 }

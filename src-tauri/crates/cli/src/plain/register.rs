@@ -159,7 +159,7 @@ const SHOWN: usize = 40;
 
 impl Plain for DueShown {
     fn plain(&self, words: &Words) -> String {
-        let DueList { on, guide, due } = &self.list.content;
+        let DueList { on, guide, due, .. } = &self.list.content;
         let count = due.len();
         let shown = if self.all { count } else { count.min(SHOWN) };
         let rows: Vec<Vec<String>> = due.iter().take(shown).map(|due| due_row(due, words)).collect();

@@ -4,7 +4,7 @@ use crate::commands::Nothing;
 use crate::{Answer, Api, ApiError};
 use chrono::NaiveDate;
 use hosewright_core::catalogue::{Age, AgeOf, Provenance};
-use hosewright_core::record::{DeviceId, MachineId, PlaceId};
+use hosewright_core::record::{DeviceId, MachineId, PlaceId, PolicySet};
 use hosewright_core::tag::TagCode;
 use hosewright_store::{Counts, Due, Guide, Hit, Hose, MachineRow, MachineSheet, PlaceSheet, SiteRow};
 use schemars::JsonSchema;
@@ -189,6 +189,8 @@ pub struct DueList {
     pub on: NaiveDate,
     /// Where the guide value of service life comes from, which holds without a policy of the owner's.
     pub guide: Option<Provenance>,
+    /// The owner's policies, by where they hold: a change of one writes all of it anew.
+    pub policies: Vec<PolicySet>,
     /// What can not be reckoned first, then by day.
     pub due: Vec<Due>,
 }
@@ -200,9 +202,11 @@ pub struct DueList {
 pub fn due(api: &mut Api, asked: DueQuestion, _: &[u8]) -> Result<Answer<DueList>, ApiError> {
     let on = asked.on.unwrap_or_else(|| api.today());
     let guide = api.guide()?;
-    let due = api.register()?.due(on, guide)?;
+    let register = api.register()?;
+    let due = register.due(on, guide)?;
+    let policies = register.policies()?;
     let source = api.normal(AgeOf::ServiceLife).map(|age| age.provenance.clone());
-    Ok(api.answer(DueList { on, guide: source, due }))
+    Ok(api.answer(DueList { on, guide: source, policies, due }))
 }
 
 impl Api {
