@@ -45,7 +45,7 @@ export class App {
     if (jobs.ok) this.drafts = jobs.value.jobs;
     if (due.ok) {
       const { on, due: list } = due.value;
-      this.overdue = list.filter((one) => one.what !== 'inspection' && one.due !== null && one.due <= on).length;
+      this.overdue = list.filter((one) => one.what === 'service' && one.due !== null && one.due <= on).length;
     }
     this.problem = [overview, jobs, due].flatMap((reply) => (reply.ok ? [] : [reply.error]))[0] ?? null;
   }
