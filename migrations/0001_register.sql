@@ -261,5 +261,3 @@ CREATE TABLE note (
 ) STRICT, WITHOUT ROWID;
 
 CREATE INDEX note_about ON note (about);
-
--- Jobs that are not done.

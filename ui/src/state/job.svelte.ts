@@ -2,6 +2,9 @@ import type { Backend, CallError } from '../backend';
 import type { JobId, JsonValue } from '../backend/types';
 import { emptyJob, type JobDoc } from './job-doc';
 
+/** How long after a refused write it is tried again. */
+const RETRY_MS = 2000;
+
 /**
  * The job in hand. Whatever changes in `doc` is written to the register at once, one write after the
  * other and always the newest, so nothing is lost when the phone is put away.
@@ -38,8 +41,9 @@ export class Job {
 
   /** Puts it aside; it stays among the jobs that are not done. */
   async aside(): Promise<void> {
-    await this.#writing;
+    if (this.doc) this.keep(JSON.stringify(this.doc));
     this.doc = null;
+    await this.#settled();
     this.#id = null;
     this.#last = '';
     this.kept = true;
@@ -47,9 +51,18 @@ export class Job {
 
   /** Done, or given up. */
   async close(): Promise<void> {
-    await this.#writing;
-    if (this.#id) await this.backend.call('job.close', { job: this.#id });
+    // Nothing more is kept of it, and what is under way is over first: a write that came after would bring it back.
+    this.doc = null;
+    await this.#settled();
+    if (this.#id) {
+      const reply = await this.backend.call('job.close', { job: this.#id });
+      if (!reply.ok) this.problem = reply.error;
+    }
     await this.aside();
+  }
+
+  async #settled(): Promise<void> {
+    while (this.#writing) await this.#writing;
   }
 
   /** Called by an effect of the app with every change. */
@@ -68,6 +81,7 @@ export class Job {
       if (!reply.ok) {
         this.problem = reply.error;
         this.#writing = null;
+        this.#again();
         return;
       }
       this.#id ??= reply.value.job;
@@ -75,5 +89,12 @@ export class Job {
     } while (written !== this.#last);
     this.kept = true;
     this.#writing = null;
+  }
+  /** What was refused (the register was in use, the disk full) is tried until it stands. */
+  #again(): void {
+    this.#last = '';
+    setTimeout(() => {
+      if (this.doc) this.keep(JSON.stringify(this.doc));
+    }, RETRY_MS);
   }
 }

@@ -27,11 +27,19 @@ export function inOrder(findings: readonly Finding[]): { grave: Finding[]; passe
   };
 }
 
-/** What the Go does: the cure of the first stop that has one, or making it. Nothing while a stop has no cure here. */
+/** Without these there is no build sheet, though the hose itself may be made. */
+const FOR_THE_SHEET = /^(length-missing|turn-missing)$/;
+
+/**
+ * What the Go does: the cure of the first stop that has one, then what the build sheet can not be made without, then
+ * making it. Nothing while a stop has no cure here.
+ */
 export function nextOf(findings: readonly Finding[]): { to: 'cure'; cure: Cure } | { to: 'make' } | null {
   const grave = stops(inOrder(findings).grave);
-  if (grave.length === 0) return { to: 'make' };
-  for (const one of grave) {
+  const sheet = findings.filter((one) => one.verdict === 'caution' && FOR_THE_SHEET.test(one.case));
+  const first = grave.length > 0 ? grave : sheet;
+  if (first.length === 0) return { to: 'make' };
+  for (const one of first) {
     const cure = cureOf(one);
     if (cure) return { to: 'cure', cure };
   }
