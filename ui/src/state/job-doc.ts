@@ -30,6 +30,8 @@ export interface Finding {
   forms: Partial<Record<Role, string>>;
   /** Parts of the spec that the person named; what was found does not write over them. */
   chosen: Part[];
+  /** The unit that lengths were last typed in; the next one starts in it, whatever came between. */
+  unit?: string | null;
 }
 
 /** All that a job needs to go on after the phone was put away or the program killed. */

@@ -9,8 +9,6 @@ import { candidatesOf, type AnyCandidate } from './tables';
 
 /** The reading in hand and what can be done with it. All that must last is written into the job. */
 export class Session {
-  #unit: string | null = null;
-
   constructor(
     readonly doc: JobDoc,
     readonly finder: Finder,
@@ -55,7 +53,7 @@ export class Session {
 
   /** The unit the next length starts in: the one last used, else that of the readings. */
   get unit(): string {
-    return this.#unit ?? unitOf(this.doc.readings);
+    return this.doc.finding.unit ?? unitOf(this.doc.readings);
   }
 
   /** The question as it stands with what is being typed. */
@@ -109,7 +107,7 @@ export class Session {
   type(draft: Draft): void {
     const { key } = this;
     if (!key) return;
-    if (kindOf(key) === 'length') this.#unit = draft.unit;
+    if (kindOf(key) === 'length') this.doc.finding.unit = draft.unit;
     this.doc.finding.asked = key;
     this.doc.typing = { of: nameOf(this.half, key), draft };
   }
