@@ -26,7 +26,7 @@ for (const size of sizes) {
 
     await t.test('says what failed there, and offers the long way first', async () => {
       await search(page, 'stick rod', /^(?=.*Stick cylinder, rod side)(?=.*Excavator 3)(?!.*-)/);
-      await page.getByText('FAILED TWICE').waitFor();
+      await page.getByText('FAILED TWICE', { exact: true }).waitFor();
       await page.getByText(/abrasion once, bent too tight once\. Look at why/).waitFor();
       await thumb(page)
         .getByRole('button', { name: /^Measure it/ })
