@@ -102,7 +102,7 @@ async function follow(program, wanted, last, act) {
 
 /** Gives the check what it asks for until nothing stops, then what else is open, and goes to make it. */
 export async function check(program) {
-  await follow(program, /^(Enter|Say what|Make it)/, 'Make it', () => give(program));
+  await follow(program, /^(Enter|Say|Make it)/, 'Make it', () => give(program));
   for (const title of await open(program)) {
     if (!REPLACEMENT[title]) continue;
     await program.click('button', `${title} ?`, 'main');

@@ -85,6 +85,7 @@ export const wordIds = [
   'check-go-read',
   'check-go-read-hose',
   'check-go-take-read',
+  'check-go-turn',
   'check-go-working',
   'check-hose',
   'check-hot',

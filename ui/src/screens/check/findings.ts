@@ -173,6 +173,7 @@ const VERBS: Record<string, WordId> = {
   'service.bend_radius_mm': 'check-go-bend',
   'service.line': 'check-go-line',
   overall_length_mm: 'check-go-length',
+  turn_deg: 'check-go-turn',
   cover: 'check-go-cover',
   adapters: 'check-go-adapters',
 };

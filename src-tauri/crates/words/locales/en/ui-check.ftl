@@ -113,6 +113,7 @@ check-go-cold = Enter how cold it gets
 check-go-bend = Enter the bend
 check-go-line = Say what the line does
 check-go-length = Enter the overall length
+check-go-turn = Say how B is turned
 check-go-cover = Say what the cover is
 check-go-adapters = Enter the adapter’s rating
 check-go-adapter-change = Change the adapter
