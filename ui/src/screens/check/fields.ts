@@ -212,28 +212,10 @@ export function firstUnit(quantity: Quantity, units: Units): string {
   return { temperature: 'C', flow: 'l/min', plain: '' }[quantity];
 }
 
-/** A form in words: `45° elbow`, `90° compact`, `straight`. One that has none stands as it is. */
-export function formWords(form: string): string {
-  const [, sort = '', degrees] = /^(elbow|compact|block)(\d+(?:\.\d+)?)$/.exec(form) ?? [];
-  const sorts: Record<string, WordId> = {
-    elbow: 'check-form-elbow',
-    compact: 'check-form-compact',
-    block: 'check-form-block',
-    straight: 'check-form-straight',
-    standpipe: 'check-form-standpipe',
-    banjo: 'check-form-banjo',
-  };
-  const id = sorts[degrees === undefined ? form : sort];
-  return id ? say(id, { angle: angle(Number(degrees ?? 0), 1) }) : form;
-}
-
 /** Whether a form is bent, so that it has a drop: the check asks for it. */
 export function bends(form: string): boolean {
   return /^(elbow|compact|block)\d/.test(form);
 }
-
-const GENDERS = { male: 'check-male', female: 'check-female' } as const;
-export const genderWords = (gender: 'male' | 'female'): string => say(GENDERS[gender]);
 
 const LINES = {
   pressure: 'check-line-pressure',
@@ -254,6 +236,3 @@ const COVERS = {
 /** A cover, and the duty it is for. */
 export const coverWords = (cover: keyof typeof COVERS): string => say(COVERS[cover]);
 export const covers = Object.keys(COVERS) as (keyof typeof COVERS)[];
-
-/** A size as it is written, with a true minus. */
-export const sizeWords = (size: string): string => size.replace(/^-/, '\u2212');

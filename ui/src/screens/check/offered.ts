@@ -1,6 +1,7 @@
 // What may be chosen for a field, from the tables of the check.
 import type { Tables } from '../../backend/types';
 import { number } from '../../words/number';
+import { formWords, genderWords, sizeWords } from '../../words/spec';
 import { say } from '../../words/words';
 import type { Editing } from './editing.svelte';
 import * as fields from './fields';
@@ -42,9 +43,9 @@ export function offered(editing: Editing, tables: Tables): Offer[] {
         : sizes(editing, tables, known);
     }
     case 'gender':
-      return words((['female', 'male'] as const).map((one) => word(one, fields.genderWords(one))));
+      return words((['female', 'male'] as const).map((one) => word(one, genderWords(one))));
     case 'form':
-      return words(tables.forms.map((form) => word(form, fields.formWords(form))));
+      return words(tables.forms.map((form) => word(form, formWords(form))));
     case 'cover':
       return words(fields.covers.map((cover) => word(cover, fields.coverWords(cover))));
     case 'fluid':
@@ -107,7 +108,7 @@ function sizes(editing: Editing, tables: Tables, now: { family: string; size: st
   return [...tables.ends, ...tables.flanges]
     .filter((end) => end.family === editing.half)
     .map((end) => ({
-      label: fields.sizeWords(end.size),
+      label: sizeWords(end.size),
       note: 'thread' in end ? (end.thread ?? undefined) : undefined,
       chosen: now?.family === end.family && now.size === end.size,
       pick: () => editing.end(end.family, end.size),

@@ -2,6 +2,7 @@
 import type { ServiceCell } from '../../components/ServiceCells.svelte';
 import type { JobDoc } from '../../state/job-doc';
 import { number } from '../../words/number';
+import { formWords, genderWords, sizeWords } from '../../words/spec';
 import { say } from '../../words/words';
 import * as fields from './fields';
 
@@ -31,7 +32,7 @@ export function shown(doc: JobDoc, id: fields.FieldId, units: fields.Units): str
   }
   if (id === 'A' || id === 'B') {
     const end = fields.endOf(doc.spec, id);
-    return end ? `${end.family} ${fields.sizeWords(end.size)}` : null;
+    return end ? `${end.family} ${sizeWords(end.size)}` : null;
   }
   const value = fields.numberIn(doc, id);
   return value === null ? inWords(id, fields.wordIn(doc, id)) : fields.writtenIn(id, value, units);
@@ -40,8 +41,8 @@ export function shown(doc: JobDoc, id: fields.FieldId, units: fields.Units): str
 function inWords(id: fields.FieldId, word: string | null): string | null {
   if (word === null) return null;
   if (id === 'service.line') return fields.lineWords(word as 'pilot');
-  if (id.endsWith('.form')) return fields.formWords(word);
-  if (id.endsWith('.gender')) return fields.genderWords(word as 'male');
+  if (id.endsWith('.form')) return formWords(word);
+  if (id.endsWith('.gender')) return genderWords(word as 'male');
   return id === 'cover' ? fields.coverWords(word as 'plain') : word;
 }
 

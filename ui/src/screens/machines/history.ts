@@ -5,7 +5,7 @@ import { day } from '../../words/date';
 import { number } from '../../words/number';
 import type { WordId } from '../../words/ids';
 import { say } from '../../words/words';
-import { specLine } from './spec-words';
+import { specLine } from '../../words/spec';
 import { proofText } from './words';
 
 /** Where an event's place and cause get their names. */

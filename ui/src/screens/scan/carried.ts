@@ -1,31 +1,13 @@
-// What a tag carries, in words, as a drawing and as a record.
+// What a tag carries, in words and as a record.
 import type { Given } from '../../backend';
 import type { Body, EndSpec, RecordEvent, Service, Spec, TagContent, TagProof } from '../../backend/types';
-import type { AssemblyEnd, Head } from '../../drawings/assembly';
-import { bendOf } from '../../drawings/assembly';
-import { angle, length, number, pressure } from '../../words/number';
+import { angle, length, pressure } from '../../words/number';
+import { endWords, hoseLong } from '../../words/spec';
 import { say, sayCode } from '../../words/words';
 
-/** An end of a spec as it is drawn; one that the spec lacks is drawn broken. */
-export function drawn(end: EndSpec | undefined): AssemblyEnd {
-  return { form: end?.form ?? null, head: end ? headOf(end) : 'nut', settled: end !== undefined };
-}
-
-function headOf({ family, form, gender }: EndSpec): Head {
-  if (form === 'banjo' || form === 'standpipe') return form;
-  if (family.startsWith('flange')) return 'flange';
-  return gender === 'male' ? 'male' : 'nut';
-}
-
-/** The end of that role. */
-export function endOf(spec: Spec, role: EndSpec['role']): EndSpec | undefined {
-  return spec.ends.find((end) => end.role === role);
-}
-
-/** A hose by its name: `EN 853 2SN DN16`. */
+/** The hose that a tag names. */
 export function hoseWords(spec: Spec): string {
-  const { hose } = spec;
-  return hose ? `${hose.standard} ${hose.type} DN${number(hose.dn, 1)}` : say('scan-not-carried');
+  return hoseLong(spec.hose) ?? say('scan-not-carried');
 }
 
 /** A hose and its length: what to compare it by. */
@@ -33,18 +15,10 @@ export function briefly(spec: Spec): string {
   return [hoseWords(spec), ...(spec.overall_length_mm ? [length(spec.overall_length_mm, 1)] : [])].join(', ');
 }
 
-/** An end: family and size, which half, its form. */
-export function endWords(end: EndSpec | undefined): string {
-  if (!end) return say('scan-not-carried');
-  const gender = end.gender ? sayCode(`gender-${end.gender}`) : null;
-  return [`${end.family} ${end.size.replace('-', '\u2212')}`, gender, formWords(end.form)].filter(Boolean).join(', ');
-}
-
-function formWords(form: string | null | undefined): string | null {
-  if (!form) return null;
-  const bend = bendOf(form);
-  if (form === 'compact90' || bend === 0) return sayCode(`form-${form}`) ?? form;
-  return say('form-elbow', { angle: number(bend, 1) });
+/** The end of that role as a tag names it. */
+function endOf({ ends }: Spec, role: EndSpec['role']): string {
+  const end = ends.find((one) => one.role === role);
+  return end ? endWords(end) : say('scan-not-carried');
 }
 
 /** A fact of the tag: what, and what it says. */
@@ -59,8 +33,8 @@ export function facts(tag: TagContent): Fact[] {
   const may = (what: string, says: string | null | undefined): Fact[] => (says ? [{ what, says }] : []);
   return [
     { what: say('scan-fact-hose'), says: hoseWords(spec) },
-    { what: say('scan-fact-a'), says: endWords(endOf(spec, 'A')) },
-    { what: say('scan-fact-b'), says: endWords(endOf(spec, 'B')) },
+    { what: say('scan-fact-a'), says: endOf(spec, 'A') },
+    { what: say('scan-fact-b'), says: endOf(spec, 'B') },
     ...may(say('scan-fact-length'), spec.overall_length_mm ? length(spec.overall_length_mm, 1) : null),
     ...may(say('scan-fact-turn'), typeof spec.turn_deg === 'number' ? angle(spec.turn_deg) : null),
     { what: say('scan-fact-pressure'), says: tag.pressure_bar ? pressure(tag.pressure_bar) : say('scan-not-carried') },

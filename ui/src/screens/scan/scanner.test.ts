@@ -2,7 +2,7 @@ import { expect, it, vi } from 'vitest';
 import { fake } from '../../backend/fake';
 import type { Backend } from '../../backend';
 import type { Scan, TagContent } from '../../backend/types';
-import { asRecord, endWords } from './carried';
+import { asRecord } from './carried';
 import { Scanner } from './scanner.svelte';
 
 const tag: TagContent = {
@@ -77,11 +77,4 @@ it('keeps a foreign hose as made elsewhere, no younger than its month, its proof
   const [made, remark] = asRecord(tag, 'program').map((event) => event.body);
   expect(made).toMatchObject({ assembled: '2026-11-01', proof: { state: 'not-proved', why: 'made-elsewhere' } });
   expect(remark).toMatchObject({ kind: 'noted', about: { hose: tag.code }, text: expect.stringContaining('412') });
-});
-
-it('says an end by its family, size, half and form', () => {
-  const words = (form: string) => endWords({ role: 'A', family: 'ORFS', size: '-10', gender: 'female', form });
-  expect(words('elbow67.5')).toBe('ORFS \u221210, female, 67.5° elbow');
-  expect(words('compact90')).toBe('ORFS \u221210, female, compact 90° elbow');
-  expect(words('straight')).toBe('ORFS \u221210, female, straight');
 });

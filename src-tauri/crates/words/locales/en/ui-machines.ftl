@@ -33,7 +33,6 @@ machines-counted-unknown = Day not known
 
 ## A spec, a proof and a stay in one line
 machines-drop = drop { $drop }
-machines-straight = straight
 machines-both-ends = { $end } both ends
 machines-proof-no-rig = Not proved: no rig
 machines-proof-elsewhere = Not proved here

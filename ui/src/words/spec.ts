@@ -1,9 +1,9 @@
 // A spec in the trade's words.
-import type { EndSpec, HoseRef, Spec } from '../../backend/types';
-import type { Given } from '../../backend';
-import type { AssemblyEnd, Head } from '../../drawings/assembly';
-import { angle, length, number } from '../../words/number';
-import { say, sayCode } from '../../words/words';
+import type { EndSpec, Gender, HoseRef, Spec } from '../backend/types';
+import type { Given } from '../backend';
+import type { AssemblyEnd, Head } from '../drawings/assembly';
+import { length, number } from './number';
+import { say, sayCode } from './words';
 
 type SomeSpec = Given<Spec>;
 type SomeEnd = Given<EndSpec>;
@@ -18,29 +18,37 @@ export function hoseLong(hose: HoseRef | null | undefined): string | null {
   return hose ? `${hose.standard} ${hoseShort(hose)}` : null;
 }
 
-/** `JIC 37 flare −10, female, 45°`. */
+/** `JIC 37 flare −10, female, 45° elbow`. */
 export function endWords(end: SomeEnd): string {
-  const size = end.size.replace(/^-/, '\u2212');
   const parts = [
-    `${end.family} ${size}`,
-    end.gender ? sayCode(`gender-${end.gender}`) : null,
-    formWords(end.form ?? null),
+    `${end.family} ${sizeWords(end.size)}`,
+    end.gender ? genderWords(end.gender) : null,
+    end.form ? formWords(end.form) : null,
     end.drop_mm ? say('machines-drop', { drop: length(end.drop_mm, 1) }) : null,
   ];
   return parts.filter((part) => part).join(', ');
 }
 
-/** How an end leaves the hose: `45°`, `straight`, `90° compact`. A form we have no words for stands as it is. */
-function formWords(form: string | null): string | null {
-  if (form === null) return null;
-  const [, kind, degrees] = /^(elbow|compact|block)(\d+(?:\.\d+)?)$/.exec(form) ?? [];
-  if (degrees === undefined) return form === 'straight' ? say('machines-straight') : form;
-  return kind === 'elbow' ? angle(Number(degrees), 1) : `${angle(Number(degrees), 1)} ${kind}`;
+/** How an end leaves the hose: `45° elbow`, `straight`. A form we have no words for stands as it is. */
+export function formWords(form: string): string {
+  const [, degrees] = /^elbow(\d+(?:\.\d+)?)$/.exec(form) ?? [];
+  if (degrees !== undefined) return say('form-elbow', { angle: number(Number(degrees), 1) });
+  return sayCode(`form-${form}`) ?? form;
+}
+
+/** Which half of a connection. */
+export function genderWords(gender: Gender): string {
+  return sayCode(`gender-${gender}`) ?? gender;
+}
+
+/** A size as it is written, with a true minus. */
+export function sizeWords(size: string): string {
+  return size.replace(/^-/, '\u2212');
 }
 
 /** One line for a list: `2SN DN16 · JIC 37 flare −10 · ORFS −10 · 1240 mm`. */
 export function specLine(spec: SomeSpec): string {
-  const ends = spec.ends.map((end) => `${end.family} ${end.size.replace(/^-/, '\u2212')}`);
+  const ends = spec.ends.map((end) => `${end.family} ${sizeWords(end.size)}`);
   const both = ends.length === 2 && ends[0] === ends[1] ? [say('machines-both-ends', { end: ends[0] ?? '' })] : ends;
   const parts = [hoseShort(spec.hose), ...both, spec.overall_length_mm ? length(spec.overall_length_mm, 0) : null];
   return parts.filter((part) => part).join(' · ');
