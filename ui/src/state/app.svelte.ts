@@ -3,6 +3,7 @@ import type { Backend, CallError } from '../backend';
 import type { Draft, Overview } from '../backend/types';
 import { Job } from './job.svelte';
 import { Nav } from './nav.svelte';
+import { isPast } from './past';
 import { Settings } from './settings.svelte';
 import { Theme } from './theme.svelte';
 
@@ -45,7 +46,7 @@ export class App {
     if (jobs.ok) this.drafts = jobs.value.jobs;
     if (due.ok) {
       const { on, due: list } = due.value;
-      this.overdue = list.filter((one) => one.what === 'service' && one.due !== null && one.due <= on).length;
+      this.overdue = list.filter((one) => one.what === 'service' && isPast(one, on)).length;
     }
     this.problem = [overview, jobs, due].flatMap((reply) => (reply.ok ? [] : [reply.error]))[0] ?? null;
   }

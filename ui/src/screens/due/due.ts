@@ -1,5 +1,6 @@
 // What falls due, in the groups and the order that a person plans by. Days, limits and verdicts are the register's.
 import type { Due, DueFor, PolicySet, Scope, SiteId } from '../../backend/types';
+import { isPast } from '../../state/past';
 
 const DAY_MS = 86_400_000;
 /** How far ahead one plans. */
@@ -23,11 +24,6 @@ export function daysUntil(day: string, on: string): number {
 /** Whether it belongs to that view. */
 export function isOf(view: View, what: DueFor): boolean {
   return (what === 'inspection') === (view === 'inspection');
-}
-
-/** Whether its day has come. */
-export function isPast(due: Due, on: string): boolean {
-  return due.due !== null && due.due <= on;
 }
 
 /** The hoses of one site, or of all, in their groups; each keeps the register's order. */

@@ -2,6 +2,7 @@
 
 use super::settings::EndSettings;
 use crate::catalogue::{Basis, Catalogue, Caution, Step};
+use crate::find::CALIPER_ERROR;
 use crate::quantity::Millimetres;
 use crate::spec::Role;
 use schemars::JsonSchema;
@@ -167,12 +168,9 @@ impl Job<'_> {
     }
 }
 
-/// Error of the caliper that hangs beside the press (common practice: a vernier reads to 0.1 mm).
-const CALIPER_ERROR_MM: f64 = 0.1;
-
 /// Whether a caliper's own error takes half of a tolerance or more: what it reads as good may then be outside.
 fn too_fine_for_a_caliper(tolerance: Millimetres) -> bool {
-    tolerance.get() <= 2.0 * CALIPER_ERROR_MM
+    tolerance.get() <= 2.0 * CALIPER_ERROR.get()
 }
 
 impl When {
