@@ -2,7 +2,7 @@ import type { Backend, CallError } from '../../backend';
 import type { Assembly, PlaceAt, PlaceId, Stay } from '../../backend/types';
 import { today } from '../../words/date';
 import { failures, serviceAges, sitting, type Aged, type Failures } from './ages';
-import { Read } from './read.svelte';
+import { Read } from '../parts/read.svelte';
 import type { Ground } from './start-job';
 
 /** How a place stands: what sits there, what sat there before, and what a job there begins with. */

@@ -4,6 +4,7 @@ import type { Body, EndSpec, RecordEvent, Service, Spec, TagContent, TagProof } 
 import { angle, length, pressure } from '../../words/number';
 import { endWords, hoseLong } from '../../words/spec';
 import { say, sayCode } from '../../words/words';
+import type { Fact } from '../parts/FactList.svelte';
 
 /** The hose that a tag names. */
 export function hoseWords(spec: Spec): string {
@@ -19,12 +20,6 @@ export function briefly(spec: Spec): string {
 function endOf({ ends }: Spec, role: EndSpec['role']): string {
   const end = ends.find((one) => one.role === role);
   return end ? endWords(end) : say('scan-not-carried');
-}
-
-/** A fact of the tag: what, and what it says. */
-export interface Fact {
-  what: string;
-  says: string;
 }
 
 /** All that a tag says, in the order of the hose. */
