@@ -21,6 +21,13 @@ fn a_line_of_which_everything_is_known_and_within_its_limit_passes() {
     }
 }
 
+/// Relief and peak are never below the pressure the line works at.
+fn works_at(question: &mut Question, bar: f64) {
+    question.service.working_pressure_bar = Some(Bar(bar));
+    question.service.relief_bar = Some(Bar(bar));
+    question.service.surge_pressure_bar = Some(Bar(bar));
+}
+
 /// A limit: how a question is put at a value, a value exactly at the limit and one just past it, and the
 /// case of the one past it.
 type Put = fn(&mut Question, f64);
@@ -28,7 +35,7 @@ type Put = fn(&mut Question, f64);
 #[rstest]
 #[case::hose_pressure_by_surge("pressure-above-rating", |q: &mut Question, v: f64| q.service.surge_pressure_bar = Some(Bar(v)), 250.0, 250.01)]
 #[case::hose_pressure_by_relief("pressure-above-rating", |q: &mut Question, v: f64| q.service.relief_bar = Some(Bar(v)), 250.0, 250.01)]
-#[case::hose_pressure_by_work("pressure-above-rating", |q: &mut Question, v: f64| q.service.working_pressure_bar = Some(Bar(v)), 250.0, 250.01)]
+#[case::hose_pressure_by_work("pressure-above-rating", works_at, 250.0, 250.01)]
 #[case::own_rating_of_an_end("pressure-above-rating", |q: &mut Question, v: f64| q.spec.ends[0].rating_bar = Some(Bar(v)), 250.0, 249.99)]
 #[case::rating_of_an_adapter("pressure-above-rating", |q: &mut Question, v: f64| q.spec.adapters = vec![Adapter { name: "tee".into(), rating_bar: Some(Bar(v)) }], 250.0, 249.99)]
 #[case::hot_fluid("heat-above-limit", |q: &mut Question, v: f64| q.service.fluid_max_c = Some(Celsius(v)), 100.0, 100.01)]

@@ -1,8 +1,8 @@
 //! The weakest part sets the pressure, and a stand-in is no rating.
 
-use super::line::{asked, end, end_was, evidence, finding, has, objections};
+use super::line::{Change, asked, end, end_was, evidence, finding, has, objections};
 use hosewright_core::catalogue::Basis;
-use hosewright_core::check::{Verdict, Weakest};
+use hosewright_core::check::{Question, Verdict, Weakest};
 use hosewright_core::quantity::Bar;
 use hosewright_core::spec::{Adapter, EndSpec, Gender, Role};
 use rstest::rstest;
@@ -26,6 +26,26 @@ fn the_weakest_part_sets_the_pressure(#[case] role: Role, #[case] weakest: Weake
     assert_eq!(checked.verdict, Verdict::Pass, "{:?}", objections(&checked));
     assert_eq!(checked.assembly_pressure_bar, Some(Bar(206.0)));
     assert_eq!(checked.weakest, Some(weakest));
+}
+
+/// Each of two figures is within every rating, and together they can not be.
+#[rstest]
+#[case::relief("relief-below-working", |q: &mut Question| q.service.relief_bar = Some(Bar(209.9)))]
+#[case::surge("surge-below-working", |q: &mut Question| q.service.surge_pressure_bar = Some(Bar(209.9)))]
+#[case::work("relief-below-working", |q: &mut Question| q.service.working_pressure_bar = Some(Bar(230.1)))]
+fn pressures_that_contradict_each_other_stop(#[case] key: &str, #[case] change: Change) {
+    let checked = asked(change);
+    assert_eq!(finding(&checked, key).verdict, Verdict::Stop);
+    assert_eq!(objections(&checked), [key], "nothing else is wrong with the line");
+}
+
+#[test]
+fn a_relief_and_a_peak_just_at_the_working_pressure_are_no_contradiction() {
+    let checked = asked(|question| {
+        question.service.relief_bar = Some(Bar(210.0));
+        question.service.surge_pressure_bar = Some(Bar(210.0));
+    });
+    assert_eq!(checked.verdict, Verdict::Pass, "{:?}", objections(&checked));
 }
 
 #[test]

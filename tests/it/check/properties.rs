@@ -96,7 +96,7 @@ prop_compose! {
         working in maybe(50.0..260.0f64), relief in maybe(50.0..280.0f64), surge in maybe(50.0..300.0f64),
         fluid in maybe(proptest::sample::select(vec!["HM", "HFC", "water", "HEES", "steam", "milk"])),
         cold in maybe(-50.0..10.0f64), hot in maybe(10.0..130.0f64), air in maybe(0.0..120.0f64),
-        flow in maybe(0.0..200.0f64), bend in maybe(100.0..400.0f64),
+        flow in maybe(0.1..200.0f64), bend in maybe(100.0..400.0f64),
         line in maybe(proptest::sample::select(vec![Line::Pressure, Line::Return, Line::Suction, Line::Cylinder])),
         duties in proptest::sample::subsequence(vec![Duty::NonConductive, Duty::FlameResistant], 0..=1),
     ) -> Service {
@@ -163,6 +163,8 @@ fn nearly_known() -> impl Strategy<Value = Question> {
         |_| (),
         |q| q.service.surge_pressure_bar = Some(Bar(300.0)),
         |q| q.service.relief_bar = Some(Bar(300.0)),
+        |q| q.service.relief_bar = Some(Bar(150.0)),
+        |q| q.service.surge_pressure_bar = Some(Bar(100.0)),
         |q| q.service.working_pressure_bar = Some(Bar(300.0)),
         |q| q.service.fluid = Some("HEES".into()),
         |q| q.service.fluid_max_c = Some(Celsius(130.0)),
@@ -272,7 +274,10 @@ proptest! {
         question in prop_oneof![any_question(), nearly_known()],
         by in 0.1..200.0f64,
     ) {
-        let before = checked(&question).verdict;
+        let whole = checked(&question);
+        // More of a relief that stood below the working pressure mends what was said, and is no worsening.
+        prop_assume!(!whole.findings.iter().any(|finding| finding.rule == "pressure-contradiction"));
+        let before = whole.verdict;
         for (what, worsen) in WORSE {
             let mut worse = question.clone();
             worsen(&mut worse, by);

@@ -33,8 +33,9 @@ pub use error::Error;
 pub use merge::{Merged, Refusal, Refused};
 pub use open::Register;
 pub use query::{
-    Conflict, CountedFrom, Counts, Device, Due, DueFor, Guide, Hit, Hose, HoseInspection, HoseNote,
-    HoseOverride, HosePhoto, LimitFrom, MachineRow, MachineSheet, PlaceAt, PlaceRow, PlaceSheet, SiteRow,
-    Status, Stay, Stock, Versioned, Written,
+    Conflict, Contradiction, CountedFrom, Counts, Device, Due, DueFor, Guide, Hit, Hose, HoseInspection,
+    HoseNote, HoseOverride, HosePhoto, LimitFrom, MachineRow, MachineSheet, Overdue, PlaceAt, PlaceRow,
+    PlaceSheet, SiteRow, Status, Stay, Stock, Told, Versioned, Written,
 };
+pub use settings::SettingsKept;
 pub use verify::{Fault, Problem, Verified};

@@ -78,7 +78,7 @@ export function titleOf(finding: Finding): string {
 }
 
 /** Cases whose limit is the least it may be. */
-const LEAST = /^(bend|vacuum|original-(pressure|heat|vacuum)|printed-pressure)-/;
+const LEAST = /^(bend|vacuum|original-(pressure|heat|vacuum)|printed-pressure|(relief|surge)-below)-/;
 /** Limits with a scale of their own, on which an arrow that stops short means that it passes. */
 const DRAWN = /^(pressure|heat|fluid-heat|ambient|bend|vacuum|flow|printed-pressure|original-pressure)(-|$)/;
 
@@ -130,6 +130,8 @@ const FIELDS: Record<string, FieldId> = {
   'working-pressure-missing': 'service.working_pressure_bar',
   'relief-missing': 'service.relief_bar',
   'surge-missing': 'service.surge_pressure_bar',
+  'relief-below-working': 'service.relief_bar',
+  'surge-below-working': 'service.surge_pressure_bar',
   'heat-missing': 'service.fluid_max_c',
   'cold-missing': 'service.fluid_min_c',
   'ambient-missing': 'service.ambient_max_c',

@@ -19,6 +19,8 @@ cases! {
     WORKING_PRESSURE_MISSING = "working-pressure-missing",
     RELIEF_MISSING = "relief-missing",
     SURGE_MISSING = "surge-missing",
+    RELIEF_BELOW_WORKING = "relief-below-working",
+    SURGE_BELOW_WORKING = "surge-below-working",
     PRESSURE_OK = "pressure-ok",
     PRESSURE_UNVERIFIED = "pressure-unverified",
     PRESSURE_PROXY = "pressure-proxy",

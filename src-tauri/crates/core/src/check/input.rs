@@ -56,7 +56,7 @@ pub(super) fn plausible(question: &Question) -> Result<(), CheckError> {
     spec(&question.spec)?;
     service(&question.service)?;
     let printed = question.found.as_ref().and_then(|found| found.printed_pressure_bar);
-    not_negative("found.printed_pressure_bar", printed.map(|bar| bar.get()))
+    above_nothing("found.printed_pressure_bar", printed.map(|bar| bar.get()))
 }
 
 fn spec(spec: &Spec) -> Result<(), CheckError> {
@@ -67,7 +67,7 @@ fn spec(spec: &Spec) -> Result<(), CheckError> {
     }
     if let Some(hose) = &spec.hose {
         let bend = hose.min_bend_radius_mm.map(|mm| mm.get());
-        within("spec.hose.min_bend_radius_mm", bend, |mm| mm > 0.0 && mm.is_finite(), "a number above 0")?;
+        above_nothing("spec.hose.min_bend_radius_mm", bend)?;
         not_negative("spec.hose.vacuum_kpa_abs", hose.vacuum_kpa_abs)?;
     }
     spec.ends.iter().try_for_each(end)?;
@@ -87,10 +87,10 @@ fn end(end: &EndSpec) -> Result<(), CheckError> {
 }
 
 fn service(service: &Service) -> Result<(), CheckError> {
-    not_negative("service.working_pressure_bar", service.working_pressure_bar.map(|bar| bar.get()))?;
-    not_negative("service.relief_bar", service.relief_bar.map(|bar| bar.get()))?;
-    not_negative("service.surge_pressure_bar", service.surge_pressure_bar.map(|bar| bar.get()))?;
-    not_negative("service.flow_l_min", service.flow_l_min.map(|flow| flow.get()))?;
+    above_nothing("service.working_pressure_bar", service.working_pressure_bar.map(|bar| bar.get()))?;
+    above_nothing("service.relief_bar", service.relief_bar.map(|bar| bar.get()))?;
+    above_nothing("service.surge_pressure_bar", service.surge_pressure_bar.map(|bar| bar.get()))?;
+    above_nothing("service.flow_l_min", service.flow_l_min.map(|flow| flow.get()))?;
     not_negative("service.bend_radius_mm", service.bend_radius_mm.map(|mm| mm.get()))?;
     not_negative("service.vacuum_kpa_abs", service.vacuum_kpa_abs)?;
     temperature("service.fluid_min_c", service.fluid_min_c)?;
@@ -106,6 +106,17 @@ fn service(service: &Service) -> Result<(), CheckError> {
 
 fn not_negative(field: &str, value: Option<f64>) -> Result<(), CheckError> {
     within(field, value, |value| value >= 0.0 && value.is_finite(), "a number from 0 up")
+}
+
+/// A zero is how a form says "not known", which is said by leaving the field out: taken for a figure it
+/// would keep the field's own caution silent.
+fn above_nothing(field: &str, value: Option<f64>) -> Result<(), CheckError> {
+    within(
+        field,
+        value,
+        |value| value > 0.0 && value.is_finite(),
+        "a number above 0, or nothing while it is not known",
+    )
 }
 
 fn temperature(field: &str, value: Option<Celsius>) -> Result<(), CheckError> {

@@ -3,6 +3,7 @@
 use crate::{Error, Register, rows};
 use chrono::{DateTime, Utc};
 use hosewright_core::record::DeviceId;
+use rusqlite::OptionalExtension;
 use schemars::JsonSchema;
 use serde::Serialize;
 use ts_rs::TS;
@@ -22,6 +23,19 @@ pub struct Device {
 }
 
 impl Register {
+    /// What people call the device that writes in this register, where it has a name.
+    ///
+    /// # Errors
+    /// The register can not be read.
+    pub fn device_name(&self) -> Result<Option<String>, Error> {
+        let name = self
+            .db
+            .prepare_cached("SELECT name FROM device WHERE device = ?1")?
+            .query_row([self.device.to_string()], |row| row.get(0))
+            .optional()?;
+        Ok(name)
+    }
+
     /// The devices that wrote, the latest first.
     ///
     /// # Errors

@@ -4,7 +4,7 @@ use super::PlaceAt;
 use crate::{Error, Register, rows};
 use chrono::{Months, NaiveDate};
 use hosewright_core::check::Verdict;
-use hosewright_core::record::{PolicySet, Scope};
+use hosewright_core::record::{MachineId, PolicySet, Scope};
 use hosewright_core::tag::TagCode;
 use rusqlite::{Connection, Row};
 use schemars::JsonSchema;
@@ -76,6 +76,13 @@ pub enum CountedFrom {
     Unknown,
 }
 
+impl Due {
+    /// Whether the day it falls due has come. What has no known age has no such day.
+    pub fn is_past(&self, on: NaiveDate) -> bool {
+        self.due.is_some_and(|due| due <= on)
+    }
+}
+
 /// Where a limit comes from.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema, TS)]
 #[serde(rename_all = "kebab-case")]
@@ -86,6 +93,15 @@ pub enum LimitFrom {
     Policy(Scope),
 }
 
+/// Hoses on machines whose day of service life has come. One of no known age has no such day: it is not among them.
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, JsonSchema, TS)]
+pub struct Overdue {
+    /// All of them.
+    pub hoses: u32,
+    /// Those of each machine that has any.
+    pub machines: BTreeMap<MachineId, u32>,
+}
+
 impl Register {
     /// Everything that falls due by age, what can not be reckoned first and then by day, up to what
     /// is far from due: the caller takes what it shows.
@@ -94,11 +110,8 @@ impl Register {
     /// The register can not be read.
     pub fn due(&self, today: NaiveDate, guide: Guide) -> Result<Vec<Due>, Error> {
         let policies = policies(&self.db)?;
-        let mut statement = self.db.prepare_cached(include_str!("due.sql"))?;
-        let hoses = statement.query_map([], hose)?;
         let mut due = Vec::new();
-        for hose in hoses {
-            let hose = hose?;
+        for hose in self.aged()? {
             let limits = Limits { policies: &policies, at: hose.at.as_ref() };
             if hose.at.is_none() {
                 due.push(hose.storage(limits.storage(guide), today));
@@ -109,6 +122,33 @@ impl Register {
         }
         due.sort_by(|one, other| (one.due, one.what, &one.code).cmp(&(other.due, other.what, &other.code)));
         Ok(due)
+    }
+
+    /// How many hoses are past their limit of service life, by the same reckoning as [`Register::due`].
+    ///
+    /// # Errors
+    /// The register can not be read.
+    pub fn overdue(&self, today: NaiveDate, guide: Guide) -> Result<Overdue, Error> {
+        let policies = policies(&self.db)?;
+        let mut overdue = Overdue::default();
+        for hose in self.aged()? {
+            let Some(at) = &hose.at else { continue };
+            let limit = Limits { policies: &policies, at: Some(at) }.service(guide);
+            if hose.service(limit, today).is_past(today) {
+                overdue.hoses += 1;
+                if let Some(machine) = at.machine {
+                    *overdue.machines.entry(machine).or_default() += 1;
+                }
+            }
+        }
+        Ok(overdue)
+    }
+
+    /// What is known of the age of every hose that ages here.
+    fn aged(&self) -> Result<Vec<Aged>, Error> {
+        let mut statement = self.db.prepare_cached(include_str!("due.sql"))?;
+        let hoses = statement.query_map([], hose)?;
+        Ok(hoses.collect::<Result<_, _>>()?)
     }
 
     /// The owner's policies, by scope.

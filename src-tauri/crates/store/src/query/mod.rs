@@ -13,10 +13,10 @@ mod stay;
 mod stock;
 mod written;
 
-pub use conflict::Conflict;
+pub use conflict::{Conflict, Contradiction, Told};
 pub use counts::Counts;
 pub use device::Device;
-pub use due::{CountedFrom, Due, DueFor, Guide, LimitFrom};
+pub use due::{CountedFrom, Due, DueFor, Guide, LimitFrom, Overdue};
 pub use hose::{Hose, HoseInspection, HoseNote, HoseOverride, HosePhoto, Status};
 pub use list::{MachineRow, SiteRow};
 pub use machine::{MachineSheet, PlaceRow};

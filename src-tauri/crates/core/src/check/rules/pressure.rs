@@ -13,6 +13,7 @@ const RULE: &str = "pressure";
 pub(super) fn pressure(subject: &Subject<'_>) -> Vec<Finding> {
     let surge_counts = subject.caution("C30");
     let mut findings = missing(subject.service, &surge_counts);
+    findings.extend(contradictions(subject.service, &surge_counts));
     let required = required(subject.service);
     findings.extend(rating::parts(subject).into_iter().map(|part| held(part, required)));
     findings
@@ -32,6 +33,24 @@ fn missing(service: &Service, source: &Provenance) -> Vec<Finding> {
     ];
     let missing = asked.into_iter().filter(|(given, ..)| given.is_none());
     missing.map(|(_, verdict, key)| Finding::new("pressure-missing", verdict, key).from(source)).collect()
+}
+
+/// A relief valve set below the pressure the line works at, or a peak below it: one of the two figures is
+/// wrong, and nobody can say which.
+fn contradictions(service: &Service, source: &Provenance) -> Vec<Finding> {
+    let above = [
+        (service.relief_bar, cases::RELIEF_BELOW_WORKING),
+        (service.surge_pressure_bar, cases::SURGE_BELOW_WORKING),
+    ];
+    let crossed = |(given, key): (Option<Bar>, &'static str)| {
+        let (given, working) = (given?, service.working_pressure_bar?);
+        (given < working).then(|| {
+            Finding::new("pressure-contradiction", Verdict::Stop, key)
+                .measured(given.get(), working.get(), Bar::UNIT)
+                .from(source)
+        })
+    };
+    above.into_iter().filter_map(crossed).collect()
 }
 
 fn held(part: Rated, required: Option<Bar>) -> Finding {
