@@ -27,6 +27,20 @@ pub enum Command {
         /// The readings, as JSON; - reads standard input.
         readings: PathBuf,
     },
+    /// Why a candidate of `find` stands where it stands -> what each reading says for it.
+    Explain {
+        /// The same readings that `find` takes; - reads standard input.
+        readings: PathBuf,
+        /// Which part.
+        #[arg(long, value_enum, default_value = "hose")]
+        of: Of,
+        /// The candidate's place in the list; 1 is the likeliest.
+        #[arg(long, default_value_t = 1, value_parser = clap::value_parser!(u16).range(1..))]
+        candidate: u16,
+        /// The rival's place; unless it is given, the likeliest other.
+        #[arg(long, value_parser = clap::value_parser!(u16).range(1..))]
+        rival: Option<u16>,
+    },
     /// What stands on the cover -> fields; `?` or `.` for a worn letter, `*` for any number of them.
     Print {
         /// The printing, in quotes.
@@ -104,6 +118,19 @@ pub enum Command {
         #[arg(long, default_value_t = 0)]
         port: u16,
     },
+}
+
+/// A part of the job.
+#[derive(Debug, Clone, Copy, ValueEnum)]
+pub enum Of {
+    /// The hose.
+    Hose,
+    /// End A.
+    #[value(name = "A")]
+    A,
+    /// End B.
+    #[value(name = "B")]
+    B,
 }
 
 /// What can be done with tags.

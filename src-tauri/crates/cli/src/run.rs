@@ -1,6 +1,6 @@
 //! Runs a command: reads its question, asks the API, makes the outcome.
 
-use crate::args::{Arguments, Command, Paper, Register, Tag};
+use crate::args::{Arguments, Command, Of, Paper, Register, Tag};
 use crate::input;
 use crate::outcome::Outcome;
 use crate::plain::{DueShown, Left, Schemas, SheetShown};
@@ -15,6 +15,7 @@ use hosewright_api::commands::tag::{LabelKind, LabelQuestion, ReadQuestion, TagQ
 use hosewright_api::commands::{self, File, Nothing};
 use hosewright_api::{Api, ApiError};
 use hosewright_core::check::{Question, Verdict};
+use hosewright_core::find::{Part, Why};
 use hosewright_core::spec::Spec;
 use hosewright_core::tag::Proof;
 use hosewright_words::Language;
@@ -30,6 +31,20 @@ pub fn run(arguments: &Arguments) -> Result<Outcome, ApiError> {
     match &arguments.command {
         Command::Find { readings } => {
             let answer = commands::find::find(&mut api, input::question(readings)?, &[])?;
+            Outcome::of(&answer, json, api.words())
+        }
+        Command::Explain { readings, of, candidate, rival } => {
+            let why = Why {
+                readings: input::question(readings)?,
+                of: match of {
+                    Of::Hose => Part::Hose,
+                    Of::A => Part::A,
+                    Of::B => Part::B,
+                },
+                candidate: usize::from(*candidate) - 1,
+                rival: rival.map(|place| usize::from(place) - 1),
+            };
+            let answer = commands::find::explain(&mut api, why, &[])?;
             Outcome::of(&answer, json, api.words())
         }
         Command::Print { text } => {

@@ -1,7 +1,7 @@
 //! `find`: readings -> what it was.
 
 use crate::{Answer, Api, ApiError};
-use hosewright_core::find::{self, Found, NextReading, Part, Readings};
+use hosewright_core::find::{self, Explained, Found, NextReading, Part, Readings, Why};
 use hosewright_core::spec::{Gender, Role};
 use hosewright_words::Words;
 
@@ -16,6 +16,19 @@ pub fn find(api: &mut Api, readings: Readings, _: &[u8]) -> Result<Answer<Found>
         next.how = how(&api.words, next, gender(&readings, next.of));
     }
     Ok(api.answer(found))
+}
+
+/// A candidate of `find`'s answer against a rival -> what each reading says for it.
+///
+/// # Errors
+/// Names the reading that can not be; says where the list has no such candidate.
+pub fn explain(api: &mut Api, why: Why, _: &[u8]) -> Result<Answer<Explained>, ApiError> {
+    let explained =
+        find::explain(api.catalogue, &why).map_err(|error| ApiError::input(error.field(), &error))?;
+    let explained = explained.ok_or_else(|| {
+        ApiError::nothing("candidate", format!("there is no candidate {}; 0 is the likeliest", why.candidate))
+    })?;
+    Ok(api.answer(explained))
 }
 
 /// Which half of an end was measured, where it was said.

@@ -128,6 +128,7 @@ macro_rules! table {
 table! {
     "tables" => tables::tables: Nothing => Answer<tables::Tables>,
     "find" => find::find: hosewright_core::find::Readings => Answer<hosewright_core::find::Found>,
+    "explain" => find::explain: hosewright_core::find::Why => Answer<hosewright_core::find::Explained>,
     "print" => print::print: print::PrintQuestion => Answer<hosewright_core::print::Printed>,
     "check" => check::check: hosewright_core::check::Question => Answer<hosewright_core::check::Checked>,
     "make" => make::make: make::MakeQuestion => Answer<hosewright_core::make::BuildSheet>,

@@ -25,11 +25,18 @@ impl Plain for Found {
         if !self.hose.is_empty() {
             let rows = self.hose.iter().take(SHOWN).map(|candidate| hose(candidate, words)).collect();
             section(&mut out, words, "find-hose", self.settled.hose, rows, self.unknown.hose);
+            if self.enough.hose && !self.settled.hose {
+                let _ = writeln!(out, "{}\n", wrapped(&words.say("find-enough", &[]), 0));
+            }
         }
         for end in &self.ends {
             let heading = if end.role == Role::A { "find-end-a" } else { "find-end-b" };
             section(&mut out, words, heading, self.settled.end(end.role), rows_of(end, words), end.unknown);
             lookalikes(&mut out, words, end);
+            mate(&mut out, words, end);
+        }
+        if self.odd_ends {
+            let _ = writeln!(out, "{}\n", wrapped(&format!("! {}", words.say("find-odd-ends", &[])), 2));
         }
         if !self.next.is_empty() {
             let _ = writeln!(out, "{}", words.say("find-next", &[]));
@@ -112,6 +119,15 @@ fn row_of(candidate: &EndCandidate, gender: Option<Gender>, words: &Words) -> Ro
         ],
         also: names(also, words),
     }
+}
+
+/// A machine's half that belongs to another end.
+fn mate(out: &mut String, words: &Words, end: &EndFound) {
+    let Some(mate) = end.mate.as_ref().filter(|mate| mate.is_another()) else { return };
+    let name = format!("{} {}", mate.family, mate.size);
+    let role = format!("{:?}", end.role);
+    let text = words.say("find-mate-differs", &[("role", &role), ("name", &name)]);
+    let _ = writeln!(out, "{}\n", wrapped(&format!("! {text}"), 2));
 }
 
 fn lookalikes(out: &mut String, words: &Words, end: &EndFound) {

@@ -1,6 +1,7 @@
 //! Answers as a person reads them on a terminal of 80 columns.
 
 mod check;
+mod explain;
 mod find;
 mod make;
 mod oil;

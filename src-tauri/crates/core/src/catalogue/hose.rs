@@ -94,6 +94,11 @@ pub struct ColumnBases {
 }
 
 impl HoseRow {
+    /// The provenance of the row: the basis is that of its weakest column.
+    pub fn provenance(&self) -> Provenance {
+        Provenance { source: self.source.clone(), basis: self.basis }
+    }
+
     /// The provenance of the working pressure.
     pub fn pressure_provenance(&self) -> Provenance {
         Provenance { source: self.source.clone(), basis: self.columns.pressure }

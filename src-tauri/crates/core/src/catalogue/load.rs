@@ -10,9 +10,10 @@ use super::rating::{RATING_COLUMNS, TORQUE_COLUMNS};
 use super::table::{CatalogueError, read, unique};
 use super::twin::{CLASS_COLUMNS, PressureClass, classed, twins};
 use super::{
-    Age, Catalogue, Caution, CrimpFact, CutTolerance, EndRating, EndRow, FailureCause, Family, Flange,
-    FluidClass, FluidRow, HoseRow, HoseType, Interchange, LengthTolerance, Limit, Lookalike, MarkingRule,
-    OilSpeed, OutOfScope, Table, Torque, TurnTolerance, fluid, knowledge, names, rule,
+    Age, Catalogue, Caution, CrimpFact, CutTolerance, Effort, EndRating, EndRow, FailureCause, Family,
+    Flange, FluidClass, FluidRow, HoseRow, HoseType, Interchange, LengthTolerance, Limit, Lookalike,
+    MarkingRule, OilSpeed, OriginShare, OutOfScope, ReadingTerm, SizeStep, Table, Torque, TurnTolerance,
+    fluid, knowledge, names, reading, rule,
 };
 use sha2::{Digest, Sha256};
 use std::collections::HashMap;
@@ -95,6 +96,23 @@ impl Catalogue {
             oil_speeds: rows!(OilSpeeds, rule::SPEED_COLUMNS, OilSpeed::read, |row| row.low_id),
             ages: rows!(Ages, rule::AGE_COLUMNS, Age::read, |row| row.id),
             limits: rows!(Limits, rule::LIMIT_COLUMNS, Limit::read, |row| row.key),
+            reading_terms: rows!(
+                ReadingTerms,
+                reading::TERM_COLUMNS,
+                ReadingTerm::read,
+                |row| row.term,
+                row.reading,
+                format!("{:?} {:?}", row.part, row.half)
+            ),
+            efforts: rows!(
+                Efforts,
+                reading::EFFORT_COLUMNS,
+                Effort::read,
+                |row| row.reading,
+                format!("{:?}", row.part)
+            ),
+            size_steps: rows!(SizeSteps, reading::STEP_COLUMNS, SizeStep::read, |row| row.steps),
+            origins: rows!(Origins, reading::ORIGIN_COLUMNS, OriginShare::read, |row| row.family),
             finding: OnceLock::new(),
             names: Names {
                 families: rows!(FamilyAliases, names::FAMILY_ALIAS_COLUMNS, |row| Alias::read(row, "family")),

@@ -14,6 +14,7 @@ mod lookup;
 mod names;
 mod provenance;
 mod rating;
+mod reading;
 mod rule;
 mod table;
 mod tables;
@@ -29,6 +30,7 @@ pub use lookalike::{Danger, Family, FamilyPart, FemalePart, Lookalike, Mechanism
 pub use names::UnknownName;
 pub use provenance::{Basis, Provenance};
 pub use rating::{Connection, EndRating, Torque, TorqueMethod};
+pub use reading::{Direction, Effort, OriginShare, PartKind, Reach, ReadingTerm, SizeStep};
 pub use rule::{
     Age, AgeOf, CutTolerance, LengthPractice, LengthTolerance, Limit, OilSpeed, Practice, Range,
     TurnTolerance,
@@ -100,6 +102,14 @@ pub struct Catalogue {
     pub ages: Vec<Age>,
     /// Rules with one value. [`Catalogue::limit`] finds one by its key.
     pub limits: Vec<Limit>,
+    /// How readings leave the band of a new part.
+    pub reading_terms: Vec<ReadingTerm>,
+    /// What readings cost.
+    pub efforts: Vec<Effort>,
+    /// How sizes of hose and end go together, from the same size on.
+    pub size_steps: Vec<SizeStep>,
+    /// Where families of ends are met.
+    pub origins: Vec<OriginShare>,
     /// What the labels (`S03`) in remarks stand for.
     pub sources: HashMap<String, String>,
     /// The version: a hash of all tables.

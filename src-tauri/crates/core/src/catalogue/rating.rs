@@ -74,6 +74,14 @@ impl<'c> Connection<'c> {
         }
     }
 
+    /// Source and basis of the row.
+    pub fn provenance(self) -> &'c Provenance {
+        match self {
+            Self::End(end) => &end.provenance,
+            Self::Flange(flange) => &flange.provenance,
+        }
+    }
+
     /// The rating of the connection itself, which no hose end on it can pass.
     pub fn ceiling(self) -> EndRating {
         let (pressure, basis, source, note) = match self {

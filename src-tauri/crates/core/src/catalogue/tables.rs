@@ -74,6 +74,14 @@ tables! {
     Ages => "ages",
     /// Rules with one value.
     Limits => "limits",
+    /// How readings go wrong.
+    ReadingTerms => "reading_terms",
+    /// What readings cost.
+    Efforts => "efforts",
+    /// Sizes of hose and end that go together.
+    SizeSteps => "size_steps",
+    /// Where families of ends are met.
+    Origins => "origins",
     /// Names people use for families of ends.
     FamilyAliases => "family_aliases",
     /// Names people use for hose standards and types.

@@ -1,4 +1,5 @@
-//! What is believed of one part: a weight for each hypothesis and one for "none of these".
+//! What is believed of one part: evidence for each hypothesis and for "none of these", and what all
+//! parts of a job together make of it.
 
 use super::likelihood::posterior;
 use super::model::UNKNOWN_PRIOR;
@@ -6,41 +7,48 @@ use super::model::UNKNOWN_PRIOR;
 /// Candidates that hold less than this are left out of an answer; the rest are scaled to add to one.
 const SHOWN: f64 = 1e-5;
 
-/// Weights of all hypotheses about one part, as logarithms.
+/// What is known of one part for itself.
+#[derive(Debug, Clone)]
+pub(super) struct Evidence {
+    /// Logarithm of the likelihood of its readings under each hypothesis.
+    pub(super) ln_likelihood: Vec<f64>,
+    /// Prior times likelihood, scaled so that all and the unknown add to one.
+    pub(super) weights: Vec<f64>,
+    /// The same for "none of these".
+    pub(super) unknown: f64,
+}
+
+impl Evidence {
+    /// Prior and likelihood put together.
+    pub(super) fn new(ln_prior: &[f64], ln_likelihood: Vec<f64>, ln_likelihood_of_unknown: f64) -> Self {
+        let both = ln_prior.iter().zip(&ln_likelihood).map(|(prior, likelihood)| prior + likelihood);
+        let ln: Vec<f64> = both.chain([UNKNOWN_PRIOR.ln() + ln_likelihood_of_unknown]).collect();
+        let mut weights = posterior(&ln);
+        let unknown = weights.pop().unwrap_or(1.0);
+        Self { ln_likelihood, weights, unknown }
+    }
+
+    /// What it says when nothing else is asked.
+    pub(super) fn alone(&self) -> Belief {
+        Belief { probabilities: self.weights.clone(), unknown: self.unknown }
+    }
+}
+
+/// Probabilities of the hypotheses about one part, and of none of them; they add to one.
 #[derive(Debug, Clone)]
 pub(super) struct Belief {
-    /// Of the readings alone.
-    pub(super) ln_likelihood: Vec<f64>,
-    /// Prior times likelihood.
-    pub(super) ln: Vec<f64>,
-    ln_unknown: f64,
+    pub(super) probabilities: Vec<f64>,
+    pub(super) unknown: f64,
 }
 
 impl Belief {
-    /// Prior and likelihood put together.
-    pub(super) fn new(ln_prior: Vec<f64>, ln_likelihood: Vec<f64>, ln_likelihood_of_unknown: f64) -> Self {
-        let ln = ln_prior.iter().zip(&ln_likelihood).map(|(prior, likelihood)| prior + likelihood).collect();
-        Self { ln_likelihood, ln, ln_unknown: UNKNOWN_PRIOR.ln() + ln_likelihood_of_unknown }
-    }
-
-    /// Probabilities of the hypotheses, and of none of them.
-    pub(super) fn probabilities(&self) -> (Vec<f64>, f64) {
-        let mut all = self.ln.clone();
-        all.push(self.ln_unknown);
-        let mut probabilities = posterior(&all);
-        let unknown = probabilities.pop().unwrap_or(1.0);
-        (probabilities, unknown)
-    }
-
-    /// Multiplies each weight, the unknown's included, by a factor given as a logarithm.
-    pub(super) fn multiply(&mut self, ln_factor: impl Fn(usize) -> f64, ln_factor_of_unknown: f64) {
-        for (i, ln) in self.ln.iter_mut().enumerate() {
-            *ln += ln_factor(i);
-        }
-        self.ln_unknown += ln_factor_of_unknown;
+    /// Probabilities in proportion to weights, of which one at least is above nothing.
+    pub(super) fn of(mut weights: Vec<f64>, unknown: f64) -> Self {
+        let all = unknown + weights.iter().sum::<f64>();
+        weights.iter_mut().for_each(|weight| *weight /= all);
+        Self { probabilities: weights, unknown: unknown / all }
     }
 }
-
 /// A class that is worth showing: its members, in the order of the tables, and its probability.
 #[derive(Debug, Clone, PartialEq)]
 pub(super) struct Class {

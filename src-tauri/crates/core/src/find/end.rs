@@ -1,10 +1,11 @@
 //! What an end can be: every row of the catalogue's ends, male and female, and every flange.
 
+use super::EndReadings;
 use super::confusion;
 use super::model::Model;
-use super::truth::{Scale, Seen, Truth, Used};
-use super::{EndReadings, Origin};
-use crate::catalogue::{Band, Catalogue, Cone, Connection, EndRow, Flange, Seal};
+use super::terms;
+use super::truth::{Scale, Seen, Terms, Truth};
+use crate::catalogue::{Band, Catalogue, Cone, Connection, EndRow, Flange, PartKind, Seal};
 use crate::quantity::{Degrees, Millimetres, Reading};
 use crate::spec::Gender;
 
@@ -27,12 +28,7 @@ const BOLT_LONG: usize = 14;
 const BOLT_SHORT: usize = 15;
 const COLUMNS: usize = 16;
 
-/// Mean wear of a used male thread and of a nut, mm. Used males read 0.1 to 0.3 mm small and
-/// females as much large, and nuts bell out: common practice, no source.
-const MALE_WEAR_MM: f64 = 0.1;
-const FEMALE_WEAR_MM: f64 = 0.15;
-
-/// Share of caliper readings that are anything: burrs, first threads, out of round. Common practice.
+/// Share of caliper readings that are anything: the wrong place, the wrong field. Common practice.
 const OUTLIERS: f64 = 0.02;
 /// The same for nut hexes and bores, which differ from maker to maker.
 const MAKER_OUTLIERS: f64 = 0.15;
@@ -95,7 +91,8 @@ pub(super) struct Ends {
 impl Ends {
     /// All ends and flanges of the catalogue, in its order.
     pub(super) fn of(catalogue: &Catalogue) -> Self {
-        let mut ends = Self { hypotheses: Vec::new(), model: Model::new(scales(&catalogue.ends)) };
+        let mut ends =
+            Self { hypotheses: Vec::new(), model: Model::new(scales(catalogue), catalogue, PartKind::End) };
         for (at, row) in catalogue.ends.iter().enumerate() {
             let genders = halves(row);
             let first = ends.hypotheses.len();
@@ -122,11 +119,9 @@ impl Ends {
         self.model.class[at]
     }
 
-    /// Logarithm of the likelihood, under each hypothesis, of readings taken on the machine's half:
-    /// what the other half of the row says of them.
-    pub(super) fn ln_likelihood_of_mate(&self, seen: &[(usize, Seen)]) -> Vec<f64> {
-        let own = self.model.ln_likelihood(seen);
-        let unknown = self.model.ln_likelihood_of_unknown(seen);
+    /// What each hypothesis about the end says of the machine's half, by what every half says of it for
+    /// itself; a row without another half knows nothing of it.
+    pub(super) fn of_other_halves(&self, own: &[f64], unknown: f64) -> Vec<f64> {
         self.hypotheses.iter().map(|end| end.opposite.map_or(unknown, |other| own[other])).collect()
     }
 }
@@ -141,17 +136,22 @@ fn halves(row: &EndRow) -> &'static [Option<Gender>] {
     }
 }
 
-fn scales(ends: &[EndRow]) -> Vec<(&'static str, Scale)> {
+fn scales(catalogue: &Catalogue) -> Vec<(&'static str, Scale)> {
+    let ends = &catalogue.ends;
     let leaves = |of: fn(&EndRow) -> Option<f64>| {
         let mut leaves: Vec<f64> = ends.iter().filter_map(of).collect();
         leaves.sort_by(f64::total_cmp);
         leaves.dedup_by(|a, b| (*a - *b).abs() < 1e-3);
         leaves
     };
-    let length = |lowest, highest, outliers| Scale::Length { lowest, highest, outliers };
+    let length = |key: &'static str, lowest, highest, outliers| {
+        let of = |half| terms::of(catalogue, PartKind::End, key, half);
+        let (male, female) = (of(Gender::Male), of(Gender::Female));
+        (key, Scale::Length { lowest, highest, outliers, male, female })
+    };
     vec![
         ("gender", confusion::GENDER),
-        ("thread_diameter_mm", length(3.0, 120.0, OUTLIERS)),
+        length("thread_diameter_mm", 3.0, 120.0, OUTLIERS),
         ("pitch_mm", confusion::pitch(leaves(|end| end.pitch_mm.map(Millimetres::get)))),
         ("taper", confusion::TAPER),
         ("second_thread_diameter_mm", Scale::Slope { widest: 3.0, outliers: OUTLIERS }),
@@ -162,22 +162,18 @@ fn scales(ends: &[EndRow]) -> Vec<(&'static str, Scale)> {
             confusion::seat(leaves(|end| end.seat_included_angle_deg.map(Degrees::get))),
         ),
         ("cone", confusion::CONE),
-        ("tube_od_mm", length(2.0, 80.0, OUTLIERS)),
-        ("male_bore_mm", length(1.0, 70.0, MAKER_OUTLIERS)),
-        ("swivel_hex_mm", length(8.0, 100.0, MAKER_OUTLIERS)),
-        ("head_od_mm", length(20.0, 200.0, OUTLIERS)),
-        ("head_thickness_mm", length(4.0, 25.0, OUTLIERS)),
-        ("bolt_long_mm", length(15.0, 200.0, OUTLIERS)),
-        ("bolt_short_mm", length(10.0, 120.0, OUTLIERS)),
+        length("tube_od_mm", 2.0, 80.0, OUTLIERS),
+        length("male_bore_mm", 1.0, 70.0, MAKER_OUTLIERS),
+        length("swivel_hex_mm", 8.0, 100.0, MAKER_OUTLIERS),
+        length("head_od_mm", 20.0, 200.0, OUTLIERS),
+        length("head_thickness_mm", 4.0, 25.0, OUTLIERS),
+        length("bolt_long_mm", 15.0, 200.0, OUTLIERS),
+        length("bolt_short_mm", 10.0, 120.0, OUTLIERS),
     ]
 }
 
-fn around(size: Option<Millimetres>, (below, above): (f64, f64), otherwise: Truth) -> Truth {
-    size.map_or(otherwise, |size| Truth::Band {
-        min: size.get() - below,
-        max: size.get() + above,
-        used: Used::AsNew,
-    })
+fn around(size: Option<Millimetres>, (below, above): (f64, f64), terms: Terms, otherwise: Truth) -> Truth {
+    size.map_or(otherwise, |size| Truth::Band { min: size.get() - below, max: size.get() + above, terms })
 }
 
 fn gauged(value: Option<f64>, otherwise: Truth) -> Truth {
@@ -203,9 +199,9 @@ fn truths_of_end(row: &EndRow, gender: Option<Gender>) -> [Truth; COLUMNS] {
     let in_seat = if row.seals.iter().any(|seal| has_seat(*seal)) { Truth::Unstated } else { Truth::Absent };
     let (diameter, cone, slope_sign) = match gender {
         Some(Gender::Female) => {
-            (worn(row.female_minor_mm, Used::Larger(FEMALE_WEAR_MM), on_thread), row.female_cone, -1.0)
+            (limits(row.female_minor_mm, Terms::Female, on_thread), row.female_cone, -1.0)
         }
-        _ => (worn(row.male_major_mm, Used::Smaller(MALE_WEAR_MM), on_thread), row.male_cone, 1.0),
+        _ => (limits(row.male_major_mm, Terms::Male, on_thread), row.male_cone, 1.0),
     };
     let slope = match (row.taper, row.pitch_mm) {
         (false, _) => Some(0.0),
@@ -223,10 +219,14 @@ fn truths_of_end(row: &EndRow, gender: Option<Gender>) -> [Truth; COLUMNS] {
     truths[SEAL] = seals(&row.seals);
     truths[SEAT] = gauged(row.seat_included_angle_deg.map(Degrees::get), in_seat);
     truths[CONE] = cone.map_or(in_seat, |cone| Truth::OneOf(1 << cone_index(cone)));
-    truths[TUBE] = around(row.tube_od_mm, TUBE_LIMITS_MM, Truth::Unstated);
-    truths[BORE] = around(row.male_bore_mm, BORE_LIMITS_MM, Truth::Unstated);
+    let half = match gender {
+        Some(Gender::Female) => Terms::Female,
+        _ => Terms::Male,
+    };
+    truths[TUBE] = around(row.tube_od_mm, TUBE_LIMITS_MM, half, Truth::Unstated);
+    truths[BORE] = around(row.male_bore_mm, BORE_LIMITS_MM, half, Truth::Unstated);
     truths[HEX] = match gender {
-        Some(Gender::Female) => around(row.swivel_hex_mm, HEX_LIMITS_MM, Truth::Unstated),
+        Some(Gender::Female) => around(row.swivel_hex_mm, HEX_LIMITS_MM, half, Truth::Unstated),
         _ => Truth::Unstated,
     };
     truths
@@ -236,15 +236,16 @@ fn truths_of_flange(flange: &Flange) -> [Truth; COLUMNS] {
     let mut truths = [Truth::Absent; COLUMNS];
     truths[GENDER] = Truth::Unstated;
     truths[SEAL] = seals(&[Seal::ORingFace]);
-    truths[HEAD_OD] = around(flange.head_od_mm, HEAD_OD_LIMITS_MM, Truth::Unstated);
-    truths[HEAD_THICKNESS] = around(flange.head_thickness_mm, HEAD_THICKNESS_LIMITS_MM, Truth::Unstated);
-    truths[BOLT_LONG] = around(flange.bolt_long_mm, BOLT_LIMITS_MM, Truth::Unstated);
-    truths[BOLT_SHORT] = around(flange.bolt_short_mm, BOLT_LIMITS_MM, Truth::Unstated);
+    truths[HEAD_OD] = around(flange.head_od_mm, HEAD_OD_LIMITS_MM, Terms::None, Truth::Unstated);
+    truths[HEAD_THICKNESS] =
+        around(flange.head_thickness_mm, HEAD_THICKNESS_LIMITS_MM, Terms::None, Truth::Unstated);
+    truths[BOLT_LONG] = around(flange.bolt_long_mm, BOLT_LIMITS_MM, Terms::None, Truth::Unstated);
+    truths[BOLT_SHORT] = around(flange.bolt_short_mm, BOLT_LIMITS_MM, Terms::None, Truth::Unstated);
     truths
 }
 
-fn worn(band: Option<Band>, used: Used, otherwise: Truth) -> Truth {
-    band.map_or(otherwise, |band| Truth::Band { min: band.min, max: band.max, used })
+fn limits(band: Option<Band>, terms: Terms, otherwise: Truth) -> Truth {
+    band.map_or(otherwise, |band| Truth::Band { min: band.min, max: band.max, terms })
 }
 
 fn seals(seals: &[Seal]) -> Truth {
@@ -314,30 +315,4 @@ pub(super) fn seen(half: &EndReadings, caliper: f64) -> Vec<(usize, Seen)> {
 pub(super) fn is_idle(column: usize, seen: &[(usize, Seen)]) -> bool {
     let taken = |column| seen.iter().any(|(taken, _)| *taken == column);
     taken(column) || (column == SECOND && taken(TAPER)) || (column == TAPER && taken(SECOND))
-}
-
-/// The families one region's machines carry oftener, and how much oftener: a hint and never a
-/// proof. From the trade's measuring practice and manuals of East-Asian machines; the factors are
-/// common practice.
-pub const ORIGIN_HINTS: &[(Origin, &str, f64)] = &[
-    (Origin::NorthAmerica, "JIC 37 flare", 3.0),
-    (Origin::NorthAmerica, "SAE ORB", 3.0),
-    (Origin::NorthAmerica, "ORFS", 3.0),
-    (Origin::NorthAmerica, "NPT", 3.0),
-    (Origin::NorthAmerica, "NPTF", 3.0),
-    (Origin::Europe, "Metric 24 cone L", 3.0),
-    (Origin::Europe, "Metric 24 cone S", 3.0),
-    (Origin::Europe, "BSPP 60 cone", 3.0),
-    (Origin::EastAsia, "JIS parallel pipe 30 seat", 3.0),
-    (Origin::EastAsia, "Metric 30 seat", 3.0),
-    (Origin::EastAsia, "ORFS", 2.0),
-    (Origin::EastAsia, "BSPT", 2.0),
-];
-
-/// Logarithm of how much oftener that family is met on machines of that origin.
-pub(super) fn ln_origin_hint(origin: Origin, family: &str) -> f64 {
-    ORIGIN_HINTS
-        .iter()
-        .find(|(of, name, _)| *of == origin && *name == family)
-        .map_or(0.0, |(_, _, factor)| factor.ln())
 }

@@ -18,6 +18,14 @@ pub struct Found {
     pub unknown: UnknownHose,
     /// Whether each part is settled.
     pub settled: Settled,
+    /// Whether each part is known well enough to build: settled, or whatever is still possible asks the
+    /// same of a new hose.
+    #[serde(default)]
+    pub enough: Settled,
+    /// Whether the families of the two ends go so badly together that one of them may have been changed
+    /// since the machine was new.
+    #[serde(default)]
+    pub odd_ends: bool,
     /// What to read next: the best reading of each part that is open, the part in the hand before one
     /// nobody has touched where they are comparable, then the second best of each, and so on.
     pub next: Vec<NextReading>,
@@ -74,6 +82,34 @@ pub struct EndFound {
     pub lookalikes: Vec<LookalikeFound>,
     /// Probability that the end is none of the catalogue's.
     pub unknown: f64,
+    /// Probability that the end was changed for another family since the machine was new.
+    #[serde(default)]
+    pub changed: f64,
+    /// What the machine's half says, where it was read.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub mate: Option<MateFound>,
+}
+
+impl MateFound {
+    /// Whether the machine's half rather belongs to another end.
+    pub fn is_another(&self) -> bool {
+        self.belongs < 0.5
+    }
+}
+
+/// What the machine's half is by its own readings, and whether it belongs to the end.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
+pub struct MateFound {
+    /// Probability that it is the other half of the end's own row.
+    pub belongs: f64,
+    /// Likeliest family by its own readings.
+    pub family: String,
+    /// Likeliest size.
+    pub size: String,
+    /// Which half that is.
+    pub gender: Option<Gender>,
+    /// Probability of that, by its own readings.
+    pub probability: f64,
 }
 
 /// An end class: the rows that no reading can tell apart, named by the first of them.
@@ -145,9 +181,10 @@ impl Settled {
 }
 
 /// What a reading is taken of.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize, JsonSchema, TS)]
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Hash, Serialize, Deserialize, JsonSchema, TS)]
 pub enum Part {
     /// The hose.
+    #[default]
     #[serde(rename = "hose")]
     Hose,
     /// End A.
@@ -165,6 +202,9 @@ pub struct NextReading {
     pub reading: String,
     /// Expected gain of information.
     pub gain_bits: f64,
+    /// What it costs to take, in readings by caliper of a part in the hand.
+    #[serde(default)]
+    pub effort: f64,
     /// Where the jaws go, in words; empty until the edge writes it.
     #[serde(default)]
     pub how: String,

@@ -3,9 +3,10 @@
 use super::HoseReadings;
 use super::confusion;
 use super::model::Model;
-use super::truth::{Scale, Seen, Truth, Used};
-use crate::catalogue::{Catalogue, HoseRow, HoseType};
-use crate::quantity::{Millimetres, Reading};
+use super::terms;
+use super::truth::{Scale, Seen, Terms, Truth};
+use crate::catalogue::{Catalogue, HoseRow, HoseType, PartKind};
+use crate::quantity::{Bar, Millimetres, Reading};
 use std::collections::HashMap;
 
 /// Columns of the model, in the order of their truths.
@@ -16,13 +17,6 @@ const REINFORCEMENT: usize = 3;
 const LAYERS: usize = 4;
 const COVER: usize = 5;
 const COLUMNS: usize = 6;
-
-/// Mean amounts by which used hose leaves its limits, mm. A swollen tube reads a small bore; a burst
-/// braid is flared; a cover swells with oil and is abraded, and one that lies up to 0.5 mm outside
-/// the table is not rejected for it (limit `worn-cover-margin`). Common practice, no source.
-const BORE_SWELLING_MM: f64 = 0.15;
-const BRAID_FLARING_MM: f64 = 0.1;
-const COVER_CHANGE_MM: f64 = 0.25;
 
 /// Share of caliper readings that are anything. Common practice.
 const OUTLIERS: f64 = 0.02;
@@ -42,6 +36,9 @@ const ONE_LIMIT_SCALE_MM: f64 = 0.8;
 #[derive(Debug)]
 pub(super) struct Hoses {
     pub(super) model: Model,
+    /// What each hypothesis asks of the hose that replaces it: rows that ask the same have the same
+    /// number, and which of them it was changes nothing in the build.
+    pub(super) build: Vec<usize>,
 }
 
 /// The hypotheses: all size rows of the catalogue, in its order.
@@ -54,21 +51,41 @@ impl Hoses {
     pub(super) fn of(catalogue: &Catalogue) -> Self {
         let types: HashMap<(&str, &str), &HoseType> =
             catalogue.types.iter().map(|kind| ((kind.standard.as_str(), kind.kind.as_str()), kind)).collect();
-        let mut hoses = Self { model: Model::new(scales()) };
+        let mut hoses =
+            Self { model: Model::new(scales(catalogue), catalogue, PartKind::Hose), build: Vec::new() };
+        let mut builds = HashMap::new();
         for row in rows(catalogue) {
             let kind = types.get(&(row.standard.as_str(), row.kind.as_str())).copied();
             hoses.model.push(&truths(row, kind), Some(row.dn));
+            let new = builds.len();
+            hoses.build.push(*builds.entry(asked_of_a_new_hose(row, kind)).or_insert(new));
         }
         hoses
     }
 }
 
-fn scales() -> Vec<(&'static str, Scale)> {
-    let length = |lowest, highest| Scale::Length { lowest, highest, outliers: OUTLIERS };
+/// All that a check holds a replacement to, by the row of the original: size and bore, pressure, bend,
+/// temperatures, and what the hose is made of.
+fn asked_of_a_new_hose(row: &HoseRow, kind: Option<&HoseType>) -> impl Eq + std::hash::Hash {
+    let bits = |value: Option<f64>| value.map(f64::to_bits);
+    (
+        (row.dn, row.id_nom_mm.get().to_bits()),
+        bits(row.max_working_pressure_bar.map(Bar::get)),
+        (bits(row.min_bend_radius_mm.map(Millimetres::get)), bits(row.vacuum_kpa_abs)),
+        (row.temp_min_c.get().to_bits(), row.temp_max_c.get().to_bits()),
+        kind.map(|kind| (kind.reinforcement, kind.tube.clone(), kind.cover.clone())),
+    )
+}
+
+fn scales(catalogue: &Catalogue) -> Vec<(&'static str, Scale)> {
+    let length = |key: &'static str, lowest, highest| {
+        let male = terms::of(catalogue, PartKind::Hose, key, None);
+        (key, Scale::Length { lowest, highest, outliers: OUTLIERS, male, female: Vec::new() })
+    };
     vec![
-        ("id_mm", length(2.0, 120.0)),
-        ("reinforcement_od_mm", length(5.0, 140.0)),
-        ("cover_od_mm", length(6.0, 150.0)),
+        length("id_mm", 2.0, 120.0),
+        length("reinforcement_od_mm", 5.0, 140.0),
+        length("cover_od_mm", 6.0, 150.0),
         ("reinforcement", confusion::REINFORCEMENT),
         ("layers", confusion::LAYERS),
         ("cover", confusion::COVER),
@@ -82,19 +99,13 @@ fn truths(row: &HoseRow, kind: Option<&HoseType>) -> [Truth; COLUMNS] {
         .id_mm
         .map_or((nominal - BORE_LIMITS_MM.0, nominal + BORE_LIMITS_MM.1), |band| (band.min, band.max));
     let mut truths = [Truth::Unstated; COLUMNS];
-    truths[BORE] = Truth::Band { min: bore_min, max: bore_max, used: Used::Smaller(BORE_SWELLING_MM) };
+    truths[BORE] = Truth::Band { min: bore_min, max: bore_max, terms: Terms::Male };
     truths[REINFORCEMENT_OD] = limits(
         row.reinforcement_od_min_mm,
         row.reinforcement_od_max_mm,
         beyond(REINFORCEMENT_BEYOND_BORE_MM),
-        Used::Larger(BRAID_FLARING_MM),
     );
-    truths[COVER_OD] = limits(
-        row.cover_od_min_mm,
-        row.cover_od_max_mm,
-        beyond(COVER_BEYOND_BORE_MM),
-        Used::Either(COVER_CHANGE_MM),
-    );
+    truths[COVER_OD] = limits(row.cover_od_min_mm, row.cover_od_max_mm, beyond(COVER_BEYOND_BORE_MM));
     if let Some(kind) = kind {
         if let Some(reinforcement) = kind.reinforcement {
             truths[REINFORCEMENT] = Truth::OneOf(1 << reinforcement as u16);
@@ -110,12 +121,12 @@ fn truths(row: &HoseRow, kind: Option<&HoseType>) -> [Truth; COLUMNS] {
 }
 
 /// A band, one limit with a half-normal, or a broad band where the table has neither.
-fn limits(min: Option<Millimetres>, max: Option<Millimetres>, broad: (f64, f64), used: Used) -> Truth {
+fn limits(min: Option<Millimetres>, max: Option<Millimetres>, broad: (f64, f64)) -> Truth {
     match (min, max) {
-        (Some(min), Some(max)) => Truth::Band { min: min.get(), max: max.get(), used },
+        (Some(min), Some(max)) => Truth::Band { min: min.get(), max: max.get(), terms: Terms::Male },
         (None, Some(max)) => Truth::AtMost { max: max.get(), scale: ONE_LIMIT_SCALE_MM },
         (Some(min), None) => Truth::AtLeast { min: min.get(), scale: ONE_LIMIT_SCALE_MM },
-        (None, None) => Truth::Band { min: broad.0, max: broad.1, used: Used::AsNew },
+        (None, None) => Truth::Band { min: broad.0, max: broad.1, terms: Terms::None },
     }
 }
 

@@ -5,7 +5,8 @@
 //! is a property of the truth alone, so that it and the densities are worked out once; a job only
 //! adds them up by its own weights.
 
-use super::truth::{Scale, Seen, Truth, Used, core_density, slope_density};
+use super::truth::{Scale, Seen, Truth, slope_density};
+use crate::catalogue::Direction;
 use std::sync::OnceLock;
 
 /// Truths that hold less than this are left out of the sums: together they change a gain by less
@@ -117,8 +118,8 @@ impl Outlook {
                 let stray = self.scale.stray(truth);
                 let flat = stray * self.scale.flat();
                 let cell = |at: f64| (((at - start) / step).max(0.0) as usize).min(*count);
-                let (first, last) =
-                    reach(truth, *error).map_or((0, 0), |(from, to)| (cell(from), cell(to + step)));
+                let (first, last) = reach(&self.scale, truth, *error)
+                    .map_or((0, 0), |(from, to)| (cell(from), cell(to + step)));
                 let density = |i: usize| self.density(truth, start + i as f64 * step, *error);
                 (flat, first, (first..last).map(|i| flat + (1.0 - stray) * density(i)).collect::<Vec<f64>>())
             }
@@ -135,7 +136,7 @@ impl Outlook {
                 slope_density(THREADS_APART * slope, value, error)
             }
             (Scale::Slope { .. }, _) => 0.0,
-            _ => core_density(truth, value, error),
+            _ => self.scale.core_density(truth, value, error),
         }
     }
 }
@@ -157,20 +158,19 @@ impl Cells {
 }
 
 /// Where a truth's density is more than negligible.
-fn reach(truth: Truth, error: f64) -> Option<(f64, f64)> {
+fn reach(scale: &Scale, truth: Truth, error: f64) -> Option<(f64, f64)> {
     let far = REACH * error;
     match truth {
-        Truth::Band { min, max, used } => {
-            let (below, above) = match used {
-                Used::AsNew => (0.0, 0.0),
-                Used::Smaller(mean) => (mean, 0.0),
-                Used::Larger(mean) => (0.0, mean),
-                Used::Either(mean) => (mean, mean),
+        Truth::Band { min, max, terms } => {
+            let furthest = |direction: Direction| {
+                let of = scale.terms(terms).iter().filter(|term| term.direction == direction);
+                of.map(|term| term.mean).fold(0.0, f64::max)
             };
+            let (below, above) = (furthest(Direction::Smaller), furthest(Direction::Larger));
             Some((min - far - WEAR_REACH * below, max + far + WEAR_REACH * above))
         }
-        Truth::AtMost { max, scale } => Some((max - far - REACH * scale, max + far)),
-        Truth::AtLeast { min, scale } => Some((min - far, min + far + REACH * scale)),
+        Truth::AtMost { max, scale: below } => Some((max - far - REACH * below, max + far)),
+        Truth::AtLeast { min, scale: above } => Some((min - far, min + far + REACH * above)),
         // A slope's two places lie either side of zero.
         Truth::Exactly(slope) => {
             let furthest = THREADS_APART * slope.abs();
@@ -183,14 +183,28 @@ fn reach(truth: Truth, error: f64) -> Option<(f64, f64)> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::find::truth::{Term, Terms};
 
     const BANDS: [(f64, f64, f64); 3] = [(12.85, 13.16, 0.5), (13.30, 13.56, 0.3), (14.30, 14.55, 0.2)];
     /// Prior entropy of 0.5, 0.3, 0.2.
     const CEILING: f64 = 1.485_475_297;
 
+    /// A scale on which males read small and females large.
+    fn worn(lowest: f64, highest: f64) -> Scale {
+        let off = |direction| vec![Term { direction, share: 0.8, mean: 0.1 }];
+        let (male, female) = (off(Direction::Smaller), off(Direction::Larger));
+        Scale::Length { lowest, highest, outliers: 0.02, male, female }
+    }
+
     fn gain_of_bands(error: f64) -> f64 {
-        let scale = Scale::Length { lowest: 10.0, highest: 18.0, outliers: 0.0 };
-        let truths = BANDS.map(|(min, max, _)| Truth::Band { min, max, used: Used::AsNew });
+        let scale = Scale::Length {
+            lowest: 10.0,
+            highest: 18.0,
+            outliers: 0.0,
+            male: Vec::new(),
+            female: Vec::new(),
+        };
+        let truths = BANDS.map(|(min, max, _)| Truth::Band { min, max, terms: Terms::None });
         Outlook::with(&scale, &truths, error, 2.0).gain(&BANDS.map(|(.., weight)| weight))
     }
 
@@ -227,8 +241,8 @@ mod tests {
 
     #[test]
     fn a_reading_that_tells_nothing_apart_gains_nothing() {
-        let scale = Scale::Length { lowest: 10.0, highest: 18.0, outliers: 0.02 };
-        let same = Truth::Band { min: 13.0, max: 13.2, used: Used::Smaller(0.1) };
+        let scale = worn(10.0, 18.0);
+        let same = Truth::Band { min: 13.0, max: 13.2, terms: Terms::Male };
         assert!(Outlook::new(&scale, &[same, same], 0.1).gain(&[0.5, 0.5]) < 1e-9);
     }
 
@@ -240,10 +254,10 @@ mod tests {
         ) {
             let sum: f64 = mins.iter().map(|(_, _, weight)| weight).sum();
             let truths: Vec<Truth> = mins.iter().map(|(min, width, _)| {
-                Truth::Band { min: *min, max: min + width, used: Used::Larger(0.1) }
+                Truth::Band { min: *min, max: min + width, terms: Terms::Female }
             }).collect();
             let weights: Vec<f64> = mins.iter().map(|(.., weight)| weight / sum).collect();
-            let scale = Scale::Length { lowest: 5.0, highest: 25.0, outliers: 0.02 };
+            let scale = worn(5.0, 25.0);
             let got = Outlook::new(&scale, &truths, error).gain(&weights);
             proptest::prop_assert!(got >= 0.0 && got <= entropy(&weights) * 1.001 + 1e-6, "{got}");
         }

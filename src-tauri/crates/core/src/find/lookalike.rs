@@ -1,6 +1,5 @@
 //! Ends that start on each other and must not, while the readings leave both possible.
 
-use super::belief::Belief;
 use super::end::Ends;
 use super::found::LookalikeFound;
 use crate::catalogue::{Catalogue, Lookalike};
@@ -16,11 +15,16 @@ pub(super) struct Possible<'c>(HashMap<(&'c str, &'c str), f64>);
 impl<'c> Possible<'c> {
     /// Ends that hold enough probability, and ends that the readings taken do not tell from the best:
     /// a prior alone never rules a dangerous partner out.
-    pub(super) fn of(catalogue: &'c Catalogue, ends: &Ends, belief: &Belief, probabilities: &[f64]) -> Self {
-        let best = belief.ln_likelihood.iter().copied().fold(f64::NEG_INFINITY, f64::max);
+    pub(super) fn of(
+        catalogue: &'c Catalogue,
+        ends: &Ends,
+        ln_likelihood: &[f64],
+        probabilities: &[f64],
+    ) -> Self {
+        let best = ln_likelihood.iter().copied().fold(f64::NEG_INFINITY, f64::max);
         let mut sums: HashMap<(&str, &str), (f64, bool)> = HashMap::new();
         for (i, end) in ends.hypotheses.iter().enumerate() {
-            let undecided = belief.ln_likelihood[i] - best >= POSSIBLE.ln();
+            let undecided = ln_likelihood[i] - best >= POSSIBLE.ln();
             if !undecided && probabilities[i] < POSSIBLE / 2.0 {
                 continue;
             }

@@ -7,36 +7,44 @@
 
 mod belief;
 mod confusion;
-mod coupling;
 mod end;
 mod error;
+mod explain;
 mod found;
 mod hose;
 mod information;
+mod joint;
 mod likelihood;
 mod lookalike;
+mod mate;
 mod model;
 mod next;
+mod origins;
 mod readings;
+mod sizes;
+mod terms;
 mod truth;
 
-pub use coupling::JUMP_SIZES;
-pub use end::ORIGIN_HINTS;
 pub use error::FindError;
+pub use explain::{Explained, Said, Why, explain};
 pub use found::{
-    EndCandidate, EndFound, EndName, Found, HoseCandidate, HoseName, LookalikeFound, NextReading, Part,
-    Settled, UnknownHose,
+    EndCandidate, EndFound, EndName, Found, HoseCandidate, HoseName, LookalikeFound, MateFound, NextReading,
+    Part, Settled, UnknownHose,
 };
-pub use readings::{EndReadings, HoseReadings, Origin, Readings};
+pub use readings::{CannotTell, EndReadings, HoseReadings, Origin, Readings};
 
-use crate::catalogue::{Catalogue, HoseRow};
-use crate::print;
+use crate::catalogue::{Catalogue, HoseRow, Reach};
+use crate::print::{self, PrintEvidence};
 use crate::quantity::Millimetres;
 use crate::spec::Role;
-use belief::{Belief, Class, classes};
+use belief::{Belief, Class, Evidence, classes};
 use end::Ends;
 use hose::Hoses;
+use joint::Ties;
 use lookalike::Possible;
+use mate::Mate;
+use origins::Origins;
+use sizes::Sizes;
 use truth::Seen;
 
 /// Standard error of a caliper, operator and out-of-round included, unless it is given: common
@@ -46,20 +54,36 @@ pub const CALIPER_ERROR: Millimetres = Millimetres(0.1);
 /// One class must hold this much for a part to be settled.
 const SETTLED: f64 = 0.99;
 
-/// Share of jobs where the machine's half is of another size or family than the hose's end: whoever
-/// fitted the last hose used a wrong one. Common practice, no source.
-const MISMATCHED_MATES: f64 = 0.03;
+/// From this chance on that either end was changed it is asked whether one was: ends of one region have
+/// 0.04 together, a 24 degree end beside a Japanese seat 0.2.
+const ODD_ENDS: f64 = 0.14;
 
 /// What is worked out of a catalogue once: every hypothesis, and what it says of every reading.
 #[derive(Debug)]
 pub(crate) struct Models {
     hoses: Hoses,
     ends: Ends,
+    sizes: Sizes,
+    origins: Origins,
 }
 
 impl Models {
     fn of(catalogue: &Catalogue) -> &Self {
-        catalogue.finding.get_or_init(|| Self { hoses: Hoses::of(catalogue), ends: Ends::of(catalogue) })
+        catalogue.finding.get_or_init(|| {
+            let ends = Ends::of(catalogue);
+            let families = ends.hypotheses.iter().map(|end| end.row(catalogue).family());
+            let origins = Origins::of(catalogue, families, &ends.model.ln_prior());
+            Self { hoses: Hoses::of(catalogue), ends, sizes: Sizes::of(catalogue), origins }
+        })
+    }
+
+    fn ties(&self) -> Ties<'_> {
+        Ties {
+            sizes: &self.sizes,
+            origins: &self.origins,
+            hose_bins: &self.hoses.model.bins,
+            end_bins: &self.ends.model.bins,
+        }
     }
 }
 
@@ -72,7 +96,7 @@ pub fn find(catalogue: &Catalogue, readings: &Readings) -> Result<Found, FindErr
     let models = Models::of(catalogue);
     let job = Job::read(catalogue, models, readings)?;
     let found = job.answer(catalogue, models);
-    Ok(Found { next: job.next(models, found.settled), ..found })
+    Ok(Found { next: job.next(models, found.enough), ..found })
 }
 
 /// The same without the next reading, for a screen that follows each key.
@@ -90,8 +114,10 @@ struct Job {
     hose_seen: Vec<(usize, Seen)>,
     hose: Belief,
     /// The print's part of the likelihood, which tells rows apart that no other reading does.
-    print: Vec<f64>,
+    print: PrintEvidence,
     ends: [End; 2],
+    reach: Reach,
+    cannot_tell: Vec<CannotTell>,
 }
 
 /// One end of the job.
@@ -99,9 +125,12 @@ struct End {
     role: Role,
     /// Whether anything was read of it or of its mate.
     is_read: bool,
-    mate_is_read: bool,
+    mate: Option<Mate>,
     seen: Vec<(usize, Seen)>,
+    ln_likelihood: Vec<f64>,
     belief: Belief,
+    /// The chance that it is not of the family the machine came with.
+    changed: f64,
 }
 
 impl Job {
@@ -117,17 +146,35 @@ impl Job {
         let mut likelihood = model.ln_likelihood(&hose_seen);
         likelihood.iter_mut().zip(&print.rows).for_each(|(ln, print)| *ln += print);
         let unknown = model.ln_likelihood_of_unknown(&hose_seen) + print.unknown;
-        let mut hose = Belief::new(model.ln_prior(), likelihood, unknown);
-        let mut ends =
-            [Role::A, Role::B].map(|role| End::read(catalogue, &models.ends, readings, role, caliper));
-        couple(models, &mut hose, &mut ends);
-        Ok(Self { caliper, hose_seen, hose, print: print.rows, ends })
+        let hose = Evidence::new(&model.ln_prior(), likelihood, unknown);
+        let read = [Role::A, Role::B].map(|role| EndRead::of(&models.ends, readings, role, caliper));
+        let named = origins::named(readings.origin);
+        let joint = joint::joint(&models.ties(), &hose, [&read[0].evidence, &read[1].evidence], named);
+        let ([a, b], [of_a, of_b], [was_a, was_b]) = (read, joint.ends, joint.changed);
+        Ok(Self {
+            caliper,
+            hose_seen,
+            hose: joint.hose,
+            print,
+            ends: [a.believed(of_a, was_a), b.believed(of_b, was_b)],
+            reach: readings.reach.unwrap_or_default(),
+            cannot_tell: readings.cannot_tell.clone(),
+        })
+    }
+
+    /// The classes of the hose, likeliest first, and the unknown.
+    fn hose_classes(&self, models: &Models) -> (Vec<Class>, f64) {
+        let Belief { probabilities, unknown } = &self.hose;
+        let class = &models.hoses.model.class;
+        classes(probabilities, *unknown, |i| (class[i], self.print.rows[i].to_bits()))
+    }
+
+    fn has_print(&self) -> bool {
+        self.print.rows.iter().any(|ln| *ln != 0.0)
     }
 
     fn answer(&self, catalogue: &Catalogue, models: &Models) -> Found {
-        let (probabilities, unknown) = self.hose.probabilities();
-        let class = &models.hoses.model.class;
-        let (found, unknown) = classes(&probabilities, unknown, |i| (class[i], self.print[i].to_bits()));
+        let (found, unknown) = self.hose_classes(models);
         let mut settled = Settled { hose: is_settled(&found), ..Settled::default() };
         let rows = hose::rows(catalogue);
         let mut ends = Vec::new();
@@ -139,86 +186,98 @@ impl Job {
             }
             ends.push(found);
         }
+        let Belief { probabilities, unknown: no_row } = &self.hose;
+        let (builds, _) = classes(probabilities, *no_row, |i| models.hoses.build[i]);
         Found {
             hose: found.iter().filter_map(|class| hose_candidate(class, &rows)).collect(),
             ends,
             unknown: UnknownHose { hose: unknown },
             settled,
+            enough: Settled { hose: settled.hose || is_settled(&builds), ..settled },
+            odd_ends: self.ends.iter().all(|end| end.is_read)
+                && self.ends.iter().map(|end| end.changed).sum::<f64>() >= ODD_ENDS,
             next: Vec::new(),
         }
     }
 
-    fn next(&self, models: &Models, settled: Settled) -> Vec<NextReading> {
+    fn next(&self, models: &Models, enough: Settled) -> Vec<NextReading> {
         let hose = next::Open {
             of: Part::Hose,
-            is_begun: !self.hose_seen.is_empty() || self.print.iter().any(|ln| *ln != 0.0),
+            is_begun: !self.hose_seen.is_empty() || self.has_print(),
             model: &models.hoses.model,
             seen: &self.hose_seen,
             belief: &self.hose,
         };
         let mut open = Vec::new();
-        open.extend((!settled.hose).then_some(hose));
-        for end in self.ends.iter().filter(|end| !settled.end(end.role)) {
+        open.extend((!enough.hose).then_some(hose));
+        for end in self.ends.iter().filter(|end| !enough.end(end.role)) {
             open.push(next::Open {
                 of: match end.role {
                     Role::A => Part::A,
                     Role::B => Part::B,
                 },
-                is_begun: !end.seen.is_empty() || end.mate_is_read,
+                is_begun: !end.seen.is_empty() || end.mate.is_some(),
                 model: &models.ends.model,
                 seen: &end.seen,
                 belief: &end.belief,
             });
         }
-        next::readings(&open, self.caliper)
+        let can = next::Can { caliper: self.caliper, reach: self.reach, not: &self.cannot_tell };
+        next::readings(&open, &can)
     }
 }
 
-/// Ties the sizes of hose and ends.
-fn couple(models: &Models, hose: &mut Belief, ends: &mut [End]) {
-    let mut hose = coupling::Part { belief: hose, bins: &models.hoses.model.bins };
-    let mut parts: Vec<coupling::Part<'_>> = ends
-        .iter_mut()
-        .map(|end| coupling::Part { belief: &mut end.belief, bins: &models.ends.model.bins })
-        .collect();
-    coupling::couple(&mut hose, &mut parts);
+/// What one end says for itself.
+struct EndRead {
+    role: Role,
+    is_read: bool,
+    mate: Option<Mate>,
+    seen: Vec<(usize, Seen)>,
+    evidence: Evidence,
 }
 
-impl End {
-    fn read(catalogue: &Catalogue, ends: &Ends, readings: &Readings, role: Role, caliper: f64) -> Self {
+impl EndRead {
+    fn of(ends: &Ends, readings: &Readings, role: Role, caliper: f64) -> Self {
         let of = |halves: &[EndReadings]| {
             let half = halves.iter().find(|half| half.role == role);
             half.map(|half| end::seen(half, caliper)).unwrap_or_default()
         };
-        let (seen, mate) = (of(&readings.ends), of(&readings.mates));
-        let mut prior = ends.model.ln_prior();
-        if let Some(origin) = readings.origin {
-            for (ln, end) in prior.iter_mut().zip(&ends.hypotheses) {
-                *ln += end::ln_origin_hint(origin, end.row(catalogue).family());
-            }
-        }
+        let seen = of(&readings.ends);
+        let mate = Mate::read(ends, &of(&readings.mates));
         let mut likelihood = ends.model.ln_likelihood(&seen);
         let mut unknown = ends.model.ln_likelihood_of_unknown(&seen);
-        if !mate.is_empty() {
-            let (of_mate, of_unknown) = mate_likelihood(ends, &prior, &mate);
-            likelihood.iter_mut().zip(of_mate).for_each(|(ln, mate)| *ln += mate);
-            unknown += of_unknown;
+        if let Some(mate) = &mate {
+            likelihood.iter_mut().enumerate().for_each(|(i, ln)| *ln += mate.ln_likelihood(i));
+            unknown += mate.ln_likelihood_of_unknown();
         }
         let is_in = |halves: &[EndReadings]| halves.iter().any(|half| half.role == role);
         Self {
             role,
             is_read: is_in(&readings.ends) || is_in(&readings.mates),
-            mate_is_read: !mate.is_empty(),
+            mate,
             seen,
-            belief: Belief::new(prior, likelihood, unknown),
+            evidence: Evidence::new(&ends.model.ln_prior(), likelihood, unknown),
         }
     }
 
+    fn believed(self, belief: Belief, changed: f64) -> End {
+        let Self { role, is_read, mate, seen, evidence } = self;
+        End { role, is_read, mate, seen, ln_likelihood: evidence.ln_likelihood, belief, changed }
+    }
+}
+
+impl End {
+    /// The classes of the end, likeliest first, and the unknown.
+    fn classes(&self, ends: &Ends) -> (Vec<Class>, f64) {
+        let Belief { probabilities, unknown } = &self.belief;
+        let mate_class = |i: usize| if self.mate.is_some() { ends.mate_class(i) } else { 0 };
+        classes(probabilities, *unknown, |i| (ends.model.class[i], mate_class(i)))
+    }
+
     fn answer(&self, catalogue: &Catalogue, ends: &Ends) -> (EndFound, bool) {
-        let (probabilities, unknown) = self.belief.probabilities();
-        let key = |i: usize| (ends.model.class[i], if self.mate_is_read { ends.mate_class(i) } else { 0 });
-        let (found, unknown) = classes(&probabilities, unknown, key);
-        let possible = Possible::of(catalogue, ends, &self.belief, &probabilities);
+        let (found, unknown) = self.classes(ends);
+        let probabilities = &self.belief.probabilities;
+        let possible = Possible::of(catalogue, ends, &self.ln_likelihood, probabilities);
         let threatened = found.first().is_some_and(|class| {
             class.members.iter().any(|&i| {
                 let row = ends.hypotheses[i].row(catalogue);
@@ -230,21 +289,11 @@ impl End {
             candidates: found.iter().filter_map(|class| end_candidate(class, catalogue, ends)).collect(),
             lookalikes: possible.pairs(catalogue),
             unknown,
+            changed: self.changed,
+            mate: self.mate.as_ref().and_then(|mate| mate.found(catalogue, ends, probabilities)),
         };
         (answer, is_settled(&found) && !threatened)
     }
-}
-
-/// Logarithm of the likelihood of the mate's readings under each hypothesis and under none of them:
-/// mostly the mate is the other half, and now and then anything.
-fn mate_likelihood(ends: &Ends, ln_prior: &[f64], mate: &[(usize, Seen)]) -> (Vec<f64>, f64) {
-    let each = ends.ln_likelihood_of_mate(mate);
-    let unknown = ends.model.ln_likelihood_of_unknown(mate);
-    let top = each.iter().copied().fold(unknown, f64::max);
-    let anything: f64 = ln_prior.iter().zip(&each).map(|(prior, ln)| (prior + ln - top).exp()).sum();
-    let mixed =
-        |ln: f64| ((1.0 - MISMATCHED_MATES) * (ln - top).exp() + MISMATCHED_MATES * anything).ln() + top;
-    (each.into_iter().map(mixed).collect(), mixed(unknown))
 }
 
 fn is_settled(found: &[Class]) -> bool {

@@ -1,9 +1,10 @@
 //! Hypotheses in columns: one column for each reading, in it the few distinct truths, and for each
 //! hypothesis which of them it holds. A reading is worked out once for each distinct truth.
 
-use super::coupling;
 use super::information::Outlook;
-use super::truth::{Scale, Seen, Truth};
+use super::sizes;
+use super::truth::{Scale, Seen, Terms, Truth};
+use crate::catalogue::{Catalogue, PartKind, Reach};
 use crate::quantity::Dn;
 use std::collections::HashMap;
 use std::sync::{Arc, Mutex, PoisonError};
@@ -19,6 +20,10 @@ pub(super) struct Column {
     pub(super) key: &'static str,
     /// How it is taken.
     pub(super) scale: Scale,
+    /// What it costs, in readings by caliper of a part in the hand.
+    pub(super) effort: f64,
+    /// How far the hose must be apart for it.
+    pub(super) reach: Reach,
     /// Each truth once; the first is the one of a part of which nothing is known.
     truths: Vec<Truth>,
     of: Vec<u16>,
@@ -31,10 +36,13 @@ pub(super) struct Column {
 const UNSTATED: usize = 0;
 
 impl Column {
-    fn new(key: &'static str, scale: Scale) -> Self {
+    fn new(key: &'static str, scale: Scale, catalogue: &Catalogue, part: PartKind) -> Self {
         let truths = vec![Truth::Unstated];
         let ids = HashMap::from([(identity(Truth::Unstated), UNSTATED as u16)]);
-        Self { key, scale, truths, of: Vec::new(), ids, outlook: Mutex::new(None) }
+        let cost = catalogue.efforts.iter().find(|row| row.part == part && row.reading == key);
+        // A test over the tables holds that every reading has its effort.
+        let (effort, reach) = cost.map_or((1.0, Reach::Off), |row| (row.effort, row.reach));
+        Self { key, scale, effort, reach, truths, of: Vec::new(), ids, outlook: Mutex::new(None) }
     }
 
     fn push(&mut self, truth: Truth) {
@@ -52,6 +60,21 @@ impl Column {
         for (weight, &id) in ln_weights.iter_mut().zip(&self.of) {
             *weight += each[usize::from(id)];
         }
+    }
+
+    /// Whether a reading of that key fills this column: a pitch is read as threads an inch as well.
+    pub(super) fn is_called(&self, reading: &str) -> bool {
+        self.key == reading || (self.key == "pitch_mm" && reading == "tpi")
+    }
+
+    /// Logarithm of the likelihood of a reading under one hypothesis.
+    pub(super) fn ln_of(&self, seen: Seen, hypothesis: usize) -> f64 {
+        self.scale.ln_likelihood(self.truths[usize::from(self.of[hypothesis])], seen)
+    }
+
+    /// The same where nothing is known of the part.
+    pub(super) fn ln_of_unknown(&self, seen: Seen) -> f64 {
+        self.scale.ln_likelihood(Truth::Unstated, seen)
     }
 
     /// What a reading with that standard error is expected to tell, in bits.
@@ -80,17 +103,14 @@ impl Column {
 
 /// What makes two truths the same: kind and numbers, bit for bit.
 fn identity(truth: Truth) -> [u64; 3] {
-    use super::truth::Used;
     match truth {
         Truth::Absent => [0, 0, 0],
         Truth::Unstated => [1, 0, 0],
-        Truth::Band { min, max, used } => {
-            // Two hypotheses of one column that share a band wear the same way by the same mean.
-            let way = match used {
-                Used::AsNew => 2,
-                Used::Smaller(_) => 3,
-                Used::Larger(_) => 4,
-                Used::Either(_) => 5,
+        Truth::Band { min, max, terms } => {
+            let way = match terms {
+                Terms::None => 2,
+                Terms::Male => 3,
+                Terms::Female => 4,
             };
             [way, min.to_bits(), max.to_bits()]
         }
@@ -115,9 +135,12 @@ pub(super) struct Model {
 
 impl Model {
     /// A model without hypotheses, with a column for each key.
-    pub(super) fn new(scales: Vec<(&'static str, Scale)>) -> Self {
+    pub(super) fn new(scales: Vec<(&'static str, Scale)>, catalogue: &Catalogue, part: PartKind) -> Self {
         Self {
-            columns: scales.into_iter().map(|(key, scale)| Column::new(key, scale)).collect(),
+            columns: scales
+                .into_iter()
+                .map(|(key, scale)| Column::new(key, scale, catalogue, part))
+                .collect(),
             class: Vec::new(),
             bins: Vec::new(),
             classes: HashMap::new(),
@@ -139,7 +162,7 @@ impl Model {
         }
         self.sizes[class as usize] += 1;
         self.class.push(class);
-        self.bins.push(coupling::bin(dn));
+        self.bins.push(sizes::bin(dn));
     }
 
     /// Logarithm of the prior of each hypothesis: flat over classes, and even within one.
@@ -161,9 +184,7 @@ impl Model {
 
     /// The same where nothing is known of the part.
     pub(super) fn ln_likelihood_of_unknown(&self, seen: &[(usize, Seen)]) -> f64 {
-        seen.iter()
-            .map(|&(column, seen)| self.columns[column].scale.ln_likelihood(Truth::Unstated, seen))
-            .sum()
+        seen.iter().map(|&(column, seen)| self.columns[column].ln_of_unknown(seen)).sum()
     }
 }
 
@@ -171,7 +192,7 @@ impl Model {
 mod tests {
     use super::*;
     use crate::catalogue::Catalogue;
-    use crate::find::belief::Belief;
+    use crate::find::belief::{Belief, Evidence};
     use crate::find::{CALIPER_ERROR, EndReadings, Models, end};
     use crate::quantity::{Millimetres, Reading};
     use crate::spec::{Gender, Role};
@@ -219,8 +240,10 @@ mod tests {
 
     fn beliefs(models: &Models) -> Vec<(String, Belief)> {
         let model = &models.ends.model;
-        let mut beliefs =
-            vec![("nothing".to_owned(), Belief::new(model.ln_prior(), model.ln_likelihood(&[]), 0.0))];
+        let mut beliefs = vec![(
+            "nothing".to_owned(),
+            Evidence::new(&model.ln_prior(), model.ln_likelihood(&[]), 0.0).alone(),
+        )];
         let text = include_str!("../../../../../tests/vectors/connection_cases.csv");
         let mut reader = csv::Reader::from_reader(text.as_bytes());
         let headers = reader.headers().expect("headers").clone();
@@ -246,7 +269,7 @@ mod tests {
             let unknown = model.ln_likelihood_of_unknown(&seen);
             beliefs.push((
                 format!("{row:?}"),
-                Belief::new(model.ln_prior(), model.ln_likelihood(&seen), unknown),
+                Evidence::new(&model.ln_prior(), model.ln_likelihood(&seen), unknown).alone(),
             ));
         }
         beliefs
@@ -260,7 +283,7 @@ mod tests {
         let beliefs = beliefs(models);
         assert!(beliefs.len() > 10, "only {} jobs", beliefs.len());
         for (job, belief) in beliefs {
-            let (probabilities, unknown) = belief.probabilities();
+            let Belief { probabilities, unknown } = belief;
             let error = CALIPER_ERROR.get();
             let mut gains: Vec<(f64, f64, &str)> = Vec::new();
             for column in &models.ends.model.columns {

@@ -1,10 +1,13 @@
-//! Which reading to take next: of each part that is open the ones that are expected to tell most.
+//! Which reading to take next: of each part that is open the ones that are expected to tell most for
+//! the effort of taking them.
 
 use super::belief::Belief;
 use super::end;
 use super::found::{NextReading, Part};
-use super::model::Model;
+use super::model::{Column, Model};
+use super::readings::CannotTell;
 use super::truth::Seen;
+use crate::catalogue::Reach;
 
 /// Readings that are expected to tell less than this are not proposed. A dangerous partner that is
 /// barely possible is worth some thousandths of a bit, and its part stays open for it.
@@ -31,19 +34,25 @@ pub(super) struct Open<'j> {
 
 impl Open<'_> {
     /// The readings of the part that are worth taking, most useful first.
-    fn readings(&self, caliper: f64) -> Vec<NextReading> {
-        let (probabilities, unknown) = self.belief.probabilities();
-        let columns = self.model.columns.iter().enumerate().filter(|(column, _)| !self.is_idle(*column));
+    fn readings(&self, can: &Can<'_>) -> Vec<NextReading> {
+        let Belief { probabilities, unknown } = self.belief;
+        let columns = self
+            .model
+            .columns
+            .iter()
+            .enumerate()
+            .filter(|(at, column)| !self.is_idle(*at) && can.take(self.of, column));
         let mut readings: Vec<NextReading> = columns
             .map(|(_, column)| NextReading {
                 of: self.of,
                 reading: column.key.to_owned(),
-                gain_bits: column.gain(&probabilities, unknown, caliper),
+                gain_bits: column.gain(probabilities, *unknown, can.caliper),
+                effort: column.effort,
                 how: String::new(),
             })
             .filter(|next| next.gain_bits >= WORTH_TAKING_BITS)
             .collect();
-        readings.sort_by(|a, b| b.gain_bits.total_cmp(&a.gain_bits));
+        readings.sort_by(|a, b| worth(b).total_cmp(&worth(a)));
         readings.truncate(OF_ONE_PART);
         readings
     }
@@ -56,16 +65,38 @@ impl Open<'_> {
     }
 
     fn urgency(&self, reading: &NextReading) -> f64 {
-        reading.gain_bits * if self.is_begun { LAID_DOWN } else { 1.0 }
+        worth(reading) * if self.is_begun { LAID_DOWN } else { 1.0 }
+    }
+}
+
+/// What a reading is expected to tell for the effort of taking it.
+fn worth(reading: &NextReading) -> f64 {
+    reading.gain_bits / reading.effort
+}
+
+/// What can be read here and now.
+pub(super) struct Can<'j> {
+    /// Standard error of the caliper.
+    pub(super) caliper: f64,
+    /// How far the hose is apart.
+    pub(super) reach: Reach,
+    /// What was tried and can not be had.
+    pub(super) not: &'j [CannotTell],
+}
+
+impl Can<'_> {
+    fn take(&self, of: Part, column: &Column) -> bool {
+        column.reach <= self.reach
+            && !self.not.iter().any(|not| not.of == of && column.is_called(&not.reading))
     }
 }
 
 /// What to read next: the best reading of each open part, then the second best of each, and so on,
 /// so that no part crowds out another.
-pub(super) fn readings(parts: &[Open<'_>], caliper: f64) -> Vec<NextReading> {
+pub(super) fn readings(parts: &[Open<'_>], can: &Can<'_>) -> Vec<NextReading> {
     let mut ranked: Vec<(usize, f64, NextReading)> = Vec::new();
     for part in parts {
-        let readings = part.readings(caliper).into_iter().enumerate();
+        let readings = part.readings(can).into_iter().enumerate();
         ranked.extend(readings.map(|(rank, reading)| (rank, part.urgency(&reading), reading)));
     }
     ranked.sort_by(|a, b| a.0.cmp(&b.0).then(b.1.total_cmp(&a.1)));

@@ -1,6 +1,7 @@
 //! What was read off a failed hose and off the machine's half.
 
-use crate::catalogue::{Cone, Reinforcement, Seal};
+use super::Part;
+use crate::catalogue::{Cone, Reach, Reinforcement, Seal};
 use crate::quantity::{Degrees, Millimetres, Reading};
 use crate::spec::{Cover, Gender, Role};
 use schemars::JsonSchema;
@@ -29,6 +30,22 @@ pub struct Readings {
     /// Where the machine was made: a hint, never a proof.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub origin: Option<Origin>,
+    /// How far the hose is taken apart, and so what can be read; everything, unless it is given.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub reach: Option<Reach>,
+    /// Readings that were tried and can not be had.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub cannot_tell: Vec<CannotTell>,
+}
+
+/// A reading that can not be had: rust, a broken part, no gauge.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(deny_unknown_fields)]
+pub struct CannotTell {
+    /// What it would be taken of.
+    pub of: Part,
+    /// Its key, such as `seal`.
+    pub reading: String,
 }
 
 /// Where a machine was made.

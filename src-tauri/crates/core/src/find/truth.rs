@@ -2,6 +2,7 @@
 //! is then.
 
 use super::likelihood::{ln_at_least, ln_at_most, ln_band, ln_worn};
+use crate::catalogue::Direction;
 
 /// Share of readings that are given although the part has no such feature: a reading taken of
 /// something else, or put into the wrong field. Common practice, no source.
@@ -20,8 +21,8 @@ pub(super) enum Truth {
     Absent,
     /// It has, and the tables do not say what it is: a flat density over the scale.
     Unstated,
-    /// A dimension between the limits of a new part.
-    Band { min: f64, max: f64, used: Used },
+    /// A dimension between the limits of a new part, and the terms by which its readings leave them.
+    Band { min: f64, max: f64, terms: Terms },
     /// Only the largest is given; the density falls off below it over `scale`.
     AtMost { max: f64, scale: f64 },
     /// Only the smallest is given.
@@ -32,17 +33,23 @@ pub(super) enum Truth {
     OneOf(u16),
 }
 
-/// How a used part leaves the band of a new one: by an exponential amount of that mean.
+/// Which of a scale's sets of terms holds: wear makes a male read small and a female large.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Terms {
+    /// None: the limits are broad, and hold every used part as well.
+    None,
+    /// Those of a male, or of a part without halves.
+    Male,
+    /// Those of a female.
+    Female,
+}
+
+/// A share of readings that leaves the band by an exponential amount of that mean.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub(super) enum Used {
-    /// Not at all.
-    AsNew,
-    /// It reads small.
-    Smaller(f64),
-    /// It reads large.
-    Larger(f64),
-    /// Either way alike.
-    Either(f64),
+pub(super) struct Term {
+    pub(super) direction: Direction,
+    pub(super) share: f64,
+    pub(super) mean: f64,
 }
 
 /// How a reading is taken, and with it how it errs.
@@ -50,7 +57,8 @@ pub(super) enum Used {
 pub(super) enum Scale {
     /// By caliper, somewhere between `lowest` and `highest`; the share `outliers` of readings is
     /// anything in that range (burrs, out of round, the wrong place).
-    Length { lowest: f64, highest: f64, outliers: f64 },
+    /// `male` and `female` are the terms of either half.
+    Length { lowest: f64, highest: f64, outliers: f64, male: Vec<Term>, female: Vec<Term> },
     /// By a gauge with leaves: a Gaussian confusion of neighbours, and a share of lapses.
     Gauge { leaves: Vec<f64>, spread: Spread, lapse: f64 },
     /// By eye, out of a few: the chance of each answer (column) for each truth (row).
@@ -138,7 +146,7 @@ impl Scale {
 
     fn length(&self, truth: Truth, value: f64, error: f64) -> f64 {
         let stray = self.stray(truth);
-        stray * self.flat() + (1.0 - stray) * core_density(truth, value, error)
+        stray * self.flat() + (1.0 - stray) * self.core_density(truth, value, error)
     }
 
     fn slope(&self, expected: f64, value: f64, error: f64) -> f64 {
@@ -167,6 +175,38 @@ impl Scale {
         if count == 0 { self.flat() } else { sum / f64::from(count) }
     }
 
+    /// Density of a length without its stray share.
+    pub(super) fn core_density(&self, truth: Truth, value: f64, error: f64) -> f64 {
+        match truth {
+            Truth::Band { min, max, terms } => self.band(min, max, self.terms(terms), value, error),
+            Truth::AtMost { max, scale } => ln_at_most(value, max, scale, error).exp(),
+            Truth::AtLeast { min, scale } => ln_at_least(value, min, scale, error).exp(),
+            Truth::Exactly(point) => ln_band(value, point, point, error).exp(),
+            Truth::Absent | Truth::Unstated | Truth::OneOf(_) => 0.0,
+        }
+    }
+
+    /// The terms of that half.
+    pub(super) fn terms(&self, of: Terms) -> &[Term] {
+        match (self, of) {
+            (Scale::Length { male, .. }, Terms::Male) => male,
+            (Scale::Length { female, .. }, Terms::Female) => female,
+            _ => &[],
+        }
+    }
+
+    fn band(&self, min: f64, max: f64, terms: &[Term], value: f64, error: f64) -> f64 {
+        let as_new = 1.0 - terms.iter().map(|term| term.share).sum::<f64>();
+        let off = terms.iter().map(|term| {
+            let ln = match term.direction {
+                Direction::Smaller => ln_worn(value, min, max, error, term.mean),
+                Direction::Larger => ln_worn(-value, -max, -min, error, term.mean),
+            };
+            term.share * ln.exp()
+        });
+        as_new * ln_band(value, min, max, error).exp() + off.sum::<f64>()
+    }
+
     /// Every answer a discrete scale can give; empty for the continuous ones.
     pub(super) fn answers(&self) -> Vec<Seen> {
         match self {
@@ -181,25 +221,6 @@ impl Scale {
     /// The chance of one of [`Scale::answers`].
     pub(super) fn chance(&self, truth: Truth, answer: Seen) -> f64 {
         self.likelihood(truth, answer)
-    }
-}
-
-/// Density of a length without its stray share.
-pub(super) fn core_density(truth: Truth, value: f64, error: f64) -> f64 {
-    match truth {
-        Truth::Band { min, max, used } => match used {
-            Used::AsNew => ln_band(value, min, max, error).exp(),
-            Used::Smaller(mean) => ln_worn(value, min, max, error, mean).exp(),
-            Used::Larger(mean) => ln_worn(-value, -max, -min, error, mean).exp(),
-            Used::Either(mean) => {
-                0.5 * ln_worn(value, min, max, error, mean).exp()
-                    + 0.5 * ln_worn(-value, -max, -min, error, mean).exp()
-            }
-        },
-        Truth::AtMost { max, scale } => ln_at_most(value, max, scale, error).exp(),
-        Truth::AtLeast { min, scale } => ln_at_least(value, min, scale, error).exp(),
-        Truth::Exactly(point) => ln_band(value, point, point, error).exp(),
-        Truth::Absent | Truth::Unstated | Truth::OneOf(_) => 0.0,
     }
 }
 

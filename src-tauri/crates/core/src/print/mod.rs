@@ -117,6 +117,7 @@ pub fn read(catalogue: &Catalogue, text: &str) -> Result<Printed, PrintError> {
 }
 
 /// How a print speaks for each of some rows, as logarithms of likelihoods.
+#[derive(Debug)]
 pub(crate) struct PrintEvidence {
     /// For each row.
     pub(crate) rows: Vec<f64>,

@@ -18,6 +18,7 @@ find-mate-why = The port on the machine says what the end had to be. It is the s
 
 ## Readings
 find-key-print = Print on the cover
+find-key-mate = The machine’s half
 find-key-reinforcement = What carries the pressure
 find-key-layers = Layers
 find-key-id-mm = Bore of the hose
