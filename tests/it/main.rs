@@ -14,6 +14,7 @@ mod find;
 mod flow;
 mod life;
 mod make;
+mod naming;
 mod print;
 mod register;
 mod route;

@@ -10,7 +10,7 @@ fn name(row: Connection<'_>) -> String {
 }
 
 /// Families whose rows run over more than one list of sizes.
-const SEVERAL_LISTS: [&str; 2] = ["Washer end metric", "Test point"];
+const SEVERAL_LISTS: [&str; 3] = ["French metric 24 cone", "Washer end metric", "Test point"];
 
 #[test]
 fn a_male_thread_is_no_bigger_and_a_female_no_smaller_than_its_basic_size() {
@@ -176,6 +176,24 @@ fn a_stand_in_for_a_rating_is_marked_as_one() {
             );
         }
     }
+}
+
+/// What is only recalled may name an end and never carries it: the figure is a low stand-in or none.
+#[test]
+fn an_end_that_is_only_recalled_rates_no_pressure() {
+    let recalled = embedded().ends.iter().filter(|end| end.provenance.basis == Basis::Memory);
+    let mut held = 0;
+    for end in recalled {
+        assert!(
+            matches!(end.pressure_basis, Basis::Proxy | Basis::None),
+            "{} {} is recalled, and its pressure says {:?}",
+            end.family,
+            end.size,
+            end.pressure_basis
+        );
+        held += 1;
+    }
+    assert!(held > 40, "only {held} ends are recalled");
 }
 
 #[test]
