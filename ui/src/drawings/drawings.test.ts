@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import Assembly from './Assembly.svelte';
 import EndSection from './EndSection.svelte';
 import FormSymbol from './FormSymbol.svelte';
+import ReinforcementSymbol from './ReinforcementSymbol.svelte';
 import SeatSymbol from './SeatSymbol.svelte';
 import { bendOf, layEnd, type AssemblyEnd } from './assembly';
 import { placeBalloons, spread } from './balloons';
@@ -186,6 +187,16 @@ describe('things to pick', () => {
     const all = seals.map((seal) => drawn(render(SeatSymbol, { seat: null, seal }).container));
     expect(seals).toHaveLength(8);
     expect(new Set(all).size).toBe(seals.length);
+  });
+
+  it('have a drawing for each way to carry the pressure, no two alike', () => {
+    const kinds = [
+      ...(['wire-braid', 'wire-spiral', 'textile-braid', 'thermoplastic-textile'] as const),
+      ...(['ptfe-steel-braid', 'suction-helix'] as const),
+    ];
+    const all = kinds.map((kind) => drawn(render(ReinforcementSymbol, { kind }).container));
+    expect(new Set(all).size).toBe(kinds.length);
+    for (const svg of all) expect(svg).not.toMatch(/NaN|undefined/);
   });
 
   it('have a drawing for each form, no two alike', () => {

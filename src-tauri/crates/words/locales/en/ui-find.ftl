@@ -109,8 +109,8 @@ find-tool-male-bore-mm = Inside jaws, narrowest bore
 find-tool-second-thread-diameter-mm = Five threads further in
 find-tool-threads-apart = Between the two diameters
 find-tool-form = Hold the hose straight
-find-tool-bolt-long-mm = Edge to same edge, long side
-find-tool-bolt-short-mm = Edge to same edge, short side
+find-tool-bolt-long-mm = Hole edge to same edge
+find-tool-bolt-short-mm = Hole edge to same edge
 find-tool-head-od-mm = Jaws over the round head
 find-tool-head-thickness-mm = Jaws over the rim
 
