@@ -3,6 +3,7 @@
 
 mod call;
 mod desk;
+mod origin;
 mod save;
 mod world;
 
@@ -16,6 +17,7 @@ use tauri::{App, Manager};
 #[cfg_attr(mobile, tauri::mobile_entry_point)]
 pub fn run() -> ExitCode {
     let ran = tauri::Builder::default()
+        .plugin(origin::guard())
         .setup(begin)
         .on_permission_request(|_, kind| permit(kind))
         .invoke_handler(tauri::generate_handler![call::call, save::save])

@@ -13,6 +13,7 @@ mod contract;
 mod find;
 mod flow;
 mod life;
+mod lives;
 mod make;
 mod naming;
 mod print;

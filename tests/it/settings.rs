@@ -75,7 +75,9 @@ fn settings_are_kept_on_the_device() {
     let written = answer(&mut api, "settings.write", wanted).expect("written");
     drop(api);
     let mut again = open(&folder.path().join("register.db"));
-    assert_eq!(read(&mut again), written);
+    let mut kept = read(&mut again);
+    assert_eq!(kept.as_object_mut().and_then(|kept| kept.remove("unreadable")), Some(json!([])));
+    assert_eq!(kept, written);
     assert_eq!(
         written["instruments"],
         json!({"caliper": "C 7", "thread_gauge": "", "seat_gauge": "", "tape": ""})
@@ -105,6 +107,34 @@ fn a_setting_that_can_not_be_is_refused_by_its_name() {
         assert_eq!((error.code, error.field.as_str()), (Code::Input, field), "{wrong}: {error}");
     }
     assert_eq!(read(&mut api), before, "nothing was half written");
+}
+
+#[test]
+fn one_setting_that_can_not_be_read_hides_no_other_and_is_named() {
+    let (folder, mut api) = begin();
+    let first = read(&mut api);
+    answer(
+        &mut api,
+        "settings.write",
+        json!({"pressure_unit": "psi", "paper": "letter", "label_dpi": 300.0}),
+    )
+    .expect("written");
+    drop(api);
+    let path = folder.path().join("register.db");
+    let db = rusqlite::Connection::open(&path).expect("opens");
+    for (key, value) in [("caliper_error_mm", "0.0"), ("paper", "\"parchment\""), ("tape_error_mm", "{torn")]
+    {
+        db.execute("UPDATE setting SET value = ?2 WHERE key = ?1", (key, value)).expect("spoilt");
+    }
+    drop(db);
+    let kept = read(&mut open(&path));
+    let mut unreadable: Vec<_> = kept["unreadable"].as_array().expect("a list").clone();
+    unreadable.sort_by_key(|key| key.to_string());
+    assert_eq!(unreadable, ["caliper_error_mm", "paper", "tape_error_mm"]);
+    assert_eq!((&kept["pressure_unit"], &kept["label_dpi"]), (&json!("psi"), &json!(300.0)));
+    for key in ["caliper_error_mm", "paper", "tape_error_mm"] {
+        assert_eq!(kept[key], first[key], "{key} is as on the first day");
+    }
 }
 
 #[test]

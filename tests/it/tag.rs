@@ -54,8 +54,13 @@ fn end() -> impl Strategy<Value = EndSpec> {
 }
 
 fn spec() -> impl Strategy<Value = Spec> {
-    let hose = (name(), name(), 1_u16..10_000).prop_filter_map("a size", |(standard, kind, tenths)| {
+    let named = (name(), name(), 1_u16..10_000).prop_filter_map("a size", |(standard, kind, tenths)| {
         Some(HoseRef::named(standard, kind, Dn::new(f64::from(tenths) / 10.0)?))
+    });
+    let hose = (named, maybe(number()), maybe(number())).prop_map(|(hose, bend, vacuum)| HoseRef {
+        min_bend_radius_mm: bend.map(Millimetres),
+        vacuum_kpa_abs: vacuum,
+        ..hose
     });
     let adapter =
         (name(), maybe(number())).prop_map(|(name, rating)| Adapter { name, rating_bar: rating.map(Bar) });
@@ -275,6 +280,19 @@ proptest! {
         let _ = table::read(&file, "strange");
         prop_assert!(hosewright_sight::read(&file).map_or(true, |found| found.is_empty()));
     }
+}
+
+/// As the grammar's first version wrote it, psi converted: hoses that carry it are still on machines.
+#[test]
+fn a_tag_of_version_1_is_read_and_written_anew_by_the_present_one() {
+    let old = "HOSE TAG 1 0AAKG-EWXTN-P\nHOSE EN 853 2SN DN16\nA JIC 37 flare -10, female, elbow45, drop 22 mm, cut-off 41 mm\nB ORFS -10, female, elbow90, drop 38 mm, cut-off 44 mm\nLENGTH 1240 mm\nTURN 90 deg\nMAX 206 bar (2990 psi)\nLINE cylinder\nFLUID HM\nMADE 2026-11-25\nNOT PROVED\nCATALOGUE 2e53152d0f88\nSUM 10YR763";
+    let tag = sure(tag::read(old));
+    assert_eq!((tag.pressure_bar, tag.spec.ends.len()), (Some(Bar(206.0)), 2));
+    let new = tag::write(&tag);
+    assert!(new.starts_with("HOSE TAG 2 0AAKG-EWXTN-P\n") && new.contains("MAX 206 bar (3000 psi)"), "{new}");
+    assert_eq!(tag::read(&new), Ok(tag));
+    let mixed = old.replace("HOSE TAG 1", "HOSE TAG 2");
+    assert!(tag::read(&mixed).is_err(), "each version has its own writing");
 }
 
 #[test]

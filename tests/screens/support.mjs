@@ -72,10 +72,11 @@ export async function browse(t, more = []) {
 }
 
 /**
- * A page on the served screens. Errors of the console or the page fail the test when it ends. A refused call is an
- * answer (422), which the browser reports as if a file were missing.
+ * A page on the served screens. Errors of the console or the page fail the test when it ends, and so does a refused
+ * call, which the browser reports as if a file were missing: but for the commands that the test says are `refused`,
+ * each of which must have been.
  */
-export async function open(t, browser, url, viewport = phone, more = {}) {
+export async function open(t, browser, url, viewport = phone, { refused = [], ...more } = {}) {
   const context = await browser.newContext({
     viewport,
     reducedMotion: 'reduce',
@@ -85,13 +86,16 @@ export async function open(t, browser, url, viewport = phone, more = {}) {
   const page = await context.newPage();
   page.setDefaultTimeout(15_000);
   const errors = [];
+  const answered = new Set();
   page.on('pageerror', (error) => errors.push(error.message));
   page.on('console', (message) => {
-    const answered = message.location().url.includes('/api/') || message.location().url.endsWith('/favicon.ico');
-    if (message.type() === 'error' && !answered) errors.push(message.text());
+    const command = /\/api\/([^/?#]+)$/.exec(message.location().url)?.[1];
+    if (refused.includes(command)) answered.add(command);
+    else if (message.type() === 'error') errors.push(`${message.text()} ${command ?? ''}`.trim());
   });
   t.after(() => {
     assert.deepEqual(errors, [], 'errors of the page');
+    assert.deepEqual([...answered].sort(), [...refused].sort(), 'the refusals that were expected');
     return context.close();
   });
   await page.goto(url);

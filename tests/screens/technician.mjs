@@ -16,7 +16,7 @@ export async function asked(page) {
 
 /** The question that is asked once the screen has settled; null when it offers what was found instead. */
 async function question(page) {
-  const use = 'Use what was found';
+  const use = 'Check what may replace it';
   await page.waitForFunction(
     ([source, done]) => new RegExp(source).test(document.body.innerText) || document.body.innerText.includes(done),
     [QUESTION.source, use],
@@ -38,7 +38,9 @@ export async function typeNumber(page, keys, unit) {
   if (unit && (await radio.count()) > 0) await radio.click();
   for (const key of keys) {
     await keypad(page)
-      .getByRole('button', { name: key === '.' ? 'Decimal sign' : new RegExp(`^${key.replace('/', '/ ?')}$`) })
+      .getByRole('button', {
+        name: key === '.' ? 'Decimal sign' : new RegExp(`^${key.replace('/', '/ ?')}$`),
+      })
       .click();
   }
 }
@@ -70,7 +72,7 @@ export async function find(page, look) {
         .click();
     await gone(page, what);
   }
-  await button(page, /^Use what was found/).click();
+  await button(page, /^Check what may replace it/).click();
   return questions;
 }
 

@@ -1,8 +1,8 @@
 import assert from 'node:assert/strict';
-import { readFileSync, statSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { readFileSync, readdirSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
 import test from 'node:test';
-import { axe, browse, file, fits, folder, goTo, hosewright, open, pick, serve, sizes } from './support.mjs';
+import { axe, browse, file, fits, folder, goTo, hosewright, open, phone, pick, serve, sizes } from './support.mjs';
 
 async function sheet(page, name) {
   await goTo(page, 'Van');
@@ -56,19 +56,48 @@ test('a name is entered, works, and is erased', async (t) => {
   await page.getByText('Nobody has a name here yet.').waitFor();
 });
 
-test('a backup is saved and goes back in its place', async (t) => {
-  const [browser, { url }] = await Promise.all([browse(t), serve(t)]);
+/** Every hose of a register with its stays, as the list that is written out. */
+function hoses(db, at) {
+  rmSync(at, { force: true });
+  hosewright('register', '--db', db, 'export', at);
+  return readFileSync(at, 'utf8');
+}
+
+/** Takes a fitted hose off, as another program would. */
+function takeOff(db, at) {
+  const show = (what) => JSON.parse(hosewright('register', '--db', db, 'show', what, '--json'));
+  const { code } = show('stick rod').stays.at(-1);
+  const [{ at: where }] = show(code).stays;
+  const body = {
+    kind: 'taken-off',
+    code,
+    place: where.place,
+    date: '2026-11-25',
+    cause: 'ABR',
+  };
+  writeFileSync(at, JSON.stringify({ body }));
+  hosewright('register', '--db', db, 'record', at);
+}
+
+test('a backup is saved and goes back in its place: the register holds what was backed up, and no more', async (t) => {
+  const [browser, { url, db }] = await Promise.all([browse(t), serve(t)]);
   const page = await open(t, browser, url);
+  const at = folder(t);
+  const then = hoses(db, join(at, 'then.csv'));
   await sheet(page, /^Backup/);
   const [saved] = await Promise.all([
     page.waitForEvent('download'),
     page.getByRole('button', { name: /^Back up now/ }).click(),
   ]);
-  const backup = join(folder(t), 'copy.hosewright');
+  const backup = join(at, 'copy.hosewright');
   await saved.saveAs(backup);
   assert.ok(statSync(backup).size > 100_000, 'the backup holds the register');
   await page.getByText(saved.suggestedFilename()).waitFor();
   await axe(page, 'backup');
+
+  takeOff(db, join(at, 'off.json'));
+  assert.notEqual(hoses(db, join(at, 'since.csv')), then, 'something was recorded since');
+
   await pick(page, page.getByRole('button', { name: 'Choose a backup' }), backup);
   await page.getByRole('heading', { name: 'Replace this register?' }).waitFor();
   await axe(page, 'restore');
@@ -76,11 +105,21 @@ test('a backup is saved and goes back in its place', async (t) => {
   await page.getByRole('heading', { name: 'What was recorded since?' }).waitFor();
   await page.getByRole('button', { name: 'Restore it' }).click();
   await page.getByText('RESTORED').waitFor();
+
+  assert.equal(hoses(db, join(at, 'restored.csv')), then, 'every hose and stay is as it was backed up');
+  assert.deepEqual(JSON.parse(hosewright('register', '--db', db, 'verify', '--json')).faults, []);
+  const beside = readdirSync(dirname(db)).filter((name) => name.startsWith('register') && name !== 'register.db');
+  assert.ok(
+    beside.some((name) => !/-(wal|shm)$/.test(name)),
+    `the register before is kept beside: ${beside}`,
+  );
 });
 
 test('a file that is no backup leaves all as it is, and says so', async (t) => {
   const [browser, { url, db }] = await Promise.all([browse(t), serve(t)]);
-  const page = await open(t, browser, url);
+  const page = await open(t, browser, url, phone, {
+    refused: ['register.restore'],
+  });
   await sheet(page, /^Backup/);
   await pick(page, page.getByRole('button', { name: 'Choose a backup' }), file('demo/fleet.csv'));
   await page.getByRole('button', { name: 'Go on' }).click();

@@ -108,5 +108,8 @@ test('the screens run no text as program and reach nothing outside', async (t) =
   assert.equal(ran, false, 'an inline script does not run');
   const global = await program.run(() => '__TAURI__' in window);
   assert.equal(global, false, 'nothing of the shell is handed out');
-  assert.equal(asked, 0);
+  await program.run((url) => void (location.href = url), outside);
+  await new Promise((passed) => setTimeout(passed, 1000));
+  await program.find('button', 'Measure');
+  assert.equal(asked, 0, 'the window stays on its own screens');
 });

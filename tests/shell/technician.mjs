@@ -4,7 +4,7 @@ import { ARROW, CRIMP, MOST, QUESTION, REPLACEMENT, SETTINGS, readOf } from '../
 
 /** What stands at the thumb: the keypad, the one arrow and what is beside it. */
 const THUMB = 'footer';
-const DONE = 'Use what was found';
+const DONE = 'Check what may replace it';
 
 /** What Find asks once the screen has settled: part and reading; null where it offers what was found instead. */
 export async function asked(program) {

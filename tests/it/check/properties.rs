@@ -6,6 +6,7 @@ use hosewright_core::check::{Evidence, Override, Question, Verdict};
 use hosewright_core::find::{Settled, UnknownHose};
 use hosewright_core::quantity::{Bar, Celsius, Degrees, LitresPerMinute, Millimetres};
 use hosewright_core::spec::{Adapter, Cover, Duty, EndSpec, Gender, HoseRef, Line, Role, Service, Spec};
+use hosewright_core::tag::{self, Proof, TagCode, TagContent};
 use proptest::prelude::*;
 
 /// Fields that can be left out, each with how. Lists in which nothing is a statement of its own
@@ -310,6 +311,29 @@ proptest! {
         for stop in before.findings.iter().filter(|finding| finding.verdict == Verdict::Stop) {
             prop_assert!(after.findings.contains(stop), "{} is gone", stop.case.key);
         }
+    }
+
+    #[test]
+    fn a_spec_read_from_its_tag_is_judged_as_it_was(
+        question in any_question(), bend in maybe(50.0..400.0f64), vacuum in maybe(1.0..100.0f64), adapter in maybe(maybe(100.0..500.0f64)),
+    ) {
+        let mut question = question;
+        if let Some(hose) = &mut question.spec.hose {
+            hose.min_bend_radius_mm = bend.map(Millimetres);
+            hose.vacuum_kpa_abs = vacuum;
+        }
+        let rated = |rating: Option<f64>| Adapter { name: "tee".into(), rating_bar: rating.map(Bar) };
+        question.spec.adapters = adapter.map(rated).into_iter().collect();
+        let before = checked(&question);
+        let made = TagContent {
+            code: TagCode::from_random([7; 7]), spec: before.spec.clone(), pressure_bar: before.assembly_pressure_bar,
+            line: None, fluid: None, duties: Vec::new(), assembled: None, proof: Proof::NotProved, catalogue: "c".into(),
+        };
+        let read = tag::read(&tag::write(&made)).map_err(|error| TestCaseError::fail(error.to_string()))?;
+        question.spec = read.spec;
+        let after = checked(&question);
+        prop_assert_eq!(after.findings, before.findings);
+        prop_assert_eq!((after.verdict, after.assembly_pressure_bar), (before.verdict, before.assembly_pressure_bar));
     }
 
     #[test]

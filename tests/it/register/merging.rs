@@ -193,6 +193,46 @@ fn two_hoses_at_one_place_are_a_conflict_and_both_are_shown() {
 }
 
 #[test]
+fn a_contradiction_is_named_by_what_it_is_about_and_who_told_it() {
+    use hosewright_core::record::DeviceNamed;
+    let (mut one, mut two) = two_vans();
+    write(&mut one, [Body::DeviceNamed(DeviceNamed { name: "Van 1".into() })]);
+    assert_eq!(one.register.device_name().expect("reads").as_deref(), Some("Van 1"));
+    assert_eq!(two.register.device_name().expect("reads"), None);
+    write(&mut one, [taken_off("7KQ4M2XR9D", 2, "2026-11-24", Some("ABR")), named("Excavator 3a")]);
+    write(&mut two, [taken_off("7KQ4M2XR9D", 2, "2026-11-25", None), named("Excavator 3b")]);
+    write(&mut one, [fleet::made("B2", "2026-11-25"), fitted("B2", 1, "2026-11-25")]);
+    write(&mut two, [fitted("A1", 1, "2026-11-25")]);
+    exchange(&mut one, &mut two);
+    let seen = one.register.contradictions().expect("reads");
+    let said: Vec<_> = seen
+        .iter()
+        .map(|one| {
+            let mut told: Vec<_> = one
+                .told
+                .iter()
+                .map(|told| format!("{} by {}", told.kind, told.by.as_deref().unwrap_or("?")))
+                .collect();
+            told.sort();
+            (
+                one.hose.map(fleet::short),
+                one.at.as_ref().and_then(|at| at.number),
+                one.machine,
+                told.join(", "),
+            )
+        })
+        .collect();
+    let machine = Some(fleet::machine(1));
+    let expected = [
+        (None, None, machine, "machine-set by ?, machine-set by Van 1".to_owned()),
+        (Some("7KQ4M2XR9D".to_owned()), None, None, "taken-off by ?, taken-off by Van 1".to_owned()),
+        (None, Some(1), None, "fitted by ?, fitted by Van 1".to_owned()),
+    ];
+    assert_eq!(said, expected);
+    assert!(seen[0].name.as_deref().is_some_and(|name| name.starts_with("Excavator 3")));
+}
+
+#[test]
 fn stock_of_two_vans_adds_up() {
     use hosewright_core::record::{StockChanged, StockUnit};
     let change = |difference| {

@@ -323,3 +323,72 @@ fn a_half_finished_job_is_offered_until_it_is_closed() {
     assert_eq!(kept.register.drafts().expect("reads").len(), 1, "a job taken up again is not offered");
     assert_eq!(kept.register.conflicts().expect("reads"), []);
 }
+
+#[test]
+fn the_count_of_what_is_past_is_that_of_the_list_and_holds_no_unknown_age() {
+    let mut kept = some();
+    let unknown = Body::AssemblyMade(Box::new(fleet::an_assembly("X1", None)));
+    let found = Body::Fitted(Fitted {
+        code: code("X1"),
+        place: place(3),
+        date: day("2026-11-25"),
+        already_there: true,
+        hours: None,
+    });
+    write(&mut kept, [unknown, found]);
+    for (today, count) in [("2027-05-03", 0), ("2027-05-04", 1), ("2032-11-25", 2)] {
+        let today = day(today);
+        let overdue = kept.register.overdue(today, GUIDE).expect("reads");
+        assert_eq!((overdue.hoses, overdue.machines.get(&machine(1)).copied().unwrap_or(0)), (count, count));
+        let due = kept.register.due(today, GUIDE).expect("reads");
+        let listed = due.iter().filter(|due| due.what == DueFor::Service && due.is_past(today)).count();
+        assert_eq!(listed, count as usize, "the list counts another way");
+    }
+}
+
+#[test]
+fn a_place_tells_the_stay_that_ended_last() {
+    let mut kept = some();
+    let last_off = |kept: &Kept| {
+        let sheet = kept.register.machine(machine(1)).expect("reads").expect("is there");
+        let rows = sheet.places.into_iter();
+        rows.filter_map(|row| {
+            row.last_off.map(|stay| (row.place.record.number, fleet::short(stay.code), stay.cause))
+        })
+        .collect::<Vec<_>>()
+    };
+    assert_eq!(last_off(&kept), []);
+    write(&mut kept, [taken_off(OLD, 2, "2024-06-02", Some("ABR"))]);
+    assert_eq!(last_off(&kept), [(2, OLD.to_owned(), Some("ABR".to_owned()))]);
+    write(&mut kept, [fitted("A1", 2, "2024-06-03"), taken_off("A1", 2, "2026-11-25", None)]);
+    assert_eq!(last_off(&kept), [(2, "A1".to_owned(), None)]);
+}
+
+#[test]
+fn a_spell_begins_only_where_the_day_of_fitting_is_known() {
+    let mut kept = some();
+    let found = Body::Fitted(Fitted {
+        code: code("A1"),
+        place: place(3),
+        date: day("2026-11-25"),
+        already_there: true,
+        hours: None,
+    });
+    write(&mut kept, [taken_off(OLD, 2, "2024-06-02", Some("ABR")), found]);
+    let spells: Vec<_> = kept
+        .register
+        .spells()
+        .expect("reads")
+        .into_iter()
+        .map(|spell| {
+            (fleet::short(spell.code), spell.fitted, spell.off, spell.failed, spell.hose, spell.line)
+        })
+        .collect();
+    let hose = || Some(("EN 853".to_owned(), "2SN".to_owned()));
+    let line = || Some("cylinder".to_owned());
+    let expected = [
+        (OLD.to_owned(), Some(day("2021-06-01")), Some(day("2024-06-02")), true, hose(), line()),
+        ("A1".to_owned(), None, None, false, hose(), line()),
+    ];
+    assert_eq!(spells, expected);
+}

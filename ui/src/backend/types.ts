@@ -332,6 +332,31 @@ export type CircuitId = string;
 export type Cone = "convex" | "concave";
 
 /**
+ * A contradiction as a list names it: what it is about, and who told what.
+ */
+export type Contradiction = { 
+/**
+ * The hose, where it is about one.
+ */
+hose: TagCode | null, 
+/**
+ * The place, where it is about one.
+ */
+at: PlaceAt | null, 
+/**
+ * The machine, where it is about one or its hours.
+ */
+machine: MachineId | null, 
+/**
+ * What people call it, where neither hose nor place says it: a machine, site, circuit, device or store.
+ */
+name: string | null, 
+/**
+ * What was told, by time.
+ */
+told: Array<Told>, };
+
+/**
  * What an age counts from.
  */
 export type CountedFrom = "assembled" | "hose-made" | "fitted" | "inspected" | "unknown";
@@ -1234,6 +1259,23 @@ sign: string,
 grade: Verdict, };
 
 /**
+ * Hoses that are put together.
+ */
+export type Group = { "by": "hose", 
+/**
+ * Its standard.
+ */
+standard: string, 
+/**
+ * Its type.
+ */
+type: string, } | { "by": "line", 
+/**
+ * Which.
+ */
+line: Line, } | { "by": "not-known" };
+
+/**
  * One half of a connection.
  */
 export type HalfEntry = { 
@@ -1909,7 +1951,11 @@ mean: number | null,
 /**
  * Kaplan and Meier: for each time with a failure, the part still in service just after it.
  */
-survival: Array<[number, number]>, };
+survival: Array<[number, number]>, 
+/**
+ * 95 % bounds of each of them, for that time alone; none where nothing is left in service.
+ */
+survival_ci95: Array<[number, number] | null>, };
 
 /**
  * Where a limit comes from.
@@ -1931,6 +1977,58 @@ export type Line = "pressure" | "return" | "suction" | "case-drain" | "pilot" | 
  * A volume flow in litres a minute.
  */
 export type LitresPerMinute = number;
+
+/**
+ * How long the hoses of this register last, in years since they were fitted.
+ */
+export type Lives = { 
+/**
+ * As of that day.
+ */
+on: string, 
+/**
+ * The groups, the one with most failures first.
+ */
+groups: Array<LivesOf>, 
+/**
+ * Stays that say nothing of a life and are in no group: nobody knows when that hose was fitted, or its days contradict.
+ */
+left_out: number, };
+
+/**
+ * What hoses are put together by.
+ */
+export type LivesBy = "hose" | "line";
+
+/**
+ * The lives of one group.
+ */
+export type LivesOf = { 
+/**
+ * Which hoses.
+ */
+of: Group, 
+/**
+ * The longest that any was watched, in years: nothing is known beyond it.
+ */
+longest: number, 
+/**
+ * What it says, in years.
+ */
+life: Life, };
+
+/**
+ * What is asked of the lives of hoses.
+ */
+export type LivesQuestion = { 
+/**
+ * What is put together.
+ */
+by: LivesBy, 
+/**
+ * As of which day; today without.
+ */
+on: string | null, };
 
 /**
  * A dangerous partner that is still possible.
@@ -2187,6 +2285,19 @@ export type Nothing = Record<symbol, never>;
 export type Origin = "north-america" | "europe" | "east-asia" | "unknown";
 
 /**
+ * Hoses on machines whose day of service life has come. One of no known age has no such day: it is not among them.
+ */
+export type Overdue = { 
+/**
+ * All of them.
+ */
+hoses: number, 
+/**
+ * Those of each machine that has any.
+ */
+machines: { [key in MachineId]: number }, };
+
+/**
  * A person took a limit of prudence on.
  */
 export type Overridden = { 
@@ -2233,6 +2344,10 @@ export type Overview = {
  */
 device: DeviceId, 
 /**
+ * What people call that device, where it has a name.
+ */
+device_name: string | null, 
+/**
  * How much there is.
  */
 counts: Counts, 
@@ -2243,7 +2358,15 @@ sites: Array<SiteRow>,
 /**
  * Machines by site and name.
  */
-machines: Array<MachineRow>, };
+machines: Array<MachineRow>, 
+/**
+ * Hoses past their limit of service life today.
+ */
+overdue: Overdue, 
+/**
+ * What contradicts itself, for a person to settle.
+ */
+contradictions: Array<Contradiction>, };
 
 /**
  * Kinds of paper files.
@@ -2446,7 +2569,11 @@ place: Versioned<Place>,
 /**
  * What sits there: none is no hose that is known, more than one is a conflict.
  */
-hoses: Array<Stay>, };
+hoses: Array<Stay>, 
+/**
+ * The stay that ended last there; none where no hose has come off.
+ */
+last_off: Stay | null, };
 
 /**
  * A place with the history of the hoses that sat there.
@@ -2955,6 +3082,59 @@ duties: Array<Duty>, };
  * Settings of this device. What is left out is as it was on the first day.
  */
 export type Settings = { 
+/**
+ * The unit that lengths are written in first.
+ */
+length_unit: LengthUnit, 
+/**
+ * The unit that pressures are written in first.
+ */
+pressure_unit: PressureUnit, 
+/**
+ * The paper in the printer.
+ */
+paper: PaperSize, 
+/**
+ * Width of a label, 10 to 300 mm.
+ */
+label_width_mm: number, 
+/**
+ * Height of a label, 10 to 300 mm.
+ */
+label_height_mm: number, 
+/**
+ * The label printer's dots an inch, 150 to 1200.
+ */
+label_dpi: number, 
+/**
+ * Whose tolerances lengths are held to.
+ */
+length_practice: LengthPractice, 
+/**
+ * Standard error of the caliper.
+ */
+caliper_error_mm: Millimetres, 
+/**
+ * Standard error of the tape.
+ */
+tape_error_mm: Millimetres, 
+/**
+ * The instruments in use.
+ */
+instruments: Instruments, 
+/**
+ * Who is working; none when nobody said so, or when the name was erased.
+ */
+person: PersonId | null, };
+
+/**
+ * Settings of this device as they were kept.
+ */
+export type SettingsRead = { 
+/**
+ * The names of those that were kept and can not be read: what stands on the first day holds for them.
+ */
+unreadable: Array<string>, 
 /**
  * The unit that lengths are written in first.
  */
@@ -3536,6 +3716,27 @@ role: Role,
 values: Array<TorqueValue>, };
 
 /**
+ * One side of a contradiction.
+ */
+export type Told = { 
+/**
+ * The kind of event.
+ */
+kind: string, 
+/**
+ * The device that wrote it.
+ */
+device: DeviceId, 
+/**
+ * Its name, where it has one.
+ */
+by: string | null, 
+/**
+ * The hose that it is about, where it is about one.
+ */
+hose: TagCode | null, };
+
+/**
  * How an end is tightened.
  */
 export type TorqueMethod = "torque" | "flats-from-finger-tight" | "angle";
@@ -3701,13 +3902,14 @@ export interface Commands {
   'people.list': { input: Nothing; output: Answer<People> };
   'people.add': { input: NewPerson; output: Answer<PersonAdded> };
   'people.erase': { input: PersonErased; output: Answer<PersonErased> };
-  'settings.read': { input: Nothing; output: Answer<Settings> };
+  'settings.read': { input: Nothing; output: Answer<SettingsRead> };
   'settings.write': { input: Settings; output: Answer<Settings> };
   'register.overview': { input: Nothing; output: Answer<Overview> };
   'register.machine': { input: MachineQuestion; output: Answer<MachineSheet> };
   'register.place': { input: PlaceQuestion; output: Answer<PlaceSheet> };
   'register.show': { input: ShowQuestion; output: Answer<Hose> };
   'register.due': { input: DueQuestion; output: Answer<DueList> };
+  'register.life': { input: LivesQuestion; output: Answer<Lives> };
   'register.search': { input: Search; output: Answer<Hits> };
   'register.id': { input: Nothing; output: Answer<Id> };
   'register.record': { input: RecordQuestion; output: Answer<Recorded> };

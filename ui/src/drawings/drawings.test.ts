@@ -2,13 +2,17 @@ import { render, screen } from '@testing-library/svelte';
 import { describe, expect, it } from 'vitest';
 import Assembly from './Assembly.svelte';
 import EndSection from './EndSection.svelte';
+import FormSymbol from './FormSymbol.svelte';
+import ReinforcementSymbol from './ReinforcementSymbol.svelte';
+import SeatSymbol from './SeatSymbol.svelte';
 import { bendOf, layEnd, type AssemblyEnd } from './assembly';
 import { placeBalloons, spread } from './balloons';
 import { stack } from './dots';
 import { ticks, wholeScale } from './geometry';
 import { reachOf } from './limit';
 import { machines, type MachineKind } from './machines';
-import { section, type EndShape } from './section';
+import { sealLines } from './seal';
+import { section, type EndShape, type Seal } from './section';
 import { coneDepth, threadLine } from './thread';
 
 const jic: EndShape = {
@@ -172,6 +176,37 @@ describe('many marks', () => {
     for (const kind of kinds) {
       for (const shape of machines[kind]) expect(shape.d, `${kind}: ${shape.d}`).not.toMatch(/NaN|undefined/);
     }
+  });
+});
+
+describe('things to pick', () => {
+  const drawn = (container: HTMLElement) => container.querySelector('svg')?.innerHTML.replaceAll(/<!--.*?-->/g, '');
+
+  it('have a drawing for each seal, no two alike', () => {
+    const seals = Object.keys(sealLines) as Seal[];
+    const all = seals.map((seal) => drawn(render(SeatSymbol, { seat: null, seal }).container));
+    expect(seals).toHaveLength(8);
+    expect(new Set(all).size).toBe(seals.length);
+  });
+
+  it('have a drawing for each way to carry the pressure, no two alike', () => {
+    const kinds = [
+      ...(['wire-braid', 'wire-spiral', 'textile-braid', 'thermoplastic-textile'] as const),
+      ...(['ptfe-steel-braid', 'suction-helix'] as const),
+    ];
+    const all = kinds.map((kind) => drawn(render(ReinforcementSymbol, { kind }).container));
+    expect(new Set(all).size).toBe(kinds.length);
+    for (const svg of all) expect(svg).not.toMatch(/NaN|undefined/);
+  });
+
+  it('have a drawing for each form, no two alike', () => {
+    const forms = ['straight', 'elbow45', 'elbow90', 'compact90', 'standpipe', 'banjo'];
+    const all = forms.map((form) => {
+      const head = form === 'standpipe' || form === 'banjo' ? form : 'nut';
+      return drawn(render(FormSymbol, { end: { form, head, settled: true } }).container);
+    });
+    expect(new Set(all).size).toBe(forms.length);
+    for (const svg of all) expect(svg).not.toMatch(/NaN|undefined/);
   });
 });
 

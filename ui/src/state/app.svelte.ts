@@ -3,7 +3,6 @@ import type { Backend, CallError } from '../backend';
 import type { Draft, Overview } from '../backend/types';
 import { Job } from './job.svelte';
 import { Nav } from './nav.svelte';
-import { isPast } from './past';
 import { Settings } from './settings.svelte';
 import { Theme } from './theme.svelte';
 
@@ -18,14 +17,17 @@ export class App {
   overview: Overview | null = $state.raw(null);
   /** Jobs that are not done, the latest first. */
   drafts: Draft[] = $state.raw([]);
-  /** How many hoses are past their limit today. */
-  overdue = $state(0);
   /** Why the register can not be read. */
   problem: CallError | null = $state.raw(null);
 
   constructor(readonly backend: Backend) {
     this.job = new Job(backend);
     this.settings = new Settings(backend);
+  }
+
+  /** How many hoses are past their limit of service life today. */
+  get overdue(): number {
+    return this.overview?.overdue.hoses ?? 0;
   }
 
   /** Reads the register, and goes on with the job that was in hand when the program ended. */
@@ -37,18 +39,13 @@ export class App {
 
   /** Reads what the frame shows anew: after anything was written to the register. */
   async refresh(): Promise<void> {
-    const [overview, jobs, due] = await Promise.all([
+    const [overview, jobs] = await Promise.all([
       this.backend.call('register.overview', {}),
       this.backend.call('job.list', {}),
-      this.backend.call('register.due', {}),
     ]);
     if (overview.ok) this.overview = overview.value;
     if (jobs.ok) this.drafts = jobs.value.jobs;
-    if (due.ok) {
-      const { on, due: list } = due.value;
-      this.overdue = list.filter((one) => one.what === 'service' && isPast(one, on)).length;
-    }
-    this.problem = [overview, jobs, due].flatMap((reply) => (reply.ok ? [] : [reply.error]))[0] ?? null;
+    this.problem = [overview, jobs].flatMap((reply) => (reply.ok ? [] : [reply.error]))[0] ?? null;
   }
 }
 

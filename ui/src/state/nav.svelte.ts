@@ -11,7 +11,7 @@ export type Screen =
   | { at: 'machine'; machine: MachineId }
   | { at: 'place'; place: PlaceId }
   | { at: 'hose'; code: TagCode }
-  | { at: 'due' }
+  | { at: 'due'; part?: 'lives' }
   | { at: 'van'; part?: VanPart }
   | { at: 'scan' };
 

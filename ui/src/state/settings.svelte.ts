@@ -19,6 +19,8 @@ const FIRST: Kept = {
 /** How this device shows, prints and measures. It stays on the device. */
 export class Settings {
   now: Kept = $state.raw(FIRST);
+  /** The names of those that were kept and can not be read; until they are set anew, that of the first day holds. */
+  unreadable: readonly (keyof Kept)[] = $state.raw([]);
   /** Why the last change or reading was refused; what stood before still stands. */
   problem: CallError | null = $state.raw(null);
 
@@ -26,14 +28,20 @@ export class Settings {
 
   async load(): Promise<void> {
     const reply = await this.backend.call('settings.read', {});
-    if (reply.ok) this.now = keys(reply.value);
+    if (reply.ok) {
+      this.now = keys(reply.value);
+      this.unreadable = reply.value.unreadable.filter((key): key is keyof Kept => key in FIRST);
+    }
     this.problem = reply.ok ? null : reply.error;
   }
 
   /** Keeps a change; true once it is on the disk. */
   async change(some: Partial<Kept>): Promise<boolean> {
     const reply = await this.backend.call('settings.write', { ...this.now, ...some });
-    if (reply.ok) this.now = keys(reply.value);
+    if (reply.ok) {
+      this.now = keys(reply.value);
+      this.unreadable = this.unreadable.filter((key) => !(key in some));
+    }
     this.problem = reply.ok ? null : reply.error;
     return reply.ok;
   }

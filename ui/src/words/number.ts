@@ -87,7 +87,7 @@ const PSI_STEP = 500;
 /**
  * A figure in psi as the trade prints it: a bar figure that a step of 500 psi is printed as (207 or 206 for
  * 3000, 35 for 500) gives the step; any other is converted, to 10 from 1000 up. The rule and its basis
- * stand at `psi` of the Rust side.
+ * stand at `Bar::printed_psi` of the core.
  */
 export function psi(bar: number): string {
   const exact = bar / BAR_PER_PSI;

@@ -201,6 +201,15 @@ pub enum Register {
         #[arg(long)]
         all: bool,
     },
+    /// How long hoses last here, in years since they were fitted.
+    Life {
+        /// What is put together.
+        #[arg(long, value_enum, default_value = "hose")]
+        by: LivesBy,
+        /// Count as of this day (YYYY-MM-DD) instead of today.
+        #[arg(long)]
+        on: Option<chrono::NaiveDate>,
+    },
     /// Hoses by the beginning of a word: code, machine, place, site, size.
     Search {
         /// The words.
@@ -234,4 +243,13 @@ pub enum Paper {
     A4,
     /// US Letter.
     Letter,
+}
+
+/// What hoses are put together by.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum LivesBy {
+    /// Standard and type of the hose.
+    Hose,
+    /// The line that the place is on.
+    Line,
 }

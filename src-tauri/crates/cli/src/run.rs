@@ -1,6 +1,6 @@
 //! Runs a command: reads its question, asks the API, makes the outcome.
 
-use crate::args::{Arguments, Command, Of, Paper, Register, Tag};
+use crate::args::{Arguments, Command, LivesBy, Of, Paper, Register, Tag};
 use crate::input;
 use crate::outcome::Outcome;
 use crate::plain::{DueShown, Left, Schemas, SheetShown};
@@ -8,8 +8,8 @@ use crate::world::Machine;
 use hosewright_api::commands::make::{MakeQuestion, PaperKind, PaperQuestion, PaperSize};
 use hosewright_api::commands::print::PrintQuestion;
 use hosewright_api::commands::register::{
-    DueQuestion, Export, ExportKind, Import, MachineQuestion, Named, PlaceQuestion, Record, RecordEvent,
-    Search, ShowQuestion,
+    DueQuestion, Export, ExportKind, Import, LivesQuestion, MachineQuestion, Named, PlaceQuestion, Record,
+    RecordEvent, Search, ShowQuestion,
 };
 use hosewright_api::commands::tag::{LabelKind, LabelQuestion, ReadQuestion, TagQuestion};
 use hosewright_api::commands::{self, File, Nothing};
@@ -235,6 +235,14 @@ fn on_register(api: &mut Api, db: &Path, command: &Register, json: bool) -> Resu
         Register::Due { on, all } => {
             let list = commands::register::due(api, DueQuestion { on: *on }, &[])?;
             Outcome::of(&DueShown { list, all: *all }, json, api.words())
+        }
+        Register::Life { by, on } => {
+            let by = match by {
+                LivesBy::Hose => commands::register::LivesBy::Hose,
+                LivesBy::Line => commands::register::LivesBy::Line,
+            };
+            let answer = commands::register::life(api, LivesQuestion { by, on: *on }, &[])?;
+            Outcome::of(&answer, json, api.words())
         }
         Register::Search { words: text } => {
             let answer = commands::register::search(api, Search { words: text.clone() }, &[])?;

@@ -1,7 +1,7 @@
 import { fireEvent, render, screen, waitFor } from '@testing-library/svelte';
 import { beforeEach, describe, expect, it } from 'vitest';
 import App from '../../App.svelte';
-import type { Backend, Reply } from '../../backend';
+import type { Backend, CallError, Reply } from '../../backend';
 import { fake } from '../../backend/fake';
 import type { Found, Readings } from '../../backend/types';
 import { emptyJob, type JobDoc } from '../../state/job-doc';
@@ -19,26 +19,36 @@ const empty: Found = {
 };
 
 /** The app with one job open; keeps what it is given to keep. */
-function open(change: Partial<JobDoc> = {}): { kept: () => JobDoc | undefined; asked: Readings[] } {
+function open(
+  change: Partial<JobDoc> = {},
+  answers: Parameters<typeof fake>[0] = {},
+  refuses: (readings: Readings) => CallError | null = () => null,
+): { kept: () => JobDoc | undefined; asked: Readings[] } {
   let kept: JobDoc | undefined;
   const asked: Readings[] = [];
   const content = JSON.parse(JSON.stringify({ ...emptyJob(), ...change })) as never;
-  render(App, {
-    backend: fake({
-      'job.list': () => ({ jobs: [{ job: 'j', version: 'v', kept: '', content }] }),
-      'job.keep': (input) => {
-        kept = (input as { content: JobDoc }).content;
-        return { job: 'j' };
-      },
-      find: (input) => {
-        asked.push(input as Readings);
-        return empty;
-      },
-    }),
+  const backend = fake({
+    'job.list': () => ({ jobs: [{ job: 'j', version: 'v', kept: '', content }] }),
+    'job.keep': (input) => {
+      kept = (input as { content: JobDoc }).content;
+      return { job: 'j' };
+    },
+    find: (input) => {
+      asked.push(input as Readings);
+      return empty;
+    },
+    ...answers,
   });
+  const call: Backend['call'] = (name, input) => {
+    const error = name === 'find' ? refuses(input as Readings) : null;
+    return error ? Promise.resolve({ ok: false, error }) : backend.call(name, input);
+  };
+  render(App, { backend: { ...backend, call } });
   return { kept: () => kept, asked };
 }
 const button = (name: RegExp) => screen.findByRole('button', { name });
+
+const female = { ends: [{ role: 'A' as const, gender: 'female' as const }], mates: [] };
 
 describe('finding', () => {
   beforeEach(() => {
@@ -54,12 +64,77 @@ describe('finding', () => {
   });
 
   it('asks anew with each key that makes a number, and half a number outlives the program', async () => {
-    const readings = { ends: [{ role: 'A' as const, gender: 'female' as const }], mates: [] };
-    const { asked, kept } = open({ readings, finding: { ...emptyJob().finding, asked: 'thread_diameter_mm' } });
+    const { asked, kept } = open({ readings: female, finding: { ...emptyJob().finding, asked: 'thread_diameter_mm' } });
     await fireEvent.click(await screen.findByRole('radio', { name: 'inch' }));
     for (const key of ['1', 'in +']) await fireEvent.click(await screen.findByRole('button', { name: key }));
     await waitFor(() => expect(kept()?.typing?.draft.typed['in']).toBe('1+'));
     expect(asked.map((one) => one.ends[0]?.thread_diameter_mm)).toEqual([undefined, '1 in', undefined]);
+  });
+
+  it('reads with the error of the caliper that is set at Van, and keeps it with the readings', async () => {
+    const settings = { caliper_error_mm: 0.03, unreadable: [] };
+    const { asked, kept } = open({}, { 'settings.read': () => settings });
+    await fireEvent.click(await button(/^Female/));
+    await fireEvent.click(await button(/^Keep Female/));
+    await waitFor(() => expect(kept()?.readings.caliper_error_mm).toBe(0.03));
+    expect(asked.at(-1)?.caliper_error_mm).toBe(0.03);
+  });
+
+  it('withdraws what was found while a number that can not be stands', async () => {
+    const candidate = { family: 'ORFS', size: '-10', standard: '', dash: null, thread: null, gender: null, also: [] };
+    const end = { role: 'A' as const, lookalikes: [], unknown: 0, candidates: [{ ...candidate, probability: 0.9 }] };
+    open(
+      { readings: female, finding: { ...emptyJob().finding, asked: 'swivel_hex_mm' } },
+      { find: () => ({ ...empty, ends: [end] }) },
+      ({ ends }) =>
+        ends[0]?.swivel_hex_mm ? { code: 'input', field: 'x', message: 'x is 1; it must lie between 5 and 500' } : null,
+    );
+    expect(await screen.findByText('ORFS')).toBeTruthy();
+    await fireEvent.click(await button(/^1$/));
+    expect(await screen.findByText('No candidates: that number can not be.')).toBeTruthy();
+    expect(screen.getByText('ORFS').closest('.withdrawn')).not.toBeNull();
+    expect(screen.queryByRole('button', { name: /^Keep/ })).toBeNull();
+  });
+
+  it('names a settled part on its tab, says which is next, and ends with the one way to Check', async () => {
+    const one = { family: 'ORFS', size: '-10', standard: '', dash: null, thread: null, gender: null, also: [] };
+    const of = (role: 'A' | 'B') => ({
+      role,
+      lookalikes: [],
+      unknown: 0,
+      candidates: [{ ...one, probability: 1 }],
+    });
+    const read = {
+      hose: { layers: 2 },
+      ends: [
+        { role: 'A' as const, tpi: 16 },
+        { role: 'B' as const, tpi: 16 },
+      ],
+    };
+    const { kept } = open(
+      {
+        readings: { ...read, mates: [], overall_length_mm: '1240 mm' },
+        cannot: ['A.gender', 'hose.print'],
+        finding: { ...emptyJob().finding, part: 'B', forms: { A: 'straight', B: 'straight' } },
+      },
+      {
+        find: () => ({
+          ...empty,
+          hose: [{ standard: 'EN 853', type: '2SN', dn: 16, dash: 10, probability: 1, also: [] }],
+          ends: [of('A'), of('B')],
+          settled: { hose: true, A: true, B: true },
+          next: [],
+        }),
+      },
+    );
+    expect(await button(/^End A: settled, ORFS −10/)).toBeTruthy();
+    expect(await screen.findByText('End A is settled: ORFS −10. Now the other end.')).toBeTruthy();
+    await fireEvent.click((await screen.findAllByRole('button', { name: /^can’t tell/ }))[0] as HTMLElement);
+    const ways = await screen.findAllByRole('button', { name: /^Check what may replace it/ });
+    expect(ways).toHaveLength(1);
+    await fireEvent.click(ways[0] as HTMLElement);
+    await waitFor(() => expect(kept()?.step).toBe('check'));
+    expect(kept()?.spec.ends.map((end) => end.form)).toEqual(['straight', 'straight']);
   });
 
   it('does not ask again what could not be told, and can be asked to', async () => {

@@ -56,9 +56,28 @@ describe('the reading asked next', () => {
     expect(keysOf(flange, 'B')).not.toContain('gender');
   });
 
-  it('goes to the machine’s half where the end itself can tell no more', () => {
+  it('is of the part that a technician takes next where two tell about as much: the thread before the hex', () => {
+    const read = state([
+      ['B', 'swivel_hex_mm', 0.3],
+      ['B', 'pitch_mm', 0.2],
+    ]);
+    keep(read.readings, 'B', 'gender', picked('female'));
+    expect(nextKey(read, 'B')).toBe('pitch_mm');
+    const far = state([
+      ['B', 'swivel_hex_mm', 0.3],
+      ['B', 'pitch_mm', 0.1],
+    ]);
+    keep(far.readings, 'B', 'gender', picked('female'));
+    expect(nextKey(far, 'B')).toBe('swivel_hex_mm');
+  });
+
+  it('goes to the machine’s half last, where the end itself can tell no more', () => {
     const done: State = { ...state([]), cannot: ['A.gender', 'A.form'] };
+    expect(nextAsked(done, 'A')).toEqual({ half: 'B', key: 'gender' });
+    done.cannot = [...done.cannot, 'B.gender', 'B.form', 'hose.print', 'hose.overall_length_mm'];
     expect(nextAsked(done, 'A')).toEqual({ half: 'mate-A', key: 'gender' });
+    const settled = { ...done, found: done.found && { ...done.found, settled: { hose: true, A: true, B: false } } };
+    expect(nextAsked(settled, 'A')).toEqual({ half: 'mate-B', key: 'gender' });
   });
 
   it('goes on from a settled end to the other, and ends with the tape', () => {

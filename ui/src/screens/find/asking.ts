@@ -11,6 +11,7 @@ import {
   isKey,
   isMate,
   nameOf,
+  partOrder,
   roleOf,
   threadKeys,
   type Half,
@@ -64,19 +65,27 @@ function plain(state: State, half: Half): Key | null {
   return order.find((key) => !isAnswered(state, half, key)) ?? null;
 }
 
-/** The reading that tells most for its effort, of those not answered. */
+/**
+ * A reading with this share of the best one's worth is as good; of such the first that is listed is asked,
+ * so that a thread is measured and gauged before anybody is sent to its hex.
+ */
+const AS_GOOD = 0.5;
+
+/** The reading that tells about most for its effort, of those not answered. */
 function mostTelling(state: State, half: Half): Key | null {
   const allowed = keysOf(state, half);
   const threaded = draftOf(state.readings, half, 'gender') !== null;
   const part = roleOf(half) ?? 'hose';
-  let best: { key: Key; worth: number } | null = null;
+  const worths = new Map<Key, number>();
   for (const { of, reading, gain_bits } of state.found?.next ?? []) {
     if (of !== part || !isKey(reading) || isAnswered(state, half, reading)) continue;
     if (isFlangeKey(reading) ? threaded : !allowed.includes(reading)) continue;
-    const worth = gain_bits / effortOf(reading);
-    if (!best || worth > best.worth) best = { key: reading, worth };
+    worths.set(reading, gain_bits / effortOf(reading));
   }
-  return best?.key ?? null;
+  const best = Math.max(...worths.values());
+  const keys: readonly Key[] =
+    half === 'hose' || isFlange(state.readings, half) ? allowed : [...allowed, ...flangeKeys];
+  return keys.find((key) => worths.has(key) && (worths.get(key) ?? 0) >= best * AS_GOOD) ?? null;
 }
 
 /** What to ask of a part; null where nothing more is worth asking. */
@@ -106,12 +115,11 @@ export function nextKey(state: State, half: Half): Key | null {
 
 /**
  * What to ask when the reading in hand is done: the rest of the same part, then the parts that are still
- * open, each after the one before it. The machine's half is asked where its own end can tell no more.
+ * open, each after the one before it. The machine's half is asked last, where its own end can tell no more.
  */
 export function nextAsked(state: State, from: Half): Asked | null {
-  const order: Half[] = ['A', 'mate-A', 'B', 'mate-B', 'hose'];
-  const start = order.indexOf(from);
-  const rotated = [...order.slice(start), ...order.slice(0, start)];
+  const start = partOrder.indexOf(from);
+  const rotated = [...partOrder.slice(start), ...partOrder.slice(0, start)];
   for (const half of rotated) {
     if (isMate(half) && (isSettled(state.found, half) || nextKey(state, endOf(half)))) continue;
     const key = nextKey(state, half);

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { parseDanger } from './danger';
+import { happens, parseDanger } from './danger';
 
 it('says which nut starts on which male, and then what happens', () => {
   expect(
@@ -14,4 +14,11 @@ it('says which nut starts on which male, and then what happens', () => {
 
 it('tells a line whole that is written otherwise', () => {
   expect(parseDanger('blows off')).toEqual({ starts: '', danger: 'Blows off' });
+});
+
+it('says in a few words what happens', () => {
+  expect(happens('female BSPT 3/4 port starts on male NPT 3/4: diameters differ 0.23 mm: weeps along the flanks')).toBe(
+    'Weeps along the flanks.',
+  );
+  expect(happens('blows off')).toBe('Blows off');
 });

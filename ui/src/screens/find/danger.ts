@@ -14,3 +14,6 @@ export function parseDanger(line: string): { starts: string; danger: string } {
   const danger = end > starts.length ? line.slice(end + 2) : rest.join(': ');
   return { starts: `${capital(starts)}.`, danger: `${capital(danger)}.` };
 }
+
+/** What happens, without the figures before it: for a line that must be short. */
+export const happens = (line: string): string => capital(parseDanger(line).danger.split(': ').at(-1) ?? '');

@@ -112,8 +112,8 @@ export function roleOf(half: Half): 'A' | 'B' | null {
   return half === 'hose' ? null : half.endsWith('A') ? 'A' : 'B';
 }
 
-/** The parts in the order of the head; a mate follows its end. */
-export const headOrder: readonly Half[] = ['hose', 'A', 'mate-A', 'B', 'mate-B'];
+/** The parts in the order they are read: what lies on the bench first, then the ports on the machine. */
+export const partOrder: readonly Half[] = ['A', 'B', 'hose', 'mate-A', 'mate-B'];
 
 export const nameOf = (half: Half, key: Key): ReadingName => `${half}.${key}`;
 

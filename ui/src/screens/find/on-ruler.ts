@@ -27,7 +27,7 @@ export function rulerKey(readings: Kept, half: Half, asked: Key | null): Key | n
   return TELLING.find((key) => draftOf(readings, half, key) !== null) ?? null;
 }
 
-/** The reading in mm with its own error: half a step of a fraction, or the caliper's. */
+/** The reading in mm with its own error: half a step of a fraction, or that of the caliper, which the question names. */
 export function rulerReading(readings: Kept, half: Half, key: Key): { value: number; error: number } | null {
   const draft = draftOf(readings, half, key);
   if (!draft) return null;
@@ -36,8 +36,5 @@ export function rulerReading(readings: Kept, half: Half, key: Key): { value: num
     return value > 0 ? { value: draft.unit === 'in' ? MM_PER_INCH / value : value, error: 0 } : null;
   }
   const pad = padFor(key, draft);
-  return pad.value === null ? null : { value: pad.value, error: pad.error ?? readings.caliper_error_mm ?? CALIPER };
+  return pad.value === null ? null : { value: pad.value, error: pad.error ?? readings.caliper_error_mm ?? 0 };
 }
-
-/** The use case's own, where none is given. */
-const CALIPER = 0.1;

@@ -1,6 +1,7 @@
 // How parts, readings and their values are said.
+import type { CallError } from '../../backend';
 import type { Draft } from '../../components/keypad.svelte';
-import { angle, inches, length, number, withUnit } from '../../words/number';
+import { MM_PER_INCH, angle, inches, length, number, withUnit } from '../../words/number';
 import { say, sayCode } from '../../words/words';
 import { kindOf, roleOf, isMate, type Half, type Key } from './keys';
 import { mmOf, padFor, textOf } from './readings';
@@ -66,6 +67,19 @@ export function valueText(key: Key, draft: Draft | null): string {
 export function figureText(key: Key, draft: Draft | null): string {
   const mm = mmOf(key, draft);
   return mm === null ? valueText(key, draft) : number(mm, 2);
+}
+
+/** Why a number can not be, in the unit it was typed in: the use case tells lengths in millimetres. */
+export function refusal(problem: CallError, key: Key, draft: Draft | null, gender = ''): string {
+  const what = keyName(key, gender);
+  const [, low, high] = / between ([\d.]+) and ([\d.]+)$/.exec(problem.message) ?? [];
+  if (!low || !high || !draft || mmOf(key, draft) === null) return problem.message.replace(problem.field, what);
+  const bound = (text: string) => {
+    const mm = Number(text);
+    if (draft.unit !== 'in') return length(mm, 1);
+    return withUnit(number(mm / MM_PER_INCH, mm < MM_PER_INCH ? 3 : 1), 'in');
+  };
+  return say('find-refused', { what, value: valueText(key, draft), low: bound(low), high: bound(high) });
 }
 
 /** Breaks words into lines of about that many letters: drawings have no wrapping of their own. */

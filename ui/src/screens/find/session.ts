@@ -1,17 +1,23 @@
 import type { Draft } from '../../components/keypad.svelte';
+import type { LookalikeFound } from '../../backend/types';
 import type { JobDoc } from '../../state/job-doc';
 import { isSettled, keysOf, nextAsked, nextKey, type Asked, type State } from './asking';
 import type { Finder } from './finder.svelte';
 import { isKey, kindOf, nameOf, roleOf, type Half, type Key } from './keys';
-import { countOf, draftOf, erase, isWhole, keep, picked, question, textOf, unitOf } from './readings';
-import { named, specOf } from './spec';
-import { candidatesOf, type AnyCandidate } from './tables';
+import { countOf, draftOf, erase, isWhole, keep, picked, question, textOf, unitOf, type Typing } from './readings';
+import { foundEnd, named, specOf } from './spec';
+import { candidatesOf, countLikely, type AnyCandidate } from './tables';
+
+/** As many likely candidates can be told apart by their names: what could be confused with them is said. */
+const FEW = 12;
 
 /** The reading in hand and what can be done with it. All that must last is written into the job. */
 export class Session {
   constructor(
     readonly doc: JobDoc,
     readonly finder: Finder,
+    /** Standard error in mm of the caliper that reads. */
+    readonly caliper: () => number,
   ) {}
 
   get half(): Half {
@@ -59,7 +65,16 @@ export class Session {
   /** The question as it stands with what is being typed. */
   get question() {
     const { key, typing } = this;
-    return question(this.doc.readings, key && typing ? { half: this.half, key, draft: typing } : null);
+    return this.#question(key && typing ? { half: this.half, key, draft: typing } : null);
+  }
+
+  #question(typing: Typing | null) {
+    return { ...question(this.doc.readings, typing), caliper_error_mm: this.caliper() };
+  }
+
+  /** Whether the number that is being typed can not be: what was found before it says nothing of it. */
+  get isRefused(): boolean {
+    return this.typing !== null && this.finder.problem?.code === 'input';
   }
 
   /** What is asked after the reading in hand; null where all is done. */
@@ -91,6 +106,19 @@ export class Session {
 
   settled(half: Half): boolean {
     return isSettled(this.finder.found, half);
+  }
+
+  /** What would screw on too and must not; none while nearly everything is still possible. */
+  alikes(half: Half): readonly LookalikeFound[] {
+    const role = roleOf(half);
+    if (role === null || this.settled(half)) return [];
+    const end = foundEnd(this.finder.found, role);
+    return end && countLikely(end.candidates) <= FEW ? end.lookalikes : [];
+  }
+
+  /** The likeliest of a part of which anything was read; null where nothing was. */
+  first(half: Half): AnyCandidate | null {
+    return this.read(half) ? (candidatesOf(this.finder.found, half)[0] ?? null) : null;
   }
 
   keptOf(half: Half, key: Key): Draft | null {
@@ -135,6 +163,7 @@ export class Session {
     const role = roleOf(half);
     if (key === 'form' && role) this.doc.finding.forms[role] = textOf(draft);
     else if (key !== 'form') keep(this.doc.readings, half, key, draft);
+    this.doc.readings.caliper_error_mm = this.caliper();
     await this.#moveOn();
   }
 
@@ -175,8 +204,9 @@ export class Session {
     this.doc.finding.chosen = this.doc.finding.chosen.filter((one) => one !== part);
   }
 
-  /** Fills the spec and goes to the check, settled or not: the check says what is open. */
-  use(): void {
+  /** Fills the spec with what was kept and goes to the check, settled or not: the check says what is open. */
+  async use(): Promise<void> {
+    await this.finder.ask(this.#question(null));
     const { found } = this.finder;
     if (found) this.doc.spec = specOf(this.doc, found);
     this.doc.typing = null;
@@ -203,7 +233,7 @@ export class Session {
   }
 
   async #moveOn(): Promise<void> {
-    await this.finder.ask(question(this.doc.readings, null));
+    await this.finder.ask(this.#question(null));
     const next = nextAsked(this.#state(this.doc.readings), this.half);
     if (next) this.askFor(next.half, next.key);
     else this.doc.finding.asked = null;

@@ -1,11 +1,12 @@
 // What the drawings show of a part: what was read is solid, the likeliest row lends the rest.
 import type { Given } from '../../backend';
 import type { Readings, Reinforcement, Tables } from '../../backend/types';
+import type { Head } from '../../drawings/assembly';
 import type { EndShape, Seal } from '../../drawings/section';
 import type { Thread } from '../../drawings/thread';
 import { MM_PER_INCH } from '../../words/number';
 import type { Half, Key } from './keys';
-import { draftOf, mmOf, textOf } from './readings';
+import { draftOf, isFlange, mmOf, textOf } from './readings';
 import { band, endRow, flangeRow, isEnd, seatOf, type AnyCandidate, type Band } from './tables';
 
 type Kept = Given<Readings>;
@@ -68,6 +69,13 @@ export function endShape(readings: Kept, half: Half, tables: Tables | null, like
     hexMm: mm(readings, half, 'swivel_hex_mm'),
     boreMm: mm(readings, half, 'male_bore_mm') ?? mm(readings, half, 'tube_od_mm'),
   };
+}
+
+/** What closes an end of an assembly: some forms say it, else the kind of end that was read. */
+export function headOf(readings: Kept, half: Half, form: string | null): Head {
+  if (form === 'standpipe' || form === 'banjo') return form;
+  if (isFlange(readings, half)) return 'flange';
+  return picked(readings, half, 'gender') === 'male' ? 'male' : 'nut';
 }
 
 /** Whether the seat was read, not lent. */

@@ -37,10 +37,17 @@ describe('the spec of what was found', () => {
       hose: { standard: 'EN 853', type: '2SN', dn: 16 },
       ends: [
         { role: 'A', family: 'JIC 37 flare', size: '-10', gender: 'female', form: 'elbow45' },
-        { role: 'B', family: 'ORFS', size: '-10', gender: 'female', form: 'straight' },
+        { role: 'B', family: 'ORFS', size: '-10', gender: 'female' },
       ],
       overall_length_mm: 1219.2,
     });
+  });
+
+  it('leaves a form unsaid that nobody said, and keeps the one that the spec has', () => {
+    const doc = read();
+    expect(specOf(doc, found).ends.map((one) => one.form)).toEqual([undefined, undefined]);
+    doc.spec.ends = [{ role: 'B', family: 'ORFS', size: '-10', form: 'elbow90' }];
+    expect(specOf(doc, found).ends.map((one) => one.form)).toEqual([undefined, 'elbow90']);
   });
 
   it('does not write over an end that the person named', () => {

@@ -13,14 +13,15 @@ export function endNamed(
   end: Pick<EndCandidate, 'family' | 'size' | 'gender'>,
   form: string | undefined,
 ): EndGiven {
-  const shape = form ?? before?.form ?? 'straight';
-  const same = before?.family === end.family && before.size === end.size && (before.form ?? 'straight') === shape;
+  // A form that nobody said stays unsaid, so that Check asks for it.
+  const shape = form ?? before?.form ?? null;
+  const same = before?.family === end.family && before.size === end.size && (before.form ?? null) === shape;
   return {
     ...(same ? before : {}),
     role,
     family: end.family,
     size: end.size,
-    form: shape,
+    ...(shape ? { form: shape } : {}),
     ...(end.gender ? { gender: end.gender } : {}),
   };
 }

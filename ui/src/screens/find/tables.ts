@@ -111,6 +111,9 @@ export function rulerCandidate(tables: Tables | null, candidate: AnyCandidate, h
   };
 }
 
+/** Below this the first candidate is a name among many: one says to read on instead. */
+export const STANDS_OUT = 0.1;
+
 /** A candidate this much less likely than the first is not counted among the likely ones. */
 const LIKELY = 1 / 20;
 

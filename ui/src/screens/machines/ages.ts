@@ -1,6 +1,7 @@
 // Ages for drawing. What an age counts from, its limit and its verdict come from the register.
 import type { Due, PlaceId, Stay, TagCode } from '../../backend/types';
 import type { Life } from '../../drawings/LifeChain.svelte';
+import { isPast } from '../../state/past';
 
 const DAY_MS = 86_400_000;
 /** Mean length of a year and a month of the Gregorian calendar. */
@@ -26,6 +27,8 @@ export interface Aged {
   years: number | null;
   /** True where the hose is at least that old: only the day it was fitted or found is known. */
   atLeast: boolean;
+  /** The day it falls due has come. */
+  past: boolean;
 }
 
 /** The service age of every fitted hose, under its code. */
@@ -39,6 +42,7 @@ export function aged(due: Due, on: string): Aged {
     due,
     years: due.since ? years(due.since, on) : null,
     atLeast: due.counted_from === 'fitted' && due.what !== 'inspection',
+    past: isPast(due, on),
   };
 }
 
@@ -55,19 +59,16 @@ export function commonLimit(ages: readonly Aged[]): number | null {
   return [...count].sort((one, other) => other[1] - one[1])[0]?.[0] ?? null;
 }
 
-/** The stays of one place as the links of a chain, oldest first. A stay without its first day has no length and is left to the list. */
+/** The stays of one place as the links of a chain, oldest first. One whose first day nobody knows is a link of no known length. */
 export function lives(stays: readonly Stay[], on: string, cause: (code: string) => string, off: string): Life[] {
-  return stays.flatMap((stay): Life[] => {
-    if (!stay.on_date) return [];
+  return stays.map((stay): Life => {
     const ended = stay.off !== null || stay.off_date !== null;
-    return [
-      {
-        months: months(stay.on_date, stay.off_date ?? on),
-        from: stay.on_date.slice(0, 4),
-        why: ended ? (stay.cause ? cause(stay.cause) : off) : undefined,
-        failed: stay.cause !== null,
-      },
-    ];
+    return {
+      months: stay.on_date === null ? null : months(stay.on_date, stay.off_date ?? on),
+      from: stay.on_date?.slice(0, 4) ?? '?',
+      why: ended ? (stay.cause ? cause(stay.cause) : off) : undefined,
+      failed: stay.cause !== null,
+    };
   });
 }
 

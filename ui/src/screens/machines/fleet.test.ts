@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import type { Due, Hit, MachineRow, PlaceRow, SiteRow, Stay } from '../../backend/types';
-import { serviceAges } from './ages';
-import { bySite, firstPlace, nextNumber, pastLimit, placeLines, placeNumber, sortedHits } from './fleet';
+import { lives, serviceAges } from './ages';
+import { bySite, nextNumber, placeLines, placeNumber, sortedHits } from './fleet';
 
 const site = (id: string): SiteRow => ({ site: id, version: 'd/1', name: id, machines: 0, hoses: 0 });
 const machine = (id: string, at: string | null): MachineRow => ({
@@ -58,6 +58,7 @@ const row = (number: number, ...hoses: Stay[]): PlaceRow => ({
     version: 'd/1',
   } as unknown as PlaceRow['place'],
   hoses,
+  last_off: null,
 });
 
 it('puts machines under their sites, an empty site too, and those without one last', () => {
@@ -69,16 +70,6 @@ it('puts machines under their sites, an empty site too, and those without one la
   ]);
 });
 
-it('counts hoses past their limit of service, and no inspection', () => {
-  const list = [
-    due('a', '2024-01-01', 'caution'),
-    due('b', '2024-01-01', 'stop'),
-    due('c', '2030-01-01', 'pass'),
-    due('a', '2020-01-01', 'caution', 'inspection'),
-  ];
-  expect(pastLimit(list).get('m')).toBe(2);
-});
-
 it('begins at the place longest past its limit, then goes by number', () => {
   const ages = serviceAges(
     [due('late', '2024-01-01', 'caution'), due('later', '2022-01-01', 'caution'), due('young', '2030-01-01', 'pass')],
@@ -86,18 +77,42 @@ it('begins at the place longest past its limit, then goes by number', () => {
   );
   const lines = placeLines([row(2, stay('young')), row(5, stay('late')), row(9, stay('later')), row(1)], ages);
   expect(lines.map((line) => line.row.place.number)).toEqual([9, 5, 1, 2]);
-  expect(firstPlace(lines)?.past).toBe(true);
+  expect(lines.map((line) => line.reason)).toEqual(['past', 'past', null, null]);
 });
 
 it('takes no age from a hose that came off', () => {
   const ages = serviceAges([due('old', '2022-01-01', 'stop')], '2026-11-25');
   const lines = placeLines([row(4, stay('old', '2025-01-01'))], ages);
   expect(lines[0]?.age).toBeNull();
-  expect(firstPlace(lines)?.past).toBe(false);
+  expect(lines[0]?.reason).toBeNull();
 });
 
-it('has no first place where there is none', () => {
-  expect(firstPlace([])).toBeNull();
+it('a place whose hose failed and was not replaced comes before one that is past its limit, an open job before both', () => {
+  const ages = serviceAges([due('late', '2024-01-01', 'caution')], '2026-11-25');
+  const came = (day: string, cause: string | null) => ({ ...stay('gone', day), off: 'd/9', cause });
+  const rows = [
+    row(1),
+    row(2, stay('late')),
+    { ...row(7), last_off: came('2026-11-20', null) },
+    { ...row(14), last_off: came('2026-11-24', 'ABR') },
+    { ...row(15), last_off: came('2026-11-25', 'BEND') },
+    row(16),
+  ];
+  const lines = placeLines(rows, ages, new Set(['p16']));
+  expect(lines.map((line) => [line.row.place.number, line.reason])).toEqual([
+    [16, 'job'],
+    [15, 'failed'],
+    [14, 'failed'],
+    [7, 'came-off'],
+    [2, 'past'],
+    [1, null],
+  ]);
+});
+
+it('a hose of no known age is not past its limit', () => {
+  const unknown = { ...due('old', '2022-01-01', 'caution'), due: null, since: null };
+  const lines = placeLines([row(3, stay('old'))], serviceAges([unknown], '2026-11-25'));
+  expect(lines[0]?.reason).toBeNull();
 });
 
 it('names the next free number and takes whole numbers only', () => {
@@ -123,4 +138,13 @@ it('shows a machine before its places and hoses', () => {
     { what: 'machine', machine: 'm', name: 'm', site_name: null },
   ];
   expect(sortedHits(hits).map((hit) => hit.what)).toEqual(['machine', 'place', 'hose', 'site']);
+});
+
+it('a stay that nobody knows the beginning of is a link of no known length', () => {
+  const known = { ...stay('known', '2024-01-01'), on_date: '2023-01-01', cause: 'ABR' };
+  const unknown = { ...stay('unknown', '2022-06-01'), off: 'd/3' };
+  expect(lives([unknown, known], '2026-11-25', (code) => `c ${code}`, 'off')).toEqual([
+    { months: null, from: '?', why: 'off', failed: false },
+    { months: 12, from: '2023', why: 'c ABR', failed: true },
+  ]);
 });

@@ -1,5 +1,5 @@
 // Machines and places for their lists. Limits, ages and verdicts come from the register.
-import type { Due, Hit, MachineId, MachineRow, PlaceRow, SiteId, SiteRow, Stay } from '../../backend/types';
+import type { Hit, MachineRow, PlaceId, PlaceRow, SiteId, SiteRow, Stay } from '../../backend/types';
 import type { Aged } from './ages';
 
 /** A site with its machines; null are the machines without one. */
@@ -18,22 +18,16 @@ export function bySite(sites: readonly SiteRow[], machines: readonly MachineRow[
   ];
 }
 
-/** How many hoses of each machine are past their limit of service. */
-export function pastLimit(due: readonly Due[]): Map<MachineId, number> {
-  const count = new Map<MachineId, number>();
-  for (const { what, verdict, at } of due) {
-    if (what !== 'service' || verdict === 'pass' || !at?.machine) continue;
-    count.set(at.machine, (count.get(at.machine) ?? 0) + 1);
-  }
-  return count;
-}
-
 const order: readonly Hit['what'][] = ['machine', 'place', 'hose', 'site'];
 
 /** Hits as a person looks for them: the machine before its places, a place before its hoses. */
 export function sortedHits(hits: readonly Hit[]): Hit[] {
   return hits.toSorted((one, other) => order.indexOf(one.what) - order.indexOf(other.what));
 }
+
+/** Why a place comes before the others, gravest first: a job there is not done; its hose failed, or came off, and none sits there; its hose is past its limit. */
+const reasons = ['job', 'failed', 'came-off', 'past'] as const;
+export type Reason = (typeof reasons)[number];
 
 /** A place in the list of its machine. */
 export interface PlaceLine {
@@ -42,34 +36,41 @@ export interface PlaceLine {
   hoses: Stay[];
   /** The gravest of their ages. */
   age: Aged | null;
+  /** Why it comes first; null where nothing is to be done. */
+  reason: Reason | null;
 }
 
-const past = ({ age }: PlaceLine): boolean => age !== null && age.due.verdict !== 'pass';
-
-/** The places of a machine: past their limit first, the longest over before the others, then by number. */
-export function placeLines(rows: readonly PlaceRow[], ages: ReadonlyMap<string, Aged>): PlaceLine[] {
+/** The places of a machine: what needs a hose first, then by number. `open` are the places with a job that is not done. */
+export function placeLines(
+  rows: readonly PlaceRow[],
+  ages: ReadonlyMap<string, Aged>,
+  open: ReadonlySet<PlaceId> = new Set(),
+): PlaceLine[] {
   const lines = rows.map((row): PlaceLine => {
     const hoses = row.hoses.filter((stay) => stay.off === null && stay.off_date === null);
-    return { row, hoses, age: oldest(hoses.flatMap(({ code }) => ages.get(code) ?? [])) };
+    const age = oldest(hoses.flatMap(({ code }) => ages.get(code) ?? []));
+    return { row, hoses, age, reason: open.has(row.place.place) ? 'job' : reasonOf(row, hoses, age) };
   });
   return lines.toSorted(
     (one, other) =>
-      Number(past(other)) - Number(past(one)) ||
-      (past(one) ? dueDay(one).localeCompare(dueDay(other)) : 0) ||
+      rank(one) - rank(other) ||
+      (one.reason === 'past' ? dueDay(one).localeCompare(dueDay(other)) : offDay(other).localeCompare(offDay(one))) ||
       one.row.place.number - other.row.place.number,
   );
 }
 
+function reasonOf({ last_off }: PlaceRow, hoses: readonly Stay[], age: Aged | null): Reason | null {
+  if (hoses.length === 0) return last_off && (last_off.cause === null ? 'came-off' : 'failed');
+  return age?.past ? 'past' : null;
+}
+
+const rank = ({ reason }: PlaceLine): number => (reason === null ? reasons.length : reasons.indexOf(reason));
 const dueDay = ({ age }: PlaceLine): string => age?.due.due ?? '';
+/** The day the hose came off that a place now misses. */
+const offDay = ({ row, hoses }: PlaceLine): string => (hoses.length === 0 ? (row.last_off?.off_date ?? '') : '');
 
 function oldest(ages: readonly Aged[]): Aged | null {
   return ages.toSorted((one, other) => (one.due.due ?? '').localeCompare(other.due.due ?? ''))[0] ?? null;
-}
-
-/** The place that needs a hose first: the one longest past its limit, else the lowest number. */
-export function firstPlace(lines: readonly PlaceLine[]): { line: PlaceLine; past: boolean } | null {
-  const [line] = lines;
-  return line ? { line, past: past(line) } : null;
 }
 
 /** The number for the next place: one past the highest. */

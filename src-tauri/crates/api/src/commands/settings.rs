@@ -9,6 +9,7 @@ use hosewright_core::quantity::Millimetres;
 use hosewright_core::record::PersonId;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
+use serde_json::Value;
 use ts_rs::TS;
 
 /// Settings of this device. What is left out is as it was on the first day.
@@ -98,6 +99,16 @@ impl Default for Settings {
 const LONGEST_NAME: usize = 60;
 
 impl Settings {
+    /// With one of them changed; none where it can not be that. A key that there is none of changes nothing.
+    fn with(&self, key: &str, value: Value) -> Option<Self> {
+        let mut document = serde_json::to_value(self).ok()?;
+        if let Some(setting) = document.get_mut(key) {
+            *setting = value;
+        }
+        let changed: Self = serde_json::from_value(document).ok()?;
+        changed.validate().is_ok().then_some(changed)
+    }
+
     fn validate(&self) -> Result<(), ApiError> {
         let numbers = [
             ("label_width_mm", self.label_width_mm, 10.0, 300.0),
@@ -131,30 +142,43 @@ impl Settings {
     }
 }
 
+/// Settings of this device as they were kept.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema, TS)]
+pub struct SettingsRead {
+    /// What holds.
+    #[serde(flatten)]
+    pub settings: Settings,
+    /// The names of those that were kept and can not be read: what stands on the first day holds for them.
+    pub unreadable: Vec<String>,
+}
+
 /// Settings of this device.
 ///
 /// # Errors
 /// The register can not be read.
-pub fn read(api: &mut Api, _: Nothing, _: &[u8]) -> Result<Answer<Settings>, ApiError> {
-    let mut settings = kept(api)?;
-    if let Some(person) = settings.person
+pub fn read(api: &mut Api, _: Nothing, _: &[u8]) -> Result<Answer<SettingsRead>, ApiError> {
+    let mut read = kept(api)?;
+    if let Some(person) = read.settings.person
         && !is_known(api, person)?
     {
-        settings.person = None;
+        read.settings.person = None;
     }
-    Ok(api.answer(settings))
+    Ok(api.answer(read))
 }
 
-/// What was kept, over what stands on the first day. A key of another version says nothing here.
-fn kept(api: &mut Api) -> Result<Settings, ApiError> {
-    let unreadable = |error| ApiError::file("db", format!("the settings can not be read: {error}"));
-    let mut settings = serde_json::to_value(Settings::default()).map_err(unreadable)?;
-    for (key, value) in api.register()?.settings()? {
-        if let Some(setting) = settings.get_mut(&key) {
-            *setting = value;
+/// What was kept, over what stands on the first day. A key of another version says nothing here; a value that can not
+/// be, whoever wrote it, hides no other.
+fn kept(api: &mut Api) -> Result<SettingsRead, ApiError> {
+    let kept = api.register()?.settings()?;
+    let mut settings = Settings::default();
+    let mut unreadable = kept.unreadable;
+    for (key, value) in kept.read {
+        match settings.with(&key, value) {
+            Some(changed) => settings = changed,
+            None => unreadable.push(key),
         }
     }
-    serde_json::from_value(settings).map_err(unreadable)
+    Ok(SettingsRead { settings, unreadable })
 }
 
 fn is_known(api: &mut Api, person: PersonId) -> Result<bool, ApiError> {

@@ -4,7 +4,7 @@ use super::File;
 use super::check::checked;
 use crate::{Answer, Api, ApiError};
 use hosewright_core::check::{Finding, Question, Verdict};
-use hosewright_core::spec::{HoseRef, Service, Spec};
+use hosewright_core::spec::Service;
 use hosewright_core::tag::{self, Assembled, Proof, TagCode, TagContent};
 use hosewright_papers::{DrawingError, Form, Label, LabelError, LabelSize};
 use schemars::JsonSchema;
@@ -50,12 +50,6 @@ pub struct TagMade {
 /// Cases of the check that say nothing of a spec but that its service was not given.
 const OF_SERVICE: [&str; 2] = ["working-pressure-missing", "fluid-missing"];
 
-/// The spec as a tag carries it: the hose by its names, without the user's own figures for its bend and vacuum.
-fn named_only(mut spec: Spec) -> Spec {
-    spec.hose = spec.hose.map(|hose| HoseRef::named(hose.standard, hose.kind, hose.dn));
-    spec
-}
-
 /// A spec that may be made -> what its tag says. A spec alone, with no service, gets a tag with the rating
 /// of its parts, and the answer cautions that it was not checked against any service.
 ///
@@ -79,7 +73,7 @@ pub fn make(api: &mut Api, asked: TagQuestion, _: &[u8]) -> Result<Answer<TagMad
         Verdict::Stop => None,
         _ => Some(TagContent {
             code: asked.code.unwrap_or_else(|| api.new_code()),
-            spec: named_only(checked.spec),
+            spec: checked.spec,
             pressure_bar: checked.assembly_pressure_bar,
             line: asked.question.service.line,
             fluid: asked.question.service.fluid,

@@ -6,7 +6,7 @@ use super::place::{place, stay};
 use super::text::{columns, set_in, wrapped};
 use hosewright_api::Answer;
 use hosewright_api::Code;
-use hosewright_api::commands::register::{DueList, Hits, Imported, Merged, Recorded, Verified};
+use hosewright_api::commands::register::{DueList, Group, Hits, Imported, Lives, Merged, Recorded, Verified};
 use hosewright_core::record::Body;
 use hosewright_store::{Due, Hit, Hose, Status};
 use hosewright_words::{Pressure, Words, number, pressure};
@@ -203,5 +203,34 @@ impl Plain for Hits {
             Hit::Site { name, .. } => vec![words.say("search-site", &[]), name.clone()],
         });
         columns(&rows.collect::<Vec<_>>())
+    }
+}
+
+impl Plain for Lives {
+    fn plain(&self, words: &Words) -> String {
+        let mut out = wrapped(&words.say("lives-heading", &[("on", &self.on.to_string())]), 0);
+        out.push('\n');
+        for each in &self.groups {
+            let _ = writeln!(out, "\n{}", group(&each.of, words));
+            for line in each.life.plain(words).lines() {
+                let _ = writeln!(out, "{}", set_in(line.trim_start(), 2, 2));
+            }
+        }
+        if self.groups.is_empty() {
+            let _ = writeln!(out, "{}", words.say("lives-none", &[]));
+        }
+        if self.left_out > 0 {
+            let left_out = words.say("lives-left-out", &[("count", &self.left_out)]);
+            let _ = write!(out, "\n{}", wrapped(&left_out, 0));
+        }
+        out
+    }
+}
+
+fn group(of: &Group, words: &Words) -> String {
+    match of {
+        Group::Hose { standard, kind } => format!("{standard} {kind}"),
+        Group::Line { line } => words.say(&format!("lives-line-{}", hosewright_api::key(line)), &[]),
+        Group::NotKnown => words.say("lives-not-known", &[]),
     }
 }

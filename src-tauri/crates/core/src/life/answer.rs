@@ -1,6 +1,6 @@
 //! The answer for a history.
 
-use super::{Record, fit, kaplan_meier};
+use super::{Record, fit, kaplan_meier, kaplan_meier_ci95};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
@@ -32,6 +32,8 @@ pub struct Life {
     pub mean: Option<f64>,
     /// Kaplan and Meier: for each time with a failure, the part still in service just after it.
     pub survival: Vec<[f64; 2]>,
+    /// 95 % bounds of each of them, for that time alone; none where nothing is left in service.
+    pub survival_ci95: Vec<Option<[f64; 2]>>,
 }
 
 /// Why there is no Weibull fit.
@@ -63,6 +65,7 @@ pub fn life(records: &[Record]) -> Life {
         b10_ci95: fit.map_or([None; 2], |fit| fit.quantile_ci95(0.1).map(finite)),
         mean: fit.and_then(|fit| finite(fit.weibull.mean())),
         survival: kaplan_meier(records),
+        survival_ci95: kaplan_meier_ci95(records),
     }
 }
 

@@ -7,7 +7,7 @@ use super::{Record, Weibull};
 use crate::root::root;
 
 /// Standard normal deviate that leaves 2.5 % above.
-const NORMAL_97_5: f64 = 1.959_963_984_540_054;
+pub(super) const NORMAL_97_5: f64 = 1.959_963_984_540_054;
 
 /// A fit by maximum likelihood, with 95 % bounds. A bound is none where the history sets none.
 #[derive(Debug, Clone, Copy, PartialEq)]

@@ -15,6 +15,6 @@ mod weibull;
 pub use answer::{Life, Unfitted, life};
 pub use fit::{Covariance, Fit, fit};
 pub use history::{HistoryError, read_csv};
-pub use kaplan_meier::kaplan_meier;
+pub use kaplan_meier::{kaplan_meier, kaplan_meier_ci95};
 pub use record::{Record, RecordError};
 pub use weibull::Weibull;

@@ -134,6 +134,28 @@ impl Bar {
     pub fn psi(self) -> f64 {
         self.0 / Self::PER_PSI
     }
+
+    /// The same pressure in psi, as the trade prints it beside bar.
+    ///
+    /// Ratings are set in steps of 500 psi and printed in whole bar, rounded (3000 psi: 207 bar) or cut off
+    /// (206 bar, from 20.6 MPa); 500 psi also as 35 bar, from 3.5 MPa (common practice: the tables of ends and
+    /// flanges hold 35, 103, 137, 172, 206, 275, 310, 344 and 413 bar for such steps). So a figure from the step
+    /// cut off to whole bar up to half a bar above the step gives the step. Every other figure is converted, and
+    /// rounded to 10 psi from 1000 psi up, to 1 psi below.
+    pub fn printed_psi(self) -> f64 {
+        const STEP: f64 = 500.0;
+        let step = (self.psi() / STEP).round() * STEP;
+        let step_bar = step * Self::PER_PSI;
+        let printed =
+            (step_bar.floor()..=step_bar + 0.5).contains(&self.0) || (self.0 == 35.0 && step == STEP);
+        if step > 0.0 && printed { step } else { self.rounded_psi() }
+    }
+
+    /// The same pressure in psi, rounded to 10 from 1000 up and to 1 below.
+    pub(crate) fn rounded_psi(self) -> f64 {
+        let step = if self.psi() >= 1000.0 { 10.0 } else { 1.0 };
+        (self.psi() / step).round() * step
+    }
 }
 
 /// A reading of a length: the value and, where known, its standard error.
@@ -275,5 +297,50 @@ impl JsonSchema for Dn {
     }
     fn json_schema(_: &mut schemars::SchemaGenerator) -> schemars::Schema {
         schemars::json_schema!({"description": "Nominal diameter of a hose, such as 12.", "type": "number"})
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::Bar;
+
+    /// Steps of 500 psi as ratings print them in bar (common practice; NIST SP 811 for all others).
+    #[test]
+    fn psi_beside_bar_is_what_the_trade_prints() {
+        let steps = [
+            (35.0, 500.0),
+            (69.0, 1000.0),
+            (103.0, 1500.0),
+            (137.0, 2000.0),
+            (138.0, 2000.0),
+            (172.0, 2500.0),
+            (206.0, 3000.0),
+            (206.84, 3000.0),
+            (207.0, 3000.0),
+            (241.0, 3500.0),
+            (275.0, 4000.0),
+            (276.0, 4000.0),
+            (310.0, 4500.0),
+            (344.0, 5000.0),
+            (345.0, 5000.0),
+            (413.0, 6000.0),
+            (414.0, 6000.0),
+        ];
+        let converted = [
+            (0.0, 0.0),
+            (0.3, 4.0),
+            (5.0, 73.0),
+            (36.0, 522.0),
+            (104.0, 1510.0),
+            (205.0, 2970.0),
+            (208.0, 3020.0),
+            (210.0, 3050.0),
+            (250.0, 3630.0),
+            (350.0, 5080.0),
+            (420.0, 6090.0),
+        ];
+        for (bar, right) in steps.into_iter().chain(converted) {
+            assert_eq!(Bar(bar).printed_psi(), right, "{bar} bar");
+        }
     }
 }

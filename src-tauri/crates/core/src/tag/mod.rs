@@ -1,14 +1,16 @@
 //! What a tag says: a spec and its history in plain text, which any phone shows to any person and
 //! from which the hose can be rebuilt with no register and no signal.
 //!
-//! # Grammar, version 1
+//! # Grammar, version 2
 //!
 //! UTF-8 text, one fact a line, lines parted by a line feed, in this order. Only the lines marked
 //! `*` are always there. Nothing else may stand in the text, and a fact has only one writing.
 //!
 //! ```text
-//! HOSE TAG 1 7KQ4M-2XR9D-D                    * grammar version, code of the tag
-//! HOSE EN 853 2SN DN16                          standard, type (one word), nominal diameter
+//! HOSE TAG 2 7KQ4M-2XR9D-D                    * grammar version, code of the tag
+//! HOSE EN 853 2SN DN16, bend 130 mm, vacuum 20 kPa
+//!                                               standard, type (one word), nominal diameter; the user's own
+//!                                               smallest bend and lowest absolute pressure where given
 //! A JIC 37 flare -10, female, elbow90, drop 55 mm, cut-off 32.5 mm, rated 350 bar
 //! B flange 62 -12, straight                     family, size (one word); the rest where known
 //! ADAPTER test point, rated 400 bar             one line for each; the rating where known
@@ -27,7 +29,7 @@
 //!
 //! Lengths are in mm and angles in degrees, with a decimal point. A pressure is in bar or psi,
 //! whichever writes it exactly; `MAX` shows the other beside it, rounded as the trade prints it.
-//! `rated` is the user's own figure, from their supplier.
+//! `rated`, `cut-off`, `bend` and `vacuum` are the user's own figures, from their supplier.
 //!
 //! In a name, `%2C` is the byte 2C (hexadecimal) of its UTF-8, and a lone `%` an empty name. So
 //! are written `%`, `,`, `_`, characters that do not print and spaces that could get lost. In a
@@ -36,6 +38,9 @@
 //!
 //! `SUM` is CRC-32 (ISO 3309) in seven characters of Crockford's base 32, most significant first:
 //! every single wrong character is caught.
+//!
+//! Version 1 is read too: it had neither `bend` nor `vacuum`, and its `MAX` converted every figure, where
+//! now a step of 500 psi is written as the trade prints it (206 bar: 2990 psi then, 3000 psi now).
 
 mod assembled;
 mod code;
@@ -55,8 +60,8 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
-/// The version of the grammar that is written and read.
-pub const GRAMMAR: u32 = 1;
+/// The version of the grammar that is written; it and those before it are read.
+pub const GRAMMAR: u32 = 2;
 
 /// All that a tag carries. Numbers must be finite: a tag with another is refused when read.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
@@ -110,7 +115,7 @@ pub(crate) mod example {
     /// A tag with every line, for tests.
     pub(crate) fn full() -> TagContent {
         let spec = serde_json::from_str(
-            r#"{"hose":{"standard":"EN 853","type":"2SN","dn":16},
+            r#"{"hose":{"standard":"EN 853","type":"2SN","dn":16,"min_bend_radius_mm":130,"vacuum_kpa_abs":20},
                 "ends":[{"role":"A","family":"JIC 37 flare","size":"-10","gender":"female","form":"elbow90","drop_mm":55,"cutoff_mm":32.5,"rating_bar":350},
                         {"role":"B","family":"flange 62","size":"-12","form":"straight"}],
                 "adapters":[{"name":"test point","rating_bar":400}],

@@ -2,7 +2,8 @@
 
 use super::name::{COVERS, DUTIES, GENDERS, LINES, unescape, value_of};
 use super::sum::sum;
-use super::{CodeError, GRAMMAR, Proof, TagCode, TagContent, write};
+use super::write::write_as;
+use super::{CodeError, GRAMMAR, Proof, TagCode, TagContent};
 use crate::spec::{Adapter, EndSpec, HoseRef, Role, Spec};
 use std::str::FromStr;
 use thiserror::Error;
@@ -15,7 +16,7 @@ pub enum TagError {
     NotATag,
     /// Written by another version of the grammar.
     #[error(
-        "line 1: the tag is written by version {found} of the tags' grammar and this program reads version {GRAMMAR}: read it with a program that knows version {found}"
+        "line 1: the tag is written by version {found} of the tags' grammar and this program reads versions 1 to {GRAMMAR}: read it with a program that knows version {found}"
     )]
     Version {
         /// The version that stands there.
@@ -64,8 +65,9 @@ pub enum TagError {
 pub fn read(text: &str) -> Result<TagContent, TagError> {
     let lines: Vec<&str> = text.trim_matches(is_margin).lines().map(str::trim_end).collect();
     let (first, rest) = lines.split_first().ok_or(TagError::NotATag)?;
+    let (version, code) = head(first)?;
     let mut tag = TagContent {
-        code: head(first)?,
+        code,
         spec: Spec::default(),
         pressure_bar: None,
         line: None,
@@ -85,7 +87,7 @@ pub fn read(text: &str) -> Result<TagContent, TagError> {
     if found != right {
         return Err(TagError::Sum { line: lines.len(), found: found.to_owned(), right });
     }
-    only_writing(&lines, &tag)?;
+    only_writing(version, &lines, &tag)?;
     Ok(tag)
 }
 
@@ -95,8 +97,8 @@ fn is_margin(c: char) -> bool {
 }
 
 /// A fact has one writing: a text that this program would write otherwise was not made by the grammar.
-fn only_writing(lines: &[&str], tag: &TagContent) -> Result<(), TagError> {
-    let written = write(tag);
+fn only_writing(version: u32, lines: &[&str], tag: &TagContent) -> Result<(), TagError> {
+    let written = write_as(version, tag);
     let mut right = written.lines();
     for (at, line) in lines.iter().enumerate() {
         let right = right.next().unwrap_or("nothing");
@@ -111,14 +113,15 @@ fn wrong(line: usize, text: &str, right: &str) -> TagError {
     TagError::Line { line, text: text.to_owned(), right: right.to_owned() }
 }
 
-fn head(line: &str) -> Result<TagCode, TagError> {
+/// The version of the grammar and the tag's code.
+fn head(line: &str) -> Result<(u32, TagCode), TagError> {
     let (version, code) =
         line.strip_prefix("HOSE TAG ").and_then(|rest| rest.split_once(' ')).ok_or(TagError::NotATag)?;
     let found = version.parse().map_err(|_| TagError::NotATag)?;
-    if found != GRAMMAR {
+    if !(1..=GRAMMAR).contains(&found) {
         return Err(TagError::Version { found });
     }
-    Ok(code.parse()?)
+    Ok((found, code.parse()?))
 }
 
 /// Takes one line into the tag; the error says what should stand there.
@@ -179,9 +182,18 @@ fn number<T: FromStr>(text: &str) -> Option<T> {
 }
 
 fn hose(text: &str) -> Option<HoseRef> {
-    let (text, dn) = text.rsplit_once(" DN")?;
-    let (standard, kind) = text.rsplit_once(' ')?;
-    Some(HoseRef::named(unescape(standard)?, unescape(kind)?, number(dn)?))
+    let mut parts = text.split(", ");
+    let (name, dn) = parts.next()?.rsplit_once(" DN")?;
+    let (standard, kind) = name.rsplit_once(' ')?;
+    let mut hose = HoseRef::named(unescape(standard)?, unescape(kind)?, number(dn)?);
+    for part in parts {
+        if let Some(radius) = part.strip_prefix("bend ") {
+            hose.min_bend_radius_mm = Some(number(radius)?);
+        } else {
+            hose.vacuum_kpa_abs = Some(number(part.strip_prefix("vacuum ")?.strip_suffix(" kPa")?)?);
+        }
+    }
+    Some(hose)
 }
 
 fn end(role: Role, text: &str) -> Option<EndSpec> {
@@ -223,7 +235,7 @@ fn adapter(text: &str) -> Option<Adapter> {
 
 #[cfg(test)]
 mod tests {
-    use super::super::example;
+    use super::super::{example, write};
     use super::*;
 
     /// The text with one line put otherwise and its checksum made to fit again.
@@ -248,6 +260,7 @@ mod tests {
     fn a_broken_line_is_named() {
         for (line, text, right) in [
             (2, "HOSE EN 853 2SN", "HOSE EN 853"),
+            (2, "HOSE EN 853 2SN DN16, vacuum 20", "HOSE EN 853"),
             (3, "A JIC", "an end such as"),
             (3, "A JIC 37 flare -10, drop x mm", "an end such as"),
             (6, "LENGTH 12#0", "LENGTH 1240 mm"),
@@ -267,6 +280,7 @@ mod tests {
         for (line, text) in [
             (6, "LENGTH 1240.0 mm"),
             (6, "LENGTH 124 cm"),
+            (2, "HOSE EN 853 2SN DN16, vacuum 20 kPa, bend 130 mm"),
             (9, "MAX 276 bar (4003 psi)"),
             (7, "LENGTH 1240 mm"),
             (3, "A JIC 37 flare -10, elbow90, female"),
@@ -278,9 +292,9 @@ mod tests {
 
     #[test]
     fn another_version_says_so() {
-        let newer = write(&example::full()).replacen("HOSE TAG 1", "HOSE TAG 2", 1);
-        assert_eq!(read(&newer), Err(TagError::Version { found: 2 }));
-        let older = newer.replacen("HOSE TAG 2", "HOSE TAG 0", 1);
+        let newer = write(&example::full()).replacen("HOSE TAG 2", "HOSE TAG 3", 1);
+        assert_eq!(read(&newer), Err(TagError::Version { found: 3 }));
+        let older = newer.replacen("HOSE TAG 3", "HOSE TAG 0", 1);
         assert_eq!(read(&older), Err(TagError::Version { found: 0 }));
     }
 

@@ -8,14 +8,19 @@ use crate::spec::{Adapter, EndSpec, HoseRef, Role};
 
 /// The text that stands in the QR code, by the grammar of this [module](super).
 pub fn write(tag: &TagContent) -> String {
-    let mut lines = vec![format!("HOSE TAG {GRAMMAR} {}", tag.code)];
-    lines.extend(tag.spec.hose.as_ref().map(hose));
+    write_as(GRAMMAR, tag)
+}
+
+/// The text as a version of the grammar has it: an older tag is held against its own writing.
+pub(super) fn write_as(version: u32, tag: &TagContent) -> String {
+    let mut lines = vec![format!("HOSE TAG {version} {}", tag.code)];
+    lines.extend(tag.spec.hose.as_ref().map(|of| hose(version, of)));
     lines.extend(tag.spec.ends.iter().map(end));
     lines.extend(tag.spec.adapters.iter().map(adapter));
     lines.extend(tag.spec.overall_length_mm.map(|length| format!("LENGTH {} mm", length.0)));
     lines.extend(tag.spec.turn_deg.map(|turn| format!("TURN {} deg", turn.0)));
     lines.extend(tag.spec.cover.map(|cover| format!("COVER {}", word_of(&COVERS, &cover))));
-    lines.extend(tag.pressure_bar.map(|pressure| format!("MAX {}", both_units(pressure))));
+    lines.extend(tag.pressure_bar.map(|pressure| format!("MAX {}", both_units(version, pressure))));
     lines.extend(tag.line.map(|line| format!("LINE {}", word_of(&LINES, &line))));
     lines.extend(tag.fluid.as_deref().map(|fluid| format!("FLUID {}", name(fluid))));
     if !tag.duties.is_empty() {
@@ -33,8 +38,13 @@ pub fn write(tag: &TagContent) -> String {
     format!("{body}\nSUM {}", sum(&body))
 }
 
-fn hose(hose: &HoseRef) -> String {
-    format!("HOSE {} {} DN{}", name(&hose.standard), word(&hose.kind), hose.dn)
+fn hose(version: u32, hose: &HoseRef) -> String {
+    let mut parts = vec![format!("HOSE {} {} DN{}", name(&hose.standard), word(&hose.kind), hose.dn)];
+    if version >= 2 {
+        parts.extend(hose.min_bend_radius_mm.map(|radius| format!("bend {} mm", radius.0)));
+        parts.extend(hose.vacuum_kpa_abs.map(|lowest| format!("vacuum {lowest} kPa")));
+    }
+    parts.join(", ")
 }
 
 fn end(end: &EndSpec) -> String {
@@ -71,13 +81,12 @@ fn exact(pressure: Bar) -> String {
     }
 }
 
-/// The exact writing and the other unit beside it, psi to 10 from 1000 up.
-fn both_units(pressure: Bar) -> String {
-    let beside = if whole_psi(pressure).is_some() {
-        format!("{} bar", pressure.0.round())
-    } else {
-        let step = if pressure.psi() >= 1000.0 { 10.0 } else { 1.0 };
-        format!("{} psi", (pressure.psi() / step).round() * step)
+/// The exact writing and the other unit beside it, psi as the trade prints it; version 1 converted every figure.
+fn both_units(version: u32, pressure: Bar) -> String {
+    let beside = match (whole_psi(pressure), version) {
+        (Some(_), _) => format!("{} bar", pressure.0.round()),
+        (None, 1) => format!("{} psi", pressure.rounded_psi()),
+        (None, _) => format!("{} psi", pressure.printed_psi()),
     };
     format!("{} ({beside})", exact(pressure))
 }
@@ -95,7 +104,7 @@ mod tests {
         assert_eq!(
             body,
             format!(
-                "HOSE TAG 1 {code}\nHOSE EN 853 2SN DN16\nA JIC 37 flare -10, female, elbow90, drop 55 mm, cut-off 32.5 mm, rated 350 bar\nB flange 62 -12, straight\nADAPTER test point, rated 400 bar\nLENGTH 1240 mm\nTURN 90 deg\nCOVER non-conductive\nMAX 276 bar (4000 psi)\nLINE case-drain\nFLUID HM\nDUTY non-conductive antistatic\nMADE 2026-11\nPROVED 552 bar\nCATALOGUE 5f0c1d2e"
+                "HOSE TAG 2 {code}\nHOSE EN 853 2SN DN16, bend 130 mm, vacuum 20 kPa\nA JIC 37 flare -10, female, elbow90, drop 55 mm, cut-off 32.5 mm, rated 350 bar\nB flange 62 -12, straight\nADAPTER test point, rated 400 bar\nLENGTH 1240 mm\nTURN 90 deg\nCOVER non-conductive\nMAX 276 bar (4000 psi)\nLINE case-drain\nFLUID HM\nDUTY non-conductive antistatic\nMADE 2026-11\nPROVED 552 bar\nCATALOGUE 5f0c1d2e"
             )
         );
         assert_eq!(last, format!("SUM {}", sum(body)));
@@ -103,10 +112,11 @@ mod tests {
 
     #[test]
     fn a_pressure_is_written_in_the_unit_it_was_given_in() {
-        let given = |text: &str| both_units(text.parse().unwrap());
+        let given = |text: &str| both_units(GRAMMAR, text.parse().unwrap());
         assert_eq!(given("3000 psi"), "3000 psi (207 bar)");
         assert_eq!(given("276"), "276 bar (4000 psi)");
         assert_eq!(given("27.6 MPa"), "276 bar (4000 psi)");
+        assert_eq!(given("206"), "206 bar (3000 psi)");
         assert_eq!(given("10.5 bar"), "10.5 bar (152 psi)");
     }
 }

@@ -1,8 +1,9 @@
 //! What contradicts each other, for a person to settle.
 
-use super::{Stay, Written, stay, written};
+use super::{PlaceAt, Stay, Written, stay, written};
 use crate::{Error, Register, rows};
-use hosewright_core::record::EventRef;
+use hosewright_core::record::{About, Body, DeviceId, EventRef, MachineId, PlaceId, Scope};
+use hosewright_core::tag::TagCode;
 use schemars::JsonSchema;
 use serde::Serialize;
 use std::collections::BTreeMap;
@@ -24,7 +25,69 @@ pub enum Conflict {
     },
 }
 
+/// A contradiction as a list names it: what it is about, and who told what.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema, TS)]
+pub struct Contradiction {
+    /// The hose, where it is about one.
+    pub hose: Option<TagCode>,
+    /// The place, where it is about one.
+    pub at: Option<PlaceAt>,
+    /// The machine, where it is about one or its hours.
+    pub machine: Option<MachineId>,
+    /// What people call it, where neither hose nor place says it: a machine, site, circuit, device or store.
+    pub name: Option<String>,
+    /// What was told, by time.
+    pub told: Vec<Told>,
+}
+
+/// One side of a contradiction.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema, TS)]
+pub struct Told {
+    /// The kind of event.
+    pub kind: String,
+    /// The device that wrote it.
+    pub device: DeviceId,
+    /// Its name, where it has one.
+    pub by: Option<String>,
+    /// The hose that it is about, where it is about one.
+    pub hose: Option<TagCode>,
+}
+
 impl Register {
+    /// Everything that contradicts itself, by what it is about.
+    ///
+    /// # Errors
+    /// The register can not be read.
+    pub fn contradictions(&self) -> Result<Vec<Contradiction>, Error> {
+        self.conflicts()?
+            .into_iter()
+            .map(|conflict| match conflict {
+                Conflict::Events { events } => self.about_events(&events),
+                Conflict::Place { stays } => self.about_place(&stays),
+            })
+            .collect()
+    }
+
+    fn about_events(&self, events: &[Written]) -> Result<Contradiction, Error> {
+        let Named { hose, place, machine, name } =
+            events.last().map(|written| named(&written.body)).unwrap_or_default();
+        let at = place.map(|place| self.place(place)).transpose()?.flatten().map(|sheet| sheet.at);
+        let machine_name = machine.map(|machine| self.machine(machine)).transpose()?.flatten();
+        let name = name.or(machine_name.map(|sheet| sheet.machine.record.name));
+        Ok(Contradiction { hose, at, machine, name, told: events.iter().map(told).collect() })
+    }
+
+    /// Several hoses that sit at one place: each was told by the event that put it there.
+    fn about_place(&self, stays: &[Stay]) -> Result<Contradiction, Error> {
+        let mut put_there = Vec::new();
+        for stay in stays {
+            let history = self.hose(&stay.code)?.map(|hose| hose.history).unwrap_or_default();
+            put_there.extend(history.iter().filter(|written| Some(written.event) == stay.on).map(told));
+        }
+        let at = stays.first().map(|stay| stay.at.clone());
+        Ok(Contradiction { hose: None, at, machine: None, name: None, told: put_there })
+    }
+
     /// Everything that contradicts itself. Until a person settles it, the tables show the later.
     ///
     /// # Errors
@@ -53,5 +116,87 @@ impl Register {
             conflicts.push(Conflict::Place { stays });
         }
         Ok(conflicts)
+    }
+}
+
+fn told(written: &Written) -> Told {
+    Told {
+        kind: kind(&written.body),
+        device: written.event.device,
+        by: written.by.clone(),
+        hose: named(&written.body).hose,
+    }
+}
+
+/// The kind as the log writes it.
+fn kind(body: &Body) -> String {
+    match body {
+        Body::Unknown { kind } => kind.clone(),
+        known => serde_json::to_value(known)
+            .ok()
+            .and_then(|body| body.get("kind")?.as_str().map(str::to_owned))
+            .unwrap_or_default(),
+    }
+}
+
+/// What a body is about.
+#[derive(Default)]
+struct Named {
+    hose: Option<TagCode>,
+    place: Option<PlaceId>,
+    machine: Option<MachineId>,
+    name: Option<String>,
+}
+
+impl Named {
+    fn hose(code: TagCode) -> Self {
+        Self { hose: Some(code), ..Self::default() }
+    }
+
+    fn place(place: PlaceId) -> Self {
+        Self { place: Some(place), ..Self::default() }
+    }
+
+    fn machine(machine: MachineId, name: Option<&str>) -> Self {
+        Self { machine: Some(machine), name: name.map(str::to_owned), ..Self::default() }
+    }
+
+    fn name(name: &str) -> Self {
+        Self { name: Some(name.to_owned()), ..Self::default() }
+    }
+
+    fn about(about: &About) -> Self {
+        match about {
+            About::Hose(code) => Self::hose(*code),
+            About::Place(place) => Self::place(*place),
+            About::Machine(machine) => Self::machine(*machine, None),
+            About::Site(_) => Self::default(),
+        }
+    }
+}
+
+fn named(body: &Body) -> Named {
+    match body {
+        Body::DeviceNamed(named) => Named::name(&named.name),
+        Body::SiteNamed(site) => Named::name(&site.name),
+        Body::MachineSet(machine) => Named::machine(machine.machine, Some(&machine.name)),
+        Body::HoursRead(read) => Named::machine(read.machine, None),
+        Body::CircuitSet(circuit) => Named::machine(circuit.machine, Some(&circuit.name)),
+        Body::PlaceSet(place) => Named::place(place.place),
+        Body::AssemblyMade(made) => Named::hose(made.code),
+        Body::Fitted(fitted) => Named::hose(fitted.code),
+        Body::TakenOff(off) => Named::hose(off.code),
+        Body::Inspected(seen) => Named::hose(seen.code),
+        Body::Overridden(over) => Named::hose(over.code),
+        Body::TagWithdrawn(withdrawn) => Named::hose(withdrawn.code),
+        Body::PolicySet(policy) => match policy.scope {
+            Scope::Place(place) => Named::place(place),
+            Scope::Machine(machine) => Named::machine(machine, None),
+            Scope::Site(_) | Scope::Fleet => Named::default(),
+        },
+        Body::StockChanged(stock) => Named::name(&stock.item),
+        Body::PhotoAdded(photo) => Named::about(&photo.about),
+        Body::Noted(note) => Named::about(&note.about),
+        Body::Voided(_) | Body::Unknown { .. } => Named::default(),
     }
 }

@@ -31,6 +31,8 @@ pub struct PlaceRow {
     pub place: Versioned<Place>,
     /// What sits there: none is no hose that is known, more than one is a conflict.
     pub hoses: Vec<Stay>,
+    /// The stay that ended last there; none where no hose has come off.
+    pub last_off: Option<Stay>,
 }
 
 impl Register {
@@ -112,9 +114,11 @@ fn places(db: &Connection, id: &str) -> Result<Vec<PlaceRow>, Error> {
     places
         .map(|place| {
             let place = place?;
-            let mut hoses = stay::of(db, None, Some(place.record.place))?;
-            hoses.retain(|stay| stay.off.is_none());
-            Ok(PlaceRow { place, hoses })
+            let stays = stay::of(db, None, Some(place.record.place))?;
+            let (hoses, ended): (Vec<Stay>, Vec<Stay>) =
+                stays.into_iter().partition(|stay| stay.off.is_none());
+            let last_off = ended.into_iter().max_by_key(|stay| stay.off_date);
+            Ok(PlaceRow { place, hoses, last_off })
         })
         .collect()
 }

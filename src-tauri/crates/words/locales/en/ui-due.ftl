@@ -35,7 +35,7 @@ due-unknown-why = No day of make, assembly or fitting is recorded. They are neve
 due-past = Past the limit
 due-soon = Within 12 months
 due-nothing = Nothing falls due here within 12 months.
-due-over-by = limit { $years } y
+due-over-by = { $years } y over
 due-in-days = { $days ->
     [one] in { $shown } day
    *[other] in { $shown } days
@@ -44,6 +44,16 @@ due-since-unknown = ?
 due-years = { $years } y
 due-not-fitted = Not fitted
 due-row-place = { $number } · { $name }
+due-row-from = { $from ->
+    [assembled] from assembly
+    [hose-made] from the hose’s making
+    [fitted] from fitting: at least
+    [inspected] from the last inspection
+   *[unknown] no day known
+  }; { $limit ->
+    [policy] your { $years } y
+   *[guide] guide { $years } y
+  }
 
 ## Next
 due-plan = Plan { $site }
@@ -72,3 +82,29 @@ due-export-xlsx-note = spreadsheet
 due-export-ics = Save the dates
 due-export-ics-note = calendar
 due-saved = Saved: { $where }
+
+## How long hoses last here
+due-life = How long hoses last here
+due-life-note = by type, by line
+due-life-failed = Failed
+due-life-by = Put together by
+due-life-by-hose = Hose type
+due-life-by-line = Line
+due-life-percent = { $part } %
+due-life-count = { $count ->
+    [one] { $shown } hose, { $failed } failed
+   *[other] { $shown } hoses, { $failed } failed
+  }
+due-life-not-known = Not on record
+due-life-drawing = { $what }: part still holding over { $years } years since fitting, with bounds. { $count }.
+due-life-b10 = One in ten has failed by
+due-life-span = { $years } years ({ $low } to { $high })
+due-life-few = Too few to tell
+due-life-few-why = It takes at least two failures at different ages. Until then these say nothing of how long such hoses last.
+due-life-none = Too few failures are on record to tell how long hoses last here.
+due-life-left-out = { $count ->
+    [one] { $shown } stay is left out: nobody knows when that hose was fitted, or its days contradict.
+   *[other] { $shown } stays are left out: nobody knows when those hoses were fitted, or their days contradict.
+  }
+due-life-how = Years since fitting. Any failure counts, whatever its cause; a hose that came off whole or is still on counts as far as it was watched. Hoses that failed before this register began are not in it.
+due-life-bounds = Heavy line: the part that still holds (Kaplan and Meier). Band: 95 % bounds, each for its own year alone; wide means little is known. One in ten: Weibull fit. It describes these machines and promises nothing of the next hose; the maker’s limit and the guide come first.

@@ -10,10 +10,18 @@ find-part-mate = Machine’s half of { $role }
 find-tab-hose = Hose
 find-tab-end = { $role }
 find-tab-mate = port { $role }
-find-state-open = open
 find-state-read = { $count } read
 find-state-settled = settled
-find-a-is = Call one end A and tie a rag to it; the other is B. Lengths and turn count from A to B.
+find-tab-first = 1st
+find-tab-second = 2nd
+find-tab-third = 3rd
+find-tab-needed = if needed
+find-begin-a = First end A, then end B, then the hose. Tie a rag to one end and call it A.
+find-begin-settled = { $part } is settled: { $name }.
+find-begin-open = { $part } is not settled yet.
+find-begin-b = Now the other end.
+find-begin-hose = Now the hose, the last part.
+find-mate-open = End { $role } alone does not tell.
 find-mate-why = The port on the machine says what the end had to be. It is the strongest evidence there is.
 
 ## Readings
@@ -102,8 +110,8 @@ find-tool-male-bore-mm = Inside jaws, narrowest bore
 find-tool-second-thread-diameter-mm = Five threads further in
 find-tool-threads-apart = Between the two diameters
 find-tool-form = Hold the hose straight
-find-tool-bolt-long-mm = Hole edge to same edge, long side
-find-tool-bolt-short-mm = Hole edge to same edge, short side
+find-tool-bolt-long-mm = Hole edge to same edge
+find-tool-bolt-short-mm = Hole edge to same edge
 find-tool-head-od-mm = Jaws over the round head
 find-tool-head-thickness-mm = Jaws over the rim
 
@@ -190,17 +198,22 @@ find-print-fits = { $count ->
     [one] one hose of the tables fits
    *[other] { $count } hoses of the tables fit
  }
-find-print-empty = Type what can still be read, with ? for each worn letter.
+find-print-empty = Type what can still be read, with ? for each worn letter: ??N 853 2S?
 
 ## Candidates
 find-candidates = What it can be
 find-nothing-read = Nothing read yet: everything is still possible.
 find-many = { $count } are likely. The first of them:
+find-read-on = { $count } are still possible. Read on.
+find-withdrawn = No candidates: that number can not be.
 find-few = { $count ->
     [one] One is likely.
    *[other] { $count } are likely.
  }
-find-decides = { $what } tells most.
+find-decides = { $count ->
+    [one] { $what } makes sure.
+   *[other] { $what } tells them apart.
+ }
 find-part-settled = Settled.
 find-others = { $count } more together { $percent }
 find-more-candidates = All candidates, and why
@@ -226,8 +239,11 @@ find-then = Next: { $task }
 find-then-part = Next: { $part }, { $task }
 find-skip = Go on
 find-outcome = The hose as it was found: ends, hose and length
-find-use = Use what was found
-find-use-then-settled = Hose and ends are settled. Next: Check
+find-now = Now: { $task }
+find-refused = { $what } can not be { $value }: it lies between { $low } and { $high }.
+find-then-check = Next: check what may replace it
+find-use = Check what may replace it
+find-use-then-settled = Hose and both ends are settled.
 find-use-then-open = Not settled: { $parts }. Check stops there.
 find-readings = All readings
 find-readings-of = Readings: { $part }
@@ -237,6 +253,9 @@ find-remove = Remove
 find-flange-way = It is a flange
 find-thread-way = It has a thread
 find-not-read = not read
+find-port-read = read
+find-print-parts = No caliper tells { $one } from { $other }. Their print does: wipe the hose along its whole length.
+find-print-again = Read the print
 find-lookalikes-more = { $count } more look-alikes
 find-problem = Not answered
 find-aside = Put this job aside

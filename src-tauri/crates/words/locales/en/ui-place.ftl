@@ -27,6 +27,7 @@ place-failed-once = Failed once here: { $causes }.
 place-lives = Hoses of this place
 place-months = months held
 place-life = from { $from }, { $months } months, { $end }
+place-life-unknown = nobody knows since when, { $end }
 place-came-off = came off
 place-stay-failed = failed: { $cause }
 place-still-on = still on

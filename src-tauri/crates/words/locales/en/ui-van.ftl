@@ -116,8 +116,8 @@ van-refused-fork = Refused from event { $from } of device { $device }: two regis
 van-refused-chain = Refused from event { $from } of device { $device }: it does not continue what is here. Something changed it on the way.
 van-no-conflicts = Nothing contradicts.
 van-conflicts = { $count ->
-    [one] { $shown } thing is told in two ways. It stands at its hose, for a person to settle.
-   *[other] { $shown } things are told in two ways. They stand at their hoses, for a person to settle.
+    [one] { $shown } thing is told in two ways. Storage and versions names it, for a person to settle.
+   *[other] { $shown } things are told in two ways. Storage and versions names them, for a person to settle.
   }
 van-list = A list of hoses
 van-list-means = One row for each hose at a place. All rows or none; nothing is taken in before you have seen what would be.
@@ -148,6 +148,21 @@ van-verified-not = { $faults } faults in { $events } events.
 van-rebuild = Rebuild the tables
 van-rebuild-note = from the log
 
+## Settings that can not be read
+van-unreadable = NOT READ
+van-unreadable-says = Kept settings that can not be read: { $settings }. Those of the first day hold for them. Set them anew.
+van-setting-length-unit = lengths
+van-setting-pressure-unit = pressures
+van-setting-paper = paper
+van-setting-label-width-mm = label width
+van-setting-label-height-mm = label height
+van-setting-label-dpi = label printer
+van-setting-length-practice = length tolerances
+van-setting-caliper-error-mm = error of the caliper
+van-setting-tape-error-mm = error of the tape
+van-setting-instruments = names of the instruments
+van-setting-person = who is working
+
 ## About
 van-about = Storage and versions
 van-about-note = events, tables, program
@@ -163,3 +178,24 @@ van-about-device = This device
 van-about-program = Program
 van-about-tables = Tables
 van-about-stays = The register is one file on this device. Nothing leaves it but the files you save. Free software: its licence comes with it.
+
+## What contradicts itself
+van-device-unnamed = no name ({ $id })
+van-conflict-other = a limit of every site
+van-told = { $kind } ({ $by })
+van-kind-device-named = name of the device
+van-kind-site-named = site
+van-kind-machine-set = machine
+van-kind-hours-read = hours
+van-kind-circuit-set = circuit
+van-kind-place-set = place
+van-kind-assembly-made = put on record
+van-kind-fitted = fitted
+van-kind-taken-off = taken off
+van-kind-inspected = inspected
+van-kind-overridden = limit taken on
+van-kind-tag-withdrawn = tag withdrawn
+van-kind-policy-set = limit of age
+van-kind-stock-changed = stock
+van-kind-photo-added = photo
+van-kind-noted = note

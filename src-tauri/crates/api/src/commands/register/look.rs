@@ -6,7 +6,9 @@ use chrono::NaiveDate;
 use hosewright_core::catalogue::{Age, AgeOf, Provenance};
 use hosewright_core::record::{DeviceId, MachineId, PlaceId, PolicySet};
 use hosewright_core::tag::TagCode;
-use hosewright_store::{Counts, Due, Guide, Hit, Hose, MachineRow, MachineSheet, PlaceSheet, SiteRow};
+use hosewright_store::{
+    Contradiction, Counts, Due, Guide, Hit, Hose, MachineRow, MachineSheet, Overdue, PlaceSheet, SiteRow,
+};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
@@ -16,12 +18,18 @@ use ts_rs::TS;
 pub struct Overview {
     /// Who writes in it.
     pub device: DeviceId,
+    /// What people call that device, where it has a name.
+    pub device_name: Option<String>,
     /// How much there is.
     pub counts: Counts,
     /// Sites by name.
     pub sites: Vec<SiteRow>,
     /// Machines by site and name.
     pub machines: Vec<MachineRow>,
+    /// Hoses past their limit of service life today.
+    pub overdue: Overdue,
+    /// What contradicts itself, for a person to settle.
+    pub contradictions: Vec<Contradiction>,
 }
 
 /// The register at a glance.
@@ -29,12 +37,16 @@ pub struct Overview {
 /// # Errors
 /// The register can not be read.
 pub fn overview(api: &mut Api, _: Nothing, _: &[u8]) -> Result<Answer<Overview>, ApiError> {
+    let (today, guide) = (api.today(), api.guide()?);
     let register = api.register()?;
     let overview = Overview {
         device: register.device(),
+        device_name: register.device_name()?,
         counts: register.counts()?,
         sites: register.sites()?,
         machines: register.machines()?,
+        overdue: register.overdue(today, guide)?,
+        contradictions: register.contradictions()?,
     };
     Ok(api.answer(overview))
 }

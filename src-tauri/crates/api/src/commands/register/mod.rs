@@ -1,11 +1,13 @@
 //! `register`: machines, places, hoses and what became of them.
 
 mod copies;
+mod life;
 mod list;
 mod look;
 mod write;
 
 pub use copies::{Merged, RefusedSeries, Verified, backup, export_bundle, merge, rebuild, restore, verify};
+pub use life::{Group, Lives, LivesBy, LivesOf, LivesQuestion, life};
 pub use list::{Export, ExportKind, Import, Imported, RowRefused, export, import};
 pub use look::{
     DueList, DueQuestion, Hits, MachineQuestion, Named, Overview, PlaceQuestion, Search, ShowQuestion, due,

@@ -49,7 +49,7 @@ impl Plan {
                 let Place { place, number, .. } = place.place.record;
                 plan.places.insert((row.machine, number), place);
                 let sheet = register.place(place)?;
-                let stays = sheet.iter().flat_map(|sheet| &sheet.stays).filter_map(Stay::of_register);
+                let stays = sheet.iter().flat_map(|sheet| &sheet.stays).map(Stay::of_register);
                 plan.stays.entry((site.clone(), name.clone(), number)).or_default().extend(stays);
             }
             plan.machines.insert((site, name), row.machine);

@@ -6,7 +6,8 @@ use hosewright_core::tag::TagCode;
 
 /// The days a hose sat at a place.
 pub(super) struct Stay {
-    from: NaiveDate,
+    /// The day it was fitted; none where only its coming off is recorded.
+    from: Option<NaiveDate>,
     /// The day it came off; none while it sits there.
     until: Option<NaiveDate>,
     who: Who,
@@ -24,27 +25,32 @@ enum Who {
 impl Stay {
     /// The stay of a row.
     pub(super) fn of_list(row: &Row) -> Self {
-        Self { from: row.fitted, until: row.removed, who: Who::Listed(row.row) }
+        Self { from: Some(row.fitted), until: row.removed, who: Who::Listed(row.row) }
     }
 
-    /// A stay that the register has. None where it knows no day of it.
-    pub(super) fn of_register(stay: &hosewright_store::Stay) -> Option<Self> {
-        let from = stay.on_date.or(stay.off_date)?;
-        let until = stay.off.and(stay.off_date);
-        Some(Self { from, until, who: Who::Recorded(stay.code) })
+    /// A stay that the register has.
+    pub(super) fn of_register(stay: &hosewright_store::Stay) -> Self {
+        Self { from: stay.on_date, until: stay.off_date, who: Who::Recorded(stay.code) }
+    }
+
+    /// The first day it is known to have sat there: one whose fitting is not recorded sat there the day before it came off.
+    fn known_from(&self) -> NaiveDate {
+        self.from.or_else(|| self.until?.pred_opt()).unwrap_or(NaiveDate::MIN)
     }
 
     /// Whether both sat there on some day, the day of the change not counted.
     fn overlaps(&self, other: &Self) -> bool {
-        let begins_before_end = |a: &Self, b: &Self| b.until.is_none_or(|until| a.from < until);
-        let same_days = self.from == other.from && self.until == other.until;
+        let begins_before_end = |a: &Self, b: &Self| b.until.is_none_or(|until| a.known_from() < until);
+        let same_days = self.known_from() == other.known_from() && self.until == other.until;
         same_days || begins_before_end(self, other) && begins_before_end(other, self)
     }
 
     fn days(&self) -> String {
-        match self.until {
-            Some(until) => format!("from {} to {until}", self.from),
-            None => format!("since {}", self.from),
+        match (self.from, self.until) {
+            (Some(from), Some(until)) => format!("from {from} to {until}"),
+            (Some(from), None) => format!("since {from}"),
+            (None, Some(until)) => format!("until {until}, since when is not known"),
+            (None, None) => "since a day that is not known".to_owned(),
         }
     }
 }
@@ -78,5 +84,39 @@ impl Stays {
         }
         self.0.push(stay);
         Ok(())
+    }
+}
+
+#[cfg(test)]
+#[allow(clippy::expect_used, reason = "a test that can not go on must panic")]
+mod tests {
+    use super::*;
+
+    fn day(text: &str) -> NaiveDate {
+        text.parse().expect("a day")
+    }
+
+    fn listed(row: usize, from: &str, until: Option<&str>) -> Stay {
+        Stay { from: Some(day(from)), until: until.map(day), who: Who::Listed(row) }
+    }
+
+    #[test]
+    fn a_hose_whose_fitting_is_not_known_sat_there_until_it_came_off() {
+        let code = TagCode::from_random([1; 7]);
+        let recorded = || Stay { from: None, until: Some(day("2022-05-01")), who: Who::Recorded(code) };
+        for (from, until, fits) in [
+            ("2020-01-01", Some("2022-04-30"), true),
+            ("2020-01-01", Some("2022-05-01"), false),
+            ("2020-01-01", None, false),
+            ("2022-05-01", None, true),
+        ] {
+            let mut stays = Stays::default();
+            stays.extend([recorded()]);
+            let added = stays.add(listed(2, from, until));
+            assert_eq!(added.is_ok(), fits, "{from} to {until:?}: {added:?}");
+            if let Err(why) = added {
+                assert!(why.contains("until 2022-05-01, since when is not known"), "{why}");
+            }
+        }
     }
 }

@@ -1,0 +1,92 @@
+// Finding: what stands where on a phone, and what is said of a reading that can not be.
+import assert from 'node:assert/strict';
+import test from 'node:test';
+import { typeNumber } from './technician.mjs';
+import { axe, browse, fits, open, serve } from './support.mjs';
+
+/** An end that is half read, so that a look-alike is still possible; asked is one reading more. */
+const asked = (key) => ({
+  readings: {
+    ends: [{ role: 'B', gender: 'female', seal: 'o-ring-face', thread_diameter_mm: '23.55 mm' }],
+    mates: [],
+  },
+  finding: { part: 'B', asked: key, forms: {}, chosen: [] },
+});
+
+/** Leaves a job in Find for the screens to go on with. */
+async function keepJob(url, content) {
+  const { origin, hash } = new URL(url);
+  const answer = await fetch(`${origin}/api/job.keep`, {
+    method: 'POST',
+    headers: { 'content-type': 'application/json', 'x-hosewright-token': hash.replace('#token=', '') },
+    body: JSON.stringify({ job: null, content: { step: 'find', ...content } }),
+  });
+  assert.equal(answer.status, 200, await answer.text());
+}
+
+async function finding(t, content) {
+  const [browser, { url }] = await Promise.all([browse(t), serve(t, { empty: true })]);
+  await keepJob(url, content);
+  return open(t, browser, url);
+}
+
+/** The same end with the keypad up. */
+async function measuring(t) {
+  const page = await finding(t, asked('form'));
+  await page.getByRole('button', { name: /^All readings/ }).click();
+  await page.getByRole('button', { name: /Hex of the nut/ }).click();
+  return page;
+}
+
+test('a number that can not be is refused in the unit typed, and its candidates are withdrawn', async (t) => {
+  const page = await measuring(t);
+  const first = page.getByRole('list').getByText('ORFS', { exact: true });
+  await first.waitFor();
+  await typeNumber(page, ['6', '0'], 'inch');
+  const refused = page.getByRole('alert');
+  await refused.waitFor();
+  assert.match(await refused.innerText(), /60.in.*0\.004.in and 19\.7.in/);
+  assert.equal(await first.isVisible(), false);
+  assert.equal(await page.getByRole('button', { name: /^Keep/ }).count(), 0);
+  await page.getByRole('button', { name: 'Rub out' }).click();
+  await first.waitFor();
+  assert.equal(await first.isVisible(), true);
+});
+
+test('a look-alike is said whole above the thumb while the keypad is up, and leads to the rest', async (t) => {
+  const page = await measuring(t);
+  const alike = page.getByRole('button', { name: /^Look-alike: BSPT 3\/4/ });
+  const [box, pad] = [await alike.boundingBox(), await page.getByRole('group', { name: 'Keypad' }).boundingBox()];
+  assert.ok(box.y >= pad.y + pad.height && box.y + box.height <= 844, `${JSON.stringify(box)} ${JSON.stringify(pad)}`);
+  assert.ok(box.height >= 48, `${box.height} px high`);
+  await axe(page, 'find, a look-alike above the thumb');
+  await alike.click();
+  await page.getByRole('heading', { name: 'Look-alike: BSPT 3/4' }).first().waitFor();
+});
+
+for (const [key, most] of [
+  ['form', 6],
+  ['seal', 8],
+]) {
+  test(`each ${key} of an end has a picture of its own`, async (t) => {
+    const page = await finding(t, asked(key));
+    const pictures = page.getByRole('main').locator('button.choice svg');
+    await pictures.first().waitFor();
+    const drawn = await pictures.evaluateAll((all) => all.map((one) => one.innerHTML.replace(/<!--.*?-->/g, '')));
+    assert.equal(drawn.length, most);
+    assert.equal(new Set(drawn).size, most);
+    await axe(page, key);
+    await fits(page, key);
+  });
+}
+
+test('letters of the drawing and the words of the question do not cross', async (t) => {
+  const page = await finding(t, asked('form'));
+  const words = await page.getByText('How it leaves the hose', { exact: true }).boundingBox();
+  const letters = page.getByRole('main').locator('svg text', { hasText: /^[AB]$/ });
+  assert.equal(await letters.count(), 2);
+  for (const letter of await letters.all()) {
+    const { y } = await letter.boundingBox();
+    assert.ok(y >= words.y + words.height, `letter at ${y}, words to ${words.y + words.height}`);
+  }
+});
