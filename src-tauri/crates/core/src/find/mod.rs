@@ -24,8 +24,8 @@ pub use coupling::JUMP_SIZES;
 pub use end::ORIGIN_HINTS;
 pub use error::FindError;
 pub use found::{
-    EndCandidate, EndFound, EndName, Found, HoseCandidate, HoseName, LookalikeFound, NextReading, Part,
-    Settled, UnknownHose,
+    EndCandidate, EndFound, EndName, Found, HoseCandidate, HoseName, LookalikeFound, NextReading,
+    PairFound, Part, Settled, UnknownHose,
 };
 pub use readings::{EndReadings, HoseReadings, Origin, Readings};
 
@@ -218,12 +218,10 @@ impl End {
         let (probabilities, unknown) = self.belief.probabilities();
         let key = |i: usize| (ends.model.class[i], if self.mate_is_read { ends.mate_class(i) } else { 0 });
         let (found, unknown) = classes(&probabilities, unknown, key);
-        let possible = Possible::of(catalogue, ends, &self.belief, &probabilities);
+        let taken = self.seen.iter().map(|(column, _)| ends.model.columns[*column].key).collect();
+        let possible = Possible::of(ends, &self.belief, &probabilities, taken);
         let threatened = found.first().is_some_and(|class| {
-            class.members.iter().any(|&i| {
-                let row = ends.hypotheses[i].row(catalogue);
-                possible.threatens(catalogue, row.family(), row.size())
-            })
+            class.members.iter().any(|&i| possible.threatens(ends.hypotheses[i].at(ends)))
         });
         let answer = EndFound {
             role: self.role,
