@@ -60,17 +60,23 @@ enum Seat {
     Unstated,
 }
 
-impl<'r> End<'r> {
-    fn of(row: &'r EndRow, parts: &HashMap<&str, FamilyPart>) -> Option<Self> {
-        row.thread.as_ref()?;
-        let seat = row.seals.first().map_or(Seat::Unstated, |seal| match seal {
+impl Seat {
+    fn of(seal: Seal) -> Self {
+        match seal {
             Seal::Cone | Seal::ORingCone => Seat::Cone,
             Seal::InvertedFlare => Seat::Inverted,
             Seal::ORingFace => Seat::FaceRing,
             Seal::ORingShoulder => Seat::ShoulderRing,
             Seal::BondedWasher | Seal::FlatGasket => Seat::Flat,
             Seal::Thread => Seat::Thread,
-        });
+        }
+    }
+}
+
+impl<'r> End<'r> {
+    fn of(row: &'r EndRow, parts: &HashMap<&str, FamilyPart>) -> Option<Self> {
+        row.thread.as_ref()?;
+        let seat = row.seals.first().map_or(Seat::Unstated, |seal| Seat::of(*seal));
         Some(Self { row, part: *parts.get(row.family.as_str())?, seat })
     }
 
@@ -208,7 +214,9 @@ fn separating(a: &EndRow, b: &EndRow) -> Vec<String> {
         (Some(a), Some(b)) => (a.get() - b.get()).abs() > ONE_SEAT_DEG,
         (a, b) => a != b,
     };
-    let shares_seal = a.seals.iter().any(|seal| b.seals.contains(seal));
+    // A ring that fell out of its cone leaves a cone, and washers are taken for each other.
+    let has = |row: &EndRow, seat| row.seals.iter().any(|seal| Seat::of(*seal) == seat);
+    let shares_seal = a.seals.iter().any(|seal| has(b, Seat::of(*seal)));
     let differs = [
         ("thread_diameter_mm", mm(|row| row.male_major_nom_mm, DIAMETER_TELLS_MM)),
         ("pitch_mm", is_other_pitch),

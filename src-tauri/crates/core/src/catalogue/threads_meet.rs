@@ -9,8 +9,11 @@ use ts_rs::TS;
 /// Common practice: threads that keep half of their depth feel like threads.
 const LEAST_OVERLAP: f64 = 0.5;
 
-/// A pair must catch for one turn before its pitch binds, or nobody would think that it starts.
+/// A pair must catch for one turn before its pitch binds, or nobody would think that it starts; and
+/// pitches further apart than the furthest near miss of the trade (G1/8 and M10x1, a tenth) are seen at
+/// once. Common practice.
 const LEAST_TURNS: f64 = 1.0;
+const WIDEST_PITCH: f64 = 0.11;
 
 /// Pitches and pitch lines nearer than this are one thread under two names, mm: the tables give
 /// three decimals.
@@ -93,8 +96,10 @@ pub(super) fn fit(female: &EndRow, male: &EndRow) -> Option<ThreadFit> {
     let largest = male.male_major_mm.map_or(major, |band| band.max) - of_male.male;
     let play = mouth - smallest;
     let pitch_difference = (of_female.pitch - of_male.pitch).abs();
-    let caught = play * of_female.flank / pitch_difference;
-    if overlap < LEAST_OVERLAP || play < 0.0 || (pitch_difference > ONE_PITCH_MM && caught < LEAST_TURNS) {
+    let is_near_pitch = pitch_difference <= ONE_PITCH_MM
+        || (pitch_difference <= WIDEST_PITCH * of_female.pitch.min(of_male.pitch)
+            && play * of_female.flank / pitch_difference >= LEAST_TURNS);
+    if overlap < LEAST_OVERLAP || play < 0.0 || !is_near_pitch {
         return None;
     }
     let slack = (pitch_line - major + of_male.male).max(0.0);
