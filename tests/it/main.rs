@@ -13,6 +13,7 @@ mod contract;
 mod find;
 mod flow;
 mod life;
+mod lookalikes;
 mod make;
 mod print;
 mod register;

@@ -1,8 +1,8 @@
 //! Ends that start on each other and must not, and what each half of a family looks like.
 
 use super::Provenance;
-use super::threads_meet::ThreadFit;
 use super::table::{CatalogueError, Row};
+use super::threads_meet::ThreadFit;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;

@@ -126,14 +126,14 @@ fn meeting(female: &End<'_>, male: &End<'_>) -> Option<Lookalike> {
     })
 }
 
-/// Pairs that the trade puts together: a straight pipe swivel on the American taper male, whose chamfer
-/// it seals in (ASME B1.20.1 threads; supplier's pipe and flare tables). A hollow bolt goes through its
-/// eye into a port, and no nut is run onto it.
+/// Pairs that the trade puts together: the two American taper threads (ASME B1.20.1 and B1.20.3), and a
+/// straight pipe swivel on the American taper male, whose chamfer it seals in (supplier's pipe and flare
+/// tables). A hollow bolt goes through its eye into a port, and no nut is run onto it.
 fn is_made_for(female: &End<'_>, male: &End<'_>) -> bool {
-    let is_swivel = female.row.family == "NPSM swivel";
-    let is_american_taper = matches!(male.row.family.as_str(), "NPT" | "NPTF");
+    let is_american_taper = |end: &End<'_>| matches!(end.row.family.as_str(), "NPT" | "NPTF");
+    let takes_american_taper = female.row.family == "NPSM swivel" || is_american_taper(female);
     let is_bolt_on_nut = male.part == FamilyPart::Banjo && female.female_part() == FemalePart::Nut;
-    (is_swivel && is_american_taper) || is_bolt_on_nut
+    (takes_american_taper && is_american_taper(male)) || is_bolt_on_nut
 }
 
 fn happens(female: &End<'_>, male: &End<'_>, fit: &ThreadFit) -> Option<Happens> {
@@ -204,7 +204,8 @@ fn cones(female: &EndRow, male: &EndRow) -> Option<Happens> {
 
 /// The readings of an end that differ between the two rows by more than they err.
 fn separating(a: &EndRow, b: &EndRow) -> Vec<String> {
-    let apart = |a: Option<f64>, b: Option<f64>, tells: f64| a.zip(b).is_some_and(|(a, b)| (a - b).abs() >= tells);
+    let apart =
+        |a: Option<f64>, b: Option<f64>, tells: f64| a.zip(b).is_some_and(|(a, b)| (a - b).abs() >= tells);
     let mm = |of: fn(&EndRow) -> Option<crate::quantity::Millimetres>, tells| {
         apart(of(a).map(|mm| mm.get()), of(b).map(|mm| mm.get()), tells)
     };
