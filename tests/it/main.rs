@@ -14,6 +14,7 @@ mod find;
 mod flow;
 mod life;
 mod lives;
+mod lookalikes;
 mod make;
 mod naming;
 mod print;

@@ -1,7 +1,7 @@
 //! Ends, flanges, their ratings, and pairs that must not meet.
 
 use super::{assert_sourced, embedded};
-use hosewright_core::catalogue::{Basis, Cone, Connection, Danger, EndRow, Mechanism};
+use hosewright_core::catalogue::{Basis, Cone, Connection, Danger, EndRow, Lookalike, Mechanism};
 use hosewright_core::find::EndReadings;
 use std::collections::BTreeSet;
 
@@ -252,11 +252,16 @@ fn called(family: &str) -> &str {
     }
 }
 
+/// The pairs of the table, with words of their own.
+fn listed() -> impl Iterator<Item = &'static Lookalike> {
+    embedded().lookalikes.iter().filter(|pair| pair.fit.is_none())
+}
+
 #[test]
 fn every_pair_names_two_ends_of_the_tables_and_the_right_one_is_the_female() {
-    assert_eq!(embedded().lookalikes.len(), 290, "every pair was read");
+    assert_eq!(listed().count(), 290, "every pair was read");
     let mut told_by_thread = 0;
-    for pair in &embedded().lookalikes {
+    for pair in listed() {
         let female = embedded()
             .connection(&pair.female_family, &pair.female_size)
             .expect("the female is in the tables");
@@ -303,6 +308,8 @@ fn what_parts_a_pair_is_a_reading_of_an_end() {
             let read: Result<EndReadings, _> = serde_json::from_str(&reading);
             assert!(read.is_ok(), "{}: {key} is no reading of an end: {read:?}", pair.starts);
         }
+    }
+    for pair in listed() {
         // A staple's wire is no reading of an end.
         let blank = pair.female_family == "Staple end";
         assert_eq!(pair.separating_readings.is_empty(), blank, "{}: nothing parts the two", pair.starts);
@@ -311,7 +318,7 @@ fn what_parts_a_pair_is_a_reading_of_an_end() {
 
 #[test]
 fn the_words_of_a_danger_and_its_grade_agree() {
-    for pair in &embedded().lookalikes {
+    for pair in listed() {
         let says = |words: &[&str]| words.iter().any(|word| pair.happens.contains(word));
         if says(&["blows off", "blows out", "fly apart", "pulls out or strips", "pulls off", "let go"]) {
             assert_eq!(pair.danger, Danger::BlowsOff, "{}: {}", pair.starts, pair.happens);

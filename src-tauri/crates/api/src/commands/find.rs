@@ -1,5 +1,6 @@
 //! `find`: readings -> what it was.
 
+use super::lookalike;
 use crate::{Answer, Api, ApiError};
 use hosewright_core::find::{self, Explained, Found, NextReading, Part, Readings, Why};
 use hosewright_core::spec::{Gender, Role};
@@ -12,6 +13,9 @@ use hosewright_words::Words;
 pub fn find(api: &mut Api, readings: Readings, _: &[u8]) -> Result<Answer<Found>, ApiError> {
     let mut found =
         find::find(api.catalogue, &readings).map_err(|error| ApiError::input(error.field(), &error))?;
+    for like in found.ends.iter_mut().flat_map(|end| &mut end.lookalikes) {
+        lookalike::write(&api.words, like);
+    }
     for next in &mut found.next {
         next.how = how(&api.words, next, gender(&readings, next.of));
     }

@@ -5,6 +5,7 @@ pub mod check;
 pub mod find;
 pub mod job;
 pub mod life;
+mod lookalike;
 pub mod make;
 pub mod oil;
 pub mod people;

@@ -5,6 +5,7 @@ use super::flange::FLANGE_COLUMNS;
 use super::hose::HOSE_COLUMNS;
 use super::hose_type::{INTERCHANGE_COLUMNS, TYPE_COLUMNS};
 use super::lookalike::{FAMILY_COLUMNS, LOOKALIKE_COLUMNS};
+use super::meetings::meetings;
 use super::names::{Alias, DnAlias, HoseAlias, Names};
 use super::rating::{RATING_COLUMNS, TORQUE_COLUMNS};
 use super::table::{CatalogueError, read, unique};
@@ -64,25 +65,29 @@ impl Catalogue {
                 .filter(|row| row.standard == standard && row.kind == kind)
                 .for_each(|row| row.interchange.push(with.clone()));
         }
+        let ends = rows!(Ends, END_COLUMNS, EndRow::read, |row| row.family, row.size);
+        let families = rows!(Families, FAMILY_COLUMNS, Family::read, |row| row.family);
+        let mut lookalikes = rows!(
+            Lookalikes,
+            LOOKALIKE_COLUMNS,
+            Lookalike::read,
+            |row| row.female_family,
+            row.female_size,
+            row.male_family,
+            row.male_size,
+            row.starts
+        );
+        lookalikes.extend(meetings(&ends, &families, &lookalikes));
         Ok(Self {
             twins: twins(&hoses, &types, &classes),
             hoses,
             types,
-            ends: rows!(Ends, END_COLUMNS, EndRow::read, |row| row.family, row.size),
+            ends,
             flanges: rows!(Flanges, FLANGE_COLUMNS, Flange::read, |row| row.family, row.size),
-            families: rows!(Families, FAMILY_COLUMNS, Family::read, |row| row.family),
+            families,
             ratings: rows!(HoseEndRatings, RATING_COLUMNS, EndRating::read, |row| row.family, row.size),
             torques: rows!(Torques, TORQUE_COLUMNS, Torque::read),
-            lookalikes: rows!(
-                Lookalikes,
-                LOOKALIKE_COLUMNS,
-                Lookalike::read,
-                |row| row.female_family,
-                row.female_size,
-                row.male_family,
-                row.male_size,
-                row.starts
-            ),
+            lookalikes,
             causes: rows!(FailureCauses, knowledge::CAUSE_COLUMNS, FailureCause::read, |row| row.code),
             cautions: rows!(Cautions, knowledge::CAUTION_COLUMNS, Caution::read, |row| row.id),
             crimp_facts: rows!(CrimpFacts, knowledge::CRIMP_COLUMNS, CrimpFact::read, |row| row.id),

@@ -2,6 +2,7 @@
 
 use super::Provenance;
 use super::table::{CatalogueError, Row};
+use super::threads_meet::ThreadFit;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
@@ -27,12 +28,14 @@ pub struct Lookalike {
     pub thread_overlap_pct: Option<f64>,
     /// Readings that part the two, by the keys of an end's readings (`seat_included_angle_deg`).
     pub separating_readings: Vec<String>,
-    /// Which starts on which, in the table's words.
+    /// Which starts on which, in the table's words; empty where the pair was worked out.
     pub starts: String,
-    /// What happens, in the table's words.
+    /// What happens, likewise.
     pub happens: String,
-    /// Which reading parts the two, in the table's words.
+    /// Which reading parts the two, likewise.
     pub separates: String,
+    /// How the threads meet, where the pair was worked out of the table of ends.
+    pub fit: Option<ThreadFit>,
     /// Source and basis.
     pub provenance: Provenance,
 }
@@ -61,7 +64,7 @@ pub enum Mechanism {
     StripsAndBlowsOff,
     /// Stops with few threads caught.
     FewThreadsCaught,
-    /// Pitch differs: binds, feels tight, leaks.
+    /// Pitch differs, or a parallel male meets a taper female: binds, feels tight, leaks.
     BindsAndLeaks,
     /// Taper in parallel or in another taper: wedges and splits the female.
     WedgesAndSplits,
@@ -116,8 +119,14 @@ impl Lookalike {
             starts: row.text("starts")?,
             happens: row.text("happens")?,
             separates: row.text("separates")?,
+            fit: None,
             provenance: row.provenance()?,
         })
+    }
+
+    /// Family and size of the female and of the male.
+    pub(super) fn names(&self) -> ((&str, &str), (&str, &str)) {
+        ((&self.female_family, &self.female_size), (&self.male_family, &self.male_size))
     }
 }
 

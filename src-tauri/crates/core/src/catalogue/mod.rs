@@ -11,6 +11,7 @@ mod knowledge;
 mod load;
 mod lookalike;
 mod lookup;
+mod meetings;
 mod names;
 mod provenance;
 mod rating;
@@ -18,6 +19,7 @@ mod reading;
 mod rule;
 mod table;
 mod tables;
+mod threads_meet;
 mod twin;
 
 pub use end::{Cone, EndRow, Seal};
@@ -37,6 +39,7 @@ pub use rule::{
 };
 pub use table::CatalogueError;
 pub use tables::Table;
+pub use threads_meet::{ThreadFit, ThreadRule};
 
 use crate::find::Models;
 use names::Names;
@@ -74,7 +77,8 @@ pub struct Catalogue {
     pub ratings: Vec<EndRating>,
     /// Assembly torques and turns.
     pub torques: Vec<Torque>,
-    /// Pairs that start on each other and must not.
+    /// Pairs that start on each other and must not: those of the table, then those that the threads of
+    /// the ends show. Of a pair in both the table's word holds.
     pub lookalikes: Vec<Lookalike>,
     /// Causes of failure.
     pub causes: Vec<FailureCause>,

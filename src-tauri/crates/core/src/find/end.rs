@@ -2,6 +2,7 @@
 
 use super::EndReadings;
 use super::confusion;
+use super::lookalike::Partners;
 use super::model::Model;
 use super::terms;
 use super::truth::{Scale, Seen, Terms, Truth};
@@ -71,6 +72,19 @@ impl Hypothesis {
             Row::Flange(at) => Connection::Flange(&catalogue.flanges[at]),
         }
     }
+
+    /// The place of that row among [`rows`].
+    pub(super) fn at(self, ends: &Ends) -> usize {
+        match self.row {
+            Row::End(at) => at,
+            Row::Flange(at) => ends.first_flange + at,
+        }
+    }
+}
+
+/// Every row an end can be: the ends of the catalogue, then its flanges.
+pub(super) fn rows(catalogue: &Catalogue) -> impl Iterator<Item = Connection<'_>> {
+    catalogue.ends.iter().map(Connection::End).chain(catalogue.flanges.iter().map(Connection::Flange))
 }
 
 /// The thread of a row as written.
@@ -86,13 +100,19 @@ pub(super) fn thread(row: Connection<'_>) -> Option<&str> {
 pub(super) struct Ends {
     pub(super) hypotheses: Vec<Hypothesis>,
     pub(super) model: Model,
+    pub(super) partners: Partners,
+    first_flange: usize,
 }
 
 impl Ends {
     /// All ends and flanges of the catalogue, in its order.
     pub(super) fn of(catalogue: &Catalogue) -> Self {
-        let mut ends =
-            Self { hypotheses: Vec::new(), model: Model::new(scales(catalogue), catalogue, PartKind::End) };
+        let mut ends = Self {
+            hypotheses: Vec::new(),
+            model: Model::new(scales(catalogue), catalogue, PartKind::End),
+            partners: Partners::of(catalogue),
+            first_flange: catalogue.ends.len(),
+        };
         for (at, row) in catalogue.ends.iter().enumerate() {
             let genders = halves(row);
             let first = ends.hypotheses.len();

@@ -1,5 +1,6 @@
 //! What the readings say it was.
 
+use crate::catalogue::{Danger, FemalePart, Mechanism, ThreadFit};
 use crate::quantity::Dn;
 use crate::spec::{Gender, Role};
 use schemars::JsonSchema;
@@ -150,11 +151,37 @@ pub struct LookalikeFound {
     pub family: String,
     /// Size.
     pub size: String,
-    /// Which half starts on which, and what happens, from the table.
+    /// Which half starts on which, and what happens, from the table; empty until the edge writes it where
+    /// the pair was worked out.
     pub danger: String,
-    /// The reading that parts the two, from the table.
+    /// The reading that parts the two, likewise.
     #[serde(default)]
     pub separates: String,
+    /// The pair in codes.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[ts(optional)]
+    pub pair: Option<PairFound>,
+}
+
+/// A dangerous pair: which half starts on which, what happens and what parts the two.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
+pub struct PairFound {
+    /// The end with the nut, port, body, socket or clamp halves.
+    pub female: EndName,
+    /// What its half is.
+    pub female_part: FemalePart,
+    /// The end whose male, tube, nose or flange head it starts on.
+    pub male: EndName,
+    /// What happens.
+    pub mechanism: Mechanism,
+    /// How grave that is.
+    pub grade: Danger,
+    /// Keys of the readings that part the two.
+    pub separating_readings: Vec<String>,
+    /// How the threads meet, where the pair was worked out of them.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[ts(optional)]
+    pub fit: Option<ThreadFit>,
 }
 
 /// Whether one class holds 99 % and no dangerous partner holds 0.1 % or more.

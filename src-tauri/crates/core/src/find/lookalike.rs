@@ -1,7 +1,8 @@
 //! Ends that start on each other and must not, while the readings leave both possible.
 
 use super::end::Ends;
-use super::found::LookalikeFound;
+use super::found::{EndName, LookalikeFound, PairFound};
+use super::{SETTLED, end};
 use crate::catalogue::{Catalogue, Lookalike};
 use std::collections::HashMap;
 
@@ -9,75 +10,135 @@ use std::collections::HashMap;
 /// against the best.
 const POSSIBLE: f64 = 1e-3;
 
-/// The ends that are still possible, with the probability each holds.
-pub(super) struct Possible<'c>(HashMap<(&'c str, &'c str), f64>);
+/// An end whose class holds this much may be taken for the right one: with less beside it a class is
+/// settled.
+const TAKEN_FOR: f64 = 1.0 - SETTLED;
 
-impl<'c> Possible<'c> {
+/// The dangerous pairs by the ends they are of, worked out once.
+#[derive(Debug, Default)]
+pub(super) struct Partners {
+    /// Of each pair of the catalogue the rows of female and male.
+    pairs: Vec<Option<(usize, usize)>>,
+    /// Of each row the pairs it is in.
+    of_row: Vec<Vec<usize>>,
+}
+
+impl Partners {
+    /// Of the catalogue's pairs, by the rows of its ends and flanges.
+    pub(super) fn of(catalogue: &Catalogue) -> Self {
+        let rows: HashMap<(&str, &str), usize> =
+            end::rows(catalogue).enumerate().map(|(at, row)| ((row.family(), row.size()), at)).collect();
+        let mut partners = Self { pairs: Vec::new(), of_row: vec![Vec::new(); rows.len()] };
+        for (at, pair) in catalogue.lookalikes.iter().enumerate() {
+            let female = rows.get(&(pair.female_family.as_str(), pair.female_size.as_str())).copied();
+            let male = rows.get(&(pair.male_family.as_str(), pair.male_size.as_str())).copied();
+            if let Some((female, male)) = female.zip(male) {
+                partners.of_row[female].push(at);
+                if male != female {
+                    partners.of_row[male].push(at);
+                }
+            }
+            partners.pairs.push(female.zip(male));
+        }
+        partners
+    }
+}
+
+/// What the readings leave of one row, either half.
+#[derive(Debug, Clone, Copy, Default)]
+struct Left {
+    probability: f64,
+    /// What the likeliest class of it holds.
+    class: f64,
+    is_possible: bool,
+}
+
+/// The ends that are still possible.
+pub(super) struct Possible<'m> {
+    partners: &'m Partners,
+    rows: Vec<Left>,
+    /// Keys of the readings taken.
+    taken: Vec<&'static str>,
+}
+
+impl<'m> Possible<'m> {
     /// Ends that hold enough probability, and ends that the readings taken do not tell from the best:
     /// a prior alone never rules a dangerous partner out.
     pub(super) fn of(
-        catalogue: &'c Catalogue,
-        ends: &Ends,
+        ends: &'m Ends,
         ln_likelihood: &[f64],
         probabilities: &[f64],
+        taken: Vec<&'static str>,
     ) -> Self {
         let best = ln_likelihood.iter().copied().fold(f64::NEG_INFINITY, f64::max);
-        let mut sums: HashMap<(&str, &str), (f64, bool)> = HashMap::new();
-        for (i, end) in ends.hypotheses.iter().enumerate() {
-            let undecided = ln_likelihood[i] - best >= POSSIBLE.ln();
-            if !undecided && probabilities[i] < POSSIBLE / 2.0 {
-                continue;
-            }
-            let row = end.row(catalogue);
-            let sum = sums.entry((row.family(), row.size())).or_default();
-            sum.0 += probabilities[i];
-            sum.1 |= undecided;
+        let mut classes: HashMap<u32, f64> = HashMap::new();
+        for (&class, probability) in ends.model.class.iter().zip(probabilities) {
+            *classes.entry(class).or_default() += probability;
         }
-        sums.retain(|_, (probability, undecided)| *undecided || *probability >= POSSIBLE);
-        Self(sums.into_iter().map(|(name, (probability, _))| (name, probability)).collect())
+        let mut rows = vec![Left::default(); ends.partners.of_row.len()];
+        for (i, hypothesis) in ends.hypotheses.iter().enumerate() {
+            let left = &mut rows[hypothesis.at(ends)];
+            left.probability += probabilities[i];
+            left.class = left.class.max(classes[&ends.model.class[i]]);
+            left.is_possible |= ln_likelihood[i] - best >= POSSIBLE.ln();
+        }
+        for left in &mut rows {
+            left.is_possible |= left.probability >= POSSIBLE;
+        }
+        Self { partners: &ends.partners, rows, taken }
     }
 
-    fn probability(&self, family: &str, size: &str) -> Option<f64> {
-        self.0.get(&(family, size)).copied()
-    }
-
-    /// The dangerous pairs of which both are possible; of each pair the less likely is named,
-    /// the pairs of the likeliest ends first.
+    /// The dangerous pairs of which both are possible and one may be taken for the right one; of each
+    /// pair the less likely is named, the pairs of the likeliest ends first.
     pub(super) fn pairs(&self, catalogue: &Catalogue) -> Vec<LookalikeFound> {
-        let mut pairs: Vec<(f64, LookalikeFound)> = catalogue
-            .lookalikes
-            .iter()
-            .filter_map(|pair| {
-                let female = self.probability(&pair.female_family, &pair.female_size)?;
-                let male = self.probability(&pair.male_family, &pair.male_size)?;
-                let (family, size) = if female >= male {
-                    (&pair.male_family, &pair.male_size)
-                } else {
-                    (&pair.female_family, &pair.female_size)
+        let mut pairs: Vec<(f64, LookalikeFound)> = Vec::new();
+        for (row, left) in self.rows.iter().enumerate().filter(|(_, left)| left.is_possible) {
+            for &at in &self.partners.of_row[row] {
+                let Some((female, male)) = self.partners.pairs[at].filter(|(female, _)| *female == row)
+                else {
+                    continue;
                 };
-                Some((female + male, found(pair, family, size)))
-            })
-            .collect();
+                let (pair, other) = (&catalogue.lookalikes[at], self.rows[male]);
+                let is_open = if female == male { self.is_unread(pair) } else { other.is_possible };
+                if is_open && left.class.max(other.class) >= TAKEN_FOR {
+                    let names_female = left.probability < other.probability;
+                    pairs.push((left.probability + other.probability, found(pair, names_female)));
+                }
+            }
+        }
         pairs.sort_by(|a, b| b.0.total_cmp(&a.0));
         pairs.into_iter().map(|(_, pair)| pair).collect()
     }
 
-    /// Whether an end has a dangerous partner that is still possible.
-    pub(super) fn threatens(&self, catalogue: &Catalogue, family: &str, size: &str) -> bool {
-        catalogue.lookalikes.iter().any(|pair| {
-            let is_female = pair.female_family == family && pair.female_size == size;
-            let is_male = pair.male_family == family && pair.male_size == size;
-            (is_female && self.probability(&pair.male_family, &pair.male_size).is_some())
-                || (is_male && self.probability(&pair.female_family, &pair.female_size).is_some())
+    /// Whether an end has a dangerous partner that is still possible. A wrong part of the same name (a
+    /// ring that is lost, a staple that is too thin) is a caution, and no other candidate.
+    pub(super) fn threatens(&self, row: usize) -> bool {
+        self.partners.of_row[row].iter().filter_map(|&at| self.partners.pairs[at]).any(|(female, male)| {
+            female != male && self.rows[if female == row { male } else { female }].is_possible
         })
+    }
+
+    fn is_unread(&self, pair: &Lookalike) -> bool {
+        !pair.separating_readings.iter().any(|key| self.taken.contains(&key.as_str()))
     }
 }
 
-fn found(pair: &Lookalike, family: &str, size: &str) -> LookalikeFound {
-    LookalikeFound {
-        family: family.to_owned(),
-        size: size.to_owned(),
-        danger: format!("{}: {}", pair.starts, pair.happens),
-        separates: pair.separates.clone(),
-    }
+fn found(pair: &Lookalike, names_female: bool) -> LookalikeFound {
+    let female = EndName { family: pair.female_family.clone(), size: pair.female_size.clone() };
+    let male = EndName { family: pair.male_family.clone(), size: pair.male_size.clone() };
+    let EndName { family, size } = if names_female { female.clone() } else { male.clone() };
+    let danger = match pair.fit {
+        Some(_) => String::new(),
+        None => format!("{}: {}", pair.starts, pair.happens),
+    };
+    let pair_found = PairFound {
+        female,
+        female_part: pair.female_part,
+        male,
+        mechanism: pair.mechanism,
+        grade: pair.danger,
+        separating_readings: pair.separating_readings.clone(),
+        fit: pair.fit,
+    };
+    LookalikeFound { family, size, danger, separates: pair.separates.clone(), pair: Some(pair_found) }
 }

@@ -29,7 +29,7 @@ pub use error::FindError;
 pub use explain::{Explained, Said, Why, explain};
 pub use found::{
     EndCandidate, EndFound, EndName, Found, HoseCandidate, HoseName, LookalikeFound, MateFound, NextReading,
-    Part, Settled, UnknownHose,
+    PairFound, Part, Settled, UnknownHose,
 };
 pub use readings::{CannotTell, EndReadings, HoseReadings, Origin, Readings};
 
@@ -277,12 +277,10 @@ impl End {
     fn answer(&self, catalogue: &Catalogue, ends: &Ends) -> (EndFound, bool) {
         let (found, unknown) = self.classes(ends);
         let probabilities = &self.belief.probabilities;
-        let possible = Possible::of(catalogue, ends, &self.ln_likelihood, probabilities);
+        let taken = self.seen.iter().map(|(column, _)| ends.model.columns[*column].key).collect();
+        let possible = Possible::of(ends, &self.ln_likelihood, probabilities, taken);
         let threatened = found.first().is_some_and(|class| {
-            class.members.iter().any(|&i| {
-                let row = ends.hypotheses[i].row(catalogue);
-                possible.threatens(catalogue, row.family(), row.size())
-            })
+            class.members.iter().any(|&i| possible.threatens(ends.hypotheses[i].at(ends)))
         });
         let answer = EndFound {
             role: self.role,

@@ -34,3 +34,37 @@ how-head_od_mm = Close the outside jaws over the round flange head, not over the
 how-head_thickness_mm = Close the jaws over the rim of the flange head. A thick head (14 mm) does not go under standard clamp halves.
 how-bolt_long_mm = Measure from the edge of one bolt hole to the same edge of the next along the long side: that is centre to centre. It can be read with the flange in place.
 how-bolt_short_mm = Measure from the edge of one bolt hole to the same edge of the next along the short side: that is centre to centre.
+
+# A dangerous pair that was worked out of the threads: which half starts on which, what happens, and what parts the two.
+
+lookalike-starts-nut = female { $female } nut starts on male { $male }
+lookalike-starts-port = female { $female } port starts on male { $male }
+lookalike-same-thread = one thread, screws home by hand
+lookalike-near-thread = { $overlap } % of the thread's depth overlaps
+lookalike-taper-in-parallel = a taper male in a parallel female
+lookalike-parallel-in-taper = a parallel male in a taper female
+lookalike-two-tapers = taper threads of two standards
+lookalike-turns = { $turns ->
+    [0] within the first turn
+    [1] after about 1 turn
+   *[other] after about { $turns } turns
+}
+lookalike-strips-and-blows-off = it goes in by hand, strips under pressure and blows off
+lookalike-few-threads-caught = the nose is too wide for the body, the nut catches few threads and lets go under pressure
+lookalike-binds-and-leaks = it binds { $turns } and feels tight, leaks, and the threads are ruined
+lookalike-wedges-and-splits = it wedges { $turns } and splits the female or weeps
+lookalike-weeps-along-thread = it screws up well and weeps along the flanks under pressure
+lookalike-leaks-at-seat = the seats touch on a line or a rim and leak
+lookalike-no-seal = nothing seals
+lookalike-ring-extrudes = the ring is not enclosed and is cut or pushed out
+lookalike-separates = parted by { $readings }
+lookalike-separates-none = no reading of this list parts the two: ask for the part or replace both halves
+lookalike-by-thread_diameter_mm = thread diameter
+lookalike-by-pitch_mm = pitch
+lookalike-by-flank_angle_deg = flank angle
+lookalike-by-taper = taper or parallel
+lookalike-by-seal = what seals
+lookalike-by-seat_included_angle_deg = seat angle
+lookalike-by-cone = cone proud or hollow
+lookalike-by-tube_od_mm = tube or cone bore
+lookalike-by-male_bore_mm = through bore
