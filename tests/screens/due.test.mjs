@@ -42,3 +42,30 @@ test('a limit of the owner’s own stands over the guide', async (t) => {
   await page.getByRole('button', { name: 'Keep this limit' }).click();
   await page.getByText('4 years, yours').waitFor();
 });
+
+for (const size of sizes) {
+  test(`how long hoses last is told with its bounds, and too few are told as such, at ${size.width}x${size.height}`, async (t) => {
+    const { url } = await serve(t);
+    const page = await open(t, await browse(t), url, size);
+    await goTo(page, 'Due');
+    await page.getByRole('button', { name: /^How long hoses last here/ }).click();
+    await page.getByRole('img', { name: /^EN 853 2SN: part still holding/ }).waitFor();
+    await page
+      .getByText(/^One in ten has failed by/)
+      .first()
+      .waitFor();
+    await axe(page, 'lives');
+    await fits(page, 'lives');
+    await page.getByRole('button', { name: 'Line', exact: true }).click();
+    await page.getByRole('img', { name: /^Pressure: part still holding/ }).waitFor();
+    await axe(page, 'lives by line');
+  });
+}
+
+test('with too few failures no life is told', async (t) => {
+  const { url } = await serve(t, { empty: true });
+  const page = await open(t, await browse(t), url);
+  await goTo(page, 'Due');
+  await page.getByRole('button', { name: /^How long hoses last here/ }).click();
+  await page.getByText('Too few failures are on record to tell how long hoses last here.').waitFor();
+});

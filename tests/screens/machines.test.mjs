@@ -1,6 +1,8 @@
 import assert from 'node:assert/strict';
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import test from 'node:test';
-import { axe, browse, fits, goTo, open, phone, serve, sizes } from './support.mjs';
+import { axe, browse, fits, folder, goTo, hosewright, open, phone, serve, sizes } from './support.mjs';
 
 /** Finds a machine as a person does, and opens it. */
 async function openMachine(page, name) {
@@ -86,4 +88,32 @@ test('the same hose again is three taps from the list: machine, place, same for 
   await page.getByRole('button', { name: /^Start at place/ }).click();
   await page.getByRole('button', { name: /^Same for same/ }).click();
   await page.locator('[aria-current=step]', { hasText: 'Check' }).waitFor();
+});
+
+test('a machine leads to the place whose hose failed and was not replaced, then to the job that is open there', async (t) => {
+  const [browser, { url, db }] = await Promise.all([browse(t), serve(t)]);
+  const at = join(folder(t), 'off.json');
+  const place = JSON.parse(hosewright('register', '--db', db, 'show', 'stick rod', '--json'));
+  const { code } = place.stays.at(-1);
+  const body = { kind: 'taken-off', code, place: place.at.place, date: '2026-11-25', cause: 'ABR' };
+  writeFileSync(at, JSON.stringify({ body }));
+
+  const page = await open(t, browser, url);
+  await openMachine(page, 'Excavator 3');
+  const before = page.getByRole('button', { name: /^Start at place/ });
+  assert.match(await before.innerText(), /place 7/, 'nothing is open: the hose longest past its limit');
+  hosewright('register', '--db', db, 'record', at);
+  await page.reload();
+  await openMachine(page, 'Excavator 3');
+  await placesOf(page)
+    .getByRole('button', { name: /Stick cylinder, rod side.*failed, not replaced/s })
+    .waitFor();
+  await axe(page, 'a place without its hose');
+  await page.getByRole('button', { name: /^Start at place 14/ }).click();
+  await page.getByRole('button', { name: /^Measure it/ }).click();
+  await page.locator('[aria-current=step]', { hasText: 'Find' }).waitFor();
+
+  await openMachine(page, 'Excavator 3');
+  await page.getByRole('button', { name: /^Go on at place 14/ }).click();
+  await page.locator('[aria-current=step]', { hasText: 'Find' }).waitFor();
 });

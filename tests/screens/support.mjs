@@ -90,6 +90,8 @@ export async function open(t, browser, url, viewport = phone, { refused = [], ..
   page.on('pageerror', (error) => errors.push(error.message));
   page.on('console', (message) => {
     const command = /\/api\/([^/?#]+)$/.exec(message.location().url)?.[1];
+    // The server is ended first: a call that was still under way then is no refusal.
+    if (command && message.text().includes('net::ERR_')) return;
     if (refused.includes(command)) answered.add(command);
     else if (message.type() === 'error') errors.push(`${message.text()} ${command ?? ''}`.trim());
   });

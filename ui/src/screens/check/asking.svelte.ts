@@ -11,6 +11,11 @@ export interface Refused {
   error: CallError;
 }
 
+/** The field of the job that a refusal is about. */
+export function fieldOf(error: CallError): string {
+  return error.field.replace(/^spec\.(ends\.)?/, '');
+}
+
 /** Of a job, what the check is asked with. */
 export type Asked = Pick<JobDoc, 'readings' | 'spec' | 'service' | 'overrides'>;
 

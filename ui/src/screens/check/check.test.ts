@@ -1,15 +1,16 @@
 import { fireEvent, render, screen, waitFor } from '@testing-library/svelte';
 import { expect, it } from 'vitest';
 import { fake } from '../../backend/fake';
+import type { Backend, CallError } from '../../backend';
 import type { Finding } from '../../backend/types';
 import { App } from '../../state/app.svelte';
 import { emptyJob, type JobDoc } from '../../state/job-doc';
 import CheckIn from './CheckIn.test.svelte';
 import { Editing } from './editing.svelte';
-import { addAdapter, endOf, putEnd } from './fields';
+import { addAdapter, endOf, putEnd, putHose } from './fields';
 import { cureOf } from './findings';
 import { inOrder, nextOf, signOf } from './next';
-import { unratedAdapter } from './shown';
+import { specCells, unratedAdapter } from './shown';
 
 type Some = Pick<Finding, 'case' | 'verdict'> & Partial<Finding>;
 const found = (some: Some): Finding =>
@@ -37,6 +38,12 @@ it.each([
   ['end-drop-missing', 'B', 'B.drop_mm'],
   ['turn-missing', undefined, 'turn_deg'],
   ['cutoff-missing', 'A', 'A.cutoff_mm'],
+  ['bend-limit-unknown', undefined, 'hose.min_bend_radius_mm'],
+  ['bend-unverified', undefined, 'hose.min_bend_radius_mm'],
+  ['vacuum-unrated', undefined, 'hose.vacuum_kpa_abs'],
+  ['vacuum-unverified', undefined, 'hose.vacuum_kpa_abs'],
+  ['relief-below-working', undefined, 'service.relief_bar'],
+  ['surge-below-working', undefined, 'service.surge_pressure_bar'],
 ])('the cure of %s opens its field', (code, part, field) => {
   expect(cureOf(stop(code, part))).toMatchObject({ to: 'field', field });
 });
@@ -128,6 +135,26 @@ it('the adapter without a rating is rated first', () => {
   expect(unratedAdapter(doc)).toBe('adapters.0.rating_bar');
 });
 
+it('the supplier’s figures stand at their hose and go with it', () => {
+  const doc = job();
+  expect(specCells(doc, units()).map((cell) => cell.id)).not.toContain('hose.vacuum_kpa_abs');
+  const hose = { standard: 'EN 854', type: '3TE', dn: 32 };
+  putHose(doc, { ...hose });
+  const editing = new Editing(doc, units);
+  editing.edit('hose.vacuum_kpa_abs');
+  editing.keep(20);
+  editing.edit('hose.min_bend_radius_mm');
+  editing.keep(250);
+  expect(doc.spec.hose).toMatchObject({ vacuum_kpa_abs: 20, min_bend_radius_mm: 250 });
+  const cells = specCells(doc, units());
+  expect(cells.find((cell) => cell.id === 'hose.vacuum_kpa_abs')?.value).toBe('20\u00a0kPa abs');
+  expect(doc.service.vacuum_kpa_abs).toBeUndefined();
+  putHose(doc, { ...hose });
+  expect(doc.spec.hose).toHaveProperty('vacuum_kpa_abs', 20);
+  putHose(doc, { ...hose, dn: 38 });
+  expect(doc.spec.hose).not.toHaveProperty('vacuum_kpa_abs');
+});
+
 function job(): JobDoc {
   return { ...emptyJob(), step: 'check' };
 }
@@ -149,5 +176,39 @@ it('says the verdict, and the cure in the row opens the field', async () => {
   expect(screen.getByRole('status').textContent).toMatch(/STOP\s+why relief-missing/);
   expect(screen.queryByRole('button', { name: 'Make it' })).toBeNull();
   await fireEvent.click(screen.getByRole('button', { name: 'Enter the relief setting.' }));
+  expect(await screen.findByRole('heading', { name: 'relief' })).toBeTruthy();
+});
+
+it('pressures that contradict each other stand with both figures and lead to the one behind', async () => {
+  const crossed = (code: string, value: number) =>
+    found({ ...stop(code, undefined, 'pressure-contradiction'), value, limit: 210, unit: 'bar', cure: `mend ${code}` });
+  await open([crossed('relief-below-working', 180), crossed('surge-below-working', 190)]);
+  for (const [name, value] of [
+    ['Relief setting', '180'],
+    ['Surge', '190'],
+  ] as const) {
+    const row = screen.getByText(name).closest('li');
+    expect(row?.textContent).toContain(value);
+    expect(row?.textContent).toMatch(/min 210\u00a0bar/);
+  }
+  await fireEvent.click(screen.getByRole('button', { name: 'mend surge-below-working' }));
+  expect(await screen.findByRole('heading', { name: 'surge' })).toBeTruthy();
+});
+
+it.each([
+  ['bar', '0\u00a0bar'],
+  ['psi', '0\u00a0psi'],
+] as const)('a refused nought names its field in %s, and Go opens it', async (pressure_unit, written) => {
+  const refused = { code: 'input', field: 'service.relief_bar', message: 'service.relief_bar is 0; …' };
+  const backend: Backend = {
+    ...fake(),
+    call: () => Promise.resolve({ ok: false, error: refused as CallError }),
+  };
+  const app = new App(backend);
+  app.settings.now.pressure_unit = pressure_unit;
+  render(CheckIn, { app, doc: { ...job(), service: { relief_bar: 0, duties: [] } } });
+  const said = `relief is ${written}. Give a figure above 0, or leave it not known.`;
+  await waitFor(() => expect(screen.getByRole('status').textContent).toContain(said));
+  await fireEvent.click(screen.getByRole('button', { name: 'Put it right' }));
   expect(await screen.findByRole('heading', { name: 'relief' })).toBeTruthy();
 });

@@ -24,7 +24,7 @@ interface About {
   unit?: string;
 }
 
-/** By the last part of the path. */
+/** By the whole path where that says more, else by its last part. */
 const ABOUT: Record<string, About> = {
   working_pressure_bar: { kind: 'number', label: 'check-working', how: 'check-working-how', quantity: 'pressure' },
   relief_bar: { kind: 'number', label: 'check-relief', how: 'check-relief-how', quantity: 'pressure' },
@@ -47,6 +47,19 @@ const ABOUT: Record<string, About> = {
   hose: { kind: 'hose', label: 'check-hose' },
   A: { kind: 'family', label: 'check-end-a', how: 'check-end-how' },
   B: { kind: 'family', label: 'check-end-b', how: 'check-end-how' },
+  'hose.min_bend_radius_mm': {
+    kind: 'number',
+    label: 'check-hose-bend',
+    how: 'check-hose-bend-how',
+    quantity: 'length',
+  },
+  'hose.vacuum_kpa_abs': {
+    kind: 'number',
+    label: 'check-hose-vacuum',
+    how: 'check-hose-vacuum-how',
+    quantity: 'plain',
+    unit: 'kPa abs',
+  },
   gender: { kind: 'gender', label: 'check-gender', how: 'check-gender-how' },
   form: { kind: 'form', label: 'check-form' },
   drop_mm: { kind: 'number', label: 'check-drop', how: 'check-drop-how', quantity: 'length' },
@@ -60,7 +73,7 @@ const ABOUT: Record<string, About> = {
 
 /** What a field is; null for a path that is none. */
 export function aboutField(id: FieldId): About | null {
-  return ABOUT[id.split('.').at(-1) ?? ''] ?? null;
+  return ABOUT[id] ?? ABOUT[id.split('.').at(-1) ?? ''] ?? null;
 }
 
 /** The end or adapter a field belongs to, as words before its label. */
@@ -84,13 +97,14 @@ export function roleOf(id: FieldId): Role | null {
 /** Which part of the drawing a field belongs to. */
 export function litBy(id: FieldId): 'A' | 'B' | 'hose' | 'overall' | null {
   if (id === 'overall_length_mm') return 'overall';
-  if (id === 'hose' || id === 'cover') return 'hose';
+  if (id === 'hose' || id.startsWith('hose.') || id === 'cover') return 'hose';
   return roleOf(id);
 }
 
 function holder(doc: JobDoc, id: FieldId): Record<string, unknown> | null {
   const [of = '', at] = id.split('.');
   if (of === 'service') return doc.service;
+  if (of === 'hose' && at) return (doc.spec.hose as Record<string, unknown> | null | undefined) ?? null;
   if (of === 'adapters') return (doc.spec.adapters?.[Number(at)] as Record<string, unknown> | undefined) ?? null;
   const role = roleOf(id);
   const part = role ? endOf(doc.spec, role) : doc.spec;
@@ -167,9 +181,14 @@ export function putForm(doc: JobDoc, role: Role, form: string | null): void {
   Object.assign(end, { form, drop_mm: null, cutoff_mm: null });
 }
 
-/** Takes a hose. Cut-offs belong to ends of one size, so another size takes them along. */
+/**
+ * Takes a hose. The supplier's bend and vacuum are of their hose and no other; cut-offs belong to ends of one size, so
+ * another size takes them along.
+ */
 export function putHose(doc: JobDoc, hose: NonNullable<Spec['hose']>): void {
-  if (doc.spec.hose && doc.spec.hose.dn !== hose.dn) for (const end of doc.spec.ends) end.cutoff_mm = null;
+  const now = doc.spec.hose;
+  if (now?.standard === hose.standard && now.type === hose.type && now.dn === hose.dn) return;
+  if (now && now.dn !== hose.dn) for (const end of doc.spec.ends) end.cutoff_mm = null;
   doc.spec.hose = hose;
 }
 

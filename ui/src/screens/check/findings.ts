@@ -141,6 +141,10 @@ const FIELDS: Record<string, FieldId> = {
   'bend-missing': 'service.bend_radius_mm',
   'vacuum-missing': 'service.vacuum_kpa_abs',
   'flow-missing': 'service.flow_l_min',
+  'bend-limit-unknown': 'hose.min_bend_radius_mm',
+  'bend-unverified': 'hose.min_bend_radius_mm',
+  'vacuum-unrated': 'hose.vacuum_kpa_abs',
+  'vacuum-unverified': 'hose.vacuum_kpa_abs',
   'length-missing': 'overall_length_mm',
   'cut-length-impossible': 'overall_length_mm',
   'turn-missing': 'turn_deg',
@@ -164,7 +168,7 @@ const END_FIELDS: Record<string, string> = {
 
 /** Cured by another hose. */
 const OTHER_HOSE =
-  /^(heat-(above|unverified)|fluid-(heat|excluded|not-named|tube|unrated|destroys|limited|unverified)|cold-(below|unverified)|frost|ambient-(above|unverified)|bend-(too|limit|unverified)|duty-wire|vacuum-(too|unrated|unverified)|suction-helix|flow-too|original-(pressure|bore|heat|cold|bend|vacuum)|printed-pressure)/;
+  /^(heat-(above|unverified)|fluid-(heat|excluded|not-named|tube|unrated|destroys|limited|unverified)|cold-(below|unverified)|frost|ambient-(above|unverified)|bend-too|duty-wire|vacuum-too|suction-helix|flow-too|original-(pressure|bore|heat|cold|bend|vacuum)|printed-pressure)/;
 
 const VERBS: Record<string, WordId> = {
   hose: 'check-go-hose',
@@ -174,6 +178,8 @@ const VERBS: Record<string, WordId> = {
   'service.fluid_min_c': 'check-go-cold',
   'service.bend_radius_mm': 'check-go-bend',
   'service.line': 'check-go-line',
+  'hose.min_bend_radius_mm': 'check-go-hose-bend',
+  'hose.vacuum_kpa_abs': 'check-go-hose-vacuum',
   overall_length_mm: 'check-go-length',
   turn_deg: 'check-go-turn',
   cover: 'check-go-cover',

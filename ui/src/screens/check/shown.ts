@@ -62,7 +62,8 @@ export function specCells(doc: JobDoc, units: fields.Units): ServiceCell[] {
   const ends = (['A', 'B'] as const).flatMap((role) =>
     (fields.endOf(doc.spec, role) ? END : ['']).map((key) => `${role}${key}`),
   );
-  return ['hose', 'cover', 'overall_length_mm', 'turn_deg', ...ends, 'adapters'].map(cell(doc, units));
+  const hose = doc.spec.hose ? ['hose', 'hose.min_bend_radius_mm', 'hose.vacuum_kpa_abs'] : ['hose'];
+  return [...hose, 'cover', 'overall_length_mm', 'turn_deg', ...ends, 'adapters'].map(cell(doc, units));
 }
 
 /** The adapter whose rating is to be said first: the first without one. */

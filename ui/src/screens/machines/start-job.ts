@@ -20,8 +20,11 @@ export function sameSpec(ground: Ground): Given<Spec> | null {
   return spec?.hose ? spec : null;
 }
 
+/** What a hose is checked for: of a place, its circuit, and the hose that sat or goes there. */
+type Asks = Pick<Ground, 'place' | 'circuit'> & { assembly: { service: Given<Service> } | null };
+
 /** What the new hose has to stand: what is known of the place stands over what the old hose was checked for; the relief setting of the circuit fills the gap. */
-export function serviceOf(ground: Ground): Given<Service> {
+export function serviceOf(ground: Asks): Given<Service> {
   const known = (service: Given<Service> | undefined) =>
     Object.fromEntries(Object.entries(service ?? {}).filter(([, value]) => value !== null && value !== undefined));
   const line = ground.place?.line ?? undefined;

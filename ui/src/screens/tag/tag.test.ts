@@ -1,12 +1,15 @@
 import { render, screen, waitFor } from '@testing-library/svelte';
 import { describe, expect, it, vi } from 'vitest';
 import { fake } from '../../backend/fake';
-import type { TagContent } from '../../backend/types';
+import type { Finding, HoseOverride, TagContent } from '../../backend/types';
 import { emptyJob, type JobDoc } from '../../state/job-doc';
 import { benchSheet } from '../make/bench.fixture';
 import Host from '../make/Host.fixture.svelte';
 import Tag from './Tag.svelte';
+import { tagOf } from './again';
+import { Recorded } from './recorded.svelte';
 import { sizesFor } from './sizes';
+import { takenOn } from './taken-on';
 import { madeEvents, recordedProof } from './tagging.svelte';
 
 const tag: TagContent = {
@@ -56,6 +59,67 @@ describe('the record of a hose', () => {
       verdict: 'pass',
       pressure_bar: 206,
       assembled: '2026-11-25',
+      catalogue: 'tables',
+    });
+  });
+
+  it('builds a correction on what stands there', () => {
+    expect(madeEvents(job(), made, tag, 'd.1')[0]).toMatchObject({ builds_on: ['d.1'] });
+    expect(madeEvents(job(), made, tag)[0]).not.toHaveProperty('builds_on');
+  });
+
+  it('has what a person took on, by the id of the name, once', async () => {
+    const added = vi.fn((_: unknown) => ({ person: 'new' }));
+    const backend = fake({
+      check: () => ({
+        findings: ['bend', 'flow'].map((rule) => ({ case: 'override-taken', rule })) as unknown as Finding[],
+      }),
+      'people.list': () => ({ people: [{ id: 'known', name: 'First', ms: 0 }] }),
+      'people.add': added,
+    });
+    const over = (rule: string, by: string) => ({ rule, by, reason: `why ${rule}` });
+    const question = {
+      spec: { ends: [] },
+      service: { duties: [] },
+      length_practice: 'din-20066' as const,
+      overrides: [over('bend', 'First'), over('flow', 'Second'), over('old', 'First')],
+    };
+    const taken = await takenOn(backend, question, tag.code, []);
+    expect(taken.ok && taken.events.map((event) => event.body)).toEqual([
+      { kind: 'overridden', code: tag.code, rule: 'bend', reason: 'why bend', by: 'known' },
+      { kind: 'overridden', code: tag.code, rule: 'flow', reason: 'why flow', by: 'new' },
+    ]);
+    expect(added).toHaveBeenCalledExactlyOnceWith({ name: 'Second' });
+    const stands = [{ rule: 'bend', reason: 'why bend' }] as HoseOverride[];
+    const again = await takenOn(backend, question, tag.code, stands);
+    expect(again.ok && again.events).toHaveLength(1);
+  });
+
+  it('differs from the job once its spec was changed, and not by what is merely left out', async () => {
+    const backend = fake({
+      'register.show': () => ({
+        assembly: { version: 'd.1', spec: { ends: [], overall_length_mm: 900 } } as never,
+        overrides: [],
+      }),
+    });
+    const recorded = new Recorded(backend);
+    await recorded.read(tag.code);
+    const of = (overall_length_mm: number) =>
+      job({
+        written: { made: 'd.1', fitted: null },
+        spec: { turn_deg: null, overall_length_mm, adapters: [], ends: [] },
+      });
+    expect(recorded.differs(of(900))).toBe(false);
+    expect(recorded.differs(of(950))).toBe(true);
+  });
+
+  it('prints its label again with the code it had', () => {
+    const { body } = madeEvents(job(), made, tag)[0] ?? {};
+    expect(tagOf({ ...body, service: { duties: [], line: 'return' } } as never)).toMatchObject({
+      code: tag.code,
+      pressure_bar: 206,
+      line: 'return',
+      proof: { state: 'no-rig' },
       catalogue: 'tables',
     });
   });

@@ -1,5 +1,5 @@
 import type { Answer, Backend, CallError, Question } from '../../backend';
-import type { LabelKind, Proof, TagContent } from '../../backend/types';
+import type { EventRef, LabelKind, Proof, TagContent } from '../../backend/types';
 import type { JobDoc } from '../../state/job-doc';
 
 type CheckQuestion = Question<'check'>;
@@ -64,14 +64,16 @@ export function recordedProof(doc: JobDoc): Proof {
     : { state: 'not-proved', why: 'no-rig' };
 }
 
-/** The hose as the record keeps it. */
+/** The hose as the record keeps it; a correction builds on what stands there. */
 export function madeEvents(
   doc: JobDoc,
   made: Answer<'tag.make'>,
   tag: TagContent,
+  corrects: EventRef | null = null,
 ): Question<'register.record'>['events'] {
   return [
     {
+      ...(corrects && { builds_on: [corrects] }),
       body: {
         kind: 'assembly-made',
         code: tag.code,
