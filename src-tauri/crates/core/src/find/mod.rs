@@ -7,6 +7,7 @@
 
 mod belief;
 mod confusion;
+mod contradiction;
 mod coupling;
 mod end;
 mod error;
@@ -20,6 +21,7 @@ mod next;
 mod readings;
 mod truth;
 
+pub use contradiction::{Contradicted, Contradiction, Stated};
 pub use coupling::JUMP_SIZES;
 pub use end::ORIGIN_HINTS;
 pub use error::FindError;
@@ -91,6 +93,8 @@ struct Job {
     hose: Belief,
     /// The print's part of the likelihood, which tells rows apart that no other reading does.
     print: Vec<f64>,
+    said: print::Said,
+    hose_readings: HoseReadings,
     ends: [End; 2],
 }
 
@@ -121,15 +125,32 @@ impl Job {
         let mut ends =
             [Role::A, Role::B].map(|role| End::read(catalogue, &models.ends, readings, role, caliper));
         couple(models, &mut hose, &mut ends);
-        Ok(Self { caliper, hose_seen, hose, print: print.rows, ends })
+        let hose_readings = readings.hose.clone().unwrap_or_default();
+        Ok(Self { caliper, hose_seen, hose, print: print.rows, said: print.said, hose_readings, ends })
     }
 
     fn answer(&self, catalogue: &Catalogue, models: &Models) -> Found {
         let (probabilities, unknown) = self.hose.probabilities();
         let class = &models.hoses.model.class;
-        let (found, unknown) = classes(&probabilities, unknown, |i| (class[i], self.print[i].to_bits()));
-        let mut settled = Settled { hose: is_settled(&found), ..Settled::default() };
+        let key = |i: usize| (class[i], self.print[i].to_bits());
+        let (mut found, mut unknown) = classes(&probabilities, unknown, key);
         let rows = hose::rows(catalogue);
+        let contradictions = contradiction::contradictions(
+            catalogue,
+            &self.said,
+            &rows,
+            &self.hose_readings,
+            self.caliper,
+            contradiction::likely(&found, &rows),
+        );
+        if let Some(printed) = contradiction::printed_row(&self.said, &contradictions, &self.hose.ln) {
+            let members: Vec<usize> = (0..rows.len()).filter(|&i| key(i) == key(printed)).collect();
+            let probability = members.iter().map(|&i| probabilities[i]).sum();
+            contradiction::keep(&mut found, &mut unknown, members, probability);
+        }
+        // Doubt about which hose it is settles nothing, however strong the rest speaks.
+        let is_clear = !contradictions.iter().any(|found| found.code.is_of_identity());
+        let mut settled = Settled { hose: is_clear && is_settled(&found), ..Settled::default() };
         let mut ends = Vec::new();
         for end in self.ends.iter().filter(|end| end.is_read) {
             let (found, is_settled) = end.answer(catalogue, &models.ends);
@@ -145,6 +166,7 @@ impl Job {
             unknown: UnknownHose { hose: unknown },
             settled,
             next: Vec::new(),
+            contradictions,
         }
     }
 
