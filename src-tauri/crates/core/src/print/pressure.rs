@@ -213,9 +213,9 @@ pub(super) fn is_no_working_pressure(word: &Word) -> bool {
 
 /// Whether the first words, from the figure on, call it a working pressure; another figure between
 /// whose unit has worn away takes the words for itself.
-fn is_working<'w>(mut words: impl Iterator<Item = &'w Word>, is_not: bool) -> bool {
+fn is_working<'w>(words: impl Iterator<Item = &'w Word>, is_not: bool) -> bool {
     let mut is_most = false;
-    for word in &mut words {
+    for word in words {
         match word.text.as_str() {
             text if WORKING.contains(&text) => return true,
             text if MOST.contains(&text) => is_most = true,
@@ -250,11 +250,11 @@ fn mark(reader: &Reader<'_>, figures: &mut [Figure]) {
     say(&mut figures[end], behind.is_working_before, behind.is_not);
 }
 
-/// What was said of it first, stands: a mark is put before a figure oftener than behind. Where both
-/// are said of one, it is no working pressure.
+/// What was said of it first, stands: a mark is put before a figure oftener than behind. A working
+/// pressure is called so right beside the figure, which no word farther off undoes.
 fn say(figure: &mut Figure, is_working: bool, is_not: bool) {
     if figure.is_working.is_none() && (is_working || is_not) {
-        figure.is_working = Some(!is_not);
-        figure.pressure.is_marked = !is_not;
+        figure.is_working = Some(is_working);
+        figure.pressure.is_marked = is_working;
     }
 }
