@@ -109,6 +109,7 @@ fn every_example_marking_is_read_as_published() {
 #[case::burst_worn("* 2SN DN 12 B???? 1100 BAR", None)]
 #[case::burst_in_psi_too("EN 853 2SN DN 12 WP 275 BAR 4000 PSI BP 1100 BAR 16000 PSI", Some(275.0))]
 #[case::newer_rating_stands("EN 856 4SH DN 31 350 BAR", Some(350.0))]
+#[case::stop_for_a_digit("EN 853 2SN DN 16 2.0 BAR", None)]
 #[case::design_factor("EN 853 2SN DN 12 275 BAR DESIGN FACTOR 4:1", Some(275.0))]
 fn working_pressure_is_read_and_burst_is_not(#[case] text: &str, #[case] bar: Option<f64>) {
     assert_eq!(print(text).pressure_bar.map(|bar| bar.get()), bar, "{text}");

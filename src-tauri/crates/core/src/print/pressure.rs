@@ -14,6 +14,9 @@ const BURST_SHARE: f64 = 0.005;
 /// The highest pressure that is printed, bar: burst figures of the smallest hose lie below it.
 const HIGHEST_BAR: f64 = 3000.0;
 
+/// Hydraulic hose, suction hose too, is rated above this, bar. Common practice.
+const LOWEST_BAR: f64 = 5.0;
+
 /// The highest figure in bar or MPa that is printed with tenths.
 const HIGHEST_IN_TENTHS: f64 = 100.0;
 
@@ -154,17 +157,23 @@ fn figure_at(reader: &Reader<'_>, at: usize) -> Option<(Pressure, usize)> {
     }
     let (unit, count) = if unit.is_empty() { (reader.word(at + 1)?.text.as_str(), 2) } else { (unit, 1) };
     let unit_bar = UNITS.iter().find(|(name, _)| legible(unit) >= 2 && can_be(unit, name))?.1;
-    let readings = readings(figure, unit_bar);
+    let is_worn = reader.words.iter().any(|word| is_worn(&word.text));
+    let readings = readings(figure, unit_bar, is_worn);
     let is_marked = false;
     (!readings.is_empty()).then_some((Pressure { readings, unit_bar, is_marked }, count))
 }
 
-/// What a figure can be, bar: whole numbers, and small ones in tenths too, as they are printed.
-fn readings(figure: &str, unit_bar: f64) -> Vec<f64> {
-    if !is_worn(figure) {
-        let bar = figure.parse::<f64>().ok().map(|number| number * unit_bar);
-        return bar.filter(|bar| bar.is_finite()).into_iter().collect();
+/// What a figure can be, bar: whole numbers, and small ones in tenths too, as they are printed. A full
+/// stop between digits stands for a worn digit too, where letters are worn or no hose is rated so
+/// low: 3.0 bar can be 350. Of MPa it is the point of a decimal.
+fn readings(figure: &str, unit_bar: f64, is_print_worn: bool) -> Vec<f64> {
+    let written = figure.parse::<f64>().ok().map(|number| number * unit_bar).filter(|bar| bar.is_finite());
+    let is_low = written.is_some_and(|bar| bar < LOWEST_BAR);
+    let is_open = figure.contains('.') && unit_bar != 10.0 && (is_print_worn || is_low);
+    if !is_worn(figure) && !is_open {
+        return written.into_iter().collect();
     }
+    let figure = &figure.replace('.', "?");
     let highest = (HIGHEST_BAR / unit_bar) as u32;
     let whole = (1..=highest).filter(|number| can_be(figure, &number.to_string())).map(f64::from);
     let most_tenths = if unit_bar == Bar::PER_PSI { 0 } else { (HIGHEST_IN_TENTHS * 10.0) as u32 };
