@@ -130,7 +130,14 @@ fn every_contradiction_has_words() {
         let id = format!("contradicted-{}", code.as_str().expect("text"));
         assert!(words.has(&id), "find.ftl has no {id}");
     }
-    for kind in ["wire-braid", "wire-spiral", "textile-braid", "thermoplastic-textile", "ptfe-steel-braid", "suction-helix"] {
+    for kind in [
+        "wire-braid",
+        "wire-spiral",
+        "textile-braid",
+        "thermoplastic-textile",
+        "ptfe-steel-braid",
+        "suction-helix",
+    ] {
         assert!(words.has(&format!("seen-{kind}")), "{kind}");
     }
     for cover in ["plain", "non-conductive", "flame-resistant", "antistatic"] {

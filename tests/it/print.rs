@@ -172,7 +172,8 @@ fn the_date_is_read_in_its_forms(#[case] text: &str, #[case] year: u16, #[case] 
 fn every_reading_of_a_date_is_given(#[case] text: &str, #[case] periods: &[&str]) {
     let got = print(text);
     let all = got.made.into_iter().chain(got.made_or.iter().copied());
-    let read: Vec<String> = all.map(|made| period(&Printed { made: Some(made), ..Printed::default() })).collect();
+    let read: Vec<String> =
+        all.map(|made| period(&Printed { made: Some(made), ..Printed::default() })).collect();
     assert_eq!(read, periods, "{text}");
 }
 
@@ -424,7 +425,9 @@ fn layline(at: prop::sample::Index, size: usize, date: usize, figure: usize) -> 
 /// The same with letters worn away.
 fn wear(whole: &str, worn: &[bool], mark: char) -> String {
     let is_worn = |at: usize| worn.get(at).copied().unwrap_or(false);
-    let wear = |(at, letter): (usize, char)| if is_worn(at) && letter.is_ascii_alphanumeric() { mark } else { letter };
+    let wear = |(at, letter): (usize, char)| {
+        if is_worn(at) && letter.is_ascii_alphanumeric() { mark } else { letter }
+    };
     whole.chars().enumerate().map(wear).collect()
 }
 

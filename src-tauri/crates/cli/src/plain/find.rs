@@ -102,7 +102,9 @@ fn contradicted(found: &Contradiction, words: &Words) -> String {
             (Contradicted::Layers, Some(Stated::Number(count))) => Box::new(count),
             (Contradicted::Pressure, Some(Stated::Number(bar))) => Box::new(quantity(bar, "bar")),
             (_, Some(Stated::Number(mm))) => Box::new(quantity(mm, "mm")),
-            (_, Some(Stated::Reinforcement(kind))) => Box::new(words.say(&format!("seen-{}", code(kind)), &[])),
+            (_, Some(Stated::Reinforcement(kind))) => {
+                Box::new(words.say(&format!("seen-{}", code(kind)), &[]))
+            }
             (_, Some(Stated::Cover(cover))) => Box::new(words.say(&format!("seen-{}", code(cover)), &[])),
         }
     };
