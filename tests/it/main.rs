@@ -10,6 +10,7 @@
 mod catalogue;
 mod check;
 mod contract;
+mod contradiction;
 mod find;
 mod flow;
 mod life;

@@ -1,6 +1,6 @@
 //! What stands on a cover becomes fields, whole or worn.
 
-use hosewright_core::catalogue::Catalogue;
+use hosewright_core::catalogue::{Catalogue, HoseRow};
 use hosewright_core::print::{PrintError, Printed, read};
 use hosewright_core::spec::Cover;
 use proptest::prelude::*;
@@ -99,6 +99,18 @@ fn every_example_marking_is_read_as_published() {
 #[case::mixed_units("EN 853 2SN DN 12 4000 PSI 275 BAR 27.5 MPA", Some(275.0))]
 #[case::mpa("EN 856 4SH DN 25 38,0 MPA", Some(380.0))]
 #[case::worn_unit("EN 853 2SN DN 12 275 BA?", Some(275.0))]
+#[case::two_units_of_one("EN 853 2SN DN 12 27.5 MPA / 4000 PSI", Some(275.0))]
+#[case::burst_behind_first("EN 853 2SN DN 12 1100 BAR BURST 275 BAR WP", Some(275.0))]
+#[case::burst_in_the_better_unit("EN 853 2SN DN 12 4000 PSI 1100 BAR", Some(276.0))]
+#[case::four_times_another("EN 853 2SN DN 12 275 BAR 1100 BAR", Some(275.0))]
+#[case::burst_max("EN 853 2SN DN 12 BURST MAX 1100 BAR", None)]
+#[case::burst_far_before("EN 853 2SN DN 12 MIN BURST PRESSURE OF THE HOSE 1100 BAR", None)]
+#[case::burst_unmarked("EN 853 2SN DN 12 1100 BAR", None)]
+#[case::burst_worn("* 2SN DN 12 B???? 1100 BAR", None)]
+#[case::burst_in_psi_too("EN 853 2SN DN 12 WP 275 BAR 4000 PSI BP 1100 BAR 16000 PSI", Some(275.0))]
+#[case::newer_rating_stands("EN 856 4SH DN 31 350 BAR", Some(350.0))]
+#[case::stop_for_a_digit("EN 853 2SN DN 16 2.0 BAR", None)]
+#[case::design_factor("EN 853 2SN DN 12 275 BAR DESIGN FACTOR 4:1", Some(275.0))]
 fn working_pressure_is_read_and_burst_is_not(#[case] text: &str, #[case] bar: Option<f64>) {
     assert_eq!(print(text).pressure_bar.map(|bar| bar.get()), bar, "{text}");
 }
@@ -116,6 +128,10 @@ fn working_pressure_is_read_and_burst_is_not(#[case] text: &str, #[case] bar: Op
 #[case::typographic("EN 853\u{2013}2SN DN\u{a0}16", "2SN", 16.0, 10)]
 #[case::lower_case("en 853 2sn dn16", "2SN", 16.0, 10)]
 #[case::any_number_of_letters("* 853 2SN DN 16 *", "2SN", 16.0, 10)]
+#[case::part_of_a_standard("DIN 20022-4 2SN DN 16", "2SN", 16.0, 10)]
+#[case::edition_of_a_standard("EN 853:2015 2SN DN 16", "2SN", 16.0, 10)]
+#[case::three_sizes_of_one("EN 853 2SN DN 16 -10 5/8\"", "2SN", 16.0, 10)]
+#[case::fraction_letter("EN 853 2SN 1\u{bd}\"", "2SN", 38.0, 24)]
 #[case::dots_for_any_number("...853 2SN DN 16...", "2SN", 16.0, 10)]
 fn size_is_the_tables_size(#[case] text: &str, #[case] kind: &str, #[case] dn: f64, #[case] dash: u16) {
     let got = print(text);
@@ -134,9 +150,37 @@ fn size_is_the_tables_size(#[case] text: &str, #[case] kind: &str, #[case] dn: f
 #[case::week("EN 853 2SN DN 12 W12/24", 2024, "W12")]
 #[case::week_bare("EN 853 2SN DN 12 3824", 2024, "W38")]
 #[case::ferrule("275 BAR 1606", 2016, "M06")]
+#[case::quarter_first("EN 853 2SN DN 12 Q1 24", 2024, "Q1")]
+#[case::year_and_quarter("EN 853 2SN DN 12 24Q1", 2024, "Q1")]
+#[case::month_dotted("EN 853 2SN DN 12 03.24", 2024, "M03")]
+#[case::iso_week("EN 853 2SN DN 12 24W12", 2024, "W12")]
+#[case::week_in_words("EN 853 2SN DN 12 WEEK 12/24", 2024, "W12")]
+#[case::year_first("EN 853 2SN DN 12 2024-03", 2024, "M03")]
 fn the_date_is_read_in_its_forms(#[case] text: &str, #[case] year: u16, #[case] of_year: &str) {
     let got = print(text);
     assert_eq!((got.made.map(|made| made.year), period(&got).as_str()), (Some(year), of_year), "{text}");
+}
+
+/// Month or week: the print does not say which, so both are given. SAE hose has months with a slash.
+#[rstest]
+#[case("EN 853 2SN DN 12 12/24", &["M12", "W12"])]
+#[case("EN 853 2SN DN 12 1224", &["M12", "W12"])]
+#[case("EN 853 2SN DN 12 24W12", &["W12", "W24"])]
+#[case("EN 853 2SN DN 12 38/24", &["W38"])]
+#[case("SAE 100R2AT-8 12/24", &["M12"])]
+#[case("EN 853 2SN DN 12 3Q24", &["Q3"])]
+fn every_reading_of_a_date_is_given(#[case] text: &str, #[case] periods: &[&str]) {
+    let got = print(text);
+    let all = got.made.into_iter().chain(got.made_or.iter().copied());
+    let read: Vec<String> =
+        all.map(|made| period(&Printed { made: Some(made), ..Printed::default() })).collect();
+    assert_eq!(read, periods, "{text}");
+}
+
+/// The edition of a standard is no date.
+#[test]
+fn an_edition_is_no_date() {
+    assert_eq!(print("EN 853:2015 2SN DN 16").made, None);
 }
 
 /// Hose lives longer than the standard it was printed by. The tables name the successors of the
@@ -298,4 +342,97 @@ proptest! {
         prop_assert!(says(got.kind.as_deref(), "2SN"), "{text}: {got:?}");
         prop_assert!(got.dn.is_none_or(|dn| dn.get() == 16.0), "{text}: {got:?}");
     }
+
+    /// Worn letters make a print less certain and never another: every hose that the whole print can
+    /// mean stands among those of the worn one, if that still says anything.
+    #[test]
+    fn a_worn_print_means_every_hose_of_the_whole_one(
+        (row, size, date, figure) in (any::<prop::sample::Index>(), 0..4_usize, 0..6_usize, 0..7_usize),
+        worn in prop::collection::vec(prop::bool::weighted(0.25), 64),
+        mark in prop::sample::select(vec!['?', '.']),
+    ) {
+        let whole = layline(row, size, date, figure);
+        let text = wear(&whole, &worn, mark);
+        let (whole_print, worn_print) = (print(&whole), print(&text));
+        prop_assert!(!whole_print.candidates.is_empty(), "{whole} means no hose");
+        if !worn_print.candidates.is_empty() || !says_nothing(&worn_print) {
+            for hose in &whole_print.candidates {
+                prop_assert!(
+                    worn_print.candidates.contains(hose),
+                    "{text} (was {whole}) does not mean {hose:?}: {worn_print:?}"
+                );
+            }
+        }
+    }
+
+    /// Whatever is worn away, a burst figure never becomes the working pressure.
+    #[test]
+    fn no_wear_makes_a_burst_figure_the_working_pressure(
+        (row, size, date) in (any::<prop::sample::Index>(), 0..4_usize, 0..6_usize),
+        figure in 2..7_usize,
+        worn in prop::collection::vec(prop::bool::weighted(0.25), 64),
+    ) {
+        let text = wear(&layline(row, size, date, figure), &worn, '?');
+        let hose = row_of(row);
+        let (Some(rated), Some(burst)) = (hose.max_working_pressure_bar, hose.min_burst_pressure_bar) else {
+            return Ok(());
+        };
+        if let Some(bar) = print(&text).pressure_bar {
+            let is_rated = (bar.get() - rated.get()).abs() <= 3.0_f64.max(0.02 * rated.get());
+            prop_assert!(is_rated, "{text}: {} bar is taken for {} (burst {})", bar.get(), rated.get(), burst.get());
+        }
+    }
+}
+
+/// A row of the tables that is printed by a short name and has a rating and a burst pressure.
+fn row_of(at: prop::sample::Index) -> &'static HoseRow {
+    static ROWS: std::sync::LazyLock<Vec<&'static HoseRow>> = std::sync::LazyLock::new(|| {
+        let catalogue = Catalogue::embedded();
+        let rows = catalogue.hoses.iter().chain(&catalogue.twins);
+        rows.filter(|row| {
+            let is_named = row.kind.len() <= 8 && !row.kind.contains([' ', '-']);
+            is_named && row.max_working_pressure_bar.is_some() && row.min_burst_pressure_bar.is_some()
+        })
+        .collect()
+    });
+    *at.get(&ROWS)
+}
+
+/// What a maker prints on that hose.
+fn layline(at: prop::sample::Index, size: usize, date: usize, figure: usize) -> String {
+    let row = row_of(at);
+    let standard = if row.standard == "SAE J517" { "SAE" } else { &row.standard };
+    let rated = row.max_working_pressure_bar.expect("a rating").get();
+    let burst = row.min_burst_pressure_bar.expect("a burst pressure").get();
+    let size = match (size, row.dash) {
+        (0, Some(dash)) => format!(" -{dash}"),
+        (1, Some(dash)) => format!(" DN {} -{dash}", row.dn),
+        (2, _) => format!(" DN{}", row.dn),
+        _ => format!(" DN {}", row.dn),
+    };
+    let date = ["", " 3Q24", " Q1 24", " 06/24", " 0624", " W12/24"][date];
+    let psi = (rated / 0.068_947_572_931_683_6 / 10.0).round() * 10.0;
+    let figure = match figure {
+        0 => format!(" {rated} BAR"),
+        1 => format!(" WP {rated} BAR {psi} PSI"),
+        2 => format!(" WP {rated} BAR BP {burst} BAR"),
+        3 => format!(" {rated} BAR MIN BURST {burst} BAR"),
+        4 => format!(" {burst} BAR BURST"),
+        5 => format!(" B.P. {burst} BAR"),
+        _ => format!(" {rated} BAR {burst} BAR"),
+    };
+    format!("{standard} {}{size}{figure}{date}", row.kind)
+}
+
+/// The same with letters worn away.
+fn wear(whole: &str, worn: &[bool], mark: char) -> String {
+    let is_worn = |at: usize| worn.get(at).copied().unwrap_or(false);
+    let wear = |(at, letter): (usize, char)| {
+        if is_worn(at) && letter.is_ascii_alphanumeric() { mark } else { letter }
+    };
+    whole.chars().enumerate().map(wear).collect()
+}
+
+fn says_nothing(got: &Printed) -> bool {
+    (&got.standard, &got.kind, got.dn, got.dash, got.pressure_bar) == (&None, &None, None, None, None)
 }

@@ -22,6 +22,8 @@ impl Plain for Printed {
         row("print-dash", self.dash.map(|dash| format!("-{dash}")));
         row("print-pressure", self.pressure_bar.map(|bar| pressure(bar.get(), Pressure::Bar)));
         row("print-made", self.made.map(made));
+        let others: Vec<String> = self.made_or.iter().copied().map(made).collect();
+        row("print-made-or", Some(others.join(", ")).filter(|others| !others.is_empty()));
         row("print-unread", Some(self.unread.clone()).filter(|unread| !unread.is_empty()));
         if rows.is_empty() {
             rows.push(vec![words.say("print-nothing", &[])]);

@@ -1,5 +1,6 @@
 //! What the readings say it was.
 
+use super::contradiction::Contradiction;
 use crate::catalogue::{Danger, FemalePart, Mechanism, ThreadFit};
 use crate::quantity::Dn;
 use crate::spec::{Gender, Role};
@@ -30,6 +31,9 @@ pub struct Found {
     /// What to read next: the best reading of each part that is open, the part in the hand before one
     /// nobody has touched where they are comparable, then the second best of each, and so on.
     pub next: Vec<NextReading>,
+    /// Where the print and the readings of the hose say different things.
+    #[serde(default)]
+    pub contradictions: Vec<Contradiction>,
 }
 
 /// The probability that a hose is none of the catalogue's.

@@ -7,6 +7,7 @@
 
 mod belief;
 mod confusion;
+mod contradiction;
 mod end;
 mod error;
 mod explain;
@@ -25,6 +26,7 @@ mod sizes;
 mod terms;
 mod truth;
 
+pub use contradiction::{Contradicted, Contradiction, Stated};
 pub use error::FindError;
 pub use explain::{Explained, Said, Why, explain};
 pub use found::{
@@ -115,6 +117,7 @@ struct Job {
     hose: Belief,
     /// The print's part of the likelihood, which tells rows apart that no other reading does.
     print: PrintEvidence,
+    hose_readings: HoseReadings,
     ends: [End; 2],
     reach: Reach,
     cannot_tell: Vec<CannotTell>,
@@ -151,11 +154,13 @@ impl Job {
         let named = origins::named(readings.origin);
         let joint = joint::joint(&models.ties(), &hose, [&read[0].evidence, &read[1].evidence], named);
         let ([a, b], [of_a, of_b], [was_a, was_b]) = (read, joint.ends, joint.changed);
+        let hose_readings = readings.hose.clone().unwrap_or_default();
         Ok(Self {
             caliper,
             hose_seen,
             hose: joint.hose,
             print,
+            hose_readings,
             ends: [a.believed(of_a, was_a), b.believed(of_b, was_b)],
             reach: readings.reach.unwrap_or_default(),
             cannot_tell: readings.cannot_tell.clone(),
@@ -165,8 +170,12 @@ impl Job {
     /// The classes of the hose, likeliest first, and the unknown.
     fn hose_classes(&self, models: &Models) -> (Vec<Class>, f64) {
         let Belief { probabilities, unknown } = &self.hose;
-        let class = &models.hoses.model.class;
-        classes(probabilities, *unknown, |i| (class[i], self.print.rows[i].to_bits()))
+        classes(probabilities, *unknown, |i| self.hose_class(models, i))
+    }
+
+    /// What tells a row from another: its class by readings, and what the print says of it.
+    fn hose_class(&self, models: &Models, row: usize) -> (u32, u64) {
+        (models.hoses.model.class[row], self.print.rows[row].to_bits())
     }
 
     fn has_print(&self) -> bool {
@@ -174,9 +183,26 @@ impl Job {
     }
 
     fn answer(&self, catalogue: &Catalogue, models: &Models) -> Found {
-        let (found, unknown) = self.hose_classes(models);
-        let mut settled = Settled { hose: is_settled(&found), ..Settled::default() };
+        let (mut found, mut unknown) = self.hose_classes(models);
         let rows = hose::rows(catalogue);
+        let contradictions = contradiction::contradictions(
+            catalogue,
+            &self.print.said,
+            &rows,
+            &self.hose_readings,
+            self.caliper,
+            contradiction::likely(&found, &rows),
+        );
+        let probabilities = &self.hose.probabilities;
+        if let Some(printed) = contradiction::printed_row(&self.print.said, &contradictions, probabilities) {
+            let key = |row| self.hose_class(models, row);
+            let members: Vec<usize> = (0..rows.len()).filter(|&row| key(row) == key(printed)).collect();
+            let probability = members.iter().map(|&row| probabilities[row]).sum();
+            contradiction::keep(&mut found, &mut unknown, members, probability);
+        }
+        // Doubt about which hose it is settles nothing, however strong the rest speaks.
+        let is_clear = !contradictions.iter().any(|found| found.code.is_of_identity());
+        let mut settled = Settled { hose: is_clear && is_settled(&found), ..Settled::default() };
         let mut ends = Vec::new();
         for end in self.ends.iter().filter(|end| end.is_read) {
             let (found, is_settled) = end.answer(catalogue, &models.ends);
@@ -186,17 +212,17 @@ impl Job {
             }
             ends.push(found);
         }
-        let Belief { probabilities, unknown: no_row } = &self.hose;
-        let (builds, _) = classes(probabilities, *no_row, |i| models.hoses.build[i]);
+        let (builds, _) = classes(probabilities, self.hose.unknown, |row| models.hoses.build[row]);
         Found {
             hose: found.iter().filter_map(|class| hose_candidate(class, &rows)).collect(),
             ends,
             unknown: UnknownHose { hose: unknown },
             settled,
-            enough: Settled { hose: settled.hose || is_settled(&builds), ..settled },
+            enough: Settled { hose: settled.hose || is_clear && is_settled(&builds), ..settled },
             odd_ends: self.ends.iter().all(|end| end.is_read)
                 && self.ends.iter().map(|end| end.changed).sum::<f64>() >= ODD_ENDS,
             next: Vec::new(),
+            contradictions,
         }
     }
 

@@ -1,9 +1,11 @@
 //! What the words say, before the tables are asked which hose it can be.
 
-use super::date::{Made, four_digits, is_inch_fraction, month_and_year, plain};
+use super::date::{self, Made, is_inch_fraction};
 use super::names::{Mention, Names};
-use super::words::{Word, can_be, is_worn, legible, split_number};
-use crate::quantity::{Bar, Millimetres};
+use super::pressure::{self, Pressure};
+use super::reader::Reader;
+use super::words::{Word, is_worn, legible, split_number};
+use crate::quantity::Millimetres;
 use crate::spec::Cover;
 
 /// A mark of size.
@@ -19,26 +21,6 @@ pub(super) enum Size {
     Bare(u32),
 }
 
-/// A working pressure.
-#[derive(Debug, Clone, PartialEq)]
-pub(super) struct Pressure {
-    /// The figure, worn letters included.
-    pub(super) figure: String,
-    /// Bar in one unit of the figure.
-    pub(super) unit_bar: f64,
-    /// Whether it is called working pressure.
-    is_marked: bool,
-}
-
-impl Pressure {
-    /// The pressure, where every digit can be read. Figures in psi are rounded to a whole bar.
-    pub(super) fn bar(&self) -> Option<Bar> {
-        let bar = self.figure.parse::<f64>().ok()? * self.unit_bar;
-        let is_psi = self.unit_bar == Bar::PER_PSI;
-        bar.is_finite().then_some(Bar(if is_psi { bar.round() } else { bar }))
-    }
-}
-
 /// Everything a print says.
 #[derive(Debug, Default)]
 pub(super) struct Clues<'c> {
@@ -46,64 +28,63 @@ pub(super) struct Clues<'c> {
     pub(super) kinds: Vec<Mention<'c>>,
     pub(super) sizes: Vec<Size>,
     pub(super) pressure: Option<Pressure>,
-    pub(super) made: Option<Made>,
+    /// What its date can be, the customary reading first.
+    pub(super) made: Vec<Made>,
     pub(super) cover: Option<Cover>,
     pub(super) unread: String,
     /// Whether any letter of the print is worn.
     pub(super) is_worn: bool,
 }
 
-const UNITS: [(&str, f64); 3] = [("BAR", 1.0), ("MPA", 10.0), ("PSI", Bar::PER_PSI)];
-/// Words behind or before a figure that is no working pressure (forbidden on SAE hose, and met).
-const NOT_WORKING: [&str; 7] = ["BP", "BURST", "PROOF", "TEST", "TP", "PP", "DESIGN"];
-const WORKING: [&str; 4] = ["WP", "WORKING", "PN", "MAX"];
+/// Names of one mention that are written out; a worn letter can leave many.
+const WRITTEN: usize = 3;
+
+impl Clues<'_> {
+    /// Whether a standard, a type or a size is named.
+    pub(super) fn names_hose(&self) -> bool {
+        !(self.standards.is_empty() && self.kinds.is_empty() && self.sizes.is_empty())
+    }
+
+    /// Standards, types and sizes in one line, by the tables' names.
+    pub(super) fn named(&self) -> String {
+        let mentions = self.standards.iter().chain(&self.kinds);
+        let names =
+            mentions.filter(|mention| mention.names.len() <= WRITTEN).map(|mention| mention.names.join("/"));
+        names.chain(self.sizes.iter().map(Size::to_string)).collect::<Vec<_>>().join(" ")
+    }
+}
+
+impl std::fmt::Display for Size {
+    fn fmt(&self, to: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        match self {
+            Self::Dn(figure) => write!(to, "DN {figure}"),
+            Self::Dash(dash) => write!(to, "-{dash}"),
+            Self::Inch(bore) => write!(to, "{} in", bore / Millimetres::PER_INCH),
+            Self::Bare(number) => write!(to, "{number}"),
+        }
+    }
+}
+
 /// Words that say nothing more.
 const FILLERS: [&str; 10] =
     ["WP", "MAX", "MIN", "WORKING", "PRESSURE", "DIN", "HOSE", "HYDRAULIC", "ID", "TYPE"];
 
-struct Reader<'w> {
-    words: &'w [Word],
-    read: Vec<bool>,
-}
-
-impl<'w> Reader<'w> {
-    fn is_free(&self, words: std::ops::Range<usize>) -> bool {
-        self.read.get(words).is_some_and(|read| !read.contains(&true))
-    }
-
-    fn take(&mut self, words: std::ops::Range<usize>) {
-        if let Some(read) = self.read.get_mut(words) {
-            read.fill(true);
-        }
-    }
-
-    fn free(&self) -> impl Iterator<Item = usize> + use<'w> {
-        let free: Vec<usize> = (0..self.words.len()).filter(|&at| !self.read[at]).collect();
-        free.into_iter()
-    }
-
-    fn word(&self, at: usize) -> Option<&'w Word> {
-        self.words.get(at)
-    }
-}
-
 /// Reads the words. What is certain is taken first, what is ambiguous from the rest.
 pub(super) fn clues<'c>(words: &[Word], names: &Names<'c>) -> Clues<'c> {
-    let mut reader = Reader { words, read: vec![false; words.len()] };
+    let mut reader = Reader::new(words);
     let mut clues = Clues {
         made: take_plain_date(&mut reader),
         is_worn: words.iter().any(|word| is_worn(&word.text)),
         ..Clues::default()
     };
     clues.standards = take_mentions(&mut reader, |words, at| names.standard_at(words, at));
-    take_parts(&mut reader, &clues.standards);
-    clues.pressure = take_pressure(&mut reader);
+    clues.pressure = pressure::take(&mut reader);
     clues.kinds = take_mentions(&mut reader, |words, at| names.kind_at(words, at));
     clues.cover = take_cover(&mut reader);
     take_marked_sizes(&mut reader, &mut clues);
     take_bare_numbers(&mut reader, &mut clues, names);
-    if clues.made.is_none() {
-        clues.made = take_late_date(&mut reader, clues.standards.is_empty() && clues.kinds.is_empty());
+    if clues.made.is_empty() {
+        clues.made = take_late_date(&mut reader, &clues);
     }
     let unread: Vec<&str> = reader
         .free()
@@ -115,27 +96,28 @@ pub(super) fn clues<'c>(words: &[Word], names: &Names<'c>) -> Clues<'c> {
     clues
 }
 
-fn take_plain_date(reader: &mut Reader<'_>) -> Option<Made> {
-    let (at, (made, count)) = (0..reader.words.len()).find_map(|at| Some((at, plain(reader.words, at)?)))?;
+fn take_plain_date(reader: &mut Reader<'_>) -> Vec<Made> {
+    let found = (0..reader.words.len()).find_map(|at| Some((at, date::plain(reader.words, at)?)));
+    let Some((at, (made, count))) = found else { return Vec::new() };
     reader.take(at..at + count);
-    Some(made)
+    made
 }
 
-fn take_late_date(reader: &mut Reader<'_>, on_ferrule: bool) -> Option<Made> {
-    let free = |reader: &Reader<'_>, at: usize, count: usize| reader.is_free(at..at + count);
+/// A date among what is left. SAE hose has months with a slash (SAE J517), a ferrule four digits
+/// (DIN 20066 practice); other hose has anything.
+fn take_late_date(reader: &mut Reader<'_>, clues: &Clues<'_>) -> Vec<Made> {
+    let by = match (clues.standards.as_slice(), clues.kinds.as_slice()) {
+        ([], []) => date::Custom::Ferrule,
+        ([standard], _) if standard.names == ["SAE J517"] => date::Custom::Sae,
+        _ => date::Custom::Hose,
+    };
     for at in reader.free() {
-        if let Some((made, count)) =
-            month_and_year(reader.words, at).filter(|(_, count)| free(reader, at, *count))
-        {
+        if let Some((made, count)) = date::late(reader, at, by) {
             reader.take(at..at + count);
-            return Some(made);
-        }
-        if let Some(made) = reader.word(at).and_then(|word| four_digits(word, on_ferrule)) {
-            reader.take(at..at + 1);
-            return Some(made);
+            return made;
         }
     }
-    None
+    Vec::new()
 }
 
 fn take_mentions<'c>(
@@ -152,19 +134,6 @@ fn take_mentions<'c>(
         }
     }
     mentions
-}
-
-/// The part of a standard, `-4` of `DIN 20022-4`: one digit directly behind the standard's number. It is no size.
-fn take_parts(reader: &mut Reader<'_>, standards: &[Mention<'_>]) {
-    for at in standards.iter().map(|standard| standard.words.end) {
-        let is_numbered =
-            reader.word(at - 1).is_some_and(|number| number.text.ends_with(|c: char| c.is_ascii_digit()));
-        let is_part =
-            |word: &Word| word.glue == '-' && !word.apart && word.is_digits() && word.text.len() == 1;
-        if is_numbered && reader.is_free(at..at + 1) && reader.word(at).is_some_and(is_part) {
-            reader.take(at..at + 1);
-        }
-    }
 }
 
 fn take_cover(reader: &mut Reader<'_>) -> Option<Cover> {
@@ -193,59 +162,6 @@ fn take_cover(reader: &mut Reader<'_>) -> Option<Cover> {
         }
     }
     None
-}
-
-/// A figure with its unit that begins at that word, and the number of words it takes.
-fn figure_at(reader: &Reader<'_>, at: usize) -> Option<(String, f64, usize)> {
-    let word = reader.word(at)?;
-    let (figure, unit) = split_number(&word.text);
-    if !figure.contains(|letter: char| letter.is_ascii_digit()) {
-        return None;
-    }
-    let (unit, count) = if unit.is_empty() { (reader.word(at + 1)?.text.as_str(), 2) } else { (unit, 1) };
-    let unit_bar = UNITS.iter().find(|(name, _)| legible(unit) >= 2 && can_be(unit, name))?.1;
-    Some((figure.to_owned(), unit_bar, count))
-}
-
-/// The working pressure: burst figures are never taken for it. Of several the one that is called
-/// so, in bar before MPa before psi, and of two alike the lower.
-fn take_pressure(reader: &mut Reader<'_>) -> Option<Pressure> {
-    let mut found: Vec<Pressure> = Vec::new();
-    // The first word that can still speak of the figure that follows.
-    let mut from = 0;
-    for at in 0..reader.words.len() {
-        let Some((figure, unit_bar, count)) =
-            figure_at(reader, at).filter(|(.., count)| reader.is_free(at..at + count))
-        else {
-            continue;
-        };
-        let before = &reader.words[from.max(at.saturating_sub(3))..at];
-        let behind = reader.word(at + count).filter(|_| {
-            reader
-                .word(at + count + 1)
-                .is_none_or(|next| !next.text.starts_with(|letter: char| letter.is_ascii_digit()))
-        });
-        let mark = before.iter().rev().find_map(mark).or_else(|| behind.and_then(mark));
-        reader.take(at..at + count);
-        from = at + count;
-        if mark != Some(false) {
-            found.push(Pressure { figure, unit_bar, is_marked: mark == Some(true) });
-        }
-    }
-    let rank = |pressure: &Pressure| UNITS.iter().position(|(_, unit)| *unit == pressure.unit_bar);
-    found.into_iter().min_by(|a, b| {
-        let figure = |pressure: &Pressure| pressure.bar().map_or(f64::INFINITY, Bar::get);
-        b.is_marked.cmp(&a.is_marked).then(rank(a).cmp(&rank(b))).then(figure(a).total_cmp(&figure(b)))
-    })
-}
-
-/// Whether a word calls a figure a working pressure, or says that it is none.
-fn mark(word: &Word) -> Option<bool> {
-    if NOT_WORKING.contains(&word.text.as_str()) {
-        Some(false)
-    } else {
-        WORKING.contains(&word.text.as_str()).then_some(true)
-    }
 }
 
 /// Sizes that say what they are: `DN 12`, `SIZE 25`, `1/2"`, `-8`.
@@ -288,6 +204,9 @@ fn inch_at(reader: &Reader<'_>, at: usize, clues: &Clues<'_>) -> Option<(Size, u
         usize::from(is_inch && reader.is_free(at..at + 1))
     };
     let inches = |inches: f64| Size::Inch(Millimetres::from_inches(inches).get());
+    if reader.is_behind_worn(at) || (reader.word(at)?.glue == '/' && reader.unread_before(at).is_some()) {
+        return None;
+    }
     let whole = reader.word(at)?.number().filter(|number| *number > 0.0 && *number <= 8.0);
     let follows_directly = reader.word(at + 1).is_some_and(|word| matches!(word.glue, ' ' | '-'));
     if let (Some(whole), Some(part), true) = (whole, fraction(at + 1), follows_directly) {
@@ -298,7 +217,11 @@ fn inch_at(reader: &Reader<'_>, at: usize, clues: &Clues<'_>) -> Option<(Size, u
     }
     if let Some(part) = fraction(at) {
         let marked = unit(at + 2);
-        let is_date = marked == 0 && clues.made.is_none() && !clues.sizes.is_empty();
+        // Where the size may have worn away, a fraction that can be a month and a year may be one.
+        let can_be_year = reader.word(at + 1).is_some_and(|below| below.text.len() == 2);
+        let is_date = marked == 0
+            && clues.made.is_empty()
+            && (!clues.sizes.is_empty() || (clues.is_worn && can_be_year));
         return (!is_date).then(|| (inches(part), 2 + marked));
     }
     match (whole, unit(at + 1)) {
@@ -310,7 +233,10 @@ fn inch_at(reader: &Reader<'_>, at: usize, clues: &Clues<'_>) -> Option<(Size, u
 /// A number behind a dash: a dash size where it stands apart or behind a type of the 100R series, a
 /// nominal diameter where it has a decimal, and either elsewhere.
 fn dash_at(reader: &Reader<'_>, at: usize, clues: &Clues<'_>) -> Option<Size> {
-    let word = reader.word(at).filter(|word| word.glue == '-')?;
+    let word = reader.word(at).filter(|word| word.glue == '-' && !reader.is_part_number(at))?;
+    if reader.is_behind_worn(at) || reader.word(at + 1).is_some_and(|next| next.glue == '/') {
+        return None;
+    }
     if word.number().is_some_and(|number| number.fract() > 0.0) && clues.sizes.is_empty() {
         return Some(Size::Dn(word.text.clone()));
     }
@@ -334,14 +260,25 @@ fn take_bare_numbers(reader: &mut Reader<'_>, clues: &mut Clues<'_>, names: &Nam
     for at in reader.free().filter(|&at| at >= kind.words.end) {
         let Some(word) = reader.word(at) else { continue };
         let Some(number) = word.number() else { continue };
-        let size = word.whole().filter(|number| clues.sizes.is_empty() && (2..=128).contains(number));
+        let is_of_two =
+            reader.is_free(at..at + 2) && reader.word(at + 1).is_some_and(|next| next.glue == '/');
+        let is_burst = reader.unread_before(at).is_some_and(pressure::is_no_working_pressure);
+        if reader.is_behind_worn(at) || reader.is_part_number(at) || is_of_two || is_burst {
+            continue;
+        }
+        let can_be_pressure =
+            reader.can_be_followed_by(at, &pressure::UNIT_NAMES) && names.can_be_pressure(&kind, number);
+        let can_be_length = reader.can_be_followed_by(at, &["IN", "INCH", "MM"]);
+        let size = word.whole().filter(|number| {
+            clues.sizes.is_empty() && (2..=128).contains(number) && !can_be_pressure && !can_be_length
+        });
         if let Some(size) = size {
             clues.sizes.push(Size::Bare(size));
             reader.take(at..at + 1);
-        } else if clues.pressure.is_none() {
+        } else if clues.pressure.is_none() && !clues.is_worn {
             let unit_bar = if is_gost && word.glue == '-' { 10.0 } else { 1.0 };
             if names.is_rated(&kind, number * unit_bar) {
-                clues.pressure = Some(Pressure { figure: word.text.clone(), unit_bar, is_marked: true });
+                clues.pressure = Some(Pressure::of_type(number * unit_bar));
                 reader.take(at..at + 1);
             }
         }

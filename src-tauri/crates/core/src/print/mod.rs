@@ -5,10 +5,13 @@
 mod clues;
 mod date;
 mod names;
+mod pressure;
+mod reader;
 mod rows;
 mod words;
 
 pub use date::Made;
+pub(crate) use pressure::is_one_pressure;
 
 use crate::catalogue::{Catalogue, HoseRow};
 use crate::quantity::{Bar, Dn};
@@ -37,8 +40,10 @@ pub struct Printed {
     pub dash: Option<u16>,
     /// Working pressure as printed; burst figures are never taken for it.
     pub pressure_bar: Option<Bar>,
-    /// When it was made.
+    /// When it was made. Of several readings of a date (12/24 is December or week 12) the customary one.
     pub made: Option<Made>,
+    /// The other readings of that date.
+    pub made_or: Vec<Made>,
     /// A cover with a duty of its own.
     pub cover: Option<Cover>,
     /// Words that said nothing known.
@@ -100,7 +105,7 @@ pub fn read(catalogue: &Catalogue, text: &str) -> Result<Printed, PrintError> {
         .map(|row| (row, Fit::of(catalogue, row, &clues)))
         .filter(|(_, fit)| fit.is_consistent())
         .collect();
-    let says_hose = !(clues.standards.is_empty() && clues.kinds.is_empty() && clues.sizes.is_empty());
+    let says_hose = clues.names_hose();
     let named = name(catalogue, &clues, &consistent);
     let (dn, dash) = size(&clues, &consistent, &named);
     Ok(Printed {
@@ -108,8 +113,9 @@ pub fn read(catalogue: &Catalogue, text: &str) -> Result<Printed, PrintError> {
         kind: named.kind.map(str::to_owned),
         dn,
         dash,
-        pressure_bar: clues.pressure.as_ref().and_then(clues::Pressure::bar),
-        made: clues.made,
+        pressure_bar: working_pressure(&clues, &consistent),
+        made: clues.made.first().copied(),
+        made_or: clues.made.iter().skip(1).copied().collect(),
         cover: clues.cover,
         candidates: if says_hose || clues.pressure.is_some() { candidates(&consistent) } else { Vec::new() },
         unread: clues.unread,
@@ -123,6 +129,23 @@ pub(crate) struct PrintEvidence {
     pub(crate) rows: Vec<f64>,
     /// For a hose of none of the tables.
     pub(crate) unknown: f64,
+    /// What it says in so many words.
+    pub(crate) said: Said,
+}
+
+/// What a print says of the hose, to hold against what is seen of it.
+#[derive(Debug, Default)]
+pub(crate) struct Said {
+    /// Whether it names a standard, type or size.
+    pub(crate) names_hose: bool,
+    /// Places of the rows it can mean; none where it names no hose or contradicts itself.
+    pub(crate) meant: Vec<usize>,
+    /// Standard, type and size as read.
+    pub(crate) named: String,
+    /// Working pressure as printed.
+    pub(crate) pressure: Option<Bar>,
+    /// A cover with a duty of its own.
+    pub(crate) cover: Option<Cover>,
 }
 
 /// What a print says for and against rows. It lowers, and never forces: readings can outweigh it.
@@ -137,8 +160,8 @@ pub(crate) fn evidence(
     let names = Names::of(catalogue);
     let clues = clues_of(&names, text)?;
     let against = |fits: Option<bool>, ln: f64| if fits == Some(false) { ln } else { 0.0 };
-    let ln_likelihood = |row: &&HoseRow| {
-        let fit = Fit::of(catalogue, row, &clues);
+    let fits: Vec<(&HoseRow, Fit)> = rows.iter().map(|row| (*row, Fit::of(catalogue, row, &clues))).collect();
+    let ln_likelihood = |(_, fit): &(&HoseRow, Fit)| {
         against(fit.standard, LN_MISREAD)
             + against(fit.kind, LN_MISREAD)
             + against(fit.size, LN_MISREAD)
@@ -151,7 +174,25 @@ pub(crate) fn evidence(
         clues.pressure.is_some(),
     ];
     let unknown = LN_BY_CHANCE * said.into_iter().filter(|said| *said).count() as f64;
-    Ok(PrintEvidence { rows: rows.iter().map(ln_likelihood).collect(), unknown })
+    Ok(PrintEvidence {
+        rows: fits.iter().map(ln_likelihood).collect(),
+        unknown,
+        said: said_of(&clues, &fits),
+    })
+}
+
+fn said_of(clues: &Clues<'_>, fits: &[(&HoseRow, Fit)]) -> Said {
+    let names_hose = clues.names_hose();
+    let places = fits.iter().enumerate().filter(|(_, (_, fit))| names_hose && fit.is_consistent());
+    let consistent: Vec<(&HoseRow, Fit)> =
+        fits.iter().filter(|(_, fit)| fit.is_consistent()).copied().collect();
+    Said {
+        names_hose,
+        meant: places.map(|(at, _)| at).collect(),
+        named: clues.named(),
+        pressure: working_pressure(clues, &consistent),
+        cover: clues.cover,
+    }
 }
 
 fn clues_of<'c>(names: &Names<'c>, text: &str) -> Result<Clues<'c>, PrintError> {
@@ -214,6 +255,17 @@ fn keep_if_any<T>(all: &mut Vec<T>, keep: impl Fn(&T) -> bool) {
 
 fn is_skived(catalogue: &Catalogue, row: &HoseRow) -> bool {
     catalogue.hose_type(&row.standard, &row.kind).is_ok_and(|kind| kind.cover.contains("(skive)"))
+}
+
+/// The working pressure as printed. A figure that nothing calls so is none where it is the burst
+/// pressure of a hose the print can mean and the rating of none, or where worn letters can have said
+/// so.
+fn working_pressure(clues: &Clues<'_>, consistent: &[(&HoseRow, Fit)]) -> Option<Bar> {
+    let printed = clues.pressure.as_ref()?;
+    let is_rated = consistent.iter().any(|(_, fit)| fit.pressure == Some(true));
+    let is_burst = consistent.iter().any(|(row, _)| rows::is_burst_of(row, printed));
+    let is_open = is_burst && (clues.is_worn || (clues.names_hose() && !is_rated));
+    printed.bar().filter(|_| !is_open)
 }
 
 fn only_standard(clues: &Clues<'_>) -> Option<String> {

@@ -1,5 +1,6 @@
 //! Standards and types among the words.
 
+use super::pressure::{Pressure, UNITS};
 use super::words::{Word, can_be, is_worn, legible, squeezed};
 use crate::catalogue::Catalogue;
 
@@ -48,6 +49,18 @@ impl<'c> Names<'c> {
             .any(|row| row.max_working_pressure_bar.is_some_and(|rated| rated.get() == bar))
     }
 
+    /// Whether any size of such a type is rated, or bursts, at about that figure in any unit.
+    pub(super) fn can_be_pressure(&self, kind: &Mention<'_>, figure: f64) -> bool {
+        UNITS.iter().any(|(_, unit_bar)| {
+            let printed = Pressure::of_type(figure * unit_bar);
+            let rows = self.catalogue.hoses.iter().chain(&self.catalogue.twins);
+            rows.filter(|row| kind.names.contains(&row.kind.as_str()))
+                .flat_map(|row| [row.max_working_pressure_bar, row.min_burst_pressure_bar])
+                .flatten()
+                .any(|bar| printed.can_be(bar.get()))
+        })
+    }
+
     /// The standard that begins at that word: the longest run of words that is one.
     pub(super) fn standard_at(&self, words: &[Word], at: usize) -> Option<Mention<'c>> {
         (1..=4).rev().find_map(|count| {
@@ -91,6 +104,9 @@ impl<'c> Names<'c> {
             return Vec::new();
         }
         let short = format!("100{pattern}");
+        if is_worn(pattern) {
+            return self.worn_kinds(pattern, &short);
+        }
         let exact: Vec<&str> =
             self.kinds.iter().filter(|(_, kind)| can_be(pattern, kind)).map(|(name, _)| *name).collect();
         if !exact.is_empty() {
@@ -98,7 +114,7 @@ impl<'c> Names<'c> {
         }
         let sae: Vec<&str> =
             self.kinds.iter().filter(|(_, kind)| can_be(&short, kind)).map(|(name, _)| *name).collect();
-        if !sae.is_empty() || words > 1 || is_worn(pattern) {
+        if !sae.is_empty() || words > 1 {
             return sae;
         }
         let lettered = |rest: &str| !rest.is_empty() && rest.chars().all(char::is_alphabetic);
@@ -117,6 +133,16 @@ impl<'c> Names<'c> {
             .filter(|(_, kind)| kind.len() >= 2 && pattern.strip_prefix(kind.as_str()).is_some_and(lettered));
         longer.max_by_key(|(_, kind)| kind.len()).map(|(name, _)| *name).into_iter().collect()
     }
+
+    /// Every type that worn letters can be, named whole, without its 100, or cut short.
+    fn worn_kinds(&self, pattern: &str, short: &str) -> Vec<&'c str> {
+        let head_of = |kind: &str| {
+            let letters = kind.chars().rev().take_while(|letter| letter.is_alphabetic()).count();
+            (1..=letters).filter_map(|cut| kind.get(..kind.len() - cut)).any(|head| can_be(pattern, head))
+        };
+        let is = |kind: &str| can_be(pattern, kind) || can_be(short, kind) || head_of(kind);
+        self.kinds.iter().filter(|(_, kind)| is(kind)).map(|(name, _)| *name).collect()
+    }
 }
 
 /// Whether more letters are worn than can be read.
@@ -124,9 +150,12 @@ fn is_guesswork(pattern: &str) -> bool {
     2 * legible(pattern) < pattern.chars().count()
 }
 
-/// Words put together as one pattern.
+/// Words put together as one pattern. A word worn away whole is no part of a name of several.
 fn joined(words: &[Word], at: usize, count: usize) -> Option<String> {
     let words = words.get(at..at + count)?;
+    if count > 1 && words.iter().any(|word| legible(&word.text) == 0) {
+        return None;
+    }
     Some(words.iter().flat_map(|word| word.text.chars()).filter(|letter| *letter != '.').collect())
 }
 

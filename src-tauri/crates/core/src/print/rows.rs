@@ -1,17 +1,13 @@
 //! The tables' rows against what a print says.
 
 use super::clues::{Clues, Size};
+use super::pressure::Pressure;
 use super::words::can_be;
 use crate::catalogue::{Catalogue, HoseRow};
 use crate::quantity::Dn;
 
 /// A bore in inches fits a row whose nominal bore is this near, mm: tables round inches.
 const INCH_TOLERANCE_MM: f64 = 0.45;
-
-/// A printed pressure is a row's where they differ by no more than this share, or bar: figures in
-/// psi and bar are rounded apart.
-const PRESSURE_SHARE: f64 = 0.02;
-const PRESSURE_BAR: f64 = 3.0;
 
 /// How a row stands to each part of a print; none where the print says nothing.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -71,14 +67,19 @@ pub(super) fn is_exact(row: &HoseRow, sizes: &[Size]) -> bool {
     })
 }
 
+/// A figure that nothing calls the working pressure may be the row's burst pressure: it then speaks
+/// neither for the row nor against it.
 fn pressure_fits(row: &HoseRow, clues: &Clues<'_>) -> Option<bool> {
     let printed = clues.pressure.as_ref()?;
     let rated = row.max_working_pressure_bar?.get();
-    Some(match printed.bar() {
-        Some(bar) => {
-            let difference = (bar.get() - rated).abs();
-            difference <= PRESSURE_BAR || difference <= PRESSURE_SHARE * rated
-        }
-        None => can_be(&printed.figure, &(rated / printed.unit_bar).round().to_string()),
-    })
+    match printed.can_be(rated) {
+        true => Some(true),
+        false if is_burst_of(row, printed) => None,
+        false => Some(false),
+    }
+}
+
+/// Whether an unmarked figure can be the burst pressure of that row.
+pub(super) fn is_burst_of(row: &HoseRow, printed: &Pressure) -> bool {
+    !printed.is_marked && row.min_burst_pressure_bar.is_some_and(|burst| printed.can_be_burst(burst.get()))
 }

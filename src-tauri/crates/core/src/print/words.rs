@@ -6,7 +6,7 @@
 pub(super) struct Word {
     /// In capitals.
     pub(super) text: String,
-    /// What stands between it and the word before: `-`, `/` or a blank.
+    /// What stands between it and the word before: `-`, `/`, `:` or a blank.
     pub(super) glue: char,
     /// Whether a blank stands somewhere before it, as in ` -12`.
     pub(super) apart: bool,
@@ -34,10 +34,21 @@ impl Word {
 const ABBREVIATIONS: [(&str, &str); 6] =
     [("W.P.", "WP "), ("B.P.", "BP "), ("I.D.", "ID "), ("MAX.", "MAX "), ("MIN.", "MIN "), ("...", "*")];
 
+/// Fractions of an inch that have a letter of their own.
+const FRACTIONS: [(&str, &str); 7] = [
+    ("\u{bc}", " 1/4"),
+    ("\u{bd}", " 1/2"),
+    ("\u{be}", " 3/4"),
+    ("\u{215b}", " 1/8"),
+    ("\u{215c}", " 3/8"),
+    ("\u{215d}", " 5/8"),
+    ("\u{215e}", " 7/8"),
+];
+
 /// Splits a print into words.
 pub(super) fn words(print: &str) -> Vec<Word> {
     let mut text = print.to_uppercase().replace('\u{2026}', "*");
-    for (short, long) in ABBREVIATIONS {
+    for (short, long) in ABBREVIATIONS.into_iter().chain(FRACTIONS) {
         text = text.replace(short, long);
     }
     let letters: Vec<char> = text.chars().map(plain).collect();
@@ -61,7 +72,7 @@ pub(super) fn words(print: &str) -> Vec<Word> {
         }
         match letter {
             '"' => words.push(Word { text: "IN".to_owned(), glue: ' ', apart: false }),
-            '-' | '/' => glue = letter,
+            '-' | '/' | ':' => glue = letter,
             _ => apart = true,
         }
     }
@@ -85,23 +96,28 @@ pub(super) fn can_be(pattern: &str, name: &str) -> bool {
     if !is_worn(pattern) {
         return pattern == name;
     }
-    let name: Vec<char> = name.chars().collect();
-    // Which prefixes of the name the pattern so far can be.
-    let mut prefixes = vec![false; name.len() + 1];
-    prefixes[0] = true;
-    for letter in pattern.chars() {
-        let mut next = vec![false; name.len() + 1];
-        for length in 0..=name.len() {
-            next[length] = match letter {
-                '*' => prefixes[..=length].contains(&true),
-                '?' => prefixes[length] || (length > 0 && prefixes[length - 1]),
-                letter => length > 0 && prefixes[length - 1] && name[length - 1] == letter,
-            };
-        }
-        prefixes = next;
+    let length = name.chars().count();
+    if length >= LONGEST_NAME {
+        return false;
     }
-    prefixes[name.len()]
+    // Which prefixes of the name the pattern so far can be: bit n for the one of n letters.
+    let mut prefixes: u64 = 1;
+    for letter in pattern.chars() {
+        prefixes = match letter {
+            // Every prefix from the shortest on.
+            '*' if prefixes != 0 => u64::MAX << prefixes.trailing_zeros(),
+            '?' => prefixes | prefixes << 1,
+            letter => {
+                let here = name.chars().enumerate().filter(|(_, other)| *other == letter);
+                here.fold(0, |next, (at, _)| next | (prefixes & 1 << at) << 1)
+            }
+        };
+    }
+    prefixes & 1 << length != 0
 }
+
+/// Names are shorter than this; the longer ones are the tables' own descriptions.
+const LONGEST_NAME: usize = 63;
 
 /// How many letters of a pattern can still be read.
 pub(super) fn legible(pattern: &str) -> usize {

@@ -42,6 +42,7 @@ print-size = Size
 print-dash = Dash
 print-pressure = Working pressure printed
 print-made = Made
+print-made-or = or else
 print-unread = Not understood
 print-nothing = Nothing of this is known as a hose's printing.
 print-candidates = Can be { $count ->

@@ -68,3 +68,27 @@ lookalike-by-seat_included_angle_deg = seat angle
 lookalike-by-cone = cone proud or hollow
 lookalike-by-tube_od_mm = tube or cone bore
 lookalike-by-male_bore_mm = through bore
+# Where the print on a hose and what is read of it say different things. The cure is the same: look again,
+# and never rate the hose by the kinder of the two.
+contradicted-no-such-hose = The print contradicts itself or is misread: no hose of the tables is { $named }. Read it again; until it is clear go by what is measured.
+contradicted-reinforcement = Printed { $named }, which is { $printed }; seen: { $measured }. Look at the cut end again. One of the two is wrong: do not rate this hose by its print.
+contradicted-layers = Printed { $named }, which has { $printed ->
+    [one] one layer
+   *[other] { $printed } layers
+}; counted: { $measured }. Count again at a clean cut. One of the two is wrong: do not rate this hose by its print.
+contradicted-bore = Printed { $named }, whose bore nearest to this is { $printed }; measured { $measured }. Measure again away from the ferrule, twice at 90 degrees. One of the two is wrong.
+contradicted-reinforcement-od = Printed { $named }, which is at its nearest { $printed } over the reinforcement; measured { $measured }. Measure again where no wire is flared. One of the two is wrong.
+contradicted-cover-od = Printed { $named }, which is at its nearest { $printed } over the cover; measured { $measured }. Measure again where the cover is clean and round. One of the two is wrong.
+contradicted-cover = Printed { $printed }, looked at as { $measured }. Near power lines or where sparks are dangerous take it for neither until it is proven.
+contradicted-pressure = Printed { $printed }; the table rates { $named } at { $measured }. It may be another edition or another hose: the lower of the two holds until its maker's sheet says otherwise.
+
+seen-wire-braid = braided wire
+seen-wire-spiral = spiral wire
+seen-textile-braid = braided textile
+seen-thermoplastic-textile = textile round a plastic tube
+seen-ptfe-steel-braid = bare steel braid over PTFE
+seen-suction-helix = textile with a wire helix
+seen-plain = nothing special
+seen-non-conductive = non-conductive
+seen-flame-resistant = flame resistant
+seen-antistatic = antistatic
