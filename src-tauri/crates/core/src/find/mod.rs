@@ -24,8 +24,8 @@ pub use coupling::JUMP_SIZES;
 pub use end::ORIGIN_HINTS;
 pub use error::FindError;
 pub use found::{
-    EndCandidate, EndFound, EndName, Found, HoseCandidate, HoseName, LookalikeFound, NextReading,
-    PairFound, Part, Settled, UnknownHose,
+    EndCandidate, EndFound, EndName, Found, HoseCandidate, HoseName, LookalikeFound, NextReading, PairFound,
+    Part, Settled, UnknownHose,
 };
 pub use readings::{EndReadings, HoseReadings, Origin, Readings};
 
