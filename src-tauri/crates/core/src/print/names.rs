@@ -88,7 +88,7 @@ impl<'c> Names<'c> {
             let pattern = joined(words, at, count)?;
             let follows = words.get(at + 1..at + count)?;
             let is_class = pattern.len() >= 5 && matches!(pattern.as_bytes(), [b'A'..=b'D', b'S' | b'C', ..]);
-            if follows.iter().any(|word| word.text.starts_with(|c: char| c.is_ascii_digit())) && !is_class {
+            if follows.iter().any(|word| word.text.contains(|c: char| c.is_ascii_digit())) && !is_class {
                 return None;
             }
             let names = self.kinds_of(&pattern, count);
