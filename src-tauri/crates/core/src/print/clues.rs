@@ -78,6 +78,7 @@ pub(super) fn clues<'c>(words: &[Word], names: &Names<'c>) -> Clues<'c> {
         ..Clues::default()
     };
     clues.standards = take_mentions(&mut reader, |words, at| names.standard_at(words, at));
+    take_parts(&mut reader, &clues.standards);
     clues.pressure = pressure::take(&mut reader);
     clues.kinds = take_mentions(&mut reader, |words, at| names.kind_at(words, at));
     clues.cover = take_cover(&mut reader);
@@ -94,6 +95,19 @@ pub(super) fn clues<'c>(words: &[Word], names: &Names<'c>) -> Clues<'c> {
         .collect();
     clues.unread = unread.join(" ");
     clues
+}
+
+/// The part of a standard, `-4` of `DIN 20022-4`: one digit directly behind the standard's number. It is no size.
+fn take_parts(reader: &mut Reader<'_>, standards: &[Mention<'_>]) {
+    for at in standards.iter().map(|standard| standard.words.end) {
+        let is_numbered =
+            reader.word(at - 1).is_some_and(|number| number.text.ends_with(|c: char| c.is_ascii_digit()));
+        let is_part =
+            |word: &Word| word.glue == '-' && !word.apart && word.is_digits() && word.text.len() == 1;
+        if is_numbered && reader.is_free(at..at + 1) && reader.word(at).is_some_and(is_part) {
+            reader.take(at..at + 1);
+        }
+    }
 }
 
 fn take_plain_date(reader: &mut Reader<'_>) -> Vec<Made> {
