@@ -274,8 +274,9 @@ fn take_bare_numbers(reader: &mut Reader<'_>, clues: &mut Clues<'_>, names: &Nam
     for at in reader.free().filter(|&at| at >= kind.words.end) {
         let Some(word) = reader.word(at) else { continue };
         let Some(number) = word.number() else { continue };
-        let is_of_two =
-            reader.is_free(at..at + 2) && reader.word(at + 1).is_some_and(|next| next.glue == '/');
+        let is_front = reader.is_free(at..at + 2) && reader.word(at + 1).is_some_and(|next| next.glue == '/');
+        let is_back = word.glue == '/' && reader.unread_before(at).is_some();
+        let is_of_two = is_front || is_back;
         let is_burst = reader.unread_before(at).is_some_and(pressure::is_no_working_pressure);
         if reader.is_behind_worn(at) || reader.is_part_number(at) || is_of_two || is_burst {
             continue;
