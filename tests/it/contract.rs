@@ -95,7 +95,17 @@ fn wrong_input_names_the_field_and_ends_with_two() {
         (
             vec!["check", "-"],
             json!({"spec": {"hose": {"standard": "EN 853", "type": "9XY", "dn": 16}}}).to_string(),
-            "spec.hose",
+            "spec.hose.type",
+        ),
+        (
+            vec!["check", "-"],
+            json!({"spec": {"hose": {"standard": "EN 853", "type": "2SN", "dn": 17}}}).to_string(),
+            "spec.hose.dn",
+        ),
+        (
+            vec!["check", "-"],
+            json!({"spec": {"ends": [{"role": "A", "family": "bayonet", "size": "-10"}]}}).to_string(),
+            "spec.ends.A.family",
         ),
         (vec!["flow", "-"], json!({"flow_l_min": -3, "bore_mm": 12}).to_string(), "flow_l_min"),
         (vec!["find", "-"], "{".to_owned(), ""),
@@ -260,7 +270,7 @@ fn a_command_that_begins_a_register_and_fails_leaves_none_behind() {
 }
 
 #[test]
-fn a_list_without_codes_is_not_taken_in_twice_and_each_row_says_why() {
+fn a_list_without_codes_taken_in_twice_is_known_the_second_time() {
     let folder = tempfile::tempdir().expect("a folder");
     let db = folder.path().join("register.db").to_str().expect("text").to_owned();
     let fleet = concat!(env!("CARGO_MANIFEST_DIR"), "/../demo/fleet.csv");
@@ -268,20 +278,191 @@ fn a_list_without_codes_is_not_taken_in_twice_and_each_row_says_why() {
         hosewright(&[&["register", "--db", db.as_str(), "--json"], arguments].concat(), "")
     };
     assert_eq!(register(&["import", fleet]).0, 0);
-    let (exit, _, error) = register(&["import", fleet]);
-    assert_eq!(exit, 2);
-    let message = error["error"]["message"].as_str().expect("text");
-    for part in ["row 2: ", "at this place from 2019-05-06 to 2021-09-14", "in the column code"] {
-        assert!(message.contains(part), "{part}: {message}");
+    for again in [vec!["import", fleet, "--dry-run"], vec!["import", fleet]] {
+        let (exit, answer, error) = register(&again);
+        let counts = ["hoses", "machines", "places", "known"].map(|key| answer[key].as_u64());
+        assert_eq!((exit, counts), (0, [Some(0), Some(0), Some(0), Some(143)]), "{again:?}: {error}");
     }
-    let (exit, asked, _) = register(&["import", fleet, "--dry-run"]);
-    assert_eq!(exit, 2, "a dry run ends as the import would");
-    let refused = asked["refused"].as_array().expect("a list");
-    let rows: Vec<u64> = refused.iter().filter_map(|row| row["row"].as_u64()).collect();
-    assert_eq!(rows, (2..=144).collect::<Vec<u64>>(), "every row is named");
-    assert_eq!(asked["hoses"].as_u64(), Some(0));
     let (_, verified, _) = register(&["verify"]);
     assert_eq!(verified["events"].as_u64(), Some(456), "nothing was written by either");
+}
+
+/// The head and a row of a small list; the end of the row is its days.
+fn small_list(rows: &[&str]) -> String {
+    let head = "site,machine,place,standard,type,dn,a_family,a_size,b_family,b_size,a_form,fitted,removed";
+    let row = |end: &&str| format!("North,One,1,EN 853,2SN,16,ORFS,-10,ORFS,-10,{end}");
+    std::iter::once(head.to_owned()).chain(rows.iter().map(row)).collect::<Vec<_>>().join("\n")
+}
+
+#[test]
+fn a_row_that_says_what_the_register_has_is_known_and_one_that_says_another_thing_is_refused() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let path = |name: &str| folder.path().join(name).to_str().expect("text").to_owned();
+    let (db, list) = (path("register.db"), path("list.csv"));
+    let import = |rows: &[&str], how: &[&str]| {
+        std::fs::write(&list, small_list(rows)).expect("written");
+        hosewright(&[&["register", "--db", &db, "import", &list, "--json"], how].concat(), "")
+    };
+    let (was, is) = ("straight,2020-01-01,2021-01-01", "straight,2021-01-01,");
+    assert_eq!(import(&[was, is], &[]).0, 0);
+    let cases: &[(&[&str], u64, Option<&str>)] = &[
+        (&[was, is], 2, None),
+        // The list is older than the register: nothing is to be learned from it.
+        (&["straight,2020-01-01,"], 1, None),
+        (&["elbow90,2021-01-01,"], 0, Some("in the column code")),
+        (&["straight,2021-01-02,"], 0, Some("in the column code")),
+        (&["straight,2021-01-01,2022-01-01"], 0, Some("record that it came off")),
+        (&[is, is], 1, Some("row 2 sits at this place")),
+    ];
+    for (rows, known, why) in cases {
+        let (exit, asked, error) = import(rows, &["--dry-run"]);
+        let refused: Vec<_> = asked["refused"]
+            .as_array()
+            .expect("a list")
+            .iter()
+            .filter_map(|row| row["why"].as_str())
+            .collect();
+        assert_eq!(asked["known"].as_u64(), Some(*known), "{rows:?}: {asked} {error}");
+        assert_eq!(exit, if why.is_some() { 2 } else { 0 }, "{rows:?}");
+        assert_eq!(refused.len(), usize::from(why.is_some()), "{rows:?}: {refused:?}");
+        assert!(refused.iter().all(|said| said.contains(why.unwrap_or_default())), "{rows:?}: {refused:?}");
+        assert_eq!(import(rows, &[]).0, exit, "{rows:?}: the import ends as the dry run did");
+    }
+}
+
+#[test]
+fn a_dry_run_with_a_bad_row_says_that_nothing_would_be_made() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let path = |name: &str| folder.path().join(name).to_str().expect("text").to_owned();
+    let (db, list) = (path("register.db"), path("list.csv"));
+    std::fs::write(&list, small_list(&["straight,2020-01-01,2021-01-01", "straight,yesterday,"]))
+        .expect("written");
+    let arguments = ["register", "--db", &db, "import", "--dry-run", &list];
+    let said = unbroken(&plain(&arguments));
+    assert!(said.contains("nothing of the list would be taken in until this row is mended"), "{said}");
+    assert!(!said.contains("would make"), "{said}");
+    let (exit, asked, _) = hosewright(&[&arguments[..], &["--json"]].concat(), "");
+    let counts = ["sites", "machines", "places", "hoses"].map(|key| asked[key].as_u64());
+    assert_eq!((exit, counts), (2, [Some(0); 4]), "{asked}");
+}
+
+#[test]
+fn an_error_of_a_list_names_its_row_and_column() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let path = |name: &str| folder.path().join(name).to_str().expect("text").to_owned();
+    let (db, list) = (path("register.db"), path("list.csv"));
+    let good = small_list(&["straight,2020-01-01,"]);
+    for (from, to, column) in [
+        ("EN 853", "EN 000", "standard"),
+        ("2SN", "9XX", "type"),
+        (",16,", ",17,", "dn"),
+        ("16,ORFS", "16,bayonet", "a_family"),
+        ("-10,straight", "-99,straight", "b_size"),
+        ("2020-01-01", "someday", "fitted"),
+    ] {
+        std::fs::write(&list, good.replacen(from, to, 1)).expect("written");
+        let (exit, _, error) = hosewright(&["register", "--db", &db, "import", &list, "--json"], "");
+        let message = error["error"]["message"].as_str().expect("text");
+        assert_eq!(exit, 2, "{column}");
+        assert!(message.contains(&format!("row 2: {column}: ")), "{column}: {message}");
+    }
+}
+
+#[test]
+fn a_key_that_is_not_known_is_told_with_the_nearest() {
+    for (command, input, near) in [
+        ("find", json!({"hose": {"idd_mm": 3}}), "\"idd_mm\" is no key here; nearest is id_mm"),
+        ("check", json!({"servce": {}}), "\"servce\" is no key here; nearest is service"),
+        ("check", json!({"service": {"line": "retrun"}}), "\"retrun\" is not known here; nearest is return"),
+    ] {
+        let (exit, _, error) = hosewright(&[command, "-", "--json"], &input.to_string());
+        let message = error["error"]["message"].as_str().expect("text");
+        assert_eq!(exit, 2, "{message}");
+        assert!(message.starts_with(near), "{message}");
+    }
+}
+
+#[test]
+fn a_file_that_is_not_there_is_told_in_words() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let none = folder.path().join("none.json").to_str().expect("text").to_owned();
+    let there = folder.path().to_str().expect("text");
+    for (path, said) in [(none.as_str(), "no such file"), (there, "it is a folder")] {
+        let (exit, _, error) = hosewright(&["find", path, "--json"], "");
+        let message = error["error"]["message"].as_str().expect("text");
+        assert_eq!(exit, 4, "{message}");
+        assert!(message.contains(said) && !message.contains("os error"), "{message}");
+    }
+}
+
+#[test]
+fn what_finds_nothing_ends_with_three_and_find_always_says_what_to_read() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let db = folder.path().join("register.db").to_str().expect("text").to_owned();
+    let fleet = concat!(env!("CARGO_MANIFEST_DIR"), "/../demo/fleet.csv");
+    assert_eq!(hosewright(&["register", "--db", &db, "import", fleet, "--json"], "").0, 0);
+    let register = |arguments: &[&'static str]| [&["register", "--db", db.as_str()], arguments].concat();
+    for (arguments, field) in [
+        (vec!["print", "zzzz"], "text"),
+        // No code holds a U.
+        (register(&["search", "zzuu"]), "words"),
+        (register(&["show", "zzuu"]), "what"),
+        (register(&["show", "7KQ4M-2XR9D-D"]), "code"),
+    ] {
+        let (exit, answer, error) = hosewright(&[&arguments[..], &["--json"]].concat(), "");
+        let said = (error["error"]["code"].as_str(), error["error"]["field"].as_str());
+        assert_eq!((exit, said), (3, (Some("nothing"), Some(field))), "{arguments:?}: {error}");
+        assert_eq!(answer, Value::Null, "{arguments:?}");
+    }
+    let (exit, answer, _) = hosewright(&["find", "-", "--json"], "{}");
+    assert_eq!((exit, answer["next"].as_array().is_some_and(|next| !next.is_empty())), (0, true));
+}
+
+#[test]
+fn one_reading_is_answered_with_what_to_read_next_before_the_list() {
+    let readings = json!({"ends": [{"role": "A", "gender": "female", "thread_diameter_mm": "13/16 in"}]});
+    let mut command = Command::cargo_bin("hosewright").expect("the command line is built");
+    let output = command.args(["find", "-"]).write_stdin(readings.to_string()).output().expect("it runs");
+    let text = String::from_utf8(output.stdout).expect("text");
+    let (_, answer, _) = hosewright(&["find", "-", "--json"], &readings.to_string());
+    let candidates = answer["ends"][0]["candidates"].as_array().expect("a list");
+    let chances: Vec<f64> = candidates.iter().filter_map(|each| each["probability"].as_f64()).collect();
+    let whole: f64 = chances.iter().sum();
+    let count = (1..).find(|&most| chances.iter().take(most).sum::<f64>() >= 0.95 * whole).expect("a number");
+    assert!(count > 1 && text.contains(&format!("{count} kinds of end A")), "{count}: {text}");
+    let at = |part: &str| text.find(part).unwrap_or_else(|| panic!("{part} is not in {text}"));
+    assert!(at("Still open") < at("Read next:") && at("Read next:") < at("End A: NOT SETTLED"), "{text}");
+}
+
+/// No specialist believes a return line at the pressure of a cylinder.
+#[test]
+fn the_demo_fleet_has_believable_pressures_within_what_its_hoses_bear() {
+    let list = include_bytes!("../../demo/fleet.csv");
+    let table = hosewright_papers::table::read(list, "fleet.csv").expect("a table");
+    let (head, rows) = table.split_first().expect("a head");
+    let catalogue = hosewright_core::catalogue::Catalogue::embedded();
+    let mut lines = std::collections::BTreeMap::new();
+    for row in rows {
+        let cell = |name: &str| row[head.iter().position(|column| column == name).expect(name)].as_str();
+        let number = |name: &str| cell(name).parse::<f64>().expect(name);
+        let (working, relief) = (number("working_pressure_bar"), number("relief_bar"));
+        let believable = match cell("line") {
+            "return" => 5.0..=20.0,
+            "pilot" => 35.0..=50.0,
+            _ => 100.0..=350.0,
+        };
+        assert!(believable.contains(&working) && believable.contains(&relief) && working < relief, "{row:?}");
+        let dn = cell("dn").parse().expect("dn");
+        let hose = catalogue.hose(cell("standard"), cell("type"), dn).expect("a hose");
+        let ratings = [("a_family", "a_size"), ("b_family", "b_size")].map(|(family, size)| {
+            catalogue.rating(cell(family), cell(size)).expect("an end").max_pressure_bar
+        });
+        for rating in ratings.into_iter().chain([hose.max_working_pressure_bar]) {
+            assert!(rating.is_some_and(|bar| bar.get() >= relief), "{row:?}: {rating:?}");
+        }
+        *lines.entry(cell("line").to_owned()).or_insert(0) += 1;
+    }
+    assert_eq!((lines["return"], lines["pilot"]), (11, 8), "{lines:?}");
 }
 
 #[test]
@@ -317,7 +498,9 @@ fn what_falls_due_says_where_the_list_was_cut() {
     let all = answer["due"].as_array().expect("a list").len();
     assert!(all > 40, "the JSON answer has all: {all}");
     let cut = plain(&["register", "--db", &db, "due"]);
-    assert!(cut.contains(&format!("40 of {all}; --all shows all.")), "{cut}");
+    let told = format!("40 of {all}; --all shows all.");
+    assert_eq!(cut.matches(&told).count(), 2, "before the rows and after them: {cut}");
+    assert!(cut.lines().next().is_some_and(|first| first.contains(&told)), "{cut}");
     let whole = plain(&["register", "--db", &db, "due", "--all"]);
     assert!(!whole.contains("--all"), "{whole}");
     let codes = |text: &str| {
@@ -351,9 +534,11 @@ fn a_place_says_how_often_it_failed_before_and_why() {
     let said = plain(&["register", "--db", &db, "show", &id]);
     let before = "This place failed 2 times before: abrasion (2021-09-14), bent too tight";
     assert!(said.contains(before), "{said}");
-    for (what, part) in [("excavator", "can be any of"), ("no such thing", "no such thing")] {
+    let found = unbroken(&plain(&["register", "--db", &db, "search", "stick rod"]));
+    assert!(found.contains("2 hoses failed here before"), "{found}");
+    for (what, wanted, part) in [("excavator", 2, "can be any of"), ("no such thing", 3, "no such thing")] {
         let (exit, _, error) = show(what);
-        assert_eq!((exit, error["error"]["field"].as_str()), (2, Some("what")), "{what}");
+        assert_eq!((exit, error["error"]["field"].as_str()), (wanted, Some("what")), "{what}");
         assert!(error["error"]["message"].as_str().expect("text").contains(part), "{error}");
     }
 }
@@ -374,6 +559,12 @@ fn a_build_sheet_says_what_comes_first_and_what_it_is_for() {
     let start = "Build sheet  7KQ4M-2XR9D-D, place 14\n\nFirst of all\nThe instructions of the makers";
     assert!(file.starts_with(start), "{file}");
     assert!(file.contains("JIC 37 flare -10, female, 45° elbow, drop 22 mm"), "{file}");
+    let tightening = file.split("\nTightening, from the tables\n").nth(1).expect("how tight");
+    assert!(tightening.starts_with("The maker's figure comes first."), "{tightening}");
+    assert!(unbroken(tightening).contains("under its own condition alone"), "{tightening}");
+    for part in ["\nTightening end A\n", "\nTightening end B\n", "published)"] {
+        assert!(tightening.contains(part), "{part}: {tightening}");
+    }
 }
 
 /// The commands of the demo and those beside them, as a person reads them.
@@ -411,7 +602,7 @@ fn no_plain_line_is_wider_than_a_terminal() {
     let register = ["register", "--db", "register.db"];
     let cases: Vec<(Vec<&str>, i32)> = vec![
         ([&register[..], &["import", &fleet]].concat(), 0),
-        ([&register[..], &["import", &fleet, "--dry-run"]].concat(), 2),
+        ([&register[..], &["import", &fleet, "--dry-run"]].concat(), 0),
         ([&register[..], &["import", "broken.csv"]].concat(), 2),
         ([&register[..], &["due", "--all"]].concat(), 0),
         ([&register[..], &["search", "excavator"]].concat(), 0),
@@ -422,6 +613,8 @@ fn no_plain_line_is_wider_than_a_terminal() {
         (vec!["find", "readings.json"], 0),
         (vec!["print", "..N 853 2S. DN 1."], 0),
         (vec!["print", "SAE"], 0),
+        (vec!["print", "zzzz"], 3),
+        ([&register[..], &["search", "zzuu"]].concat(), 3),
         (vec!["check", "question.json"], 0),
         (vec!["check", "stopped.json"], 1),
         (
@@ -464,4 +657,9 @@ fn plain(arguments: &[&str]) -> String {
     let mut command = Command::cargo_bin("hosewright").expect("the command line is built");
     let output = command.args(arguments).output().expect("it runs");
     String::from_utf8(output.stdout).expect("text")
+}
+
+/// A text without its breaks of lines.
+fn unbroken(text: &str) -> String {
+    text.split_whitespace().collect::<Vec<_>>().join(" ")
 }

@@ -137,7 +137,7 @@ test('a list is looked at first, and a bad row is named', async (t) => {
   await sheet(page, /^Records/);
   const look = page.getByRole('button', { name: /^Look at a list/ });
   await pick(page, look, bad);
-  await page.getByText(/Row 3: "9XX"/).waitFor();
+  await page.getByText(/Row 3: type: "9XX"/).waitFor();
   assert.equal(await page.getByRole('button', { name: 'Take the list in' }).count(), 0, 'all rows or none');
   await axe(page, 'refused rows');
   await pick(page, look, file('demo/fleet.csv'));

@@ -265,7 +265,7 @@ fn search_finds_by_code_machine_place_site_and_size() {
                 Hit::Hose { code, at } => {
                     format!("hose {}{}", fleet::short(code), if at.is_some() { " fitted" } else { "" })
                 }
-                Hit::Place { at } => format!("place {}", at.number.unwrap_or_default()),
+                Hit::Place { at, .. } => format!("place {}", at.number.unwrap_or_default()),
                 Hit::Machine { name, .. } => format!("machine {name}"),
                 Hit::Site { name, .. } => format!("site {name}"),
             })

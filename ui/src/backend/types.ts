@@ -1312,7 +1312,11 @@ at: PlaceAt | null, } | { "what": "place",
 /**
  * Where it is.
  */
-at: PlaceAt, } | { "what": "machine", 
+at: PlaceAt, 
+/**
+ * How many hoses failed there.
+ */
+failed: number, } | { "what": "machine", 
 /**
  * Which.
  */
@@ -1698,7 +1702,7 @@ dry_run: boolean,
  */
 rows: number, 
 /**
- * Sites that were new.
+ * Sites that were new. Like the counts below, none where a row is refused: all rows or none.
  */
 sites: number, 
 /**
@@ -1714,7 +1718,8 @@ places: number,
  */
 hoses: number, 
 /**
- * Rows whose code the register has already: left as it is.
+ * Rows whose hose the register has already, by its code or, without one, by its place, the day it was
+ * fitted and its spec: left as it is.
  */
 known: number, 
 /**

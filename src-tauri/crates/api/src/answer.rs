@@ -1,7 +1,7 @@
 //! What every answer carries beside its content, and reading a question strictly.
 
 use crate::{ApiError, PROGRAM};
-use hosewright_core::catalogue::Catalogue;
+use hosewright_core::catalogue::{Catalogue, nearest};
 use schemars::JsonSchema;
 use serde::{Serialize, de::DeserializeOwned};
 use serde_json::Value;
@@ -36,8 +36,24 @@ pub fn question<T: DeserializeOwned>(value: Value) -> Result<T, ApiError> {
             path if path == "." => String::new(),
             path => path,
         };
-        ApiError::input(path, error.inner())
+        ApiError::input(path, in_words(&error.inner().to_string()))
     })
+}
+
+/// What was wrong with a document. A key or choice that is not known is said with the nearest that is.
+pub(crate) fn in_words(error: &str) -> String {
+    let [key, choice] = ["unknown field `", "unknown variant `"].map(|start| error.strip_prefix(start));
+    let Some((given, expected)) = key.or(choice).and_then(|rest| rest.split_once("`, expected ")) else {
+        return error.to_owned();
+    };
+    let known: Vec<&str> = expected.split('`').skip(1).step_by(2).collect();
+    let what = if key.is_some() { "no key here" } else { "not known here" };
+    match nearest(given, known.iter().copied()).first() {
+        Some(near) if known.len() > 1 => {
+            format!("\"{given}\" is {what}; nearest is {near}; there are {}", known.join(", "))
+        }
+        _ => format!("\"{given}\" is {what}; right would be {}", known.join(", ")),
+    }
 }
 
 /// Reads a JSON document from text.

@@ -3,6 +3,8 @@
 
 use schemars::JsonSchema;
 use serde::Serialize;
+use std::io::ErrorKind;
+use std::path::Path;
 use ts_rs::TS;
 
 /// What kind of answer an error is.
@@ -54,5 +56,22 @@ impl ApiError {
     /// A file or register can not be read or written.
     pub fn file(field: impl Into<String>, message: impl ToString) -> Self {
         Self { code: Code::File, field: field.into(), message: message.to_string() }
+    }
+
+    /// The system refuses a file that was to be `done` something to: read, written.
+    pub fn refused(path: &Path, done: &str, error: &std::io::Error) -> Self {
+        let file = path.display();
+        Self::file(file.to_string(), format!("{file} can not be {done}: {}", why(error)))
+    }
+}
+
+/// What the system said of a file, without its number.
+fn why(error: &std::io::Error) -> String {
+    match error.kind() {
+        ErrorKind::NotFound => "there is no such file or folder".to_owned(),
+        ErrorKind::PermissionDenied => "it is not allowed; check its permissions".to_owned(),
+        ErrorKind::IsADirectory => "it is a folder; a file is expected".to_owned(),
+        ErrorKind::StorageFull => "the disk is full; make room and try again".to_owned(),
+        _ => error.to_string().split(" (os error").next().unwrap_or_default().to_lowercase(),
     }
 }

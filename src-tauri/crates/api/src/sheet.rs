@@ -28,9 +28,7 @@ pub fn sheet(build: &BuildSheet, subject: &str, words: &Words) -> Sheet {
     }
     sections
         .push(section("sheet-steps", Body::Steps(build.steps.iter().map(|at| step(at, words)).collect())));
-    if build.tighten.iter().any(|end| !end.values.is_empty()) {
-        sections.push(section("sheet-tighten", tighten(build, words)));
-    }
+    sections.extend(tighten(build, words));
     Sheet {
         title: say("sheet-title"),
         subject: subject.to_owned(),
@@ -183,21 +181,37 @@ fn step(at: &SheetStep, words: &Words) -> Step {
     Step { text, cautions: at.cautions.iter().map(|caution| caution.caution.clone()).collect() }
 }
 
-fn tighten(build: &BuildSheet, words: &Words) -> Body {
-    let head = ["sheet-column-end", "sheet-column-value", "sheet-column-condition", "sheet-column-source"];
-    let row = |of: Role, value: &TorqueValue| {
-        let upper = match value.method {
-            TorqueMethod::FlatsFromFingerTight => {
-                words.say("sheet-flats", &[("figure", &number(value.max, 1)), ("count", &value.max)])
-            }
-            TorqueMethod::Torque | TorqueMethod::Angle => quantity(value.max, value.unit),
-        };
-        let figure = match value.min {
-            Some(min) if min < value.max => format!("{} \u{2013} {upper}", number(min, 1)),
-            _ => upper,
-        };
-        vec![format!("{of:?}"), figure, value.condition.clone(), value.source.clone()]
+/// The figures of each end under its own heading: they hold under their own condition and are no range.
+fn tighten(build: &BuildSheet, words: &Words) -> Vec<Section> {
+    let known: Vec<_> = build.tighten.iter().filter(|end| !end.values.is_empty()).collect();
+    if known.is_empty() {
+        return Vec::new();
+    }
+    let how = Body::Text(vec![words.say("sheet-tighten-how", &[])]);
+    let mut sections = vec![Section { heading: words.say("sheet-tighten", &[]), body: how }];
+    sections.extend(known.iter().map(|end| {
+        let head = ["sheet-column-value", "sheet-column-condition", "sheet-column-source"];
+        let head = head.iter().map(|id| words.say(id, &[])).collect();
+        let rows = end.values.iter().map(|value| torque(value, words)).collect();
+        Section {
+            heading: words.say("sheet-tighten-end", &[("end", &format!("{:?}", end.role))]),
+            body: Body::Table { head, rows },
+        }
+    }));
+    sections
+}
+
+fn torque(value: &TorqueValue, words: &Words) -> Vec<String> {
+    let upper = match value.method {
+        TorqueMethod::FlatsFromFingerTight => {
+            words.say("sheet-flats", &[("figure", &number(value.max, 1)), ("count", &value.max)])
+        }
+        TorqueMethod::Torque | TorqueMethod::Angle => quantity(value.max, value.unit),
     };
-    let rows = build.tighten.iter().flat_map(|end| end.values.iter().map(move |value| row(end.role, value)));
-    Body::Table { head: head.iter().map(|id| words.say(id, &[])).collect(), rows: rows.collect() }
+    let figure = match value.min {
+        Some(min) if min < value.max => format!("{} \u{2013} {upper}", number(min, 1)),
+        _ => upper,
+    };
+    let basis = words.say(&format!("basis-{}", key(&value.basis)), &[]);
+    vec![figure, value.condition.clone(), format!("{} ({basis})", value.source)]
 }

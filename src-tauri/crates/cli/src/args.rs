@@ -6,8 +6,9 @@ use std::path::PathBuf;
 /// Find out what a burst hose was, check what may replace it, make it, tag it, record it.
 ///
 /// Inputs are JSON documents from a file, or from - (standard input). Exit codes: 0 done; 1 done, and
-/// the verdict is stop; 2 the input is wrong; 3 there is nothing to answer with; 4 a file or register
-/// can not be read or written. The maker's instructions, local codes and licensed practice come first.
+/// the verdict is stop; 2 the input is wrong; 3 there is nothing to answer with (no tag, no such hose,
+/// nothing found); 4 a file or register can not be read or written. The maker's instructions, local codes
+/// and licensed practice come first.
 #[derive(Debug, Parser)]
 #[command(name = "hosewright", version, max_term_width = 80)]
 pub struct Arguments {

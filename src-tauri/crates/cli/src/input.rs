@@ -16,9 +16,7 @@ pub fn bytes(path: &Path) -> Result<Vec<u8>, ApiError> {
     } else {
         std::fs::read(path)
     };
-    read.map_err(|error| {
-        ApiError::file(path.display().to_string(), format!("{} can not be read: {error}", path.display()))
-    })
+    read.map_err(|error| ApiError::refused(path, "read", &error))
 }
 
 /// The text of a file, or of standard input for `-`.
@@ -43,7 +41,5 @@ pub fn question<T: DeserializeOwned>(path: &Path) -> Result<T, ApiError> {
 /// # Errors
 /// [`ApiError::file`] naming the path.
 pub fn leave(path: &Path, bytes: &[u8]) -> Result<(), ApiError> {
-    std::fs::write(path, bytes).map_err(|error| {
-        ApiError::file(path.display().to_string(), format!("{} can not be written: {error}", path.display()))
-    })
+    std::fs::write(path, bytes).map_err(|error| ApiError::refused(path, "written", &error))
 }

@@ -19,8 +19,12 @@ impl Outcome {
     /// An answer, as JSON or plainly.
     ///
     /// # Errors
-    /// When the answer can not be written as JSON, which only a number that is none can cause.
+    /// When there is nothing to answer with, or the answer can not be written as JSON, which only a number
+    /// that is none can cause.
     pub fn of<T: Serialize + Plain>(answer: &T, json: bool, words: &Words) -> Result<Self, ApiError> {
+        if let Some(nothing) = answer.nothing(words) {
+            return Err(nothing);
+        }
         let text = if json {
             serde_json::to_string_pretty(answer).map_err(|error| ApiError::input("", error))?
         } else {

@@ -134,7 +134,7 @@ it('shows a machine before its places and hoses', () => {
   const hits: Hit[] = [
     { what: 'site', site: 's', name: 's' },
     { what: 'hose', code: 'c', at: null },
-    { what: 'place', at: at('p') },
+    { what: 'place', at: at('p'), failed: 0 },
     { what: 'machine', machine: 'm', name: 'm', site_name: null },
   ];
   expect(sortedHits(hits).map((hit) => hit.what)).toEqual(['machine', 'place', 'hose', 'site']);

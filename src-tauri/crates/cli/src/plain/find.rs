@@ -19,12 +19,15 @@ const LOOKALIKES: usize = 4;
 /// Other names of a candidate that are shown; the rest are counted, and the JSON answer has all.
 const ALSO: usize = 6;
 
+/// The share of the probability by which the classes that are still likely are counted.
+const NEARLY_ALL: f64 = 0.95;
+
 /// Readings that are proposed, one of each open part; the JSON answer has more.
 const NEXT: usize = 3;
 
 impl Plain for Found {
     fn plain(&self, words: &Words) -> String {
-        let mut out = String::new();
+        let mut out = what_is_open(self, words);
         if !self.hose.is_empty() {
             let rows = self.hose.iter().take(SHOWN).map(|candidate| hose(candidate, words)).collect();
             section(&mut out, words, "find-hose", self.settled.hose, rows, self.unknown.hose);
@@ -44,19 +47,55 @@ impl Plain for Found {
         if self.odd_ends {
             let _ = writeln!(out, "{}\n", wrapped(&format!("! {}", words.say("find-odd-ends", &[])), 2));
         }
-        if !self.next.is_empty() {
-            let _ = writeln!(out, "{}", words.say("find-next", &[]));
-            for next in self.next.iter().take(NEXT) {
-                let of = match next.of {
-                    Part::Hose => words.say("find-of-hose", &[]),
-                    Part::A => words.say("find-of-a", &[]),
-                    Part::B => words.say("find-of-b", &[]),
-                };
-                let _ = writeln!(out, "{}", behind(&format!("  {of}: "), &next.how));
-            }
-        }
         out
     }
+}
+
+/// How much is still open and what to read next. It stands first: while many classes are left, the likeliest
+/// of them are a list of chances and no answer.
+fn what_is_open(found: &Found, words: &Words) -> String {
+    let mut out = String::new();
+    if found.next.is_empty() {
+        return out;
+    }
+    let mut open = Vec::new();
+    if !found.settled.hose && !found.hose.is_empty() {
+        let count = likely(found.hose.iter().map(|hose| hose.probability));
+        open.push(words.say("find-open-hose", &[("count", &count)]));
+    }
+    for end in found.ends.iter().filter(|end| !found.settled.end(end.role)) {
+        let count = likely(end.candidates.iter().map(|end| end.probability));
+        let key = if end.role == Role::A { "find-open-a" } else { "find-open-b" };
+        open.push(words.say(key, &[("count", &count)]));
+    }
+    if !open.is_empty() {
+        let open = words.say("find-open", &[("what", &open.join(", "))]);
+        let _ = writeln!(out, "{}", wrapped(&open, 2));
+    }
+    let _ = writeln!(out, "{}", words.say("find-next", &[]));
+    for next in found.next.iter().take(NEXT) {
+        let of = match next.of {
+            Part::Hose => words.say("find-of-hose", &[]),
+            Part::A => words.say("find-of-a", &[]),
+            Part::B => words.say("find-of-b", &[]),
+        };
+        let _ = writeln!(out, "{}", behind(&format!("  {of}: "), &next.how));
+    }
+    out.push('\n');
+    out
+}
+
+/// The fewest classes that hold nearly all of what the known ones hold together.
+fn likely(probabilities: impl Iterator<Item = f64>) -> usize {
+    let probabilities: Vec<f64> = probabilities.collect();
+    let nearly_all = NEARLY_ALL * probabilities.iter().sum::<f64>();
+    let mut held = 0.0;
+    let before = probabilities.iter().take_while(|probability| {
+        let is_before = held < nearly_all;
+        held += *probability;
+        is_before
+    });
+    before.count()
 }
 
 /// A candidate as a line: its cells, and the other names of its class.

@@ -18,7 +18,7 @@ pub use register::{DueShown, Left};
 pub use schema::Schemas;
 pub use text::wrapped_lines;
 
-use hosewright_api::Answer;
+use hosewright_api::{Answer, ApiError};
 use hosewright_core::check::Verdict;
 use hosewright_words::Words;
 
@@ -26,6 +26,11 @@ use hosewright_words::Words;
 pub trait Plain {
     /// The text.
     fn plain(&self, words: &Words) -> String;
+
+    /// Why there is nothing to answer with, where there is nothing.
+    fn nothing(&self, _: &Words) -> Option<ApiError> {
+        None
+    }
 
     /// The verdict it gives, where it gives one.
     fn verdict(&self) -> Option<Verdict> {
@@ -41,6 +46,10 @@ pub trait Plain {
 impl<T: Plain> Plain for Answer<T> {
     fn plain(&self, words: &Words) -> String {
         self.content.plain(words)
+    }
+
+    fn nothing(&self, words: &Words) -> Option<ApiError> {
+        self.content.nothing(words)
     }
 
     fn verdict(&self) -> Option<Verdict> {

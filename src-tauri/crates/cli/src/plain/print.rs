@@ -2,6 +2,7 @@
 
 use super::Plain;
 use super::text::columns;
+use hosewright_api::ApiError;
 use hosewright_core::print::{Made, Printed};
 use hosewright_words::{Pressure, Words, pressure};
 
@@ -9,6 +10,18 @@ use hosewright_words::{Pressure, Words, pressure};
 const SHOWN: usize = 8;
 
 impl Plain for Printed {
+    fn nothing(&self, words: &Words) -> Option<ApiError> {
+        let known = self.standard.is_some()
+            || self.kind.is_some()
+            || self.dn.is_some()
+            || self.dash.is_some()
+            || self.pressure_bar.is_some()
+            || self.made.is_some()
+            || self.cover.is_some()
+            || !self.candidates.is_empty();
+        (!known).then(|| ApiError::nothing("text", words.say("print-nothing", &[("text", &self.unread)])))
+    }
+
     fn plain(&self, words: &Words) -> String {
         let mut rows = Vec::new();
         let mut row = |name: &str, value: Option<String>| {
@@ -25,9 +38,6 @@ impl Plain for Printed {
         let others: Vec<String> = self.made_or.iter().copied().map(made).collect();
         row("print-made-or", Some(others.join(", ")).filter(|others| !others.is_empty()));
         row("print-unread", Some(self.unread.clone()).filter(|unread| !unread.is_empty()));
-        if rows.is_empty() {
-            rows.push(vec![words.say("print-nothing", &[])]);
-        }
         let settled = self.kind.is_some() && self.dn.is_some();
         if !settled && !self.candidates.is_empty() {
             rows.push(vec![words.say("print-candidates", &[("count", &self.candidates.len())])]);

@@ -4,9 +4,8 @@ use super::Plain;
 use super::check::verdict;
 use super::place::{place, stay};
 use super::text::{columns, set_in, wrapped};
-use hosewright_api::Answer;
-use hosewright_api::Code;
 use hosewright_api::commands::register::{DueList, Group, Hits, Imported, Lives, Merged, Recorded, Verified};
+use hosewright_api::{Answer, ApiError, Code};
 use hosewright_core::record::Body;
 use hosewright_store::{Due, Hit, Hose, Status};
 use hosewright_words::{Pressure, Words, number, pressure};
@@ -36,9 +35,15 @@ impl Plain for Left {
 
 impl Plain for Imported {
     fn plain(&self, words: &Words) -> String {
+        let said = match (self.dry_run, self.refused.is_empty()) {
+            (_, false) => "import-would-not",
+            (true, true) => "import-would",
+            (false, true) => "import-done",
+        };
         let done = words.say(
-            if self.dry_run { "import-would" } else { "import-done" },
+            said,
             &[
+                ("refused", &self.refused.len()),
                 ("rows", &self.rows),
                 ("hoses", &self.hoses),
                 ("machines", &self.machines),
@@ -163,11 +168,16 @@ impl Plain for DueShown {
         let count = due.len();
         let shown = if self.all { count } else { count.min(SHOWN) };
         let rows: Vec<Vec<String>> = due.iter().take(shown).map(|due| due_row(due, words)).collect();
-        let mut out = words.say("due-heading", &[("on", &on.to_string()), ("count", &count)]);
-        out.push('\n');
-        out.push_str(&columns(&rows));
-        if shown < count {
-            let _ = writeln!(out, "{}", words.say("due-cut", &[("shown", &shown), ("count", &count)]));
+        let cut = if shown < count {
+            words.say("due-cut", &[("shown", &shown), ("count", &count)])
+        } else {
+            String::new()
+        };
+        let heading = words.say("due-heading", &[("on", &on.to_string()), ("count", &count)]);
+        // Said before the rows as well: who reads only the beginning must not take it for the whole.
+        let mut out = format!("{}\n{}", wrapped(format!("{heading} {cut}").trim_end(), 2), columns(&rows));
+        if !cut.is_empty() {
+            let _ = writeln!(out, "{cut}");
         }
         if let Some(guide) = guide {
             let source = super::check::source(&guide.source, guide.basis, words);
@@ -187,18 +197,29 @@ fn due_row(due: &Due, words: &Words) -> Vec<String> {
     ]
 }
 
+/// A place with how often hoses failed there, which is said before anything is made for it again.
+fn failures(place: String, failed: u32, words: &Words) -> String {
+    match usize::try_from(failed).unwrap_or(usize::MAX) {
+        0 => place,
+        count => format!("{place}; {}", words.say("search-failed", &[("count", &count)])),
+    }
+}
+
 impl Plain for Hits {
+    fn nothing(&self, words: &Words) -> Option<ApiError> {
+        self.hits.is_empty().then(|| ApiError::nothing("words", words.say("search-nothing", &[])))
+    }
+
     fn plain(&self, words: &Words) -> String {
-        if self.hits.is_empty() {
-            return words.say("search-nothing", &[]);
-        }
         let rows = self.hits.iter().map(|hit| match hit {
             Hit::Hose { code, at } => vec![
                 words.say("search-hose", &[]),
                 code.to_string(),
                 at.as_ref().map(place).unwrap_or_default(),
             ],
-            Hit::Place { at } => vec![words.say("search-place", &[]), place(at)],
+            Hit::Place { at, failed } => {
+                vec![words.say("search-place", &[]), failures(place(at), *failed, words)]
+            }
             Hit::Machine { name, .. } => vec![words.say("search-machine", &[]), name.clone()],
             Hit::Site { name, .. } => vec![words.say("search-site", &[]), name.clone()],
         });

@@ -29,7 +29,7 @@ pub use hose::{ColumnBases, HoseRow, Reinforcement};
 pub use hose_type::{HoseType, Interchange, TypeBases};
 pub use knowledge::{Caution, CrimpFact, FailureCause, MarkingRule, Step};
 pub use lookalike::{Danger, Family, FamilyPart, FemalePart, Lookalike, Mechanism};
-pub use names::UnknownName;
+pub use names::{UnknownName, nearest};
 pub use provenance::{Basis, Provenance};
 pub use rating::{Connection, EndRating, Torque, TorqueMethod};
 pub use reading::{Direction, Effort, OriginShare, PartKind, Reach, ReadingTerm, SizeStep};

@@ -22,11 +22,7 @@ const OFFERED: usize = 5;
 impl UnknownName {
     /// With the names out of `known` that are nearest to the one given.
     pub(super) fn near<'n>(what: &'static str, given: &str, known: impl Iterator<Item = &'n str>) -> Self {
-        let plain_given = plain(given);
-        let mut near: Vec<_> = known.map(|name| (distance(&plain_given, &plain(name)), name)).collect();
-        near.sort_unstable();
-        near.dedup();
-        let nearest = near.into_iter().take(OFFERED).map(|(_, name)| name.to_owned()).collect();
+        let nearest = nearest(given, known).into_iter().take(OFFERED).map(str::to_owned).collect();
         Self { what, given: given.to_owned(), nearest }
     }
 
@@ -34,6 +30,15 @@ impl UnknownName {
     pub(super) fn of(what: &'static str, given: &str, right: Vec<String>) -> Self {
         Self { what, given: given.to_owned(), nearest: right }
     }
+}
+
+/// The names, those first that the fewest changed letters part from the one given.
+pub fn nearest<'n>(given: &str, known: impl Iterator<Item = &'n str>) -> Vec<&'n str> {
+    let given = plain(given);
+    let mut near: Vec<_> = known.map(|name| (distance(&given, &plain(name)), name)).collect();
+    near.sort_unstable();
+    near.dedup();
+    near.into_iter().map(|(_, name)| name).collect()
 }
 
 /// A name without spaces, points, hyphens and capitals: `DIN EN 853` and `din-en853` are one.

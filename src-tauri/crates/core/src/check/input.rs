@@ -33,7 +33,7 @@ pub enum CheckError {
     /// A name that is not in the tables.
     #[error("{field}: {name}")]
     Unknown {
-        /// The field, such as `spec.hose`.
+        /// The field, such as `spec.hose.type`.
         field: String,
         /// The name and the nearest ones.
         name: UnknownName,

@@ -3,7 +3,9 @@
 use super::fluid::{self, Fluid};
 use super::rivals::Rivals;
 use super::{CheckError, Evidence, Question};
-use crate::catalogue::{Basis, Catalogue, Connection, HoseRow, HoseType, OutOfScope, Provenance};
+use crate::catalogue::{
+    Basis, Catalogue, Connection, HoseRow, HoseType, OutOfScope, Provenance, UnknownName,
+};
 use crate::find::EndFound;
 use crate::quantity::Millimetres;
 use crate::spec::{EndSpec, HoseRef, Role, Service, Spec};
@@ -80,7 +82,7 @@ impl<'a> Subject<'a> {
 
 impl<'a> Hose<'a> {
     fn named(catalogue: &'a Catalogue, name: &'a HoseRef) -> Result<Self, CheckError> {
-        let unknown = |name| CheckError::Unknown { field: "spec.hose".to_owned(), name };
+        let unknown = |name| unknown("spec.hose", name);
         Ok(Self {
             row: catalogue.hose(&name.standard, &name.kind, name.dn).map_err(unknown)?,
             kind: catalogue.hose_type(&name.standard, &name.kind).map_err(unknown)?,
@@ -112,7 +114,7 @@ impl<'a> Hose<'a> {
 
 impl<'a> End<'a> {
     fn of(catalogue: &'a Catalogue, spec: &'a EndSpec) -> Result<Self, CheckError> {
-        let unknown = |name| CheckError::Unknown { field: format!("spec.ends.{:?}", spec.role), name };
+        let unknown = |name| unknown(&format!("spec.ends.{:?}", spec.role), name);
         Ok(Self { spec, connection: catalogue.connection(&spec.family, &spec.size).map_err(unknown)? })
     }
 
@@ -120,6 +122,11 @@ impl<'a> End<'a> {
     pub(super) fn bent(&self) -> Option<bool> {
         bent(self.spec)
     }
+}
+
+/// A name that the tables do not have, said of the very key it stands under.
+fn unknown(part: &str, name: UnknownName) -> CheckError {
+    CheckError::Unknown { field: format!("{part}.{}", name.what), name }
 }
 
 /// Whether an end is bent, so that it has a direction and a drop. None while nobody said.

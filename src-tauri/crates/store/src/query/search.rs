@@ -24,6 +24,8 @@ pub enum Hit {
     Place {
         /// Where it is.
         at: PlaceAt,
+        /// How many hoses failed there.
+        failed: u32,
     },
     /// A machine.
     Machine {
@@ -71,7 +73,7 @@ fn hit(row: &Row<'_>) -> rusqlite::Result<Hit> {
                 None => None,
             },
         },
-        2 => Hit::Place { at: super::place::place_at(row)? },
+        2 => Hit::Place { at: super::place::place_at(row)?, failed: row.get("failed")? },
         3 => Hit::Machine {
             machine: rows::parsed(row, "machine")?,
             name: row.get("machine_name")?,

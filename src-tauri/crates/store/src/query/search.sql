@@ -1,6 +1,7 @@
 -- ?1: JSON list of words in lower case, all of which must stand in the text; ?2: the first of them;
 -- ?3: how many rows at most.
-SELECT rank, code, place, number, place_name, machine, machine_name, site, site_name
+SELECT rank, code, place, number, place_name, machine, machine_name, site, site_name,
+       (SELECT count(*) FROM stint f WHERE f.place = found.place AND f.cause IS NOT NULL) AS failed
 FROM (
     SELECT CASE WHEN instr(a.folded, ?2) = 1 OR instr(a.folded, ' ' || ?2) = length(a.code) + 1
                 THEN 0 ELSE 1 END AS rank,
@@ -27,7 +28,7 @@ FROM (
     UNION ALL
     SELECT 4, NULL, NULL, NULL, NULL, NULL, NULL, t.site, t.name, t.folded
     FROM site t
-)
+) found
 WHERE NOT EXISTS (SELECT 1 FROM json_each(?1) word WHERE instr(text, word.value) = 0)
 ORDER BY rank, site_name, machine_name, number, code
 LIMIT ?3

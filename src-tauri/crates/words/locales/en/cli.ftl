@@ -7,6 +7,19 @@ find-unsettled = NOT SETTLED
 find-none-of-these = none of these
 find-lookalike = Look-alike
 find-separates = To tell them apart:
+find-open = Still open (95 % together): { $what }.
+find-open-hose = { $count ->
+    [one] one kind of hose
+   *[other] { $count } kinds of hose
+}
+find-open-a = { $count ->
+    [one] one kind of end A
+   *[other] { $count } kinds of end A
+}
+find-open-b = { $count ->
+    [one] one kind of end B
+   *[other] { $count } kinds of end B
+}
 find-next = Read next:
 find-more-names = and { $count } more
 find-of-hose = hose
@@ -44,7 +57,7 @@ print-pressure = Working pressure printed
 print-made = Made
 print-made-or = or else
 print-unread = Not understood
-print-nothing = Nothing of this is known as a hose's printing.
+print-nothing = nothing of "{ $text }" is known as a hose's printing; write ? for a letter that is worn away
 print-candidates = Can be { $count ->
     [one] one hose:
    *[other] any of { $count } hoses:
@@ -100,6 +113,10 @@ count-places = { $places ->
 }
 import-done = { count-rows }: { count-hoses }, { count-machines } and { count-places } taken in; { $known } known already.
 import-would = Nothing was changed. { count-rows } would make { count-hoses }, { count-machines } and { count-places }; { $known } known already.
+import-would-not = Nothing was changed, and nothing of the list would be taken in until { $refused ->
+    [one] this row is
+   *[other] these { $refused } rows are
+} mended: all rows or none.
 import-refused = row { $row }: { $why }
 record-done = { $count ->
     [one] One event is on the disk.
@@ -140,14 +157,18 @@ status-withdrawn = tag withdrawn
 due-heading = As of { $on }: { $count ->
     [one] 1 date
    *[other] { $count } dates, soonest first
-}
+}.
 due-cut = { $shown } of { $count }; --all shows all.
 due-no-day = no day known
 due-what-service = replace
 due-what-storage = stored
 due-what-inspection = inspect
 due-guide = Guide age where the owner has set none:
-search-nothing = Nothing found.
+search-nothing = nothing in the register has all of these words
+search-failed = { $count ->
+    [one] a hose failed here before
+   *[other] { $count } hoses failed here before
+}
 search-hose = hose
 search-place = place
 search-machine = machine

@@ -31,11 +31,12 @@ sheet-missing = To get before the hose is cut
 sheet-cautions = Cautions of the check
 sheet-steps = Steps
 sheet-tighten = Tightening, from the tables
+sheet-tighten-end = Tightening end { $end }
+sheet-tighten-how = The maker's figure comes first. Each row below holds under its own condition alone: take the one that is yours, and never a range or a mean of rows. Where none is yours, ask the maker.
 sheet-flats = { $count ->
     [one] { $figure } flat of 60°
    *[other] { $figure } flats of 60°
 }
-sheet-column-end = End
 sheet-column-value = Value
 sheet-column-condition = Holds for
 sheet-column-source = Source

@@ -116,7 +116,7 @@ pub fn backup(api: &mut Api, _: Nothing, _: &[u8]) -> Result<File, ApiError> {
     let bytes = std::fs::read(&copy);
     // The copy has served; what is left of it would only take room.
     let _ = std::fs::remove_file(&copy);
-    let bytes = bytes.map_err(|error| ApiError::file(copy.display().to_string(), error))?;
+    let bytes = bytes.map_err(|error| ApiError::refused(&copy, "read", &error))?;
     Ok(File { name: "register.hosewright".to_owned(), mime: "application/vnd.sqlite3", bytes })
 }
 
@@ -128,7 +128,7 @@ pub fn backup(api: &mut Api, _: Nothing, _: &[u8]) -> Result<File, ApiError> {
 pub fn restore(api: &mut Api, _: Nothing, backup: &[u8]) -> Result<Answer<Verified>, ApiError> {
     let path = api.register()?.path().to_owned();
     let [incoming, restored] = ["incoming-part", "restored-part"].map(|name| beside(&path, name));
-    let failed = |error: std::io::Error| ApiError::file(path.display().to_string(), error);
+    let failed = |error: std::io::Error| ApiError::refused(&path, "written", &error);
     std::fs::write(&incoming, backup).map_err(failed)?;
     // A part left by an attempt that was cut short would be in the way.
     let _ = std::fs::remove_file(&restored);

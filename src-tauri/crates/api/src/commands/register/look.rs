@@ -152,7 +152,7 @@ pub fn named(api: &mut Api, text: &str) -> Result<Named, ApiError> {
     let called = |(_, name): &&(Named, String)| name.eq_ignore_ascii_case(text.trim());
     match (found.as_slice(), found.iter().filter(called).collect::<Vec<_>>().as_slice()) {
         ([(one, _)], _) | (_, [(one, _)]) => Ok(*one),
-        ([], _) => Err(ApiError::input(
+        ([], _) => Err(ApiError::nothing(
             "what",
             format!("\"{text}\" is in no name of a place or machine, and no code: {no_code}"),
         )),
@@ -176,7 +176,7 @@ const NAMED: usize = 5;
 /// A place or machine with its name.
 fn named_by(hit: Hit) -> Option<(Named, String)> {
     match hit {
-        Hit::Place { at } => {
+        Hit::Place { at, .. } => {
             let number = at.number.map(|number| number.to_string());
             let parts = [at.machine_name, number, at.place_name];
             Some((Named::Place(at.place), parts.into_iter().flatten().collect::<Vec<_>>().join(", ")))

@@ -27,7 +27,7 @@ pub struct Imported {
     pub dry_run: bool,
     /// Rows of the list.
     pub rows: usize,
-    /// Sites that were new.
+    /// Sites that were new. Like the counts below, none where a row is refused: all rows or none.
     pub sites: usize,
     /// Machines that were new.
     pub machines: usize,
@@ -35,7 +35,8 @@ pub struct Imported {
     pub places: usize,
     /// Hoses that were new.
     pub hoses: usize,
-    /// Rows whose code the register has already: left as it is.
+    /// Rows whose hose the register has already, by its code or, without one, by its place, the day it was
+    /// fitted and its spec: left as it is.
     pub known: usize,
     /// Rows that can not be taken in, with the reason. Unless this is a dry run there are none.
     pub refused: Vec<RowRefused>,
@@ -68,7 +69,9 @@ pub fn import(api: &mut Api, asked: Import, list: &[u8]) -> Result<Answer<Import
     if !refused.is_empty() && !asked.dry_run {
         return Err(refusal(&asked.name, &refused));
     }
-    if !asked.dry_run {
+    if !refused.is_empty() {
+        plan.makes_nothing();
+    } else if !asked.dry_run {
         let now = api.world.now();
         api.register()?.append(std::mem::take(&mut plan.events), now)?;
     }
@@ -79,7 +82,7 @@ pub fn import(api: &mut Api, asked: Import, list: &[u8]) -> Result<Answer<Import
         machines: plan.machines_made,
         places: plan.places_made,
         hoses: plan.hoses_made,
-        known,
+        known: known + plan.known,
         refused,
     }))
 }

@@ -32,6 +32,8 @@ pub(super) struct Plan {
     pub(super) machines_made: usize,
     pub(super) places_made: usize,
     pub(super) hoses_made: usize,
+    /// Rows without a code whose hose the register has.
+    pub(super) known: usize,
 }
 
 impl Plan {
@@ -57,14 +59,25 @@ impl Plan {
         Ok(plan)
     }
 
-    /// Adds the rows, oldest hose first, so that each is taken off before the next goes on. Gives back those
-    /// whose hose would have sat at its place beside another.
+    /// Adds the rows, oldest hose first, so that each is taken off before the next goes on; a row without a
+    /// code that says what the register has already is counted as known. Gives back those whose hose would
+    /// have sat at its place beside another.
     pub(super) fn add(&mut self, api: &mut Api, mut rows: Vec<Row>) -> Result<Vec<RowRefused>, ApiError> {
         rows.sort_by_key(|row| (row.fitted, row.removed.is_none()));
         let mut refused = Vec::new();
         for row in rows {
-            if let Err(why) = self.stays.entry(key(&row)).or_default().add(Stay::of_list(&row)) {
+            let stays = self.stays.entry(key(&row)).or_default();
+            let recorded = recorded(api, stays, &row)?;
+            let seated = match recorded {
+                Some(code) => stays.take_for(code, &row),
+                None => stays.add(Stay::of_list(&row)),
+            };
+            if let Err(why) = seated {
                 refused.push(RowRefused { row: row.row, why });
+                continue;
+            }
+            if recorded.is_some() {
+                self.known += 1;
                 continue;
             }
             let machine = self.machine(api, &row);
@@ -72,6 +85,12 @@ impl Plan {
             self.hose(api, place, row)?;
         }
         Ok(refused)
+    }
+
+    /// Nothing comes of it: a row of the list was refused, and all are taken in or none.
+    pub(super) fn makes_nothing(&mut self) {
+        self.events.clear();
+        (self.sites_made, self.machines_made, self.places_made, self.hoses_made) = (0, 0, 0, 0);
     }
 
     fn machine(&mut self, api: &mut Api, row: &Row) -> MachineId {
@@ -138,6 +157,15 @@ impl Plan {
         }
         Ok(())
     }
+}
+
+/// The hose of the register that a row without a code is about: fitted at the same place on the same day, by
+/// the same spec.
+fn recorded(api: &mut Api, stays: &Stays, row: &Row) -> Result<Option<TagCode>, ApiError> {
+    let same_day = if row.code.is_none() { stays.fitted_on(row.fitted) } else { None };
+    let Some(code) = same_day else { return Ok(None) };
+    let assembly = api.register()?.hose(&code)?.and_then(|hose| hose.assembly);
+    Ok(assembly.filter(|assembly| assembly.record.spec == row.spec).map(|_| code))
 }
 
 /// A hose of a list: made elsewhere as far as we know, its pressure that of its weakest part.

@@ -1,6 +1,7 @@
 //! One row of a hose list, read into what it says.
 
 use super::columns as column;
+use crate::answer::in_words;
 use chrono::NaiveDate;
 use hosewright_core::catalogue::Catalogue;
 use hosewright_core::quantity::{Bar, Degrees, Millimetres};
@@ -66,7 +67,7 @@ impl<'a> Cells<'a> {
     fn choice<T: DeserializeOwned>(&self, name: &str) -> Result<Option<T>, Wrong> {
         let choose = |cell: &str| {
             serde_json::from_value(Value::String(cell.to_lowercase().replace(' ', "-")))
-                .map_err(|error| format!("{name}: {error}"))
+                .map_err(|error| format!("{name}: {}", in_words(&error.to_string())))
         };
         self.get(name).map(choose).transpose()
     }
@@ -156,7 +157,14 @@ impl<'a> Cells<'a> {
     fn spec(&self, catalogue: &Catalogue) -> Result<Spec, Wrong> {
         let (standard, kind) = (self.needed(column::STANDARD)?, self.needed(column::TYPE)?);
         let dn = self.parsed(column::DN)?.ok_or_else(|| "dn is blank; it is needed".to_owned())?;
-        let hose = catalogue.hose(standard, kind, dn).map_err(|error| error.to_string())?;
+        let hose = catalogue.hose(standard, kind, dn).map_err(|error| {
+            let column = match error.what {
+                "standard" => column::STANDARD,
+                "dn" => column::DN,
+                _ => column::TYPE,
+            };
+            format!("{column}: {error}")
+        })?;
         Ok(Spec {
             hose: Some(HoseRef::named(&hose.standard, &hose.kind, hose.dn)),
             ends: vec![
@@ -185,7 +193,10 @@ impl<'a> Cells<'a> {
         [family, size, gender, form]: [&str; 4],
     ) -> Result<EndSpec, Wrong> {
         let found = catalogue.connection(self.needed(family)?, self.needed(size)?);
-        let found = found.map_err(|error| error.to_string())?;
+        let found = found.map_err(|error| {
+            let column = if error.what == "family" { family } else { size };
+            format!("{column}: {error}")
+        })?;
         Ok(EndSpec {
             role,
             family: found.family().to_owned(),

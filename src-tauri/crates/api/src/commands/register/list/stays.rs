@@ -45,6 +45,10 @@ impl Stay {
         same_days || begins_before_end(self, other) && begins_before_end(other, self)
     }
 
+    fn is_of(&self, code: TagCode) -> bool {
+        matches!(self.who, Who::Recorded(recorded) if recorded == code)
+    }
+
     fn days(&self) -> String {
         match (self.from, self.until) {
             (Some(from), Some(until)) => format!("from {from} to {until}"),
@@ -66,6 +70,32 @@ impl Extend<Stay> for Stays {
 }
 
 impl Stays {
+    /// The hose of the register that was fitted here that day, unless a row of the list was it already.
+    pub(super) fn fitted_on(&self, day: NaiveDate) -> Option<TagCode> {
+        self.0.iter().filter(|stay| stay.from == Some(day)).find_map(|stay| match stay.who {
+            Who::Recorded(code) => Some(code),
+            Who::Listed(_) => None,
+        })
+    }
+
+    /// Takes a row for that hose of the register, unless the row knows better when it came off: then says
+    /// what would be right. Where only the register knows that it came off, the row is merely older.
+    pub(super) fn take_for(&mut self, code: TagCode, row: &Row) -> Result<(), String> {
+        let recorded = |stay: &&mut Stay| stay.from == Some(row.fitted) && stay.is_of(code);
+        let Some(stay) = self.0.iter_mut().find(recorded) else { return Ok(()) };
+        match row.removed {
+            Some(removed) if stay.until != Some(removed) => Err(format!(
+                "the register has this hose, {code}, at this place {}; the list has it off on {removed}: record \
+                 that it came off, or correct removed",
+                stay.days()
+            )),
+            _ => {
+                stay.who = Who::Listed(row.row);
+                Ok(())
+            }
+        }
+    }
+
     /// Adds a stay, unless another hose sat there at the time: then says which, and what would be right.
     pub(super) fn add(&mut self, stay: Stay) -> Result<(), String> {
         if let Some(other) = self.0.iter().find(|other| other.overlaps(&stay)) {
