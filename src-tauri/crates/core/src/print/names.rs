@@ -65,6 +65,11 @@ impl<'c> Names<'c> {
     pub(super) fn standard_at(&self, words: &[Word], at: usize) -> Option<Mention<'c>> {
         (1..=4).rev().find_map(|count| {
             let pattern = joined(words, at, count)?;
+            // The number of a standard is one word, or goes on behind a dash (6286-73).
+            let mut numbers = words.get(at..at + count)?.iter().filter(|word| has_digit(word)).skip(1);
+            if numbers.any(|word| word.glue != '-') {
+                return None;
+            }
             let digits = pattern.chars().filter(char::is_ascii_digit).count();
             // Worn down to less than this a word is anything.
             if is_worn(&pattern) && (digits < 2 || legible(&pattern) < 3 || is_guesswork(&pattern)) {
@@ -88,7 +93,7 @@ impl<'c> Names<'c> {
             let pattern = joined(words, at, count)?;
             let follows = words.get(at + 1..at + count)?;
             let is_class = pattern.len() >= 5 && matches!(pattern.as_bytes(), [b'A'..=b'D', b'S' | b'C', ..]);
-            if follows.iter().any(|word| word.text.contains(|c: char| c.is_ascii_digit())) && !is_class {
+            if follows.iter().any(has_digit) && !is_class {
                 return None;
             }
             let names = self.kinds_of(&pattern, count);
@@ -143,6 +148,10 @@ impl<'c> Names<'c> {
         let is = |kind: &str| can_be(pattern, kind) || can_be(short, kind) || head_of(kind);
         self.kinds.iter().filter(|(_, kind)| is(kind)).map(|(name, _)| *name).collect()
     }
+}
+
+fn has_digit(word: &Word) -> bool {
+    word.text.contains(|letter: char| letter.is_ascii_digit())
 }
 
 /// Whether more letters are worn than can be read.
