@@ -1,7 +1,7 @@
 //! Standards and types among the words.
 
 use super::pressure::{Pressure, UNITS};
-use super::words::{Word, can_be, is_worn, legible, squeezed};
+use super::words::{Word, can_be, is_worn, legible, split_number, squeezed};
 use crate::catalogue::Catalogue;
 
 /// The catalogue's standards and types, as they are looked for.
@@ -110,7 +110,7 @@ impl<'c> Names<'c> {
         }
         let short = format!("100{pattern}");
         if is_worn(pattern) {
-            return self.worn_kinds(pattern, &short);
+            return if can_be_size(pattern) { Vec::new() } else { self.worn_kinds(pattern, &short) };
         }
         let exact: Vec<&str> =
             self.kinds.iter().filter(|(_, kind)| can_be(pattern, kind)).map(|(name, _)| *name).collect();
@@ -152,6 +152,13 @@ impl<'c> Names<'c> {
 
 fn has_digit(word: &Word) -> bool {
     word.text.contains(|letter: char| letter.is_ascii_digit())
+}
+
+/// Whether worn letters can be a nominal diameter in one word, such as `DN35`.
+fn can_be_size(pattern: &str) -> bool {
+    let number =
+        |prefix: &str| pattern.strip_prefix(prefix).is_some_and(|rest| split_number(rest).1.is_empty());
+    number("D?") || number("?N") || number("D")
 }
 
 /// Whether more letters are worn than can be read.
