@@ -91,6 +91,10 @@ impl<'c> Names<'c> {
     pub(super) fn kind_at(&self, words: &[Word], at: usize) -> Option<Mention<'c>> {
         (1..=3).rev().find_map(|count| {
             let pattern = joined(words, at, count)?;
+            // Worn words that stand apart are two marks sooner than the halves of one name.
+            if count > 1 && is_worn(&pattern) {
+                return None;
+            }
             let follows = words.get(at + 1..at + count)?;
             let is_class = pattern.len() >= 5 && matches!(pattern.as_bytes(), [b'A'..=b'D', b'S' | b'C', ..]);
             if follows.iter().any(has_digit) && !is_class {
