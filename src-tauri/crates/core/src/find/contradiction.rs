@@ -269,7 +269,7 @@ fn pressure(said: &Said, meant: &[&HoseRow], otherwise: Option<&HoseRow>) -> Opt
     let rated: Option<Vec<f64>> =
         rows.iter().map(|row| row.max_working_pressure_bar.map(|bar| bar.get())).collect();
     let nearest = rated?.into_iter().min_by(|a, b| (a - printed).abs().total_cmp(&(b - printed).abs()))?;
-    (!is_one_pressure(printed, nearest)).then(|| Contradiction {
+    (!is_one_pressure(printed, nearest)).then_some(Contradiction {
         code: Contradicted::Pressure,
         of: Part::Hose,
         named,

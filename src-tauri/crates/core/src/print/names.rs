@@ -1,7 +1,7 @@
 //! Standards and types among the words.
 
 use super::pressure::{Pressure, UNITS};
-use super::words::{Word, can_be, is_worn, legible, squeezed};
+use super::words::{Word, can_be, is_worn, legible, split_number, squeezed};
 use crate::catalogue::Catalogue;
 
 /// The catalogue's standards and types, as they are looked for.
@@ -65,6 +65,11 @@ impl<'c> Names<'c> {
     pub(super) fn standard_at(&self, words: &[Word], at: usize) -> Option<Mention<'c>> {
         (1..=4).rev().find_map(|count| {
             let pattern = joined(words, at, count)?;
+            // The number of a standard is one word, or goes on behind a dash (6286-73).
+            let mut numbers = words.get(at..at + count)?.iter().filter(|word| has_digit(word)).skip(1);
+            if numbers.any(|word| word.glue != '-') {
+                return None;
+            }
             let digits = pattern.chars().filter(char::is_ascii_digit).count();
             // Worn down to less than this a word is anything.
             if is_worn(&pattern) && (digits < 2 || legible(&pattern) < 3 || is_guesswork(&pattern)) {
@@ -86,9 +91,13 @@ impl<'c> Names<'c> {
     pub(super) fn kind_at(&self, words: &[Word], at: usize) -> Option<Mention<'c>> {
         (1..=3).rev().find_map(|count| {
             let pattern = joined(words, at, count)?;
+            // Worn words that stand apart are two marks sooner than the halves of one name.
+            if count > 1 && is_worn(&pattern) {
+                return None;
+            }
             let follows = words.get(at + 1..at + count)?;
             let is_class = pattern.len() >= 5 && matches!(pattern.as_bytes(), [b'A'..=b'D', b'S' | b'C', ..]);
-            if follows.iter().any(|word| word.text.contains(|c: char| c.is_ascii_digit())) && !is_class {
+            if follows.iter().any(has_digit) && !is_class {
                 return None;
             }
             let names = self.kinds_of(&pattern, count);
@@ -105,7 +114,7 @@ impl<'c> Names<'c> {
         }
         let short = format!("100{pattern}");
         if is_worn(pattern) {
-            return self.worn_kinds(pattern, &short);
+            return if can_be_size(pattern) { Vec::new() } else { self.worn_kinds(pattern, &short) };
         }
         let exact: Vec<&str> =
             self.kinds.iter().filter(|(_, kind)| can_be(pattern, kind)).map(|(name, _)| *name).collect();
@@ -143,6 +152,17 @@ impl<'c> Names<'c> {
         let is = |kind: &str| can_be(pattern, kind) || can_be(short, kind) || head_of(kind);
         self.kinds.iter().filter(|(_, kind)| is(kind)).map(|(name, _)| *name).collect()
     }
+}
+
+fn has_digit(word: &Word) -> bool {
+    word.text.contains(|letter: char| letter.is_ascii_digit())
+}
+
+/// Whether worn letters can be a nominal diameter in one word, such as `DN35`.
+fn can_be_size(pattern: &str) -> bool {
+    let number =
+        |prefix: &str| pattern.strip_prefix(prefix).is_some_and(|rest| split_number(rest).1.is_empty());
+    number("D?") || number("?N") || number("D")
 }
 
 /// Whether more letters are worn than can be read.
