@@ -1,5 +1,7 @@
 //! Whether dangerous partners are warned of while nothing has parted the two, and no longer after.
 
+use super::features::{Feature, Shows};
+use super::instruments::Instrument;
 use super::laws::Reads;
 use super::scores::Share;
 use super::world::{Part, World};
@@ -7,16 +9,22 @@ use hosewright_core::catalogue::Lookalike;
 use hosewright_core::find::EndFound;
 use std::collections::BTreeMap;
 
+/// Two sizes part two ends when their bands lie so many standard errors of the caliper apart; leaves of
+/// a gauge, so many widths of its confusion.
+const APART: f64 = 4.0;
+const LEAVES_APART: f64 = 1.5;
+
 /// Counts over many lists of ends.
 #[derive(Debug, Clone, Default)]
 pub struct Dangers {
-    /// Pairs of which no reading that parts them was taken: warned of.
+    /// Pairs of which nothing that was read parts the two, by what the tables say of them: warned of.
     pub warned: Share,
-    /// Pairs of which every such reading was taken: still warned of.
+    /// Pairs of which a reading that the table of dangers names was taken and parts the two: still
+    /// warned of.
     pub left: Share,
-    /// The same by the readings that part them.
+    /// The same by the readings taken that part them.
     pub left_by_readings: BTreeMap<String, Share>,
-    /// Pairs not warned of, by family and partner.
+    /// Pairs not warned of, by the families of female and male.
     pub missed: BTreeMap<(String, String), usize>,
     /// Warnings of pairs that the truth is no side of.
     pub false_alarms: usize,
@@ -25,33 +33,31 @@ pub struct Dangers {
 }
 
 impl Dangers {
-    /// Counts one list: `taken` are the readings it rests on, `all` those that could be taken.
-    pub fn count(&mut self, world: &World, truth: &Part, taken: &Reads, all: &Reads, found: &EndFound) {
+    /// Counts one list: `taken` are the readings it rests on, by a caliper of that standard error.
+    pub fn count(&mut self, world: &World, truth: &Part, taken: &Reads, error: f64, found: &EndFound) {
         self.lists += 1;
-        let is_truth = |family: &str, size: &str| truth.name[0] == family && truth.name[1] == size;
-        let is_side = |pair: &Lookalike| {
-            is_truth(&pair.female_family, &pair.female_size) || is_truth(&pair.male_family, &pair.male_size)
-        };
-        let is_said =
-            |pair: &Lookalike| found.lookalikes.iter().any(|said| said.danger.starts_with(&pair.starts));
         for pair in &world.catalogue.lookalikes {
-            if !is_side(pair) {
-                self.false_alarms += usize::from(is_said(pair));
+            let is_said = found.lookalikes.iter().any(|said| said.danger.starts_with(&pair.starts));
+            let Some((family, size)) = partner(pair, truth) else {
+                self.false_alarms += usize::from(is_said);
                 continue;
-            }
-            let parts = |reads: &Reads| {
-                pair.separating_readings.iter().filter(|key| reads.contains_key(key.as_str())).count()
             };
-            if parts(taken) == 0 {
-                self.warned = self.warned.and(is_said(pair));
-                if !is_said(pair) {
+            let parting = parting(world, truth, (family, size), taken, error);
+            let named: Vec<&str> = parting
+                .iter()
+                .copied()
+                .filter(|key| pair.separating_readings.iter().any(|named| named == key))
+                .collect();
+            if parting.is_empty() {
+                self.warned = self.warned.and(is_said);
+                if !is_said {
                     let sides = (pair.female_family.clone(), pair.male_family.clone());
                     *self.missed.entry(sides).or_default() += 1;
                 }
-            } else if parts(taken) == parts(all) {
-                self.left = self.left.and(is_said(pair));
-                let by = self.left_by_readings.entry(pair.separating_readings.join(" ")).or_default();
-                *by = by.and(is_said(pair));
+            } else if !named.is_empty() {
+                self.left = self.left.and(is_said);
+                let by = self.left_by_readings.entry(named.join(" ")).or_default();
+                *by = by.and(is_said);
             }
         }
     }
@@ -59,5 +65,66 @@ impl Dangers {
     /// Warnings that were beside the matter, for each list.
     pub fn false_alarms_each(&self) -> f64 {
         self.false_alarms as f64 / self.lists.max(1) as f64
+    }
+}
+
+/// The other side of a pair, where the truth is one.
+fn partner<'p>(pair: &'p Lookalike, truth: &Part) -> Option<(&'p str, &'p str)> {
+    let is_truth = |family: &str, size: &str| truth.name[0] == family && truth.name[1] == size;
+    if is_truth(&pair.female_family, &pair.female_size) {
+        Some((&pair.male_family, &pair.male_size))
+    } else if is_truth(&pair.male_family, &pair.male_size) {
+        Some((&pair.female_family, &pair.female_size))
+    } else {
+        None
+    }
+}
+
+/// The readings taken that part the truth from its partner in that half, or from either half where the
+/// truth has none; of two halves the one that fewer readings part counts.
+fn parting<'r>(
+    world: &World,
+    truth: &Part,
+    (family, size): (&str, &str),
+    taken: &'r Reads,
+    error: f64,
+) -> Vec<&'r str> {
+    let is_partner = |part: &&Part| {
+        let is_half = truth.gender.is_none() || part.gender.is_none() || part.gender == truth.gender;
+        part.name[0] == family && part.name[1] == size && is_half
+    };
+    let by = |part: &Part| -> Vec<&'r str> {
+        let parts =
+            |key: &&str| do_part(world, key, shown(&truth.features, key), shown(&part.features, key), error);
+        taken.keys().copied().filter(parts).collect()
+    };
+    world
+        .halves
+        .iter()
+        .filter(is_partner)
+        .map(by)
+        .min_by_key(Vec::len)
+        .unwrap_or_else(|| vec!["no such half"])
+}
+
+fn shown(features: &[Feature], key: &str) -> Shows {
+    features.iter().find(|(known, _)| *known == key).map_or(Shows::Absent, |(_, shows)| *shows)
+}
+
+fn do_part(world: &World, key: &str, a: Shows, b: Shows, error: f64) -> bool {
+    match (a, b) {
+        (Shows::Band { min, max, .. }, Shows::Band { min: least, max: most, .. }) => {
+            (least - max).max(min - most) > APART * error
+        }
+        (Shows::Leaf(a), Shows::Leaf(b)) => match world.instruments.of_key(key) {
+            Instrument::Gauge { width, .. } => (a - b).abs() > LEAVES_APART * width.at(a),
+            _ => false,
+        },
+        (Shows::Slope(a), Shows::Slope(b)) => {
+            (a - b).abs() * super::instruments::THREADS_APART > APART * error
+        }
+        (Shows::OneOf(a), Shows::OneOf(b)) => a & b == 0,
+        (Shows::Unstated, _) | (_, Shows::Unstated) => false,
+        (a, b) => (a == Shows::Absent) != (b == Shows::Absent),
     }
 }

@@ -47,6 +47,8 @@ pub struct Walk {
     pub readings: usize,
     /// Whether it was settled.
     pub is_settled: bool,
+    /// Whether one class held 99 % and a dangerous partner alone kept it open.
+    pub is_threatened: bool,
 }
 
 /// By the reading proposed first, until the end is settled or nothing more is proposed.
@@ -81,7 +83,13 @@ fn walk(
     loop {
         let half: Value = of_role("A", &taken);
         let found = ask(catalogue, &json!({"ends": [half], "caliper_error_mm": error}));
-        let walk = |is_settled| Walk { effort: effort_spent, readings: asked.len(), is_settled };
+        let walk = |is_settled| Walk {
+            effort: effort_spent,
+            readings: asked.len(),
+            is_settled,
+            is_threatened: !is_settled
+                && found.ends[0].candidates.first().is_some_and(|first| first.probability >= 0.99),
+        };
         if found.settled.a {
             return walk(true);
         }

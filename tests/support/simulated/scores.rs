@@ -20,6 +20,8 @@ pub struct Scored {
     pub kind: String,
     /// What led, for a list of misses.
     pub leader: String,
+    /// Whether the truth is met every day.
+    pub is_everyday: bool,
 }
 
 impl Scored {
@@ -35,7 +37,7 @@ impl Scored {
         });
         let kind =
             truth.map_or("stranger".to_owned(), |truth| format!("{} {}", truth.name[0], truth.name[1]));
-        Self::of(classes.collect(), found.unknown.hose, truth.is_none(), kind)
+        Self::of(classes.collect(), found.unknown.hose, truth, kind)
     }
 
     /// The list of an end.
@@ -50,17 +52,17 @@ impl Scored {
             (class.probability, is_half && is_name, class.family.clone())
         });
         let kind = truth.map_or("stranger".to_owned(), |truth| truth.name[0].clone());
-        Self::of(classes.collect(), found.unknown, truth.is_none(), kind)
+        Self::of(classes.collect(), found.unknown, truth, kind)
     }
 
-    fn of(classes: Vec<(f64, bool, String)>, unknown: f64, is_stranger: bool, kind: String) -> Self {
+    fn of(classes: Vec<(f64, bool, String)>, unknown: f64, truth: Option<&Part>, kind: String) -> Self {
         let leader = match classes.first() {
             Some((p, _, name)) if *p >= unknown => name.clone(),
             _ => "unknown".to_owned(),
         };
         let mut stated: Vec<(f64, bool)> = classes.into_iter().map(|(p, is_true, _)| (p, is_true)).collect();
-        stated.push((unknown, is_stranger));
-        Self { stated, kind, leader }
+        stated.push((unknown, truth.is_none()));
+        Self { stated, kind, leader, is_everyday: truth.is_some_and(|truth| truth.is_everyday) }
     }
 
     /// The largest stated probability and whether it was of the truth.

@@ -23,7 +23,11 @@ pub struct Cell {
     pub error: f64,
     /// Every list, asked with few, some and all readings.
     pub lists: Vec<Scored>,
-    /// The lists of hoses with all readings.
+    /// The lists of hoses with some readings and no print.
+    pub some_hoses: Vec<Scored>,
+    /// The lists of ends with some readings.
+    pub some_ends: Vec<Scored>,
+    /// The lists of hoses with all readings, a whole print among them.
     pub full_hoses: Vec<Scored>,
     /// The lists of ends with all readings.
     pub full_ends: Vec<Scored>,
@@ -51,6 +55,8 @@ pub fn cell(world: &World, law: Law, error: f64, jobs: usize, seed: u64) -> Cell
         law,
         error,
         lists: Vec::new(),
+        some_hoses: Vec::new(),
+        some_ends: Vec::new(),
         full_hoses: Vec::new(),
         full_ends: Vec::new(),
         dangers: Dangers::default(),
@@ -71,24 +77,32 @@ impl Cell {
             Depth::Some => some(reads, random),
             Depth::Full => reads.clone(),
         };
-        let hose = taken(&job.hose.reads);
+        let mut hose = taken(&job.hose.reads);
+        if let (Depth::Full, Some(part)) = (depth, truth(&job.hose, &world.hoses)) {
+            let [standard, kind, dn] = &part.name;
+            hose.insert("print", json!(format!("{standard} {kind} DN {dn}")));
+        }
         let ends = [taken(&job.ends[0].reads), taken(&job.ends[1].reads)];
         let mates = if depth == Depth::Some { job.mates.each_ref().map(Option::as_ref) } else { [None; 2] };
         let found = ask(world, &job.question(&hose, [&ends[0], &ends[1]], mates));
         let of_hose = Scored::of_hose(&found, truth(&job.hose, &world.hoses));
-        if depth == Depth::Full {
-            self.full_hoses.push(of_hose.clone());
+        match depth {
+            Depth::Few => {}
+            Depth::Some => self.some_hoses.push(of_hose.clone()),
+            Depth::Full => self.full_hoses.push(of_hose.clone()),
         }
         self.lists.push(of_hose);
         for ((end, taken), found) in job.ends.iter().zip(&ends).zip(&found.ends) {
             let truth = truth(end, &world.halves);
             let of_end = Scored::of_end(found, truth);
-            if depth == Depth::Full {
-                self.full_ends.push(of_end.clone());
+            match depth {
+                Depth::Few => {}
+                Depth::Some => self.some_ends.push(of_end.clone()),
+                Depth::Full => self.full_ends.push(of_end.clone()),
             }
             self.lists.push(of_end);
             if let Some(truth) = truth {
-                self.dangers.count(world, truth, taken, &end.reads, found);
+                self.dangers.count(world, truth, taken, job.error, found);
             }
         }
     }
@@ -102,9 +116,9 @@ impl Cell {
         Share::of(self.full_and_known(), |list| list.top().1)
     }
 
-    /// The same of ends alone.
+    /// The same of hose ends and flanges alone: without ports, tubes, banjos, couplings and hoses.
     pub fn right_end_first(&self) -> Share {
-        Share::of(self.full_ends.iter().filter(|list| !list.is_stranger()), |list| list.top().1)
+        Share::of(self.full_ends.iter().filter(|list| list.is_everyday), |list| list.top().1)
     }
 
     /// What the model itself states of that: the mean of the leading probabilities.
@@ -187,6 +201,14 @@ impl Walks {
         (
             Share::of(&self.each, |(guided, _)| guided.is_settled),
             Share::of(&self.each, |(_, fixed)| fixed.is_settled),
+        )
+    }
+
+    /// Share that a dangerous partner alone kept open to the end: guided, fixed.
+    pub fn threatened(&self) -> (Share, Share) {
+        (
+            Share::of(&self.each, |(guided, _)| guided.is_threatened),
+            Share::of(&self.each, |(_, fixed)| fixed.is_threatened),
         )
     }
 

@@ -2,7 +2,7 @@
 //! reliability diagram as a picture.
 
 use crate::diagram;
-use hosewright_tests::simulated::laws::{MODEL, OTHERS, WORST};
+use hosewright_tests::simulated::laws::{Law, MODEL, OTHERS, WORST};
 use hosewright_tests::simulated::scores::{Scored, Share, bins, misses, scores};
 use hosewright_tests::simulated::strangers::Strange;
 use hosewright_tests::simulated::trust::{Cell, ERRORS_MM, cell, strangers, walks};
@@ -12,8 +12,9 @@ use std::path::Path;
 
 /// Jobs for each law and caliper, strangers of each kind and walks: what two minutes allow.
 const JOBS: usize = 250;
-const STRANGERS: usize = 300;
-const WALKS: usize = 250;
+const JOBS_OF_OWN: usize = 600;
+const STRANGERS: usize = 200;
+const WALKS: usize = 200;
 const SEED: u64 = 20_261_125;
 
 /// Misses that are listed.
@@ -44,43 +45,69 @@ pub fn print(target: &Path) -> Result<()> {
 
 fn calibration(cells: &[Cell]) {
     println!(
-        "{JOBS} jobs for each law and caliper, each asked with few, some and all readings; ECE over 10 bins"
+        "{JOBS} jobs for each law and caliper ({JOBS_OF_OWN} by the model's own), each asked with few, some \
+         and all readings\nECE over 10 bins: of the leading class, what chance alone gives, of all classes"
     );
     println!(
-        "{:<22}{:>7}{:>9}{:>8}{:>8}{:>7}{:>7}{:>7}{:>9}{:>9}{:>8}{:>9}",
-        "law",
-        "caliper",
-        "ECE first",
-        "chance",
-        "all",
-        "bar",
-        "Brier",
-        "log",
-        "right 1st",
-        "ends",
-        "stated",
-        "unknown"
+        "{:<22}{:>7}{:>9}{:>9}{:>9}{:>6}{:>8}{:>7}",
+        "law", "caliper", "first", "chance", "all", "bar", "Brier", "log"
+    );
+    for of_law in cells.chunk_by(|a, b| a.law == b.law) {
+        for cell in of_law {
+            calibrated(of_law[0].law, &cell.error.to_string(), &cell.lists);
+        }
+        let all: Vec<Scored> = of_law.iter().flat_map(|cell| cell.lists.iter().cloned()).collect();
+        calibrated(of_law[0].law, "all", &all);
+    }
+    println!(
+        "\nwith all readings, a whole print among them (bars: right class first 97 %, called unknown 2 %)"
+    );
+    println!(
+        "{:<22}{:>7}{:>14}{:>14}{:>14}{:>16}",
+        "law", "caliper", "right first", "hose ends", "stated first", "called unknown"
     );
     for cell in cells {
-        let scores = scores(&cell.lists);
-        let bar = if cell.law == MODEL { 2 } else { 5 };
         println!(
-            "{:<22}{:>7}{:>8.1} %{:>6.1} %{:>6.1} %{:>5} %{:>7.3}{:>7.3}{:>7.1} %{:>7.1} %{:>6.1} %{:>7.1} %",
+            "{:<22}{:>7}{:>12.1} %{:>12.1} %{:>12.1} %{:>14.1} %",
             cell.law.name,
             cell.error,
-            100.0 * scores.ece_of_first,
-            100.0 * scores.ece_by_chance,
-            100.0 * scores.ece_of_all,
-            bar,
-            scores.brier,
-            scores.log_score,
             percent(cell.right_first()),
             percent(cell.right_end_first()),
             100.0 * cell.stated_first(),
             percent(cell.called_unknown()),
         );
     }
-    println!("bars: right class first 97 % with all readings; rows called unknown 2 %");
+    println!("\nby the model's own laws: what was stated of the leading class, and how often it was true");
+    type Of = fn(&Cell) -> &Vec<Scored>;
+    let parts: [(&str, Of); 4] = [
+        ("hoses, some readings", |cell| &cell.some_hoses),
+        ("ends, some readings", |cell| &cell.some_ends),
+        ("hoses, all readings", |cell| &cell.full_hoses),
+        ("ends, all readings", |cell| &cell.full_ends),
+    ];
+    for (name, of) in parts {
+        let lists: Vec<Scored> =
+            cells.iter().filter(|cell| cell.law == MODEL).flat_map(|cell| of(cell).iter().cloned()).collect();
+        let bins: Vec<String> = bins(&lists)
+            .iter()
+            .map(|bin| format!("{:.0}>{:.0}", 100.0 * bin.stated, 100.0 * bin.observed))
+            .collect();
+        println!("  {name:<22}ECE {:.1} %  {}", 100.0 * scores(&lists).ece_of_first, bins.join(" "));
+    }
+}
+
+fn calibrated(law: Law, caliper: &str, lists: &[Scored]) {
+    let scores = scores(lists);
+    println!(
+        "{:<22}{caliper:>7}{:>7.1} %{:>7.1} %{:>7.2} %{:>4} %{:>8.3}{:>7.3}",
+        law.name,
+        100.0 * scores.ece_of_first,
+        100.0 * scores.ece_by_chance,
+        100.0 * scores.ece_of_all,
+        if law == MODEL { 2 } else { 5 },
+        scores.brier,
+        scores.log_score,
+    );
 }
 
 fn percent(share: Share) -> f64 {
@@ -113,6 +140,11 @@ fn of_strangers(world: &World) {
             let [ends, hoses] = strangers(world, how, error, STRANGERS, SEED);
             let share = |lists: &[Scored]| percent(Share::of(lists, |list| list.is_called_unknown()));
             println!("{name:<22}{error:>7}{:>8.1} %{:>8.1} %", share(&ends), share(&hoses));
+            if error == ERRORS_MM[1] {
+                for (_, leader, count) in misses(&ends).iter().take(LISTED / 2) {
+                    println!("    taken for {leader}: {count}");
+                }
+            }
         }
     }
 }
@@ -123,13 +155,15 @@ fn efforts(world: &World) {
         for error in ERRORS_MM {
             let walks = walks(world, law, error, WALKS, SEED);
             let ((guided, fixed), (spent, spent_fixed)) = (walks.mean_effort(), walks.mean_spent());
-            let settled = walks.settled();
+            let (settled, threatened) = (walks.settled(), walks.threatened());
             println!(
-                "{:<22}{error:>7}{guided:>7.2}{fixed:>7.2}{:>7.1} % less; settled {:.0} % and {:.0} %, spent on all {spent:.2} and {spent_fixed:.2}",
+                "{:<22}{error:>7}{guided:>7.2}{fixed:>7.2}{:>7.1} % less; settled {:.0} % and {:.0} %, open for a partner alone {:.0} % and {:.0} %, spent on all {spent:.2} and {spent_fixed:.2}",
                 law.name,
                 100.0 * walks.saved(),
                 percent(settled.0),
                 percent(settled.1),
+                percent(threatened.0),
+                percent(threatened.1),
             );
         }
     }
