@@ -9,10 +9,9 @@ use hosewright_core::catalogue::Lookalike;
 use hosewright_core::find::EndFound;
 use std::collections::BTreeMap;
 
-/// Two sizes part two ends when their bands lie so many standard errors of the caliper apart; leaves of
-/// a gauge, so many widths of its confusion.
+/// A reading parts two ends when what the tables say of them lies so many standard errors apart: of the
+/// caliper, or of the gauge's confusion. A look parts them where they have no shape in common.
 const APART: f64 = 4.0;
-const LEAVES_APART: f64 = 1.5;
 
 /// Counts over many lists of ends.
 #[derive(Debug, Clone, Default)]
@@ -114,14 +113,14 @@ fn shown(features: &[Feature], key: &str) -> Shows {
 fn do_part(world: &World, key: &str, a: Shows, b: Shows, error: f64) -> bool {
     match (a, b) {
         (Shows::Band { min, max, .. }, Shows::Band { min: least, max: most, .. }) => {
-            (least - max).max(min - most) > APART * error
+            (least - max).max(min - most) - APART * error > -1e-9
         }
         (Shows::Leaf(a), Shows::Leaf(b)) => match world.instruments.of_key(key) {
-            Instrument::Gauge { width, .. } => (a - b).abs() > LEAVES_APART * width.at(a),
+            Instrument::Gauge { width, .. } => (a - b).abs() - APART * width.at(a) > -1e-9,
             _ => false,
         },
         (Shows::Slope(a), Shows::Slope(b)) => {
-            (a - b).abs() * super::instruments::THREADS_APART > APART * error
+            (a - b).abs() * super::instruments::THREADS_APART - APART * error > -1e-9
         }
         (Shows::OneOf(a), Shows::OneOf(b)) => a & b == 0,
         (Shows::Unstated, _) | (_, Shows::Unstated) => false,

@@ -203,6 +203,6 @@ pub fn misses<'s>(lists: impl IntoIterator<Item = &'s Scored>) -> Vec<(String, S
         .into_iter()
         .map(|((kind, leader), count)| (kind.to_owned(), leader.to_owned(), count))
         .collect();
-    misses.sort_by(|a, b| b.2.cmp(&a.2));
+    misses.sort_by_key(|(.., count)| std::cmp::Reverse(*count));
     misses
 }
