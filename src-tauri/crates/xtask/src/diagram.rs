@@ -41,13 +41,7 @@ fn diagram(own: &[Bin], others: &[Bin]) -> Drawing {
         "probability that was stated; upwards: share that was true",
     );
     text(LEFT + 6.0, TOP + SIDE + 17.0, 3.4, Anchor::Start, "readings by the model's own laws");
-    text(
-        LEFT + 6.0,
-        TOP + SIDE + 22.0,
-        3.4,
-        Anchor::Start,
-        "by other laws: heavy tails, zero error, lopsided, wear, hands, usage",
-    );
+    text(LEFT + 6.0, TOP + SIDE + 22.0, 3.4, Anchor::Start, "by all other laws of the table at once");
     let mark = |x: f64, y: f64, is_own: bool| Op::Rect {
         x: x - 1.2,
         y: y - 1.2,
