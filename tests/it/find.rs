@@ -10,6 +10,7 @@ use hosewright_core::find::{EndFound, FindError, Found, Part, Readings, find};
 use hosewright_core::spec::Role;
 use hosewright_tests::calibration::{brier_score, expected_calibration_error, log_score};
 use hosewright_tests::find_figures::{self, Answered, ask};
+use hosewright_tests::simulated::random::Random;
 use hosewright_words::{Language, Words};
 use proptest::prelude::*;
 use rstest::rstest;
@@ -546,33 +547,11 @@ proptest! {
     }
 }
 
-/// Own generator of uniform numbers (splitmix64), so that the simulation is the same everywhere.
-struct Uniform(u64);
-
-impl Uniform {
-    fn next(&mut self) -> f64 {
-        self.0 = self.0.wrapping_add(0x9E37_79B9_7F4A_7C15);
-        let mut z = self.0;
-        z = (z ^ (z >> 30)).wrapping_mul(0xBF58_476D_1CE4_E5B9);
-        z = (z ^ (z >> 27)).wrapping_mul(0x94D0_49BB_1331_11EB);
-        ((z ^ (z >> 31)) >> 11) as f64 / (1u64 << 53) as f64
-    }
-
-    fn normal(&mut self) -> f64 {
-        let (u, v) = (self.next().max(1e-300), self.next());
-        (-2.0 * u.ln()).sqrt() * (std::f64::consts::TAU * v).cos()
-    }
-
-    fn between(&mut self, min: f64, max: f64) -> f64 {
-        min + (max - min) * self.next()
-    }
-}
-
 /// Males drawn as the model supposes them (band, wear, caliper, leaf gauge): what is stated must be
 /// what is observed, within the error of the sample.
 #[test]
 fn stated_probabilities_are_observed_on_simulated_readings() {
-    let mut random = Uniform(20_261_125);
+    let mut random = Random(20_261_125);
     let males: Vec<_> = catalogue()
         .ends
         .iter()
@@ -582,8 +561,8 @@ fn stated_probabilities_are_observed_on_simulated_readings() {
     let mut held = 0;
     let jobs = 400;
     for _ in 0..jobs {
-        let (row, band, pitch) = males[(random.next() * males.len() as f64) as usize];
-        let wear = -0.1 * random.next().max(1e-300).ln();
+        let (row, band, pitch) = males[random.below(males.len())];
+        let wear = random.exponential(0.1);
         let diameter = random.between(band.min, band.max) - wear + 0.1 * random.normal();
         let mut readings = json!({"gender": "male", "thread_diameter_mm": diameter, "pitch_mm": pitch});
         if let Some(angle) = row.seat_included_angle_deg {

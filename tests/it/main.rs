@@ -24,6 +24,7 @@ mod route;
 mod settings;
 mod tables;
 mod tag;
+mod trust;
 mod units;
 
 #[test]

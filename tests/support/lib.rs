@@ -11,6 +11,7 @@ pub mod find_figures;
 pub mod flow_figures;
 pub mod life_figures;
 pub mod route_figures;
+pub mod simulated;
 pub mod surge_figures;
 pub mod vectors;
 pub mod viscosity_figures;

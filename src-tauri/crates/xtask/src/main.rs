@@ -3,7 +3,9 @@
 #![allow(clippy::print_stdout, reason = "a chore tells what it did")]
 
 mod app_size;
+mod diagram;
 mod figures;
+mod reliability;
 mod schemas;
 mod types;
 
@@ -26,6 +28,12 @@ enum Chore {
     Types,
     /// Print how far the program is from published and reference values.
     Figures,
+    /// Print how far what `find` says may be trusted, on simulated jobs, and draw the reliability diagram.
+    Reliability {
+        /// The folder of the pictures.
+        #[arg(default_value = "target")]
+        folder: PathBuf,
+    },
     /// Print the built program's size, the time until its screens are up and the memory it holds then.
     AppSize {
         /// The program; a release is built by `cargo build --release -p hosewright-app`.
@@ -42,6 +50,7 @@ fn main() -> ExitCode {
             figures::print();
             Ok(())
         }
+        Chore::Reliability { folder } => reliability::print(&folder),
         Chore::AppSize { program } => app_size::print(&program),
     };
     match done {

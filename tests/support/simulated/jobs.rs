@@ -1,0 +1,236 @@
+//! Jobs drawn from the catalogue: a hose, two ends that go with it, their mates, the machine's origin.
+
+use super::features::{Feature, Shows};
+use super::laws::{Law, Reads, Technician, Usage};
+use super::random::Random;
+use super::world::{Part, World};
+use serde_json::{Map, Value, json};
+
+/// Share of strangers by the model's usage.
+const STRANGERS: f64 = 0.02;
+/// How often an end goes on a hose so many sizes apart: as the model has it, and rarer. The last
+/// stands for parts without a size.
+const JUMPS: [f64; 4] = [1.0, 0.4, 0.12, 0.03];
+const RARE_JUMPS: [f64; 4] = [1.0, 0.2, 0.03, 0.005];
+const SIZELESS: f64 = 0.3;
+/// How much oftener everyday parts are met. Common practice, no source.
+const EVERYDAY: f64 = 4.0;
+/// Share of machines whose ends are both of the families of its region, and how much oftener those
+/// are met there. Common practice, no source.
+const ONE_REGION: f64 = 0.85;
+const IN_REGION: f64 = 6.0;
+/// Share of jobs where the machine's origin is said.
+const ORIGIN_SAID: f64 = 0.5;
+/// Share of ends of which the machine's half is measured too, and of mates that are anything.
+const MATES: f64 = 0.3;
+const WRONG_MATES: f64 = 0.03;
+
+/// Regions and the families their machines carry oftener, as the model has them.
+const REGIONS: [(&str, &[(&str, f64)]); 3] = [
+    ("north-america", &[("JIC 37 flare", 3.0), ("SAE ORB", 3.0), ("ORFS", 3.0), ("NPT", 3.0), ("NPTF", 3.0)]),
+    ("europe", &[("Metric 24 cone L", 3.0), ("Metric 24 cone S", 3.0), ("BSPP 60 cone", 3.0)]),
+    (
+        "east-asia",
+        &[("JIS parallel pipe 30 seat", 3.0), ("Metric 30 seat", 3.0), ("ORFS", 2.0), ("BSPT", 2.0)],
+    ),
+];
+
+/// A part of a job: what it is and all that can be read of it.
+#[derive(Debug, Clone)]
+pub struct Drawn {
+    /// Its place among the hoses or halves of the world; none is a stranger.
+    pub truth: Option<usize>,
+    /// Everything that can be read.
+    pub reads: Reads,
+}
+
+/// One job.
+#[derive(Debug, Clone)]
+pub struct Job {
+    /// The machine's origin, where it is said.
+    pub origin: Option<&'static str>,
+    /// The hose.
+    pub hose: Drawn,
+    /// Ends A and B.
+    pub ends: [Drawn; 2],
+    /// What is read of the machine's halves.
+    pub mates: [Option<Reads>; 2],
+    /// The caliper's standard error.
+    pub error: f64,
+}
+
+/// Keys in which a stranger shows something, by hose or end.
+const HOSE_KEYS: [&str; 6] =
+    ["id_mm", "reinforcement_od_mm", "cover_od_mm", "reinforcement", "layers", "cover"];
+const END_KEYS: [&str; 16] = [
+    "gender",
+    "thread_diameter_mm",
+    "pitch_mm",
+    "taper",
+    "second_thread_diameter_mm",
+    "flank_angle_deg",
+    "seal",
+    "seat_included_angle_deg",
+    "cone",
+    "tube_od_mm",
+    "male_bore_mm",
+    "swivel_hex_mm",
+    "head_od_mm",
+    "head_thickness_mm",
+    "bolt_long_mm",
+    "bolt_short_mm",
+];
+
+/// Weights of all parts of one kind, a stranger last.
+struct Weights {
+    each: Vec<f64>,
+    steps: Vec<Option<i32>>,
+}
+
+impl Weights {
+    fn of(parts: &[Part], law: Law, factor: impl Fn(&Part) -> f64) -> Self {
+        let (strangers, everyday) = match law.usage {
+            Usage::OfTheModel => (STRANGERS, 1.0),
+            Usage::OfTheTrade => (0.0, EVERYDAY),
+        };
+        let usual = |part: &Part| if part.is_everyday { everyday } else { 1.0 };
+        let mut each: Vec<f64> =
+            parts.iter().map(|part| (1.0 - strangers) * part.even * factor(part) * usual(part)).collect();
+        each.push(strangers);
+        let steps = parts.iter().map(|part| part.step).chain([None]).collect();
+        Self { each, steps }
+    }
+
+    /// How the weights go with a neighbour of that size.
+    fn beside(&self, step: Option<i32>, jumps: &[f64; 4]) -> Vec<f64> {
+        let affinity = |own: Option<i32>| match (own, step) {
+            (Some(a), Some(b)) => jumps[(a.abs_diff(b) as usize).min(3)],
+            _ => SIZELESS,
+        };
+        self.each.iter().zip(&self.steps).map(|(weight, own)| weight * affinity(*own)).collect()
+    }
+}
+
+/// What is drawn: the truths of one job.
+#[derive(Debug, Clone, Copy)]
+struct Truths {
+    origin: Option<&'static str>,
+    hose: Option<usize>,
+    ends: [Option<usize>; 2],
+}
+
+impl Job {
+    /// Draws a job and reads all of it.
+    pub fn draw(world: &World, law: Law, error: f64, random: &mut Random) -> Self {
+        let technician = Technician::new(world, law, error, random);
+        let truths = draw(world, law, random);
+        let half = |at: Option<usize>| at.map(|at| world.halves[at].features.clone());
+        let read = |truth: Option<usize>, features: Option<Vec<Feature>>, keys, random: &mut Random| {
+            let features = features.unwrap_or_else(|| strange(keys));
+            Drawn { truth, reads: technician.reads(&features, random) }
+        };
+        let hose_features = truths.hose.map(|at| world.hoses[at].features.clone());
+        let hose = read(truths.hose, hose_features, &HOSE_KEYS[..], random);
+        let ends = truths.ends.map(|end| read(end, half(end), &END_KEYS[..], random));
+        let mates = truths.ends.map(|end| {
+            if !random.chance(MATES) {
+                return None;
+            }
+            let own = end.and_then(|end| world.halves[end].opposite);
+            let mate = if random.chance(WRONG_MATES) { Some(any(&world.halves, random)) } else { own };
+            let all = read(None, half(mate), &END_KEYS[..], random).reads;
+            Some(few(&all))
+        });
+        Self { origin: truths.origin, hose, ends, mates, error }
+    }
+
+    /// The question these readings ask.
+    pub fn question(&self, hose: &Reads, ends: [&Reads; 2], mates: [Option<&Reads>; 2]) -> Value {
+        let mates: Vec<Value> =
+            ["A", "B"].iter().zip(mates).filter_map(|(role, mate)| Some(of_role(role, mate?))).collect();
+        json!({
+            "hose": hose,
+            "ends": [of_role("A", ends[0]), of_role("B", ends[1])],
+            "mates": mates,
+            "caliper_error_mm": self.error,
+            "origin": self.origin,
+        })
+    }
+}
+
+/// The readings of one half, with its role and, where two diameters are given, the threads between.
+pub fn of_role(role: &str, reads: &Reads) -> Value {
+    let mut half: Map<String, Value> =
+        reads.iter().map(|(key, value)| ((*key).to_owned(), value.clone())).collect();
+    half.insert("role".to_owned(), json!(role));
+    if half.contains_key("second_thread_diameter_mm") {
+        half.insert("threads_apart".to_owned(), json!(super::instruments::THREADS_APART));
+    }
+    Value::Object(half)
+}
+
+/// The first readings anyone takes: which half, the size that is nearest to hand, the pitch; of a
+/// hose the bore and the cover.
+pub fn few(reads: &Reads) -> Reads {
+    const FIRST: [&str; 5] = ["gender", "pitch_mm", "bolt_long_mm", "id_mm", "cover_od_mm"];
+    let size = ["thread_diameter_mm", "tube_od_mm"].into_iter().find(|key| reads.contains_key(key));
+    reads
+        .iter()
+        .filter(|(key, _)| FIRST.contains(*key) || Some(**key) == size)
+        .map(|(key, value)| (*key, value.clone()))
+        .collect()
+}
+
+/// Each reading in half the cases.
+pub fn some(reads: &Reads, random: &mut Random) -> Reads {
+    reads.iter().filter(|_| random.chance(0.5)).map(|(key, value)| (*key, value.clone())).collect()
+}
+
+/// A part of which nothing is known shows anything.
+fn strange(keys: &[&'static str]) -> Vec<Feature> {
+    keys.iter().map(|&key| (key, Shows::Unstated)).collect()
+}
+
+fn any(parts: &[Part], random: &mut Random) -> usize {
+    random.weighted(parts.iter().map(|part| part.even))
+}
+
+fn draw(world: &World, law: Law, random: &mut Random) -> Truths {
+    let region = random.below(REGIONS.len());
+    let (name, families) = REGIONS[region];
+    let is_said = random.chance(ORIGIN_SAID);
+    let hint = |part: &Part, is_here: bool| {
+        let factor = families.iter().find(|(family, _)| *family == part.name[0]).map(|(_, factor)| *factor);
+        match law.usage {
+            Usage::OfTheModel if is_said => factor.unwrap_or(1.0),
+            Usage::OfTheTrade if is_here && factor.is_some() => IN_REGION,
+            _ => 1.0,
+        }
+    };
+    let jumps = match law.usage {
+        Usage::OfTheModel => &JUMPS,
+        Usage::OfTheTrade => &RARE_JUMPS,
+    };
+    let of_region = random.chance(ONE_REGION);
+    let ends = [true, of_region].map(|is_here| Weights::of(&world.halves, law, |part| hint(part, is_here)));
+    let mut hoses = Weights::of(&world.hoses, law, |_| 1.0);
+    // The hose stands between the ends: it is as likely as what goes on either side of it.
+    let mut known: Vec<(Option<i32>, f64)> = Vec::new();
+    for (weight, step) in hoses.each.iter_mut().zip(&hoses.steps) {
+        let beside = known.iter().find(|(known, _)| known == step).map(|(_, beside)| *beside);
+        *weight *= beside.unwrap_or_else(|| {
+            let sums = ends.iter().map(|end| end.beside(*step, jumps).iter().sum::<f64>());
+            let beside = sums.product();
+            known.push((*step, beside));
+            beside
+        });
+    }
+    let hose = random.weighted(hoses.each.iter().copied());
+    let step = hoses.steps[hose];
+    let ends = ends.map(|end| {
+        let weights = end.beside(step, jumps);
+        let at = random.weighted(weights.iter().copied());
+        (at < world.halves.len()).then_some(at)
+    });
+    Truths { origin: is_said.then_some(name), hose: (hose < world.hoses.len()).then_some(hose), ends }
+}
