@@ -71,9 +71,9 @@ fn nothing_at_all_is_a_stop_and_not_an_error() {
 #[case::adapter("spec.adapters.rating_bar", |q: &mut Question| q.spec.adapters = vec![Adapter { name: "x".into(), rating_bar: Some(Bar(-1.0)) }])]
 #[case::printed("found.printed_pressure_bar", |q: &mut Question| evidence(q).printed_pressure_bar = Some(Bar(-1.0)))]
 #[case::end_twice("spec.ends", |q: &mut Question| q.spec.ends[1].role = Role::A)]
-#[case::hose_name("spec.hose", |q: &mut Question| q.spec.hose = Some(hose("EN 853", "9XX", 16.0)))]
-#[case::hose_size("spec.hose", |q: &mut Question| q.spec.hose = Some(hose("EN 853", "2SN", 17.0)))]
-#[case::end_name("spec.ends.A", |q: &mut Question| q.spec.ends[0].family = "bayonet".into())]
+#[case::hose_name("spec.hose.type", |q: &mut Question| q.spec.hose = Some(hose("EN 853", "9XX", 16.0)))]
+#[case::hose_size("spec.hose.dn", |q: &mut Question| q.spec.hose = Some(hose("EN 853", "2SN", 17.0)))]
+#[case::end_name("spec.ends.A.family", |q: &mut Question| q.spec.ends[0].family = "bayonet".into())]
 fn what_can_not_be_is_an_error_that_names_its_field(#[case] field: &str, #[case] spoil: Change) {
     let mut question = known();
     spoil(&mut question);
