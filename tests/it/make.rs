@@ -44,6 +44,8 @@ fn was(end: &EndSpec) -> EndFound {
         }],
         lookalikes: Vec::new(),
         unknown: 0.0,
+        changed: 0.0,
+        mate: None,
     }
 }
 

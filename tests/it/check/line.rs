@@ -61,6 +61,8 @@ pub fn end_was(role: Role, family: &str, size: &str) -> EndFound {
         }],
         lookalikes: Vec::new(),
         unknown: 0.003,
+        changed: 0.0,
+        mate: None,
     }
 }
 
