@@ -249,6 +249,15 @@ fn a_field_is_stated_only_where_the_worn_letters_leave_no_other(
     assert!(kind.is_some() || kinds("2SN") && kinds("2ST"), "{text}: {:?}", got.candidates);
 }
 
+/// A full stop stands for a worn digit too, where the decimal names no size.
+#[rstest]
+#[case("EN 853 2SN DN 6.3", &[6.0])]
+#[case("EN 854 3TE DN 1.0", &[10.0, 100.0])]
+fn a_decimal_is_a_size_or_a_worn_digit(#[case] text: &str, #[case] sizes: &[f64]) {
+    let got: Vec<f64> = print(text).candidates.iter().map(|row| row.dn.get()).collect();
+    assert_eq!(got, sizes, "{text}");
+}
+
 /// DN 32 stands on hoses of DN 31.
 #[test]
 fn a_worn_figure_may_be_any_form_of_its_size() {

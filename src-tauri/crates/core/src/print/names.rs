@@ -75,6 +75,10 @@ impl<'c> Names<'c> {
             if is_worn(&pattern) && (digits < 2 || legible(&pattern) < 3 || is_guesswork(&pattern)) {
                 return None;
             }
+            // A worn number that can be a type too (10??2? is 100R2S, or the GOST number 10362).
+            if is_worn(&pattern) && self.kinds.iter().any(|(_, kind)| can_be(&pattern, kind)) {
+                return None;
+            }
             let fits = |spelling: &String| can_be(&pattern, spelling);
             let names: Vec<&str> = self
                 .standards

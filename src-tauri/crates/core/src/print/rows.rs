@@ -54,7 +54,14 @@ fn size_fits(catalogue: &Catalogue, size: &Size, row: &HoseRow) -> bool {
 fn dn_fits(catalogue: &Catalogue, figure: &str, dn: Dn) -> bool {
     let figure = figure.trim_start_matches('0');
     match figure.parse::<Dn>() {
-        Ok(read) => catalogue.one_size(read, dn),
+        // A decimal that names no size, such as 1.0, is one whose full stop stands for a worn digit.
+        Ok(read) if !figure.contains('.') || catalogue.numbers_of_size(read).count() > 1 => {
+            catalogue.one_size(read, dn)
+        }
+        Ok(_) => {
+            let pattern = figure.replace('.', "?");
+            catalogue.numbers_of_size(dn).any(|number| can_be(&pattern, &number.to_string()))
+        }
         Err(_) => catalogue.numbers_of_size(dn).any(|number| can_be(figure, &number.to_string())),
     }
 }
