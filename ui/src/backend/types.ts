@@ -243,6 +243,19 @@ tighten: Array<Tighten>,
 catalogue: string, };
 
 /**
+ * A reading that can not be had: rust, a broken part, no gauge.
+ */
+export type CannotTell = { 
+/**
+ * What it would be taken of.
+ */
+of: Part, 
+/**
+ * Its key, such as `seal`.
+ */
+reading: string, };
+
+/**
  * A cause of failure.
  */
 export type CauseEntry = { 
@@ -330,6 +343,11 @@ export type CircuitId = string;
  * Shape of the sealing cone of the part measured.
  */
 export type Cone = "convex" | "concave";
+
+/**
+ * What a print and the readings can differ in.
+ */
+export type Contradicted = "no-such-hose" | "reinforcement" | "layers" | "bore" | "reinforcement-od" | "cover-od" | "cover" | "pressure";
 
 /**
  * A contradiction as a list names it: what it is about, and who told what.
@@ -439,6 +457,11 @@ out_of_square: Figure | null,
  * Tolerance of the finished overall length: minus (negative) and plus.
  */
 length_tolerance_mm: [number, number] | null, };
+
+/**
+ * How grave a wrong pair is: the worst that the table says of it.
+ */
+export type Danger = "damages" | "leaks" | "blows-off";
 
 /**
  * An angle in degrees. Seats are given by their included angle (37 degree flare = 74).
@@ -712,7 +735,15 @@ lookalikes: Array<LookalikeFound>,
 /**
  * Probability that the end is none of the catalogue's.
  */
-unknown: number, };
+unknown: number, 
+/**
+ * Probability that the end was changed for another family since the machine was new.
+ */
+changed: number, 
+/**
+ * What the machine's half says, where it was read.
+ */
+mate?: MateFound | null, };
 
 /**
  * An end by name.
@@ -916,6 +947,18 @@ settled: Settled | null,
  */
 next: Array<NextReading>, 
 /**
+ * Not used here: a contradiction about what the hose is leaves it unsettled.
+ */
+contradictions: Array<PrintContradiction>, 
+/**
+ * Not used here; accepted because `find`'s answer has it.
+ */
+enough: Settled, 
+/**
+ * Not used here; accepted because `find`'s answer has it.
+ */
+odd_ends: boolean, 
+/**
  * Working pressure printed on the old hose or recorded for it.
  */
 printed_pressure_bar: Bar | null, 
@@ -927,6 +970,43 @@ catalogue: string | null,
  * The program that answered.
  */
 program: string | null, };
+
+/**
+ * A candidate against a rival, reading by reading.
+ */
+export type Explained = { 
+/**
+ * The candidate's name, as `find` gives it.
+ */
+candidate: string, 
+/**
+ * The rival's; none where it is "none of these".
+ */
+rival: string | null, 
+/**
+ * What each reading says, the most telling first.
+ */
+readings: Array<Said>, 
+/**
+ * What is left: how common both are, the sizes of the other parts, and the machine's origin.
+ */
+together_bits: number, 
+/**
+ * All of it: the logarithm (base 2) of the odds.
+ */
+odds_bits: number, 
+/**
+ * Readings that would have to be wrong for the rival to be right.
+ */
+must_be_wrong: Array<string>, 
+/**
+ * Where the candidate's row comes from.
+ */
+candidate_from: Provenance, 
+/**
+ * Where the rival's row comes from.
+ */
+rival_from: Provenance | null, };
 
 /**
  * What is to be written out.
@@ -941,6 +1021,11 @@ as: ExportKind, };
  * Kinds of files.
  */
 export type ExportKind = "csv" | "xlsx" | "json" | "ics";
+
+/**
+ * The half that takes the other in.
+ */
+export type FemalePart = "nut" | "port" | "body" | "socket" | "halves";
 
 /**
  * A figure of the tables.
@@ -1235,10 +1320,24 @@ unknown: UnknownHose,
  */
 settled: Settled, 
 /**
+ * Whether each part is known well enough to build: settled, or whatever is still possible asks the
+ * same of a new hose.
+ */
+enough: Settled, 
+/**
+ * Whether the families of the two ends go so badly together that one of them may have been changed
+ * since the machine was new.
+ */
+odd_ends: boolean, 
+/**
  * What to read next: the best reading of each part that is open, the part in the hand before one
  * nobody has touched where they are comparable, then the second best of each, and so on.
  */
-next: Array<NextReading>, };
+next: Array<NextReading>, 
+/**
+ * Where the print and the readings of the hose say different things.
+ */
+contradictions: Array<PrintContradiction>, };
 
 /**
  * Which half of a connection a part is, by its thread.
@@ -2048,13 +2147,18 @@ family: string,
  */
 size: string, 
 /**
- * Which half starts on which, and what happens, from the table.
+ * Which half starts on which, and what happens, from the table; empty until the edge writes it where
+ * the pair was worked out.
  */
 danger: string, 
 /**
- * The reading that parts the two, from the table.
+ * The reading that parts the two, likewise.
  */
-separates: string, };
+separates: string, 
+/**
+ * The pair in codes.
+ */
+pair?: PairFound, };
 
 /**
  * A machine, whole: a change writes all of it anew.
@@ -2188,6 +2292,36 @@ question: Question,
 settings?: Array<EndSettings>, };
 
 /**
+ * What the machine's half is by its own readings, and whether it belongs to the end.
+ */
+export type MateFound = { 
+/**
+ * Probability that it is the other half of the end's own row.
+ */
+belongs: number, 
+/**
+ * Likeliest family by its own readings.
+ */
+family: string, 
+/**
+ * Likeliest size.
+ */
+size: string, 
+/**
+ * Which half that is.
+ */
+gender: Gender | null, 
+/**
+ * Probability of that, by its own readings.
+ */
+probability: number, };
+
+/**
+ * What happens to a wrong pair.
+ */
+export type Mechanism = "strips-and-blows-off" | "few-threads-caught" | "binds-and-leaks" | "wedges-and-splits" | "weeps-along-thread" | "leaks-at-seat" | "no-seal" | "ring-extrudes" | "pulls-out" | "screws-bend" | "half-locks" | "fits-both";
+
+/**
  * What a merge did.
  */
 export type Merged = { 
@@ -2256,6 +2390,10 @@ reading: string,
  * Expected gain of information.
  */
 gain_bits: number, 
+/**
+ * What it costs to take, in readings by caliper of a part in the hand.
+ */
+effort: number, 
 /**
  * Where the jaws go, in words; empty until the edge writes it.
  */
@@ -2372,6 +2510,39 @@ overdue: Overdue,
  * What contradicts itself, for a person to settle.
  */
 contradictions: Array<Contradiction>, };
+
+/**
+ * A dangerous pair: which half starts on which, what happens and what parts the two.
+ */
+export type PairFound = { 
+/**
+ * The end with the nut, port, body, socket or clamp halves.
+ */
+female: EndName, 
+/**
+ * What its half is.
+ */
+female_part: FemalePart, 
+/**
+ * The end whose male, tube, nose or flange head it starts on.
+ */
+male: EndName, 
+/**
+ * What happens.
+ */
+mechanism: Mechanism, 
+/**
+ * How grave that is.
+ */
+grade: Danger, 
+/**
+ * Keys of the readings that part the two.
+ */
+separating_readings: Array<string>, 
+/**
+ * How the threads meet, where the pair was worked out of them.
+ */
+fit?: ThreadFit, };
 
 /**
  * Kinds of paper files.
@@ -2689,6 +2860,36 @@ dash: number | null,
 pressure_bar: Bar | null, };
 
 /**
+ * One thing that the print and the readings say differently. Candidates come from both together all
+ * the same: either can be wrong.
+ */
+export type PrintContradiction = { 
+/**
+ * What is contradicted.
+ */
+code: Contradicted, 
+/**
+ * Which part.
+ */
+of: Part, 
+/**
+ * What the print names, such as `EN 853 2SN DN 16`; for a pressure, the hose whose rating it is not.
+ */
+named: string, 
+/**
+ * What the print says, or the limit or rating nearest to what was read.
+ */
+printed: Stated | null, 
+/**
+ * What was read; for a pressure, the rating of the table.
+ */
+measured: Stated | null, 
+/**
+ * Both in words, and what to do; empty until the edge writes it.
+ */
+words: string, };
+
+/**
  * What stands on the cover.
  */
 export type PrintQuestion = { 
@@ -2724,9 +2925,13 @@ dash: number | null,
  */
 pressure_bar: Bar | null, 
 /**
- * When it was made.
+ * When it was made. Of several readings of a date (12/24 is December or week 12) the customary one.
  */
 made: Made | null, 
+/**
+ * The other readings of that date.
+ */
+made_or: Array<Made>, 
 /**
  * A cover with a duty of its own.
  */
@@ -2829,6 +3034,11 @@ overrides: Array<Override>,
 length_practice: LengthPractice, };
 
 /**
+ * How far a hose is taken apart. Ordered: what can be read in place can be read of a hose that is off.
+ */
+export type Reach = "in-place" | "off" | "cut";
+
+/**
  * How a picture is read.
  */
 export type ReadQuestion = { 
@@ -2872,7 +3082,15 @@ caliper_error_mm: Millimetres | null,
 /**
  * Where the machine was made: a hint, never a proof.
  */
-origin: Origin | null, };
+origin: Origin | null, 
+/**
+ * How far the hose is taken apart, and so what can be read; everything, unless it is given.
+ */
+reach: Reach | null, 
+/**
+ * Readings that were tried and can not be had.
+ */
+cannot_tell?: Array<CannotTell>, };
 
 /**
  * What keeps a routing from a pass.
@@ -2996,6 +3214,19 @@ row: number,
  * Why, and what would be right.
  */
 why: string, };
+
+/**
+ * What one reading says for a candidate against a rival.
+ */
+export type Said = { 
+/**
+ * The key of the reading; `print` for the print, `mate` for all of the machine's half.
+ */
+reading: string, 
+/**
+ * Logarithm (base 2) of the ratio of its likelihoods: above nothing it speaks for the candidate.
+ */
+bits: number, };
 
 /**
  * One code of a picture.
@@ -3324,6 +3555,11 @@ turn_deg?: Degrees | null,
  * What the cover is, such as `non-conductive`.
  */
 cover?: Cover | null, };
+
+/**
+ * A value of one side.
+ */
+export type Stated = number | Reinforcement | Cover;
 
 /**
  * Where a hose stands in its life.
@@ -3707,6 +3943,36 @@ cause?: string | null,
 note?: string | null, };
 
 /**
+ * How the threads of a pair meet.
+ */
+export type ThreadFit = { 
+/**
+ * By which rule they start.
+ */
+rule: ThreadRule, 
+/**
+ * How much of the right thread's depth overlaps, percent.
+ */
+overlap_pct: number, 
+/**
+ * How much the male's diameter differs from that of the right male.
+ */
+diameter_difference_mm: number, 
+/**
+ * How much the pitches differ.
+ */
+pitch_difference_mm: number, 
+/**
+ * Turns until the pitch binds or the taper wedges; none where the female runs to the end.
+ */
+turns: number | null, };
+
+/**
+ * By which rule two threads start on each other.
+ */
+export type ThreadRule = "same-thread" | "near-thread" | "taper-in-parallel" | "parallel-in-taper" | "two-tapers";
+
+/**
  * Every figure of the tables for one end. They differ by material and lubrication and are never
  * mixed; the maker's figure comes first.
  */
@@ -3857,6 +4123,28 @@ reason: string, };
 export type Weakest = "hose" | "A" | "B" | "adapter";
 
 /**
+ * Which candidate is to be explained.
+ */
+export type Why = { 
+/**
+ * The readings of the job.
+ */
+readings: Readings, 
+/**
+ * Which part.
+ */
+of: Part, 
+/**
+ * The candidate by its place in `find`'s list; 0 is the likeliest.
+ */
+candidate: number, 
+/**
+ * The rival by its place; unless it is given, the likeliest other. Past the end of the list stands
+ * "none of these".
+ */
+rival?: number | null, };
+
+/**
  * An entry of the log.
  */
 export type Written = { 
@@ -3889,6 +4177,7 @@ body: Body, };
 export interface Commands {
   'tables': { input: Nothing; output: Answer<Tables> };
   'find': { input: Readings; output: Answer<Found> };
+  'explain': { input: Why; output: Answer<Explained> };
   'print': { input: PrintQuestion; output: Answer<Printed> };
   'check': { input: Question; output: Answer<Checked> };
   'make': { input: MakeQuestion; output: Answer<BuildSheet> };

@@ -4,7 +4,7 @@ import { Settings } from './settings.svelte';
 
 it('names what can not be read until that very setting is set anew', async () => {
   let kept = {};
-  const settings = new Settings(
+  const settings: Settings = new Settings(
     fake({
       'settings.read': () => ({ ...settings.now, pressure_unit: 'psi', unreadable: ['caliper_error_mm', 'of-later'] }),
       'settings.write': (input) => (kept = input as object),

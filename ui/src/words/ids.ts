@@ -334,6 +334,7 @@ export const wordIds = [
   'find-key-id-mm',
   'find-key-layers',
   'find-key-male-bore-mm',
+  'find-key-mate',
   'find-key-overall-length-mm',
   'find-key-pitch-mm',
   'find-key-print',

@@ -12,9 +12,12 @@ const empty: Found = {
   ends: [],
   unknown: { hose: 0 },
   settled: { hose: false, A: false, B: false },
+  enough: { hose: false, A: false, B: false },
+  odd_ends: false,
+  contradictions: [],
   next: [
-    { of: 'A', reading: 'thread_diameter_mm', gain_bits: 4, how: '' },
-    { of: 'A', reading: 'seal', gain_bits: 1, how: '' },
+    { of: 'A', reading: 'thread_diameter_mm', gain_bits: 4, effort: 1, how: '' },
+    { of: 'A', reading: 'seal', gain_bits: 1, effort: 1, how: '' },
   ],
 };
 
@@ -82,7 +85,13 @@ describe('finding', () => {
 
   it('withdraws what was found while a number that can not be stands', async () => {
     const candidate = { family: 'ORFS', size: '-10', standard: '', dash: null, thread: null, gender: null, also: [] };
-    const end = { role: 'A' as const, lookalikes: [], unknown: 0, candidates: [{ ...candidate, probability: 0.9 }] };
+    const end = {
+      role: 'A' as const,
+      lookalikes: [],
+      unknown: 0,
+      changed: 0,
+      candidates: [{ ...candidate, probability: 0.9 }],
+    };
     open(
       { readings: female, finding: { ...emptyJob().finding, asked: 'swivel_hex_mm' } },
       { find: () => ({ ...empty, ends: [end] }) },
@@ -102,6 +111,7 @@ describe('finding', () => {
       role,
       lookalikes: [],
       unknown: 0,
+      changed: 0,
       candidates: [{ ...one, probability: 1 }],
     });
     const read = {
@@ -123,6 +133,7 @@ describe('finding', () => {
           hose: [{ standard: 'EN 853', type: '2SN', dn: 16, dash: 10, probability: 1, also: [] }],
           ends: [of('A'), of('B')],
           settled: { hose: true, A: true, B: true },
+          enough: { hose: true, A: true, B: true },
           next: [],
         }),
       },

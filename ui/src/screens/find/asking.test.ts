@@ -4,7 +4,7 @@ import { emptyJob } from '../../state/job-doc';
 import { keysOf, nextAsked, nextKey, type State } from './asking';
 import { keep, picked } from './readings';
 
-function state(next: [Part, string, number][], settled: Partial<Found['settled']> = {}): State {
+function state(next: [Part, string, number, number?][], settled: Partial<Found['settled']> = {}): State {
   return {
     readings: emptyJob().readings,
     cannot: [],
@@ -14,7 +14,10 @@ function state(next: [Part, string, number][], settled: Partial<Found['settled']
       ends: [],
       unknown: { hose: 0 },
       settled: { hose: false, A: false, B: false, ...settled },
-      next: next.map(([of, reading, gain_bits]) => ({ of, reading, gain_bits, how: '' })),
+      enough: { hose: false, A: false, B: false, ...settled },
+      odd_ends: false,
+      contradictions: [],
+      next: next.map(([of, reading, gain_bits, effort = 1]) => ({ of, reading, gain_bits, effort, how: '' })),
     },
   };
 }
@@ -31,8 +34,8 @@ describe('the reading asked next', () => {
 
   it('is the one that tells most for its effort', () => {
     const read = state([
-      ['A', 'tube_od_mm', 1.7],
-      ['A', 'seal', 1.1],
+      ['A', 'tube_od_mm', 1.7, 3],
+      ['A', 'seal', 1.1, 1],
       ['B', 'seat_included_angle_deg', 3],
     ]);
     keep(read.readings, 'A', 'gender', picked('female'));

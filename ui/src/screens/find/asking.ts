@@ -1,10 +1,9 @@
-// Which reading is asked next. The use case says what each reading is expected to tell; the order here
-// also weighs what taking it costs, so that a look comes before a knife.
+// Which reading is asked next. The use case says what each reading is expected to tell and what it costs;
+// here the kind of end and the print come first, and what a technician takes next breaks near ties.
 import type { Given } from '../../backend';
 import type { Found, Readings } from '../../backend/types';
 import type { Finding, ReadingName } from '../../state/job-doc';
 import {
-  effortOf,
   flangeKeys,
   hoseKeys,
   isFlangeKey,
@@ -42,9 +41,11 @@ export function isAnswered(state: State, half: Half, key: Key): boolean {
 
 /** Whether a part needs no more readings. A mate is settled with its end. */
 export function isSettled(found: Found | null, half: Half): boolean {
-  const role = roleOf(half);
-  return found?.settled[role ?? 'hose'] ?? false;
+  return found?.settled[roleOf(half) ?? 'hose'] ?? false;
 }
+
+/** Whether what is still possible of a part asks the same of a new hose. */
+const isEnough = (found: Found | null, half: Half): boolean => found?.enough[roleOf(half) ?? 'hose'] ?? false;
 
 /** The readings that can be asked of a part, in the order they are listed. */
 export function keysOf(state: State, half: Half): readonly Key[] {
@@ -77,10 +78,10 @@ function mostTelling(state: State, half: Half): Key | null {
   const threaded = draftOf(state.readings, half, 'gender') !== null;
   const part = roleOf(half) ?? 'hose';
   const worths = new Map<Key, number>();
-  for (const { of, reading, gain_bits } of state.found?.next ?? []) {
+  for (const { of, reading, gain_bits, effort } of state.found?.next ?? []) {
     if (of !== part || !isKey(reading) || isAnswered(state, half, reading)) continue;
     if (isFlangeKey(reading) ? threaded : !allowed.includes(reading)) continue;
-    worths.set(reading, gain_bits / effortOf(reading));
+    worths.set(reading, gain_bits / effort);
   }
   const best = Math.max(...worths.values());
   const keys: readonly Key[] =
@@ -95,7 +96,7 @@ export function nextKey(state: State, half: Half): Key | null {
   if (half === 'hose') {
     // The print is one look and may say everything.
     if (open('print')) return 'print';
-    if (!isSettled(state.found, half)) {
+    if (!isEnough(state.found, half)) {
       const key = mostTelling(state, half) ?? plain(state, half);
       if (key) return key;
     }

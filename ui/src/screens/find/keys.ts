@@ -14,16 +14,10 @@ interface KeyFacts {
   options?: readonly string[];
   /** The options are numbers, or yes and no, to the use cases. */
   as?: 'number' | 'boolean';
-  /** What taking it costs beside a look: a tool, a knife, a steady hand. Common practice, no source. */
-  effort: number;
 }
 
-const look = 1;
-const tool = 1.5;
-const fiddly = 3;
-
 const HOSE_KEYS = {
-  print: { kind: 'letters', effort: look },
+  print: { kind: 'letters' },
   reinforcement: {
     kind: 'choice',
     options: [
@@ -34,18 +28,17 @@ const HOSE_KEYS = {
       'ptfe-steel-braid',
       'suction-helix',
     ],
-    effort: look,
   },
-  layers: { kind: 'choice', options: ['1', '2', '4', '6'], as: 'number', effort: look },
-  id_mm: { kind: 'length', effort: tool },
-  cover_od_mm: { kind: 'length', effort: tool },
-  reinforcement_od_mm: { kind: 'length', effort: fiddly },
-  cover: { kind: 'choice', options: ['plain', 'non-conductive', 'flame-resistant', 'antistatic'], effort: look },
-  overall_length_mm: { kind: 'length', effort: tool },
+  layers: { kind: 'choice', options: ['1', '2', '4', '6'], as: 'number' },
+  id_mm: { kind: 'length' },
+  cover_od_mm: { kind: 'length' },
+  reinforcement_od_mm: { kind: 'length' },
+  cover: { kind: 'choice', options: ['plain', 'non-conductive', 'flame-resistant', 'antistatic'] },
+  overall_length_mm: { kind: 'length' },
 } as const satisfies Record<string, KeyFacts>;
 
 const END_KEYS = {
-  gender: { kind: 'choice', options: ['female', 'male'], effort: look },
+  gender: { kind: 'choice', options: ['female', 'male'] },
   seal: {
     kind: 'choice',
     options: [
@@ -58,27 +51,26 @@ const END_KEYS = {
       'flat-gasket',
       'inverted-flare',
     ],
-    effort: look,
   },
-  thread_diameter_mm: { kind: 'length', effort: tool },
-  pitch_mm: { kind: 'gauge', effort: tool },
-  taper: { kind: 'choice', options: ['no', 'yes'], as: 'boolean', effort: look },
-  seat_included_angle_deg: { kind: 'choice', options: ['24', '60', '74', '90'], as: 'number', effort: tool },
-  cone: { kind: 'choice', options: ['concave', 'convex'], effort: look },
-  flank_angle_deg: { kind: 'choice', options: ['60', '55'], as: 'number', effort: tool },
-  swivel_hex_mm: { kind: 'length', effort: tool },
-  tube_od_mm: { kind: 'length', effort: fiddly },
-  male_bore_mm: { kind: 'length', effort: fiddly },
-  second_thread_diameter_mm: { kind: 'length', effort: fiddly },
-  threads_apart: { kind: 'number', effort: look },
-  form: { kind: 'choice', effort: look },
+  thread_diameter_mm: { kind: 'length' },
+  pitch_mm: { kind: 'gauge' },
+  taper: { kind: 'choice', options: ['no', 'yes'], as: 'boolean' },
+  seat_included_angle_deg: { kind: 'choice', options: ['24', '60', '74', '90'], as: 'number' },
+  cone: { kind: 'choice', options: ['concave', 'convex'] },
+  flank_angle_deg: { kind: 'choice', options: ['60', '55'], as: 'number' },
+  swivel_hex_mm: { kind: 'length' },
+  tube_od_mm: { kind: 'length' },
+  male_bore_mm: { kind: 'length' },
+  second_thread_diameter_mm: { kind: 'length' },
+  threads_apart: { kind: 'number' },
+  form: { kind: 'choice' },
 } as const satisfies Record<string, KeyFacts>;
 
 const FLANGE_KEYS = {
-  bolt_long_mm: { kind: 'length', effort: tool },
-  bolt_short_mm: { kind: 'length', effort: tool },
-  head_od_mm: { kind: 'length', effort: tool },
-  head_thickness_mm: { kind: 'length', effort: tool },
+  bolt_long_mm: { kind: 'length' },
+  bolt_short_mm: { kind: 'length' },
+  head_od_mm: { kind: 'length' },
+  head_thickness_mm: { kind: 'length' },
 } as const satisfies Record<string, KeyFacts>;
 
 export type HoseKey = keyof typeof HOSE_KEYS;
@@ -95,7 +87,6 @@ export const flangeKeys: readonly EndKey[] = names(FLANGE_KEYS);
 export const kindOf = (key: Key): Kind => FACTS[key].kind;
 export const optionsOf = (key: Key): readonly string[] => FACTS[key].options ?? [];
 export const writtenAs = (key: Key): 'text' | 'number' | 'boolean' => FACTS[key].as ?? 'text';
-export const effortOf = (key: Key): number => FACTS[key].effort;
 export const isKey = (key: string): key is Key => key in FACTS;
 export const isFlangeKey = (key: Key): boolean => key in FLANGE_KEYS;
 

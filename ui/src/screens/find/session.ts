@@ -3,7 +3,7 @@ import type { LookalikeFound } from '../../backend/types';
 import type { JobDoc } from '../../state/job-doc';
 import { isSettled, keysOf, nextAsked, nextKey, type Asked, type State } from './asking';
 import type { Finder } from './finder.svelte';
-import { isKey, kindOf, nameOf, roleOf, type Half, type Key } from './keys';
+import { isKey, isMate, kindOf, nameOf, parseName, roleOf, type Half, type Key } from './keys';
 import { countOf, draftOf, erase, isWhole, keep, picked, question, textOf, unitOf, type Typing } from './readings';
 import { foundEnd, named, specOf } from './spec';
 import { candidatesOf, countLikely, type AnyCandidate } from './tables';
@@ -69,7 +69,11 @@ export class Session {
   }
 
   #question(typing: Typing | null) {
-    return { ...question(this.doc.readings, typing), caliper_error_mm: this.caliper() };
+    const cannot_tell = this.doc.cannot.flatMap((name) => {
+      const of = parseName(name);
+      return of && !isMate(of.half) ? [{ of: roleOf(of.half) ?? ('hose' as const), reading: of.key }] : [];
+    });
+    return { ...question(this.doc.readings, typing), caliper_error_mm: this.caliper(), cannot_tell };
   }
 
   /** Whether the number that is being typed can not be: what was found before it says nothing of it. */

@@ -16,11 +16,14 @@ const end = (family: string, size: string): EndCandidate => ({
 const found: Found = {
   hose: [{ standard: 'EN 853', type: '2SN', dn: 16, dash: 10, probability: 0.9, also: [] }],
   ends: [
-    { role: 'B', candidates: [end('ORFS', '-10')], lookalikes: [], unknown: 0 },
-    { role: 'A', candidates: [end('JIC 37 flare', '-10')], lookalikes: [], unknown: 0 },
+    { role: 'B', candidates: [end('ORFS', '-10')], lookalikes: [], unknown: 0, changed: 0 },
+    { role: 'A', candidates: [end('JIC 37 flare', '-10')], lookalikes: [], unknown: 0, changed: 0 },
   ],
   unknown: { hose: 0 },
   settled: { hose: false, A: false, B: false },
+  enough: { hose: false, A: false, B: false },
+  odd_ends: false,
+  contradictions: [],
   next: [],
 };
 const read = () => {

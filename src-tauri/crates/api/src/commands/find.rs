@@ -1,5 +1,6 @@
 //! `find`: readings -> what it was.
 
+use super::contradiction::contradicted;
 use super::lookalike;
 use crate::{Answer, Api, ApiError};
 use hosewright_core::find::{self, Explained, Found, NextReading, Part, Readings, Why};
@@ -18,6 +19,9 @@ pub fn find(api: &mut Api, readings: Readings, _: &[u8]) -> Result<Answer<Found>
     }
     for next in &mut found.next {
         next.how = how(&api.words, next, gender(&readings, next.of));
+    }
+    for contradiction in &mut found.contradictions {
+        contradiction.words = contradicted(contradiction, &api.words);
     }
     Ok(api.answer(found))
 }

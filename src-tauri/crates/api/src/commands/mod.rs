@@ -2,6 +2,7 @@
 //! the JSON Schemas and the types of the screens are made from it.
 
 pub mod check;
+mod contradiction;
 pub mod find;
 pub mod job;
 pub mod life;

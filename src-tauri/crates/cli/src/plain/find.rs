@@ -2,12 +2,9 @@
 
 use super::Plain;
 use super::text::{behind, columns, wrapped};
-use hosewright_core::find::{
-    Contradicted, Contradiction, EndCandidate, EndFound, Found, HoseCandidate, Part, Stated,
-};
+use hosewright_core::find::{EndCandidate, EndFound, Found, HoseCandidate, Part};
 use hosewright_core::spec::{Gender, Role};
-use hosewright_words::{Say, Words, percent, quantity};
-use serde::Serialize;
+use hosewright_words::{Words, percent};
 use std::fmt::Write;
 
 /// Candidates that are shown; the JSON answer has all.
@@ -36,7 +33,7 @@ impl Plain for Found {
             }
         }
         for contradiction in &self.contradictions {
-            let _ = writeln!(out, "{}\n", wrapped(&format!("! {}", contradicted(contradiction, words)), 2));
+            let _ = writeln!(out, "{}\n", wrapped(&format!("! {}", contradiction.words), 2));
         }
         for end in &self.ends {
             let heading = if end.role == Role::A { "find-end-a" } else { "find-end-b" };
@@ -139,31 +136,6 @@ fn hose(candidate: &HoseCandidate, words: &Words) -> Row {
     let also = candidate.also.iter().map(|also| (also.standard.as_str(), also.kind.as_str()));
     let name = format!("{} {} DN{}", candidate.standard, candidate.kind, candidate.dn);
     Row { cells: vec![format!("  {:>5}", percent(candidate.probability)), name], also: names(also, words) }
-}
-
-fn contradicted(found: &Contradiction, words: &Words) -> String {
-    let side = |stated: Option<Stated>| -> Box<dyn Say> {
-        match (found.code, stated) {
-            (_, None) => Box::new(String::new()),
-            (Contradicted::Layers, Some(Stated::Number(count))) => Box::new(count),
-            (Contradicted::Pressure, Some(Stated::Number(bar))) => Box::new(quantity(bar, "bar")),
-            (_, Some(Stated::Number(mm))) => Box::new(quantity(mm, "mm")),
-            (_, Some(Stated::Reinforcement(kind))) => {
-                Box::new(words.say(&format!("seen-{}", code(kind)), &[]))
-            }
-            (_, Some(Stated::Cover(cover))) => Box::new(words.say(&format!("seen-{}", code(cover)), &[])),
-        }
-    };
-    let (printed, measured) = (side(found.printed), side(found.measured));
-    words.say(
-        &format!("contradicted-{}", code(found.code)),
-        &[("named", &found.named), ("printed", printed.as_ref()), ("measured", measured.as_ref())],
-    )
-}
-
-/// A code as the contract writes it.
-fn code(value: impl Serialize) -> String {
-    serde_json::to_value(value).ok().and_then(|value| value.as_str().map(str::to_owned)).unwrap_or_default()
 }
 
 /// The candidates of an end; male or female is said where both are among them.

@@ -2,7 +2,7 @@
 
 use super::PRUDENCE;
 use crate::catalogue::{Basis, LengthPractice, Provenance};
-use crate::find::{EndFound, Found, HoseCandidate, NextReading, Settled, UnknownHose};
+use crate::find::{Contradiction, EndFound, Found, HoseCandidate, NextReading, Settled, UnknownHose};
 use crate::quantity::{Bar, Dn, Millimetres};
 use crate::spec::{Service, Spec};
 use schemars::JsonSchema;
@@ -57,6 +57,12 @@ pub struct Evidence {
     pub settled: Option<Settled>,
     /// Not used here; accepted because `find`'s answer has it.
     pub next: Vec<NextReading>,
+    /// Not used here: a contradiction about what the hose is leaves it unsettled.
+    pub contradictions: Vec<Contradiction>,
+    /// Not used here; accepted because `find`'s answer has it.
+    pub enough: Settled,
+    /// Not used here; accepted because `find`'s answer has it.
+    pub odd_ends: bool,
     /// Working pressure printed on the old hose or recorded for it.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub printed_pressure_bar: Option<Bar>,

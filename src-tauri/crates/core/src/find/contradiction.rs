@@ -29,6 +29,7 @@ const LIKELY: f64 = 0.5;
 /// One thing that the print and the readings say differently. Candidates come from both together all
 /// the same: either can be wrong.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
+#[ts(rename = "PrintContradiction")]
 pub struct Contradiction {
     /// What is contradicted.
     pub code: Contradicted,
@@ -42,6 +43,9 @@ pub struct Contradiction {
     /// What was read; for a pressure, the rating of the table.
     #[serde(default)]
     pub measured: Option<Stated>,
+    /// Both in words, and what to do; empty until the edge writes it.
+    #[serde(default)]
+    pub words: String,
 }
 
 /// What a print and the readings can differ in.
@@ -111,7 +115,14 @@ pub(super) fn contradictions(
     let mut found = Vec::new();
     let mut differ = |code, printed: Stated, measured: Stated| {
         let (printed, measured) = (Some(printed), Some(measured));
-        found.push(Contradiction { code, of: Part::Hose, named: said.named.clone(), printed, measured });
+        found.push(Contradiction {
+            code,
+            of: Part::Hose,
+            named: said.named.clone(),
+            printed,
+            measured,
+            words: String::new(),
+        });
     };
     if let Some((printed, seen)) = reinforcement(catalogue, &meant, hose) {
         differ(Contradicted::Reinforcement, Stated::Reinforcement(printed), Stated::Reinforcement(seen));
@@ -144,7 +155,14 @@ pub(super) fn contradictions(
     if said.names_hose && meant.is_empty() {
         let named = said.named.clone();
         let code = Contradicted::NoSuchHose;
-        found.push(Contradiction { code, of: Part::Hose, named, printed: None, measured: None });
+        found.push(Contradiction {
+            code,
+            of: Part::Hose,
+            named,
+            printed: None,
+            measured: None,
+            words: String::new(),
+        });
     }
     found.extend(pressure(said, &meant, otherwise));
     found
@@ -275,5 +293,6 @@ fn pressure(said: &Said, meant: &[&HoseRow], otherwise: Option<&HoseRow>) -> Opt
         named,
         printed: Some(Stated::Number(printed)),
         measured: Some(Stated::Number(nearest)),
+        words: String::new(),
     })
 }

@@ -2,6 +2,8 @@
 
 use super::end::Ends;
 use super::found::{EndName, LookalikeFound, PairFound};
+use super::model::Column;
+use super::truth::Seen;
 use super::{SETTLED, end};
 use crate::catalogue::{Catalogue, Lookalike};
 use std::collections::HashMap;
@@ -13,6 +15,10 @@ const POSSIBLE: f64 = 1e-3;
 /// An end whose class holds this much may be taken for the right one: with less beside it a class is
 /// settled.
 const TAKEN_FOR: f64 = 1.0 - SETTLED;
+
+/// A separating reading that speaks this much for one of a pair has parted the two. The weakest gauge of
+/// the trade, that of flanks of 55 and 60 degrees, parts them six to one.
+const PARTED: f64 = 5.0;
 
 /// The dangerous pairs by the ends they are of, worked out once.
 #[derive(Debug, Default)]
@@ -51,14 +57,17 @@ struct Left {
     /// What the likeliest class of it holds.
     class: f64,
     is_possible: bool,
+    /// The hypothesis about it that the readings speak most for.
+    likeliest: Option<usize>,
 }
 
 /// The ends that are still possible.
 pub(super) struct Possible<'m> {
+    ends: &'m Ends,
     partners: &'m Partners,
     rows: Vec<Left>,
-    /// Keys of the readings taken.
-    taken: Vec<&'static str>,
+    /// The readings taken.
+    taken: &'m [(usize, Seen)],
 }
 
 impl<'m> Possible<'m> {
@@ -68,7 +77,7 @@ impl<'m> Possible<'m> {
         ends: &'m Ends,
         ln_likelihood: &[f64],
         probabilities: &[f64],
-        taken: Vec<&'static str>,
+        taken: &'m [(usize, Seen)],
     ) -> Self {
         let best = ln_likelihood.iter().copied().fold(f64::NEG_INFINITY, f64::max);
         let mut classes: HashMap<u32, f64> = HashMap::new();
@@ -81,11 +90,14 @@ impl<'m> Possible<'m> {
             left.probability += probabilities[i];
             left.class = left.class.max(classes[&ends.model.class[i]]);
             left.is_possible |= ln_likelihood[i] - best >= POSSIBLE.ln();
+            if left.likeliest.is_none_or(|of| ln_likelihood[of] < ln_likelihood[i]) {
+                left.likeliest = Some(i);
+            }
         }
         for left in &mut rows {
             left.is_possible |= left.probability >= POSSIBLE;
         }
-        Self { partners: &ends.partners, rows, taken }
+        Self { ends, partners: &ends.partners, rows, taken }
     }
 
     /// The dangerous pairs of which both are possible and one may be taken for the right one; of each
@@ -99,7 +111,11 @@ impl<'m> Possible<'m> {
                     continue;
                 };
                 let (pair, other) = (&catalogue.lookalikes[at], self.rows[male]);
-                let is_open = if female == male { self.is_unread(pair) } else { other.is_possible };
+                let is_open = if female == male {
+                    self.separating(pair).next().is_none()
+                } else {
+                    other.is_possible && !self.is_parted(pair, *left, other)
+                };
                 if is_open && left.class.max(other.class) >= TAKEN_FOR {
                     let names_female = left.probability < other.probability;
                     pairs.push((left.probability + other.probability, found(pair, names_female)));
@@ -118,8 +134,17 @@ impl<'m> Possible<'m> {
         })
     }
 
-    fn is_unread(&self, pair: &Lookalike) -> bool {
-        !pair.separating_readings.iter().any(|key| self.taken.contains(&key.as_str()))
+    /// The readings taken that the pair is told apart by.
+    fn separating(&self, pair: &Lookalike) -> impl Iterator<Item = (&Column, Seen)> {
+        let columns = self.taken.iter().map(|&(at, seen)| (&self.ends.model.columns[at], seen));
+        columns.filter(|(column, _)| pair.separating_readings.iter().any(|key| column.is_called(key)))
+    }
+
+    /// Whether one of them was taken and speaks for either of the two.
+    fn is_parted(&self, pair: &Lookalike, one: Left, other: Left) -> bool {
+        let Some((one, other)) = one.likeliest.zip(other.likeliest) else { return false };
+        self.separating(pair)
+            .any(|(column, seen)| (column.ln_of(seen, one) - column.ln_of(seen, other)).abs() >= PARTED.ln())
     }
 }
 

@@ -303,8 +303,7 @@ impl End {
     fn answer(&self, catalogue: &Catalogue, ends: &Ends) -> (EndFound, bool) {
         let (found, unknown) = self.classes(ends);
         let probabilities = &self.belief.probabilities;
-        let taken = self.seen.iter().map(|(column, _)| ends.model.columns[*column].key).collect();
-        let possible = Possible::of(ends, &self.ln_likelihood, probabilities, taken);
+        let possible = Possible::of(ends, &self.ln_likelihood, probabilities, &self.seen);
         let threatened = found.first().is_some_and(|class| {
             class.members.iter().any(|&i| possible.threatens(ends.hypotheses[i].at(ends)))
         });

@@ -35,6 +35,7 @@ pub struct Readings {
     pub reach: Option<Reach>,
     /// Readings that were tried and can not be had.
     #[serde(skip_serializing_if = "Vec::is_empty")]
+    #[ts(optional, as = "Option<Vec<CannotTell>>")]
     pub cannot_tell: Vec<CannotTell>,
 }
 

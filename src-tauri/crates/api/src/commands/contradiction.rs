@@ -1,0 +1,31 @@
+//! What the print and the readings of a hose say differently, in words.
+
+use hosewright_core::find::{Contradicted, Contradiction, Stated};
+use hosewright_words::{Say, Words, quantity};
+use serde::Serialize;
+
+/// Both sides, and what to do.
+pub(super) fn contradicted(found: &Contradiction, words: &Words) -> String {
+    let side = |stated: Option<Stated>| -> Box<dyn Say> {
+        match (found.code, stated) {
+            (_, None) => Box::new(String::new()),
+            (Contradicted::Layers, Some(Stated::Number(count))) => Box::new(count),
+            (Contradicted::Pressure, Some(Stated::Number(bar))) => Box::new(quantity(bar, "bar")),
+            (_, Some(Stated::Number(mm))) => Box::new(quantity(mm, "mm")),
+            (_, Some(Stated::Reinforcement(kind))) => {
+                Box::new(words.say(&format!("seen-{}", code(kind)), &[]))
+            }
+            (_, Some(Stated::Cover(cover))) => Box::new(words.say(&format!("seen-{}", code(cover)), &[])),
+        }
+    };
+    let (printed, measured) = (side(found.printed), side(found.measured));
+    words.say(
+        &format!("contradicted-{}", code(found.code)),
+        &[("named", &found.named), ("printed", printed.as_ref()), ("measured", measured.as_ref())],
+    )
+}
+
+/// A code as the contract writes it.
+fn code(value: impl Serialize) -> String {
+    serde_json::to_value(value).ok().and_then(|value| value.as_str().map(str::to_owned)).unwrap_or_default()
+}
