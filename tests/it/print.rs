@@ -404,7 +404,7 @@ fn row_of(at: prop::sample::Index) -> &'static HoseRow {
         })
         .collect()
     });
-    *at.get(&ROWS)
+    at.get(&ROWS)
 }
 
 /// What a maker prints on that hose.

@@ -92,7 +92,3 @@ seen-plain = nothing special
 seen-non-conductive = non-conductive
 seen-flame-resistant = flame resistant
 seen-antistatic = antistatic
-
-# Where the two ends, or the two halves of one, do not go together.
-find-odd-ends = Was an end changed? These two families are seldom met on one machine. Read the machine’s half of both.
-find-mate-differs = The machine’s half of { $role } does not belong to this end: by its own readings it is { $name }. One of the two was wrong before; settle it on the machine.

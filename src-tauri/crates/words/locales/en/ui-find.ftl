@@ -261,3 +261,7 @@ find-problem = Not answered
 find-aside = Put this job aside
 find-aside-note = it stays among the jobs not done
 find-open-yet = Many are still possible.
+
+# Where the two ends, or the two halves of one, do not go together.
+find-odd-ends = Was an end changed? These two families are seldom met on one machine. Read the machine’s half of both.
+find-mate-differs = The machine’s half of { $role } does not belong to this end: by its own readings it is { $name }. One of the two was wrong before; settle it on the machine.
