@@ -404,7 +404,8 @@ fn row_of(at: prop::sample::Index) -> &'static HoseRow {
         })
         .collect()
     });
-    at.get(&ROWS)
+    let row: &&HoseRow = at.get(ROWS.as_slice());
+    row
 }
 
 /// What a maker prints on that hose.
