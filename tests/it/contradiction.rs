@@ -47,7 +47,7 @@ fn a_printed_spiral_that_is_a_braid_is_said() {
     let answer = serde_json::to_value(&found.contradictions[0]).expect("an answer");
     assert_eq!(
         answer,
-        json!({"code": "reinforcement", "of": "hose", "named": "EN 856 DN 16", "printed": "wire-spiral", "measured": "wire-braid"})
+        json!({"code": "reinforcement", "of": "hose", "words": "", "named": "EN 856 DN 16", "printed": "wire-spiral", "measured": "wire-braid"})
     );
 }
 
