@@ -183,6 +183,15 @@ fn an_edition_is_no_date() {
     assert_eq!(print("EN 853:2015 2SN DN 16").made, None);
 }
 
+/// The number behind that of a military standard is a size and no part of the standard: as a dash, or as
+/// the nominal diameter that has the same number.
+#[test]
+fn the_number_behind_a_military_standard_is_a_size() {
+    let got = print("MIL-H-8794-6");
+    let sizes: Vec<(f64, Option<u16>)> = got.candidates.iter().map(|row| (row.dn.get(), row.dash)).collect();
+    assert_eq!(sizes, [(6.0, Some(5)), (8.0, Some(6))]);
+}
+
 /// Hose lives longer than the standard it was printed by. The tables name the successors of the
 /// withdrawn German ones from memory, and say so.
 #[rstest]

@@ -97,14 +97,12 @@ pub(super) fn clues<'c>(words: &[Word], names: &Names<'c>) -> Clues<'c> {
     clues
 }
 
-/// The part of a standard, `-4` of `DIN 20022-4`: one digit directly behind the standard's number. It is no size.
+/// The part of a standard, `-4` of `DIN 20022-4`: one digit directly behind it. It is no size.
 fn take_parts(reader: &mut Reader<'_>, standards: &[Mention<'_>]) {
     for at in standards.iter().map(|standard| standard.words.end) {
-        let is_numbered =
-            reader.word(at - 1).is_some_and(|number| number.text.ends_with(|c: char| c.is_ascii_digit()));
-        let is_part =
-            |word: &Word| word.glue == '-' && !word.apart && word.is_digits() && word.text.len() == 1;
-        if is_numbered && reader.is_free(at..at + 1) && reader.word(at).is_some_and(is_part) {
+        let is_digit =
+            reader.word(at).is_some_and(|word| word.glue == '-' && word.is_digits() && word.text.len() == 1);
+        if is_digit && reader.is_free(at..at + 1) && reader.is_part_number(at) {
             reader.take(at..at + 1);
         }
     }
