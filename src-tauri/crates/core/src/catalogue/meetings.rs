@@ -1,7 +1,7 @@
 //! Look-alikes that the table of ends itself shows: what happens where a female starts on a male that
 //! is not its own, and which readings part the two.
 
-use super::threads_meet::{ThreadFit, ThreadRule, fit};
+use super::threads_meet::{Thread, ThreadFit, ThreadRule, fit};
 use super::{
     Basis, Cone, Danger, EndRow, Family, FamilyPart, FemalePart, Lookalike, Mechanism, Provenance, Seal,
 };
@@ -34,15 +34,17 @@ pub(super) fn meetings(ends: &[EndRow], families: &[Family], table: &[Lookalike]
     let ends: Vec<End<'_>> = ends.iter().filter_map(|row| End::of(row, &parts)).collect();
     let known: HashSet<_> = table.iter().map(Lookalike::names).collect();
     let pairs = ends.iter().flat_map(|female| ends.iter().map(move |male| (female, male)));
+    // Most threads do not meet, which two numbers tell; names are looked at of the few that do.
     pairs
-        .filter(|(female, male)| !known.contains(&(female.name(), male.name())))
         .filter_map(|(female, male)| meeting(female, male))
+        .filter(|pair| !known.contains(&pair.names()))
         .collect()
 }
 
 /// A threaded end and what its family serves as.
 struct End<'r> {
     row: &'r EndRow,
+    thread: Thread<'r>,
     part: FamilyPart,
     seat: Seat,
 }
@@ -76,8 +78,9 @@ impl Seat {
 impl<'r> End<'r> {
     fn of(row: &'r EndRow, parts: &HashMap<&str, FamilyPart>) -> Option<Self> {
         row.thread.as_ref()?;
+        let thread = Thread::of(row)?;
         let seat = row.seals.first().map_or(Seat::Unstated, |seal| Seat::of(*seal));
-        Some(Self { row, part: *parts.get(row.family.as_str())?, seat })
+        Some(Self { row, thread, part: *parts.get(row.family.as_str())?, seat })
     }
 
     fn name(&self) -> (&str, &str) {
@@ -99,10 +102,10 @@ impl<'r> End<'r> {
 }
 
 fn meeting(female: &End<'_>, male: &End<'_>) -> Option<Lookalike> {
+    let fit = fit(&female.thread, &male.thread)?;
     if female.name() == male.name() || is_made_for(female, male) {
         return None;
     }
-    let fit = fit(female.row, male.row)?;
     let (mechanism, danger) = happens(female, male, &fit)?;
     let separating_readings = separating(female.row, male.row);
     Some(Lookalike {

@@ -39,6 +39,7 @@ pub use rule::{
 };
 pub use table::CatalogueError;
 pub use tables::Table;
+pub(crate) use threads_meet::TAPER_ON_DIAMETER;
 pub use threads_meet::{ThreadFit, ThreadRule};
 
 use crate::find::Models;

@@ -21,7 +21,7 @@ const ONE_PITCH_MM: f64 = 0.002;
 const ONE_PITCH_LINE_MM: f64 = 0.03;
 
 /// Taper of pipe threads on the diameter, for each unit of length (ISO 7-1, ASME B1.20.1).
-const TAPER_ON_DIAMETER: f64 = 1.0 / 16.0;
+pub(crate) const TAPER_ON_DIAMETER: f64 = 1.0 / 16.0;
 
 /// By which rule two threads start on each other.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize, JsonSchema, TS)]
@@ -54,8 +54,10 @@ pub struct ThreadFit {
     pub turns: Option<f64>,
 }
 
-/// A thread's pitch and the distance, on the diameter, from its crests to its pitch line.
-struct Profile {
+/// The thread of a row: its pitch and the distance, on the diameter, from its crests to its pitch line.
+/// Worked out once for each row, because every row is held against every other.
+pub(super) struct Thread<'r> {
+    row: &'r EndRow,
     pitch: f64,
     /// Of the male's crests above the pitch line, and of the female's below it.
     male: f64,
@@ -64,10 +66,10 @@ struct Profile {
     flank: f64,
 }
 
-impl Profile {
+impl<'r> Thread<'r> {
     /// Of ISO 68-1 and ASME B1.1 (60 degrees), ISO 228-1 and ISO 7-1 (55 degrees), ASME B1.20.1
-    /// (taper, 60 degrees, crests cut to 0.8 of the pitch).
-    fn of(row: &EndRow) -> Option<Self> {
+    /// (taper, 60 degrees, crests cut to 0.8 of the pitch). None where the tables do not say.
+    pub(super) fn of(row: &'r EndRow) -> Option<Self> {
         let (pitch, angle) = (row.pitch_mm?.get(), row.flank_angle_deg?.get());
         let (male, female) = match (angle < 57.5, row.taper) {
             (true, _) => (0.6403, 0.6403),
@@ -75,13 +77,13 @@ impl Profile {
             (false, false) => (0.6495, 0.4330),
         };
         let flank = (angle / 2.0).to_radians().tan();
-        Some(Self { pitch, male: male * pitch, female: female * pitch, flank })
+        Some(Self { row, pitch, male: male * pitch, female: female * pitch, flank })
     }
 }
 
 /// How the female of one row meets the male of another; none where it does not start.
-pub(super) fn fit(female: &EndRow, male: &EndRow) -> Option<ThreadFit> {
-    let (of_female, of_male) = (Profile::of(female)?, Profile::of(male)?);
+pub(super) fn fit(of_female: &Thread<'_>, of_male: &Thread<'_>) -> Option<ThreadFit> {
+    let (female, male) = (of_female.row, of_male.row);
     let minor = female.female_minor_nom_mm?.get();
     let (right, major) = (female.male_major_nom_mm?.get(), male.male_major_nom_mm?.get());
     let overlap = (major.min(right) - minor) / (right - minor);

@@ -6,7 +6,9 @@ use super::lookalike::Partners;
 use super::model::Model;
 use super::terms;
 use super::truth::{Scale, Seen, Terms, Truth};
-use crate::catalogue::{Band, Catalogue, Cone, Connection, EndRow, Flange, PartKind, Seal};
+use crate::catalogue::{
+    Band, Catalogue, Cone, Connection, EndRow, Flange, PartKind, Seal, TAPER_ON_DIAMETER,
+};
 use crate::quantity::{Degrees, Millimetres, Reading};
 use crate::spec::Gender;
 
@@ -44,9 +46,6 @@ const HEAD_OD_LIMITS_MM: (f64, f64) = (0.4, 0.4);
 const HEAD_THICKNESS_LIMITS_MM: (f64, f64) = (0.35, 0.35);
 const BOLT_LIMITS_MM: (f64, f64) = (0.4, 0.4);
 
-/// Taper of pipe threads on the diameter, for each unit of length (ISO 7-1, ASME B1.20.1).
-const TAPER_ON_DIAMETER: f64 = 1.0 / 16.0;
-
 /// A hypothesis about an end: a row and the half that was measured.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Hypothesis {
@@ -73,18 +72,13 @@ impl Hypothesis {
         }
     }
 
-    /// The place of that row among [`rows`].
+    /// The place of that row among [`Catalogue::connections`].
     pub(super) fn at(self, ends: &Ends) -> usize {
         match self.row {
             Row::End(at) => at,
             Row::Flange(at) => ends.first_flange + at,
         }
     }
-}
-
-/// Every row an end can be: the ends of the catalogue, then its flanges.
-pub(super) fn rows(catalogue: &Catalogue) -> impl Iterator<Item = Connection<'_>> {
-    catalogue.ends.iter().map(Connection::End).chain(catalogue.flanges.iter().map(Connection::Flange))
 }
 
 /// The thread of a row as written.
@@ -165,7 +159,7 @@ fn scales(catalogue: &Catalogue) -> Vec<(&'static str, Scale)> {
         leaves
     };
     let length = |key: &'static str, lowest, highest, outliers| {
-        let of = |half| terms::of(catalogue, PartKind::End, key, half);
+        let of = |half| terms::of(catalogue, PartKind::End, key, Some(half));
         let (male, female) = (of(Gender::Male), of(Gender::Female));
         (key, Scale::Length { lowest, highest, outliers, male, female })
     };

@@ -1,10 +1,10 @@
 //! Ends that start on each other and must not, while the readings leave both possible.
 
+use super::SETTLED;
 use super::end::Ends;
 use super::found::{EndName, LookalikeFound, PairFound};
 use super::model::Column;
 use super::truth::Seen;
-use super::{SETTLED, end};
 use crate::catalogue::{Catalogue, Lookalike};
 use std::collections::HashMap;
 
@@ -33,7 +33,7 @@ impl Partners {
     /// Of the catalogue's pairs, by the rows of its ends and flanges.
     pub(super) fn of(catalogue: &Catalogue) -> Self {
         let rows: HashMap<(&str, &str), usize> =
-            end::rows(catalogue).enumerate().map(|(at, row)| ((row.family(), row.size()), at)).collect();
+            catalogue.connections().enumerate().map(|(at, row)| ((row.family(), row.size()), at)).collect();
         let mut partners = Self { pairs: Vec::new(), of_row: vec![Vec::new(); rows.len()] };
         for (at, pair) in catalogue.lookalikes.iter().enumerate() {
             let female = rows.get(&(pair.female_family.as_str(), pair.female_size.as_str())).copied();
