@@ -55,10 +55,10 @@ fn a_half_of_the_machine_that_belongs_to_another_end_is_said() {
     };
     let right = mate(json!({"role": "A", "gender": "female", "thread_diameter_mm": 20.5, "tpi": 14,
         "seat_included_angle_deg": 74}));
-    assert!(!right.is_another() && right.belongs > 0.95, "{right:?}");
+    assert!(!right.is_another && right.belongs > 0.95, "{right:?}");
     let wrong = mate(json!({"role": "A", "gender": "female", "thread_diameter_mm": 24.3, "tpi": 12,
         "seat_included_angle_deg": 74, "cone": "concave", "seal": "cone"}));
-    assert!(wrong.is_another(), "{wrong:?}");
+    assert!(wrong.is_another, "{wrong:?}");
     assert_eq!((wrong.family.as_str(), wrong.size.as_str()), ("JIC 37 flare", "-10"), "what it is by itself");
 }
 

@@ -202,8 +202,8 @@ fn the_owners_narrowest_policy_holds_and_may_stop() {
     assert_eq!(at_place.limit, LimitFrom::Policy(Scope::Place(place(2))));
 }
 
-#[test]
-fn a_hose_whose_age_is_not_known_is_never_a_quiet_pass() {
+/// The same with a hose, X1, that sat at place 3 when it was found there.
+fn some_with_an_unknown_age() -> Kept {
     let mut kept = some();
     let unknown = Body::AssemblyMade(Box::new(fleet::an_assembly("X1", None)));
     let found = Body::Fitted(Fitted {
@@ -214,6 +214,12 @@ fn a_hose_whose_age_is_not_known_is_never_a_quiet_pass() {
         hours: None,
     });
     write(&mut kept, [unknown, found]);
+    kept
+}
+
+#[test]
+fn a_hose_whose_age_is_not_known_is_never_a_quiet_pass() {
+    let kept = some_with_an_unknown_age();
     let due = kept.register.due(day("2026-11-25"), GUIDE).expect("reads");
     let of = |what| due.iter().find(|due| due.code == code("X1") && due.what == what).expect("is listed");
     let service = of(DueFor::Service);
@@ -326,16 +332,7 @@ fn a_half_finished_job_is_offered_until_it_is_closed() {
 
 #[test]
 fn the_count_of_what_is_past_is_that_of_the_list_and_holds_no_unknown_age() {
-    let mut kept = some();
-    let unknown = Body::AssemblyMade(Box::new(fleet::an_assembly("X1", None)));
-    let found = Body::Fitted(Fitted {
-        code: code("X1"),
-        place: place(3),
-        date: day("2026-11-25"),
-        already_there: true,
-        hours: None,
-    });
-    write(&mut kept, [unknown, found]);
+    let kept = some_with_an_unknown_age();
     for (today, count) in [("2027-05-03", 0), ("2027-05-04", 1), ("2032-11-25", 2)] {
         let today = day(today);
         let overdue = kept.register.overdue(today, GUIDE).expect("reads");

@@ -2300,6 +2300,10 @@ export type MateFound = {
  */
 belongs: number, 
 /**
+ * Whether it rather belongs to another end.
+ */
+is_another: boolean, 
+/**
  * Likeliest family by its own readings.
  */
 family: string, 

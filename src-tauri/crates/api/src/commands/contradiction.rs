@@ -1,8 +1,8 @@
 //! What the print and the readings of a hose say differently, in words.
 
+use crate::sheet::key;
 use hosewright_core::find::{Contradicted, Contradiction, Stated};
 use hosewright_words::{Say, Words, quantity};
-use serde::Serialize;
 
 /// Both sides, and what to do.
 pub(super) fn contradicted(found: &Contradiction, words: &Words) -> String {
@@ -13,19 +13,14 @@ pub(super) fn contradicted(found: &Contradiction, words: &Words) -> String {
             (Contradicted::Pressure, Some(Stated::Number(bar))) => Box::new(quantity(bar, "bar")),
             (_, Some(Stated::Number(mm))) => Box::new(quantity(mm, "mm")),
             (_, Some(Stated::Reinforcement(kind))) => {
-                Box::new(words.say(&format!("seen-{}", code(kind)), &[]))
+                Box::new(words.say(&format!("seen-{}", key(&kind)), &[]))
             }
-            (_, Some(Stated::Cover(cover))) => Box::new(words.say(&format!("seen-{}", code(cover)), &[])),
+            (_, Some(Stated::Cover(cover))) => Box::new(words.say(&format!("seen-{}", key(&cover)), &[])),
         }
     };
     let (printed, measured) = (side(found.printed), side(found.measured));
     words.say(
-        &format!("contradicted-{}", code(found.code)),
+        &format!("contradicted-{}", key(&found.code)),
         &[("named", &found.named), ("printed", printed.as_ref()), ("measured", measured.as_ref())],
     )
-}
-
-/// A code as the contract writes it.
-fn code(value: impl Serialize) -> String {
-    serde_json::to_value(value).ok().and_then(|value| value.as_str().map(str::to_owned)).unwrap_or_default()
 }

@@ -1,9 +1,9 @@
 //! The words of a dangerous pair that was worked out of the threads; a pair of the table has its own.
 
+use crate::sheet::key;
 use hosewright_core::catalogue::{FemalePart, ThreadFit};
 use hosewright_core::find::{EndName, LookalikeFound, PairFound};
 use hosewright_words::{Words, number};
-use serde::Serialize;
 
 /// Readings that another of the list stands for: the gauge gives pitch and threads an inch alike, and two
 /// diameters are how a taper is measured.
@@ -28,8 +28,8 @@ fn happens(words: &Words, pair: &PairFound, fit: ThreadFit) -> String {
     let turns = fit.turns.unwrap_or_default().round();
     let turns = words.say("lookalike-turns", &[("turns", &turns)]);
     let overlap = number(fit.overlap_pct, 0);
-    let meets = words.say(&format!("lookalike-{}", code(&fit.rule)), &[("overlap", &overlap)]);
-    let does = words.say(&format!("lookalike-{}", code(&pair.mechanism)), &[("turns", &turns)]);
+    let meets = words.say(&format!("lookalike-{}", key(&fit.rule)), &[("overlap", &overlap)]);
+    let does = words.say(&format!("lookalike-{}", key(&pair.mechanism)), &[("turns", &turns)]);
     format!("{meets}; {does}")
 }
 
@@ -40,9 +40,4 @@ fn separates(words: &Words, pair: &PairFound) -> String {
         [] => words.say("lookalike-separates-none", &[]),
         several => words.say("lookalike-separates", &[("readings", &several.join(", "))]),
     }
-}
-
-/// A code as it is written.
-fn code(code: &impl Serialize) -> String {
-    serde_json::to_value(code).ok().and_then(|value| value.as_str().map(str::to_owned)).unwrap_or_default()
 }

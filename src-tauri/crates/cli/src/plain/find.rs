@@ -165,7 +165,7 @@ fn row_of(candidate: &EndCandidate, gender: Option<Gender>, words: &Words) -> Ro
 
 /// A machine's half that belongs to another end.
 fn mate(out: &mut String, words: &Words, end: &EndFound) {
-    let Some(mate) = end.mate.as_ref().filter(|mate| mate.is_another()) else { return };
+    let Some(mate) = end.mate.as_ref().filter(|mate| mate.is_another) else { return };
     let name = format!("{} {}", mate.family, mate.size);
     let role = format!("{:?}", end.role);
     let text = words.say("find-mate-differs", &[("role", &role), ("name", &name)]);

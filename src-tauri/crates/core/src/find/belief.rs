@@ -49,6 +49,7 @@ impl Belief {
         Self { probabilities: weights, unknown: unknown / all }
     }
 }
+
 /// A class that is worth showing: its members, in the order of the tables, and its probability.
 #[derive(Debug, Clone, PartialEq)]
 pub(super) struct Class {

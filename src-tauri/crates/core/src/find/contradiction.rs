@@ -1,6 +1,7 @@
 //! Where the print says one thing and the hose in the hand another.
 
 use super::belief::Class;
+use super::hose::bore_limits;
 use super::{HoseReadings, Part};
 use crate::catalogue::{Catalogue, HoseRow, Reinforcement};
 use crate::print::{Said, is_one_pressure};
@@ -11,14 +12,11 @@ use serde::{Deserialize, Serialize};
 use std::ops::RangeInclusive;
 use ts_rs::TS;
 
-/// How far beyond its limits a diameter of used hose is still no contradiction, mm (below, above):
-/// twice the mean amounts by which wear and oil change it. Common practice, no source.
+/// How far beyond its limits a diameter of used hose is still no contradiction, mm (below, above): wear,
+/// oil and a flared braid change it. Common practice, no source.
 const BORE_MARGIN_MM: (f64, f64) = (0.3, 0.1);
 const REINFORCEMENT_MARGIN_MM: (f64, f64) = (0.1, 0.5);
 const COVER_MARGIN_MM: (f64, f64) = (1.0, 1.0);
-
-/// Limits of a bore round its nominal one where the table has no other, mm. Common practice.
-const BORE_LIMITS_MM: (f64, f64) = (0.4, 0.8);
 
 /// A reading differs that lies so many standard errors beyond the margin.
 const ERRORS: f64 = 3.0;
@@ -46,6 +44,13 @@ pub struct Contradiction {
     /// Both in words, and what to do; empty until the edge writes it.
     #[serde(default)]
     pub words: String,
+}
+
+impl Contradiction {
+    fn new(code: Contradicted, named: impl Into<String>, sides: Option<(Stated, Stated)>) -> Self {
+        let (printed, measured) = sides.unzip();
+        Self { code, of: Part::Hose, named: named.into(), printed, measured, words: String::new() }
+    }
 }
 
 /// What a print and the readings can differ in.
@@ -114,15 +119,7 @@ pub(super) fn contradictions(
     let meant: Vec<&HoseRow> = said.meant.iter().filter_map(|&at| rows.get(at).copied()).collect();
     let mut found = Vec::new();
     let mut differ = |code, printed: Stated, measured: Stated| {
-        let (printed, measured) = (Some(printed), Some(measured));
-        found.push(Contradiction {
-            code,
-            of: Part::Hose,
-            named: said.named.clone(),
-            printed,
-            measured,
-            words: String::new(),
-        });
+        found.push(Contradiction::new(code, &said.named, Some((printed, measured))));
     };
     if let Some((printed, seen)) = reinforcement(catalogue, &meant, hose) {
         differ(Contradicted::Reinforcement, Stated::Reinforcement(printed), Stated::Reinforcement(seen));
@@ -153,16 +150,7 @@ pub(super) fn contradictions(
         differ(Contradicted::Cover, Stated::Cover(printed), Stated::Cover(seen));
     }
     if said.names_hose && meant.is_empty() {
-        let named = said.named.clone();
-        let code = Contradicted::NoSuchHose;
-        found.push(Contradiction {
-            code,
-            of: Part::Hose,
-            named,
-            printed: None,
-            measured: None,
-            words: String::new(),
-        });
+        found.push(Contradiction::new(Contradicted::NoSuchHose, &said.named, None));
     }
     found.extend(pressure(said, &meant, otherwise));
     found
@@ -231,10 +219,8 @@ fn layers(catalogue: &Catalogue, meant: &[&HoseRow], hose: &HoseReadings) -> Opt
 type Limits = Option<RangeInclusive<f64>>;
 
 fn bore(row: &HoseRow) -> Limits {
-    let nominal = row.id_nom_mm.get();
-    Some(
-        row.id_mm.map_or(nominal - BORE_LIMITS_MM.0..=nominal + BORE_LIMITS_MM.1, |band| band.min..=band.max),
-    )
+    let (min, max) = bore_limits(row);
+    Some(min..=max)
 }
 
 /// Limits of which one may stand alone.
@@ -287,12 +273,7 @@ fn pressure(said: &Said, meant: &[&HoseRow], otherwise: Option<&HoseRow>) -> Opt
     let rated: Option<Vec<f64>> =
         rows.iter().map(|row| row.max_working_pressure_bar.map(|bar| bar.get())).collect();
     let nearest = rated?.into_iter().min_by(|a, b| (a - printed).abs().total_cmp(&(b - printed).abs()))?;
-    (!is_one_pressure(printed, nearest)).then_some(Contradiction {
-        code: Contradicted::Pressure,
-        of: Part::Hose,
-        named,
-        printed: Some(Stated::Number(printed)),
-        measured: Some(Stated::Number(nearest)),
-        words: String::new(),
-    })
+    let sides = (Stated::Number(printed), Stated::Number(nearest));
+    (!is_one_pressure(printed, nearest))
+        .then(|| Contradiction::new(Contradicted::Pressure, named, Some(sides)))
 }

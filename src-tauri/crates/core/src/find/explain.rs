@@ -127,8 +127,8 @@ fn of_hose(job: &Job, catalogue: &Catalogue, models: &Models, why: &Why) -> Opti
 fn of_end(end: &End, catalogue: &Catalogue, ends: &Ends, why: &Why) -> Option<Explained> {
     let (classes, unknown) = end.classes(ends);
     let pair = pair(&classes, unknown, why)?;
-    let mut readings = said(&pair, &ends.model, &end.seen);
-    if let Some(mate) = &end.mate {
+    let mut readings = said(&pair, &ends.model, &end.read.seen);
+    if let Some(mate) = &end.read.mate {
         let rival = pair.of_rival.map_or(mate.ln_likelihood_of_unknown(), |rival| mate.ln_likelihood(rival));
         let bits = (mate.ln_likelihood(pair.of_candidate) - rival) / LN_2;
         readings.push(Said { reading: "mate".to_owned(), bits });

@@ -95,18 +95,14 @@ pub struct EndFound {
     pub mate: Option<MateFound>,
 }
 
-impl MateFound {
-    /// Whether the machine's half rather belongs to another end.
-    pub fn is_another(&self) -> bool {
-        self.belongs < 0.5
-    }
-}
-
 /// What the machine's half is by its own readings, and whether it belongs to the end.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
 pub struct MateFound {
     /// Probability that it is the other half of the end's own row.
     pub belongs: f64,
+    /// Whether it rather belongs to another end.
+    #[serde(default)]
+    pub is_another: bool,
     /// Likeliest family by its own readings.
     pub family: String,
     /// Likeliest size.

@@ -92,12 +92,16 @@ fn scales(catalogue: &Catalogue) -> Vec<(&'static str, Scale)> {
     ]
 }
 
+/// Limits of the bore of a new hose.
+pub(super) fn bore_limits(row: &HoseRow) -> (f64, f64) {
+    let nominal = row.id_nom_mm.get();
+    row.id_mm.map_or((nominal - BORE_LIMITS_MM.0, nominal + BORE_LIMITS_MM.1), |band| (band.min, band.max))
+}
+
 fn truths(row: &HoseRow, kind: Option<&HoseType>) -> [Truth; COLUMNS] {
     let nominal = row.id_nom_mm.get();
     let beyond = |(least, most): (f64, f64)| (nominal + least, nominal + most);
-    let (bore_min, bore_max) = row
-        .id_mm
-        .map_or((nominal - BORE_LIMITS_MM.0, nominal + BORE_LIMITS_MM.1), |band| (band.min, band.max));
+    let (bore_min, bore_max) = bore_limits(row);
     let mut truths = [Truth::Unstated; COLUMNS];
     truths[BORE] = Truth::Band { min: bore_min, max: bore_max, terms: Terms::Male };
     truths[REINFORCEMENT_OD] = limits(

@@ -11,6 +11,9 @@ use crate::catalogue::Catalogue;
 /// fitted the last hose used a wrong one. Common practice, no source.
 const MISMATCHED: f64 = 0.03;
 
+/// Below this chance it rather belongs to another end than to this one.
+const EITHER: f64 = 0.5;
+
 /// The readings of one half of the machine.
 #[derive(Debug)]
 pub(super) struct Mate {
@@ -39,7 +42,7 @@ impl Mate {
         let scaled = |ln: f64| (ln - top).exp();
         let anything = ln_prior.iter().zip(&ln_own).map(|(prior, ln)| prior.exp() * scaled(*ln)).sum();
         let belonging = ends.of_other_halves(&ln_own, ln_unknown).into_iter().map(scaled).collect();
-        let own = Evidence::new(&ln_prior, ln_own, ln_unknown);
+        let own = Evidence::new(ln_prior, ln_own, ln_unknown);
         Some(Self { belonging, of_unknown: scaled(ln_unknown), anything, top, own })
     }
 
@@ -69,13 +72,15 @@ impl Mate {
             let chance = (1.0 - MISMATCHED) * belonging / self.mixed(*belonging);
             (sum + probability * chance, all + probability)
         });
+        let belongs = if all > 0.0 { belonging / all } else { 0.0 };
         let own = self.own.alone();
         let (classes, _) = classes(&own.probabilities, own.unknown, |i| ends.model.class[i]);
         let likeliest = classes.first()?;
         let half = ends.hypotheses[*likeliest.members.first()?];
         let row = half.row(catalogue);
         Some(MateFound {
-            belongs: if all > 0.0 { belonging / all } else { 0.0 },
+            belongs,
+            is_another: belongs < EITHER,
             family: row.family().to_owned(),
             size: row.size().to_owned(),
             gender: half.gender,

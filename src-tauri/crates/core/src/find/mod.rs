@@ -74,7 +74,7 @@ impl Models {
         catalogue.finding.get_or_init(|| {
             let ends = Ends::of(catalogue);
             let families = ends.hypotheses.iter().map(|end| end.row(catalogue).family());
-            let origins = Origins::of(catalogue, families, &ends.model.ln_prior());
+            let origins = Origins::of(catalogue, families, ends.model.ln_prior());
             Self { hoses: Hoses::of(catalogue), ends, sizes: Sizes::of(catalogue), origins }
         })
     }
@@ -123,14 +123,9 @@ struct Job {
     cannot_tell: Vec<CannotTell>,
 }
 
-/// One end of the job.
+/// One end of the job, and what all of it makes of the end.
 struct End {
-    role: Role,
-    /// Whether anything was read of it or of its mate.
-    is_read: bool,
-    mate: Option<Mate>,
-    seen: Vec<(usize, Seen)>,
-    ln_likelihood: Vec<f64>,
+    read: EndRead,
     belief: Belief,
     /// The chance that it is not of the family the machine came with.
     changed: f64,
@@ -149,7 +144,7 @@ impl Job {
         let mut likelihood = model.ln_likelihood(&hose_seen);
         likelihood.iter_mut().zip(&print.rows).for_each(|(ln, print)| *ln += print);
         let unknown = model.ln_likelihood_of_unknown(&hose_seen) + print.unknown;
-        let hose = Evidence::new(&model.ln_prior(), likelihood, unknown);
+        let hose = Evidence::new(model.ln_prior(), likelihood, unknown);
         let read = [Role::A, Role::B].map(|role| EndRead::of(&models.ends, readings, role, caliper));
         let named = origins::named(readings.origin);
         let joint = joint::joint(&models.ties(), &hose, [&read[0].evidence, &read[1].evidence], named);
@@ -161,7 +156,10 @@ impl Job {
             hose: joint.hose,
             print,
             hose_readings,
-            ends: [a.believed(of_a, was_a), b.believed(of_b, was_b)],
+            ends: [
+                End { read: a, belief: of_a, changed: was_a },
+                End { read: b, belief: of_b, changed: was_b },
+            ],
             reach: readings.reach.unwrap_or_default(),
             cannot_tell: readings.cannot_tell.clone(),
         })
@@ -204,9 +202,9 @@ impl Job {
         let is_clear = !contradictions.iter().any(|found| found.code.is_of_identity());
         let mut settled = Settled { hose: is_clear && is_settled(&found), ..Settled::default() };
         let mut ends = Vec::new();
-        for end in self.ends.iter().filter(|end| end.is_read) {
+        for end in self.ends.iter().filter(|end| end.read.is_read) {
             let (found, is_settled) = end.answer(catalogue, &models.ends);
-            match end.role {
+            match end.read.role {
                 Role::A => settled.a = is_settled,
                 Role::B => settled.b = is_settled,
             }
@@ -219,7 +217,7 @@ impl Job {
             unknown: UnknownHose { hose: unknown },
             settled,
             enough: Settled { hose: settled.hose || is_clear && is_settled(&builds), ..settled },
-            odd_ends: self.ends.iter().all(|end| end.is_read)
+            odd_ends: self.ends.iter().all(|end| end.read.is_read)
                 && self.ends.iter().map(|end| end.changed).sum::<f64>() >= ODD_ENDS,
             next: Vec::new(),
             contradictions,
@@ -236,15 +234,15 @@ impl Job {
         };
         let mut open = Vec::new();
         open.extend((!enough.hose).then_some(hose));
-        for end in self.ends.iter().filter(|end| !enough.end(end.role)) {
+        for end in self.ends.iter().filter(|end| !enough.end(end.read.role)) {
             open.push(next::Open {
-                of: match end.role {
+                of: match end.read.role {
                     Role::A => Part::A,
                     Role::B => Part::B,
                 },
-                is_begun: !end.seen.is_empty() || end.mate.is_some(),
+                is_begun: !end.read.seen.is_empty() || end.read.mate.is_some(),
                 model: &models.ends.model,
-                seen: &end.seen,
+                seen: &end.read.seen,
                 belief: &end.belief,
             });
         }
@@ -256,6 +254,7 @@ impl Job {
 /// What one end says for itself.
 struct EndRead {
     role: Role,
+    /// Whether anything was read of it or of its mate.
     is_read: bool,
     mate: Option<Mate>,
     seen: Vec<(usize, Seen)>,
@@ -282,13 +281,8 @@ impl EndRead {
             is_read: is_in(&readings.ends) || is_in(&readings.mates),
             mate,
             seen,
-            evidence: Evidence::new(&ends.model.ln_prior(), likelihood, unknown),
+            evidence: Evidence::new(ends.model.ln_prior(), likelihood, unknown),
         }
-    }
-
-    fn believed(self, belief: Belief, changed: f64) -> End {
-        let Self { role, is_read, mate, seen, evidence } = self;
-        End { role, is_read, mate, seen, ln_likelihood: evidence.ln_likelihood, belief, changed }
     }
 }
 
@@ -296,24 +290,24 @@ impl End {
     /// The classes of the end, likeliest first, and the unknown.
     fn classes(&self, ends: &Ends) -> (Vec<Class>, f64) {
         let Belief { probabilities, unknown } = &self.belief;
-        let mate_class = |i: usize| if self.mate.is_some() { ends.mate_class(i) } else { 0 };
+        let mate_class = |i: usize| if self.read.mate.is_some() { ends.mate_class(i) } else { 0 };
         classes(probabilities, *unknown, |i| (ends.model.class[i], mate_class(i)))
     }
 
     fn answer(&self, catalogue: &Catalogue, ends: &Ends) -> (EndFound, bool) {
         let (found, unknown) = self.classes(ends);
         let probabilities = &self.belief.probabilities;
-        let possible = Possible::of(ends, &self.ln_likelihood, probabilities, &self.seen);
+        let possible = Possible::of(ends, &self.read.evidence.ln_likelihood, probabilities, &self.read.seen);
         let threatened = found.first().is_some_and(|class| {
             class.members.iter().any(|&i| possible.threatens(ends.hypotheses[i].at(ends)))
         });
         let answer = EndFound {
-            role: self.role,
+            role: self.read.role,
             candidates: found.iter().filter_map(|class| end_candidate(class, catalogue, ends)).collect(),
             lookalikes: possible.pairs(catalogue),
             unknown,
             changed: self.changed,
-            mate: self.mate.as_ref().and_then(|mate| mate.found(catalogue, ends, probabilities)),
+            mate: self.read.mate.as_ref().and_then(|mate| mate.found(catalogue, ends, probabilities)),
         };
         (answer, is_settled(&found) && !threatened)
     }

@@ -7,7 +7,7 @@ use super::truth::{Scale, Seen, Terms, Truth};
 use crate::catalogue::{Catalogue, PartKind, Reach};
 use crate::quantity::Dn;
 use std::collections::HashMap;
-use std::sync::{Arc, Mutex, PoisonError};
+use std::sync::{Arc, Mutex, OnceLock, PoisonError};
 
 /// Probability, before any reading, that a part is none of the catalogue's. Common practice: rare
 /// in the trade, and never excluded.
@@ -131,6 +131,8 @@ pub(super) struct Model {
     pub(super) bins: Vec<usize>,
     classes: HashMap<Vec<u16>, u32>,
     sizes: Vec<u32>,
+    /// Worked out when it is first asked for: a model is whole by then.
+    ln_prior: OnceLock<Vec<f64>>,
 }
 
 impl Model {
@@ -145,6 +147,7 @@ impl Model {
             bins: Vec::new(),
             classes: HashMap::new(),
             sizes: Vec::new(),
+            ln_prior: OnceLock::new(),
         }
     }
 
@@ -166,11 +169,13 @@ impl Model {
     }
 
     /// Logarithm of the prior of each hypothesis: flat over classes, and even within one.
-    pub(super) fn ln_prior(&self) -> Vec<f64> {
-        let classes = self.sizes.len().max(1) as f64;
-        let each = (1.0 - UNKNOWN_PRIOR) / classes;
-        let of_class: Vec<f64> = self.sizes.iter().map(|&size| (each / f64::from(size)).ln()).collect();
-        self.class.iter().map(|&class| of_class[class as usize]).collect()
+    pub(super) fn ln_prior(&self) -> &[f64] {
+        self.ln_prior.get_or_init(|| {
+            let classes = self.sizes.len().max(1) as f64;
+            let each = (1.0 - UNKNOWN_PRIOR) / classes;
+            let of_class: Vec<f64> = self.sizes.iter().map(|&size| (each / f64::from(size)).ln()).collect();
+            self.class.iter().map(|&class| of_class[class as usize]).collect()
+        })
     }
 
     /// Logarithm of the likelihood of the readings under each hypothesis.
@@ -242,7 +247,7 @@ mod tests {
         let model = &models.ends.model;
         let mut beliefs = vec![(
             "nothing".to_owned(),
-            Evidence::new(&model.ln_prior(), model.ln_likelihood(&[]), 0.0).alone(),
+            Evidence::new(model.ln_prior(), model.ln_likelihood(&[]), 0.0).alone(),
         )];
         let text = include_str!("../../../../../tests/vectors/connection_cases.csv");
         let mut reader = csv::Reader::from_reader(text.as_bytes());
@@ -269,7 +274,7 @@ mod tests {
             let unknown = model.ln_likelihood_of_unknown(&seen);
             beliefs.push((
                 format!("{row:?}"),
-                Evidence::new(&model.ln_prior(), model.ln_likelihood(&seen), unknown).alone(),
+                Evidence::new(model.ln_prior(), model.ln_likelihood(&seen), unknown).alone(),
             ));
         }
         beliefs

@@ -5,13 +5,7 @@ use crate::catalogue::{Catalogue, PartKind};
 use crate::spec::Gender;
 
 /// The terms of one reading of that half; those without a half hold for both.
-pub(super) fn of(
-    catalogue: &Catalogue,
-    part: PartKind,
-    reading: &str,
-    half: impl Into<Option<Gender>>,
-) -> Vec<Term> {
-    let half = half.into();
+pub(super) fn of(catalogue: &Catalogue, part: PartKind, reading: &str, half: Option<Gender>) -> Vec<Term> {
     let rows = catalogue.reading_terms.iter().filter(|row| row.part == part && row.reading == reading);
     rows.filter(|row| row.half.is_none() || row.half == half)
         .map(|row| Term { direction: row.direction, share: row.share, mean: row.mean_mm })
