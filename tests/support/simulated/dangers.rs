@@ -6,17 +6,23 @@ use super::laws::Reads;
 use super::scores::Share;
 use super::world::{Part, World};
 use hosewright_core::catalogue::Lookalike;
-use hosewright_core::find::EndFound;
+use hosewright_core::find::{EndFound, LookalikeFound};
 use std::collections::BTreeMap;
 
 /// A reading parts two ends when what the tables say of them lies so many standard errors apart: of the
-/// caliper, or of the gauge's confusion. A look parts them where they have no shape in common.
+/// caliper, or of the gauge's confusion.
 const APART: f64 = 4.0;
+
+/// While all readings together leave a pair this near, nothing parts it: one to eight.
+const NEAR: f64 = 2.0;
+
+/// A look parts two where its answer for the one is so much rarer for the other.
+const LOOK_PARTS: f64 = 10.0;
 
 /// Counts over many lists of ends.
 #[derive(Debug, Clone, Default)]
 pub struct Dangers {
-    /// Pairs of which nothing that was read parts the two, by what the tables say of them: warned of.
+    /// Pairs that all readings together leave near, by what the tables say of them: warned of.
     pub warned: Share,
     /// Pairs of which a reading that the table of dangers names was taken and parts the two: still
     /// warned of.
@@ -36,18 +42,18 @@ impl Dangers {
     pub fn count(&mut self, world: &World, truth: &Part, taken: &Reads, error: f64, found: &EndFound) {
         self.lists += 1;
         for pair in &world.catalogue.lookalikes {
-            let is_said = found.lookalikes.iter().any(|said| said.danger.starts_with(&pair.starts));
+            let is_said = found.lookalikes.iter().any(|said| is_of(said, pair));
             let Some((family, size)) = partner(pair, truth) else {
                 self.false_alarms += usize::from(is_said);
                 continue;
             };
-            let parting = parting(world, truth, (family, size), taken, error);
-            let named: Vec<&str> = parting
+            let apart = apart(world, truth, (family, size), taken, error);
+            let named: Vec<&str> = apart
                 .iter()
-                .copied()
-                .filter(|key| pair.separating_readings.iter().any(|named| named == key))
+                .filter(|(key, apart)| *apart >= APART && pair.separating_readings.iter().any(|of| of == key))
+                .map(|(key, _)| *key)
                 .collect();
-            if parting.is_empty() {
+            if apart.iter().map(|(_, apart)| apart * apart).sum::<f64>() < NEAR * NEAR {
                 self.warned = self.warned.and(is_said);
                 if !is_said {
                     let sides = (pair.female_family.clone(), pair.male_family.clone());
@@ -67,6 +73,15 @@ impl Dangers {
     }
 }
 
+/// Whether a warning is of that pair.
+fn is_of(said: &LookalikeFound, pair: &Lookalike) -> bool {
+    said.pair.as_ref().is_some_and(|said| {
+        said.mechanism == pair.mechanism
+            && (&said.female.family, &said.female.size) == (&pair.female_family, &pair.female_size)
+            && (&said.male.family, &said.male.size) == (&pair.male_family, &pair.male_size)
+    })
+}
+
 /// The other side of a pair, where the truth is one.
 fn partner<'p>(pair: &'p Lookalike, truth: &Part) -> Option<(&'p str, &'p str)> {
     let is_truth = |family: &str, size: &str| truth.name[0] == family && truth.name[1] == size;
@@ -79,51 +94,73 @@ fn partner<'p>(pair: &'p Lookalike, truth: &Part) -> Option<(&'p str, &'p str)> 
     }
 }
 
-/// The readings taken that part the truth from its partner in that half, or from either half where the
-/// truth has none; of two halves the one that fewer readings part counts.
-fn parting<'r>(
+/// How far each reading taken parts the truth from its partner in that half, or from either half where
+/// the truth has none; of two halves the nearer counts.
+fn apart<'r>(
     world: &World,
     truth: &Part,
     (family, size): (&str, &str),
     taken: &'r Reads,
     error: f64,
-) -> Vec<&'r str> {
+) -> Vec<(&'r str, f64)> {
     let is_partner = |part: &&Part| {
         let is_half = truth.gender.is_none() || part.gender.is_none() || part.gender == truth.gender;
         part.name[0] == family && part.name[1] == size && is_half
     };
-    let by = |part: &Part| -> Vec<&'r str> {
-        let parts =
-            |key: &&str| do_part(world, key, shown(&truth.features, key), shown(&part.features, key), error);
-        taken.keys().copied().filter(parts).collect()
+    let by = |part: &Part| -> Vec<(&'r str, f64)> {
+        let of = |key: &'r str| {
+            (key, errors_apart(world, key, shown(&truth.features, key), shown(&part.features, key), error))
+        };
+        taken.keys().map(|key| of(key)).collect()
     };
-    world
-        .halves
-        .iter()
-        .filter(is_partner)
-        .map(by)
-        .min_by_key(Vec::len)
-        .unwrap_or_else(|| vec!["no such half"])
+    let square = |apart: &Vec<(&str, f64)>| apart.iter().map(|(_, apart)| apart * apart).sum::<f64>();
+    let halves = world.halves.iter().filter(is_partner).map(by);
+    halves.min_by(|a, b| square(a).total_cmp(&square(b))).unwrap_or_else(|| vec![("no such half", APART)])
 }
 
 fn shown(features: &[Feature], key: &str) -> Shows {
     features.iter().find(|(known, _)| *known == key).map_or(Shows::Absent, |(_, shows)| *shows)
 }
 
-fn do_part(world: &World, key: &str, a: Shows, b: Shows, error: f64) -> bool {
+/// How many standard errors two truths lie apart in one reading.
+fn errors_apart(world: &World, key: &str, a: Shows, b: Shows, error: f64) -> f64 {
     match (a, b) {
+        (Shows::Unstated, _) | (_, Shows::Unstated) | (Shows::Absent, Shows::Absent) => 0.0,
+        (Shows::Absent, _) | (_, Shows::Absent) => APART,
         (Shows::Band { min, max, .. }, Shows::Band { min: least, max: most, .. }) => {
-            (least - max).max(min - most) - APART * error > -1e-9
+            (least - max).max(min - most).max(0.0) / error
         }
         (Shows::Leaf(a), Shows::Leaf(b)) => match world.instruments.of_key(key) {
-            Instrument::Gauge { width, .. } => (a - b).abs() - APART * width.at(a) > -1e-9,
-            _ => false,
+            Instrument::Gauge { width, .. } => (a - b).abs() / width.at(a),
+            _ => 0.0,
         },
         (Shows::Slope(a), Shows::Slope(b)) => {
-            (a - b).abs() * super::instruments::THREADS_APART - APART * error > -1e-9
+            (a - b).abs() * super::instruments::THREADS_APART / (error * std::f64::consts::SQRT_2)
         }
-        (Shows::OneOf(a), Shows::OneOf(b)) => a & b == 0,
-        (Shows::Unstated, _) | (_, Shows::Unstated) => false,
-        (a, b) => (a == Shows::Absent) != (b == Shows::Absent),
+        (Shows::OneOf(a), Shows::OneOf(b)) => match world.instruments.of_key(key) {
+            Instrument::Eye(table) => by_look(table, a, b),
+            _ => 0.0,
+        },
+        _ => 0.0,
     }
+}
+
+/// A look parts two or tells nothing certain: standard errors of the odds, and of a parting one enough.
+fn by_look(table: &[&[f64]], a: u16, b: u16) -> f64 {
+    let chance = |mask: u16, answer: usize| {
+        let rows: Vec<f64> = table
+            .iter()
+            .enumerate()
+            .filter(|(at, _)| mask & (1 << at) != 0)
+            .map(|(_, row)| row[answer])
+            .collect();
+        rows.iter().sum::<f64>() / rows.len() as f64
+    };
+    let odds = |a: u16, b: u16| {
+        let likeliest =
+            (0..table[0].len()).max_by(|x, y| chance(a, *x).total_cmp(&chance(a, *y))).unwrap_or(0);
+        chance(a, likeliest) / chance(b, likeliest)
+    };
+    let odds = odds(a, b).min(odds(b, a)).max(1.0);
+    if odds >= LOOK_PARTS { APART } else { (2.0 * odds.ln()).sqrt() }
 }

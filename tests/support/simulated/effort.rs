@@ -4,13 +4,13 @@
 use super::jobs::of_role;
 use super::laws::Reads;
 use crate::find_figures::ask;
-use hosewright_core::catalogue::Catalogue;
+use hosewright_core::catalogue::{Catalogue, PartKind};
 use hosewright_core::find::{Found, Part};
 use serde_json::{Value, json};
 use std::collections::BTreeSet;
 
-/// To see that a part has no such feature.
-const LOOK: f64 = 0.5;
+/// To see that a part has no such feature. Common practice, no source.
+const LOOK: f64 = 0.3;
 
 /// The fixed order: taper or parallel, diameter, pitch, seat angle, shape and seal, flange by its bolts
 /// or head. A plain end has its tube where others have a thread.
@@ -28,14 +28,22 @@ const FIXED: [&str; 11] = [
     "bolt_short_mm",
 ];
 
-/// The effort of a reading: jaws on or a gauge 1, a look 0.5, inside jaws or a second place 1.5. Common
-/// practice, no source.
-fn effort(key: &str) -> f64 {
-    match key {
-        "gender" | "seal" | "cone" | "swivel_hex_mm" => LOOK,
-        "second_thread_diameter_mm" | "male_bore_mm" => 1.5,
-        _ => 1.0,
-    }
+/// What is left to read where that order is through and the end is not settled.
+const AND_THEN: [&str; 8] = [
+    "tube_od_mm",
+    "male_bore_mm",
+    "swivel_hex_mm",
+    "flank_angle_deg",
+    "second_thread_diameter_mm",
+    "shoulder",
+    "kind",
+    "head_thickness_mm",
+];
+
+/// The effort of a reading by the table: what is compared is the order of reading.
+fn effort(catalogue: &Catalogue, key: &str) -> f64 {
+    let row = catalogue.efforts.iter().find(|row| row.part == PartKind::End && row.reading == key);
+    row.unwrap_or_else(|| panic!("{key} has no effort")).effort
 }
 
 /// How one end was settled, or not.
@@ -60,14 +68,16 @@ pub fn guided(catalogue: &Catalogue, all: &Reads, error: f64) -> Walk {
     })
 }
 
-/// In the fixed order, until the end is settled or the order is through. What an end plainly does not
+/// In the fixed order, until the end is settled or everything is read. What an end plainly does not
 /// have is passed over: a thread or a flange is told at a glance.
 pub fn fixed(catalogue: &Catalogue, all: &Reads, error: f64) -> Walk {
     walk(catalogue, all, error, |_, asked| {
         let is_tube = !all.contains_key("thread_diameter_mm");
         let is_left =
             |key: &&str| !asked.contains(*key) && all.contains_key(*key) && (is_tube || *key != "tube_od_mm");
-        FIXED.into_iter().find(is_left).map(str::to_owned)
+        let left = FIXED.into_iter().find(is_left);
+        let then = || AND_THEN.into_iter().find(|key| !asked.contains(*key) && all.contains_key(*key));
+        left.or_else(then).map(str::to_owned)
     })
 }
 
@@ -96,7 +106,7 @@ fn walk(
         let Some(key) = next(&found, &asked) else { return walk(false) };
         match all.get_key_value(key.as_str()) {
             Some((known, value)) => {
-                effort_spent += effort(&key);
+                effort_spent += effort(catalogue, &key);
                 taken.insert(*known, value.clone());
             }
             None => effort_spent += LOOK,

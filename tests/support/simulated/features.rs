@@ -1,7 +1,9 @@
 //! What a part shows to each reading, as the tables state it. The limits round bare sizes restate those
 //! of the model (see `instruments.rs`).
 
-use hosewright_core::catalogue::{Band, Cone, EndRow, Flange, HoseRow, HoseType, Seal};
+use hosewright_core::catalogue::{
+    Band, Cone, EndKind, EndRow, Family, FamilyPart, Flange, HoseRow, HoseType, Seal,
+};
 use hosewright_core::quantity::Millimetres;
 use hosewright_core::spec::Gender;
 
@@ -33,18 +35,21 @@ pub enum Shows {
     OneOf(u16),
 }
 
-/// Which way use changes a size, and by how much on average, mm.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub enum Use {
-    /// Not at all.
-    None,
-    /// It reads small.
-    Smaller(f64),
-    /// It reads large.
-    Larger(f64),
-    /// Either.
-    Either(f64),
-}
+/// The ways in which use and jaws change a size: which way, share of readings, mean, mm.
+pub type Use = &'static [(f64, f64, f64)];
+
+const SMALLER: f64 = -1.0;
+const LARGER: f64 = 1.0;
+
+/// Not at all.
+pub const NOT: Use = &[];
+const MALE: Use = &[(SMALLER, 0.6, 0.15), (SMALLER, 0.05, 0.4), (LARGER, 0.05, 0.15)];
+const FEMALE: Use = &[(LARGER, 0.45, 0.15), (LARGER, 0.1, 0.4), (SMALLER, 0.25, 0.08)];
+const HEX: Use = &[(SMALLER, 0.2, 0.1), (LARGER, 0.1, 0.15)];
+const INSIDE: Use = &[(SMALLER, 0.25, 0.08)];
+const TUBE: Use = &[(SMALLER, 0.4, 0.2), (SMALLER, 0.05, 0.8), (SMALLER, 0.2, 0.08)];
+const BRAID: Use = &[(LARGER, 0.4, 0.15), (SMALLER, 0.05, 0.8)];
+const COVER: Use = &[(LARGER, 0.3, 0.3), (SMALLER, 0.3, 0.3)];
 
 /// One reading's key and what the part shows to it.
 pub type Feature = (&'static str, Shows);
@@ -52,11 +57,11 @@ pub type Feature = (&'static str, Shows);
 /// Scale of the half-normal beyond a single limit, mm.
 pub const ONE_LIMIT: f64 = 0.8;
 
-fn around(size: Option<Millimetres>, below: f64, above: f64) -> Shows {
+fn around(size: Option<Millimetres>, below: f64, above: f64, use_: Use) -> Shows {
     size.map_or(Shows::Unstated, |size| Shows::Band {
         min: size.get() - below,
         max: size.get() + above,
-        use_: Use::None,
+        use_,
     })
 }
 
@@ -67,8 +72,17 @@ fn seals(seals: &[Seal]) -> Shows {
     }
 }
 
+/// What lies at the shoulder of a stud or the mouth of a port.
+fn shoulder(family: &Family) -> Shows {
+    match (family.shoulder, family.part) {
+        (Some(shoulder), _) => Shows::OneOf(1 << shoulder as u16),
+        (None, FamilyPart::Port | FamilyPart::HoseEnd | FamilyPart::Water) => Shows::Unstated,
+        (None, _) => Shows::Absent,
+    }
+}
+
 /// A half of a threaded or plain end.
-pub fn of_half(row: &EndRow, gender: Option<Gender>) -> Vec<Feature> {
+pub fn of_half(row: &EndRow, family: &Family, gender: Option<Gender>) -> Vec<Feature> {
     let is_thread = row.thread.is_some();
     let or_absent = |is_there: bool| if is_there { Shows::Unstated } else { Shows::Absent };
     let thread = or_absent(is_thread);
@@ -79,9 +93,9 @@ pub fn of_half(row: &EndRow, gender: Option<Gender>) -> Vec<Feature> {
     };
     let is_female = gender == Some(Gender::Female);
     let (diameter, cone, sign) = if is_female {
-        (worn(row.female_minor_mm, Use::Larger(0.15)), row.female_cone, -1.0)
+        (worn(row.female_minor_mm, FEMALE), row.female_cone, -1.0)
     } else {
-        (worn(row.male_major_mm, Use::Smaller(0.1)), row.male_cone, 1.0)
+        (worn(row.male_major_mm, MALE), row.male_cone, 1.0)
     };
     let slope = match (row.taper, row.pitch_mm) {
         (false, _) => Shows::Slope(0.0),
@@ -90,6 +104,8 @@ pub fn of_half(row: &EndRow, gender: Option<Gender>) -> Vec<Feature> {
     };
     let leaf = |value: Option<f64>, otherwise| value.map_or(otherwise, Shows::Leaf);
     vec![
+        ("kind", Shows::OneOf(1 << family.kind(gender, &row.seals) as u16)),
+        ("shoulder", shoulder(family)),
         ("gender", gender.map_or(Shows::Unstated, |_| Shows::OneOf(1 << u16::from(is_female)))),
         ("thread_diameter_mm", diameter),
         ("pitch_mm", leaf(row.pitch_mm.map(Millimetres::get), thread)),
@@ -99,20 +115,21 @@ pub fn of_half(row: &EndRow, gender: Option<Gender>) -> Vec<Feature> {
         ("seal", seals(&row.seals)),
         ("seat_included_angle_deg", leaf(row.seat_included_angle_deg.map(|angle| angle.get()), seat)),
         ("cone", cone.map_or(seat, |cone| Shows::OneOf(1 << u16::from(cone == Cone::Concave)))),
-        ("tube_od_mm", around(row.tube_od_mm, 0.15, 0.3)),
-        ("male_bore_mm", around(row.male_bore_mm, 0.75, 0.75)),
-        ("swivel_hex_mm", if is_female { around(row.swivel_hex_mm, 0.4, 0.1) } else { Shows::Unstated }),
+        ("tube_od_mm", around(row.tube_od_mm, 0.15, 0.3, if is_female { INSIDE } else { NOT })),
+        ("male_bore_mm", around(row.male_bore_mm, 0.75, 0.75, INSIDE)),
+        ("swivel_hex_mm", if is_female { around(row.swivel_hex_mm, 0.4, 0.1, HEX) } else { Shows::Unstated }),
     ]
 }
 
 /// A flange head.
 pub fn of_flange(row: &Flange) -> Vec<Feature> {
     vec![
+        ("kind", Shows::OneOf(1 << EndKind::Flange as u16)),
         ("seal", Shows::OneOf(1 << Seal::ORingFace as u16)),
-        ("head_od_mm", around(row.head_od_mm, 0.4, 0.4)),
-        ("head_thickness_mm", around(row.head_thickness_mm, 0.35, 0.35)),
-        ("bolt_long_mm", around(row.bolt_long_mm, 0.4, 0.4)),
-        ("bolt_short_mm", around(row.bolt_short_mm, 0.4, 0.4)),
+        ("head_od_mm", around(row.head_od_mm, 0.4, 0.4, NOT)),
+        ("head_thickness_mm", around(row.head_thickness_mm, 0.35, 0.35, NOT)),
+        ("bolt_long_mm", around(row.bolt_long_mm, 0.4, 0.4, NOT)),
+        ("bolt_short_mm", around(row.bolt_short_mm, 0.4, 0.4, NOT)),
     ]
 }
 
@@ -124,7 +141,7 @@ pub fn of_hose(row: &HoseRow, kind: Option<&HoseType>) -> Vec<Feature> {
         (Some(min), Some(max)) => Shows::Band { min: min.get(), max: max.get(), use_ },
         (None, Some(max)) => Shows::AtMost(max.get()),
         (Some(min), None) => Shows::AtLeast(min.get()),
-        (None, None) => Shows::Band { min: nominal + least, max: nominal + most, use_: Use::None },
+        (None, None) => Shows::Band { min: nominal + least, max: nominal + most, use_: NOT },
     };
     let braid = (row.reinforcement_od_min_mm, row.reinforcement_od_max_mm);
     let layers = kind.map_or(0, |kind| {
@@ -133,9 +150,9 @@ pub fn of_hose(row: &HoseRow, kind: Option<&HoseType>) -> Vec<Feature> {
     });
     let one_of = |mask| if mask == 0 { Shows::Unstated } else { Shows::OneOf(mask) };
     vec![
-        ("id_mm", Shows::Band { min, max, use_: Use::Smaller(0.15) }),
-        ("reinforcement_od_mm", limits(braid.0, braid.1, 1.5, 25.0, Use::Larger(0.1))),
-        ("cover_od_mm", limits(row.cover_od_min_mm, row.cover_od_max_mm, 2.5, 35.0, Use::Either(0.25))),
+        ("id_mm", Shows::Band { min, max, use_: TUBE }),
+        ("reinforcement_od_mm", limits(braid.0, braid.1, 1.5, 25.0, BRAID)),
+        ("cover_od_mm", limits(row.cover_od_min_mm, row.cover_od_max_mm, 2.5, 35.0, COVER)),
         ("reinforcement", one_of(kind.and_then(|kind| kind.reinforcement).map_or(0, |of| 1 << of as u16))),
         ("layers", one_of(layers)),
         ("cover", one_of(kind.map_or(0, |kind| 1 << u16::from(kind.cover.contains("thermoplastic"))))),

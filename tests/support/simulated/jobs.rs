@@ -25,15 +25,17 @@ const ORIGIN_SAID: f64 = 0.5;
 const MATES: f64 = 0.3;
 const WRONG_MATES: f64 = 0.03;
 
-/// Regions and the families their machines carry oftener, as the model has them.
-const REGIONS: [(&str, &[(&str, f64)]); 3] = [
-    ("north-america", &[("JIC 37 flare", 3.0), ("SAE ORB", 3.0), ("ORFS", 3.0), ("NPT", 3.0), ("NPTF", 3.0)]),
-    ("europe", &[("Metric 24 cone L", 3.0), ("Metric 24 cone S", 3.0), ("BSPP 60 cone", 3.0)]),
-    (
-        "east-asia",
-        &[("JIS parallel pipe 30 seat", 3.0), ("Metric 30 seat", 3.0), ("ORFS", 2.0), ("BSPT", 2.0)],
-    ),
-];
+/// How often a machine comes from each origin, how often the named one is right, and the share of ends
+/// that were changed for any other: as the model has it.
+const ORIGINS: [f64; 4] = [0.3, 0.35, 0.25, 0.1];
+const NAMED_RIGHT: f64 = 0.9;
+const CHANGED: f64 = 0.05;
+
+/// Origins that can be named; the last of all is elsewhere.
+const NAMES: [&str; 3] = ["north-america", "europe", "east-asia"];
+
+/// A family is of a region where the table has it so much oftener than elsewhere.
+const OF_REGION: f64 = 2.0;
 
 /// A part of a job: what it is and all that can be read of it.
 #[derive(Debug, Clone)]
@@ -53,8 +55,10 @@ pub struct Job {
     pub hose: Drawn,
     /// Ends A and B.
     pub ends: [Drawn; 2],
-    /// What is read of the machine's halves.
-    pub mates: [Option<Reads>; 2],
+    /// Everything that can be read of the machine's halves.
+    pub mates: [Reads; 2],
+    /// Whether a part of that was read.
+    pub mates_read: [bool; 2],
     /// The caliper's standard error.
     pub error: f64,
 }
@@ -62,7 +66,9 @@ pub struct Job {
 /// Keys in which a stranger shows something, by hose or end.
 const HOSE_KEYS: [&str; 6] =
     ["id_mm", "reinforcement_od_mm", "cover_od_mm", "reinforcement", "layers", "cover"];
-const END_KEYS: [&str; 16] = [
+const END_KEYS: [&str; 18] = [
+    "kind",
+    "shoulder",
     "gender",
     "thread_diameter_mm",
     "pitch_mm",
@@ -133,15 +139,12 @@ impl Job {
         let hose = read(truths.hose, hose_features, &HOSE_KEYS[..], random);
         let ends = truths.ends.map(|end| read(end, half(end), &END_KEYS[..], random));
         let mates = truths.ends.map(|end| {
-            if !random.chance(MATES) {
-                return None;
-            }
             let own = end.and_then(|end| world.halves[end].opposite);
             let mate = if random.chance(WRONG_MATES) { Some(any(&world.halves, random)) } else { own };
-            let all = read(None, half(mate), &END_KEYS[..], random).reads;
-            Some(few(&all))
+            read(None, half(mate), &END_KEYS[..], random).reads
         });
-        Self { origin: truths.origin, hose, ends, mates, error }
+        let mates_read = [0, 1].map(|_| random.chance(MATES));
+        Self { origin: truths.origin, hose, ends, mates, mates_read, error }
     }
 
     /// The question these readings ask.
@@ -172,7 +175,7 @@ pub fn of_role(role: &str, reads: &Reads) -> Value {
 /// The first readings anyone takes: which half, the size that is nearest to hand, the pitch; of a
 /// hose the bore and the cover.
 pub fn few(reads: &Reads) -> Reads {
-    const FIRST: [&str; 5] = ["gender", "pitch_mm", "bolt_long_mm", "id_mm", "cover_od_mm"];
+    const FIRST: [&str; 6] = ["kind", "gender", "pitch_mm", "bolt_long_mm", "id_mm", "cover_od_mm"];
     let size = ["thread_diameter_mm", "tube_od_mm"].into_iter().find(|key| reads.contains_key(key));
     reads
         .iter()
@@ -195,24 +198,35 @@ fn any(parts: &[Part], random: &mut Random) -> usize {
     random.weighted(parts.iter().map(|part| part.even))
 }
 
+/// The origin that is said of a machine from one of them.
+fn named(origin: usize, random: &mut Random) -> Option<&'static str> {
+    if !random.chance(ORIGIN_SAID) {
+        return None;
+    }
+    let wrong = (1.0 - NAMED_RIGHT) / NAMES.len() as f64;
+    let said = random.weighted((0..ORIGINS.len()).map(|at| if at == origin { NAMED_RIGHT } else { wrong }));
+    NAMES.get(said).copied()
+}
+
+/// How much oftener an end is met on a machine of that origin.
+fn oftener(law: Law, origin: usize, is_of_region: bool, part: &Part) -> f64 {
+    let weight = part.by_origin[origin];
+    match law.usage {
+        Usage::OfTheModel => (1.0 - CHANGED) * weight + CHANGED,
+        Usage::OfTheTrade if is_of_region && weight >= OF_REGION => IN_REGION,
+        Usage::OfTheTrade => 1.0,
+    }
+}
+
 fn draw(world: &World, law: Law, random: &mut Random) -> Truths {
-    let region = random.below(REGIONS.len());
-    let (name, families) = REGIONS[region];
-    let is_said = random.chance(ORIGIN_SAID);
-    let hint = |part: &Part, is_here: bool| {
-        let factor = families.iter().find(|(family, _)| *family == part.name[0]).map(|(_, factor)| *factor);
-        match law.usage {
-            Usage::OfTheModel if is_said => factor.unwrap_or(1.0),
-            Usage::OfTheTrade if is_here && factor.is_some() => IN_REGION,
-            _ => 1.0,
-        }
-    };
+    let origin = random.weighted(ORIGINS.into_iter());
     let jumps = match law.usage {
         Usage::OfTheModel => &JUMPS,
         Usage::OfTheTrade => &RARE_JUMPS,
     };
     let of_region = random.chance(ONE_REGION);
-    let ends = [true, of_region].map(|is_here| Weights::of(&world.halves, law, |part| hint(part, is_here)));
+    let ends = [true, of_region]
+        .map(|is_of_region| Weights::of(&world.halves, law, |part| oftener(law, origin, is_of_region, part)));
     let mut hoses = Weights::of(&world.hoses, law, |_| 1.0);
     // The hose stands between the ends: it is as likely as what goes on either side of it.
     let mut known: Vec<(Option<i32>, f64)> = Vec::new();
@@ -232,5 +246,5 @@ fn draw(world: &World, law: Law, random: &mut Random) -> Truths {
         let at = random.weighted(weights.iter().copied());
         (at < world.halves.len()).then_some(at)
     });
-    Truths { origin: is_said.then_some(name), hose: (hose < world.hoses.len()).then_some(hose), ends }
+    Truths { origin: named(origin, random), hose: (hose < world.hoses.len()).then_some(hose), ends }
 }

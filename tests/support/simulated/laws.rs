@@ -1,10 +1,10 @@
 //! How true sizes and readings come about: by the model's own laws, and by others.
 
-use super::features::{Feature, ONE_LIMIT, Shows, Use};
+use super::features::{Feature, NOT, ONE_LIMIT, Shows, Use};
 use super::instruments::{ABSENT, Instrument, SECOND_STRAYS, SWAPPED, THREADS_APART, WIDEST};
 use super::random::Random;
 use super::world::World;
-use hosewright_core::catalogue::{Reinforcement, Seal};
+use hosewright_core::catalogue::{EndKind, Reinforcement, Seal, Shoulder};
 use hosewright_core::spec::Cover;
 use serde_json::{Value, json};
 use std::collections::BTreeMap;
@@ -179,7 +179,7 @@ impl<'w> Technician<'w> {
         thread.map_or(Shows::Absent, |thread| Shows::Band {
             min: 0.85 * share * thread,
             max: 1.15 * share * thread,
-            use_: Use::None,
+            use_: NOT,
         })
     }
 
@@ -191,19 +191,19 @@ impl<'w> Technician<'w> {
                     Sizes::Lopsided if self.is_near_least => random.near_zero(),
                     Sizes::Lopsided => 1.0 - random.near_zero(),
                 };
-                let change = match use_ {
-                    Use::None => 0.0,
-                    Use::Smaller(mean) => -self.wear(mean, random),
-                    Use::Larger(mean) => self.wear(mean, random),
-                    Use::Either(mean) if random.chance(0.5) => self.wear(mean, random),
-                    Use::Either(mean) => -self.wear(mean, random),
-                };
-                Some(min + place * (max - min) + change)
+                Some(min + place * (max - min) + self.change(use_, random))
             }
             Shows::AtMost(max) => Some(max - ONE_LIMIT * random.normal().abs()),
             Shows::AtLeast(min) => Some(min + ONE_LIMIT * random.normal().abs()),
             _ => None,
         }
+    }
+
+    /// What one of the terms does to a size, or none of them.
+    fn change(&self, use_: Use, random: &mut Random) -> f64 {
+        let as_new = 1.0 - use_.iter().map(|(_, share, _)| share).sum::<f64>();
+        let at = random.weighted(use_.iter().map(|(_, share, _)| *share).chain([as_new]));
+        use_.get(at).map_or(0.0, |(sign, _, mean)| sign * self.wear(*mean, random))
     }
 
     fn wear(&self, mean: f64, random: &mut Random) -> f64 {
@@ -316,6 +316,21 @@ fn rounded(size: f64) -> f64 {
 /// An answer by eye in words.
 fn answer(key: &str, said: usize) -> Value {
     match key {
+        "kind" => json!(
+            [
+                EndKind::Male,
+                EndKind::Nut,
+                EndKind::Stud,
+                EndKind::Socket,
+                EndKind::Banjo,
+                EndKind::Tube,
+                EndKind::Flange,
+                EndKind::Coupling,
+                EndKind::Staple,
+                EndKind::TestPoint
+            ][said]
+        ),
+        "shoulder" => json!([Shoulder::Chamfered, Shoulder::Flat][said]),
         "gender" => json!(["male", "female"][said]),
         "taper" => json!(said == 1),
         "cone" => json!(["convex", "concave"][said]),

@@ -1,6 +1,6 @@
 //! Parts that are in no table: at least so many standard errors from every row in one dimension.
 
-use super::features::{Feature, Shows, Use};
+use super::features::{Feature, NOT, Shows, Use};
 use super::instruments::Instrument;
 use super::random::Random;
 use super::world::{Part, World};
@@ -47,7 +47,7 @@ pub fn hose(world: &World, how: Strange, error: f64, random: &mut Random) -> Vec
 }
 
 fn exactly(size: f64) -> Shows {
-    Shows::Band { min: size, max: size, use_: Use::None }
+    Shows::Band { min: size, max: size, use_: NOT }
 }
 
 fn until_strange(
@@ -72,6 +72,7 @@ fn thread(world: &World, random: &mut Random) -> Vec<Feature> {
     };
     let (pitch, flank, seat) = (leaf("pitch_mm"), leaf("flank_angle_deg"), leaf("seat_included_angle_deg"));
     vec![
+        ("kind", Shows::OneOf(1 << random.below(4))),
         ("gender", Shows::OneOf(1 << random.below(2))),
         ("thread_diameter_mm", exactly(random.between(8.0, 60.0))),
         ("pitch_mm", pitch),
@@ -107,12 +108,11 @@ fn one_size(parts: &[Part], keys: &[&str], error: f64, random: &mut Random) -> V
 
 /// One standard error below and above the limits: the caliper's and, on the worn side, use's.
 fn spreads(use_: Use, error: f64) -> (f64, f64) {
-    match use_ {
-        Use::None => (error, error),
-        Use::Smaller(mean) => (error.hypot(mean), error),
-        Use::Larger(mean) => (error, error.hypot(mean)),
-        Use::Either(mean) => (error.hypot(mean), error.hypot(mean)),
-    }
+    // The mean square of an exponential is twice its mean squared.
+    let square = |sign: f64| -> f64 {
+        use_.iter().filter(|term| term.0 == sign).map(|(_, share, mean)| 2.0 * share * mean * mean).sum()
+    };
+    (error.hypot(square(-1.0).sqrt()), error.hypot(square(1.0).sqrt()))
 }
 
 /// How many standard errors a part is from a row in the dimension where it is farthest; what either

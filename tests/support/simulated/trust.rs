@@ -31,6 +31,8 @@ pub struct Cell {
     pub full_hoses: Vec<Scored>,
     /// The lists of ends with all readings.
     pub full_ends: Vec<Scored>,
+    /// The same with all readings of the machine's halves.
+    pub full_pairs: Vec<Scored>,
     /// Warnings of the ends.
     pub dangers: Dangers,
 }
@@ -59,6 +61,7 @@ pub fn cell(world: &World, law: Law, error: f64, jobs: usize, seed: u64) -> Cell
         some_ends: Vec::new(),
         full_hoses: Vec::new(),
         full_ends: Vec::new(),
+        full_pairs: Vec::new(),
         dangers: Dangers::default(),
     };
     for _ in 0..jobs {
@@ -83,7 +86,9 @@ impl Cell {
             hose.insert("print", json!(format!("{standard} {kind} DN {dn}")));
         }
         let ends = [taken(&job.ends[0].reads), taken(&job.ends[1].reads)];
-        let mates = if depth == Depth::Some { job.mates.each_ref().map(Option::as_ref) } else { [None; 2] };
+        let few_of_mates = job.mates.each_ref().map(few);
+        let mates =
+            [0, 1].map(|at| (depth == Depth::Some && job.mates_read[at]).then_some(&few_of_mates[at]));
         let found = ask(world, &job.question(&hose, [&ends[0], &ends[1]], mates));
         let of_hose = Scored::of_hose(&found, truth(&job.hose, &world.hoses));
         match depth {
@@ -105,6 +110,13 @@ impl Cell {
                 self.dangers.count(world, truth, taken, job.error, found);
             }
         }
+        if depth == Depth::Full {
+            let mates = job.mates.each_ref().map(Some);
+            let found = ask(world, &job.question(&hose, [&ends[0], &ends[1]], mates));
+            for (end, found) in job.ends.iter().zip(&found.ends) {
+                self.full_pairs.push(Scored::of_end(found, truth(end, &world.halves)));
+            }
+        }
     }
 
     fn full_and_known(&self) -> impl Iterator<Item = &Scored> + Clone {
@@ -119,6 +131,11 @@ impl Cell {
     /// The same of hose ends and flanges alone: without ports, tubes, banjos, couplings and hoses.
     pub fn right_end_first(&self) -> Share {
         Share::of(self.full_ends.iter().filter(|list| list.is_everyday), |list| list.top().1)
+    }
+
+    /// The same of all ends where the machine's halves were read as well.
+    pub fn right_pair_first(&self) -> Share {
+        Share::of(self.full_pairs.iter().filter(|list| !list.is_stranger()), |list| list.top().1)
     }
 
     /// What the model itself states of that: the mean of the leading probabilities.

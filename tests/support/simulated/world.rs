@@ -24,6 +24,9 @@ pub struct Part {
     pub even: f64,
     /// Whether it is met every day.
     pub is_everyday: bool,
+    /// How much oftener it is met on machines of each origin, by the table of families and origins, than
+    /// on any; alike of hoses.
+    pub by_origin: [f64; 4],
 }
 
 /// Everything there is to draw from.
@@ -80,6 +83,7 @@ fn hoses(catalogue: &Catalogue) -> Vec<Part> {
         step: step(Some(row.dn)),
         even: 0.0,
         is_everyday: EVERYDAY_HOSES.contains(&row.standard.as_str()),
+        by_origin: [1.0; 4],
     };
     shared(rows.map(part).collect())
 }
@@ -89,8 +93,14 @@ fn halves(catalogue: &Catalogue) -> Vec<Part> {
         let of = catalogue.families.iter().find(|row| row.family == family);
         of.is_some_and(|row| matches!(row.part, FamilyPart::HoseEnd | FamilyPart::Flange))
     };
+    let by_origin = |family: &str| {
+        let row = catalogue.origins.iter().find(|row| row.family == family);
+        row.map_or([1.0; 4], |row| row.weights)
+    };
     let mut parts: Vec<Part> = Vec::new();
     for row in &catalogue.ends {
+        let family = catalogue.families.iter().find(|family| family.family == row.family);
+        let Some(family) = family else { panic!("{} is no family", row.family) };
         let genders: &[Option<Gender>] = match (&row.thread, row.male_major_mm, row.female_minor_mm) {
             (None, ..) => &[None],
             (_, Some(_), None) => &[Some(Gender::Male)],
@@ -102,7 +112,7 @@ fn halves(catalogue: &Catalogue) -> Vec<Part> {
             parts.push(Part {
                 name: [row.family.clone(), row.size.clone(), String::new()],
                 gender,
-                features: features::of_half(row, gender),
+                features: features::of_half(row, family, gender),
                 opposite: match genders.len() {
                     2 => Some(first + 1 - at),
                     _ => gender.is_none().then_some(first),
@@ -110,6 +120,7 @@ fn halves(catalogue: &Catalogue) -> Vec<Part> {
                 step: step(row.dn),
                 even: 0.0,
                 is_everyday: is_everyday(&row.family),
+                by_origin: by_origin(&row.family),
             });
         }
     }
@@ -122,6 +133,7 @@ fn halves(catalogue: &Catalogue) -> Vec<Part> {
             step: step(row.dn),
             even: 0.0,
             is_everyday: true,
+            by_origin: by_origin(&row.family),
         });
     }
     shared(parts)
@@ -137,6 +149,11 @@ fn shared(mut parts: Vec<Part>) -> Vec<Part> {
     let classes = sizes.len() as f64;
     for part in &mut parts {
         part.even = 1.0 / (classes * sizes[&key(part)] as f64);
+    }
+    let mean = |at: usize| parts.iter().map(|part| part.even * part.by_origin[at]).sum::<f64>();
+    let means: [f64; 4] = std::array::from_fn(mean);
+    for part in &mut parts {
+        part.by_origin.iter_mut().zip(means).for_each(|(weight, mean)| *weight /= mean);
     }
     parts
 }

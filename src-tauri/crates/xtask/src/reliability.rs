@@ -68,16 +68,17 @@ fn calibration(cells: &[Cell]) {
         "\nwith all readings, a whole print among them (bars: right class first 97 %, called unknown 2 %)"
     );
     println!(
-        "{:<22}{:>7}{:>14}{:>14}{:>14}{:>16}",
-        "law", "caliper", "right first", "hose ends", "stated first", "called unknown"
+        "{:<22}{:>7}{:>14}{:>14}{:>14}{:>14}{:>16}",
+        "law", "caliper", "right first", "hose ends", "both halves", "stated first", "called unknown"
     );
     for cell in cells {
         println!(
-            "{:<22}{:>7}{:>12.1} %{:>12.1} %{:>12.1} %{:>14.1} %",
+            "{:<22}{:>7}{:>12.1} %{:>12.1} %{:>12.1} %{:>12.1} %{:>14.1} %",
             cell.law.name,
             cell.error,
             percent(cell.right_first()),
             percent(cell.right_end_first()),
+            percent(cell.right_pair_first()),
             100.0 * cell.stated_first(),
             percent(cell.called_unknown()),
         );
@@ -146,7 +147,7 @@ fn of_strangers(world: &World) {
             let share = |lists: &[Scored]| percent(Share::of(lists, |list| list.is_called_unknown()));
             println!("{name:<22}{error:>7}{:>8.1} %{:>8.1} %", share(&ends), share(&hoses));
             if error == ERRORS_MM[1] {
-                for (_, leader, count) in misses(&ends).iter().take(LISTED / 2) {
+                for (_, leader, count) in misses(&ends).iter().chain(&misses(&hoses)).take(LISTED) {
                     println!("    taken for {leader}: {count}");
                 }
             }

@@ -1,10 +1,11 @@
 //! From the files to the joined tables.
 
 use super::end::END_COLUMNS;
+use super::family::FAMILY_COLUMNS;
 use super::flange::FLANGE_COLUMNS;
 use super::hose::HOSE_COLUMNS;
 use super::hose_type::{INTERCHANGE_COLUMNS, TYPE_COLUMNS};
-use super::lookalike::{FAMILY_COLUMNS, LOOKALIKE_COLUMNS};
+use super::lookalike::LOOKALIKE_COLUMNS;
 use super::meetings::meetings;
 use super::names::{Alias, DnAlias, HoseAlias, Names};
 use super::rating::{RATING_COLUMNS, TORQUE_COLUMNS};

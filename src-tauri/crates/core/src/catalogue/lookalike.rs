@@ -1,4 +1,4 @@
-//! Ends that start on each other and must not, and what each half of a family looks like.
+//! Ends that start on each other and must not.
 
 use super::Provenance;
 use super::table::{CatalogueError, Row};
@@ -127,58 +127,5 @@ impl Lookalike {
     /// Family and size of the female and of the male.
     pub(super) fn names(&self) -> ((&str, &str), (&str, &str)) {
         ((&self.female_family, &self.female_size), (&self.male_family, &self.male_size))
-    }
-}
-
-/// A family of ends and what its halves look like.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Family {
-    /// Name.
-    pub family: String,
-    /// What it serves as.
-    pub part: FamilyPart,
-    /// What the male half looks like.
-    pub male_looks: String,
-    /// What the female half looks like.
-    pub female_looks: String,
-    /// Source and basis of these looks.
-    pub provenance: Provenance,
-}
-
-/// What a family serves as.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize, JsonSchema, TS)]
-#[serde(rename_all = "kebab-case")]
-pub enum FamilyPart {
-    /// An end of a hose and its mate.
-    HoseEnd,
-    /// A port of the machine and the stud in it.
-    Port,
-    /// A plain tube.
-    Tube,
-    /// A hollow bolt with an eye.
-    Banjo,
-    /// A flange.
-    Flange,
-    /// A quick coupling.
-    Coupling,
-    /// A test point.
-    TestPoint,
-    /// A plug held by a staple.
-    Staple,
-    /// Water supply, never hydraulics.
-    Water,
-}
-
-pub(super) const FAMILY_COLUMNS: &str = "family,part,male_looks,female_looks,source,basis";
-
-impl Family {
-    pub(super) fn read(row: &Row<'_>) -> Result<Self, CatalogueError> {
-        Ok(Self {
-            family: row.text("family")?,
-            part: row.name("part")?,
-            male_looks: row.text("male_looks")?,
-            female_looks: row.text("female_looks")?,
-            provenance: row.provenance()?,
-        })
     }
 }

@@ -3,6 +3,7 @@
 //! source and basis. A new row needs no code.
 
 mod end;
+mod family;
 mod flange;
 mod fluid;
 mod hose;
@@ -23,12 +24,13 @@ mod threads_meet;
 mod twin;
 
 pub use end::{Cone, EndRow, Seal};
+pub use family::{EndKind, Family, FamilyPart, Shoulder};
 pub use flange::Flange;
 pub use fluid::{FluidClass, FluidGroup, FluidRating, FluidRow, OutOfScope};
 pub use hose::{ColumnBases, HoseRow, Reinforcement};
 pub use hose_type::{HoseType, Interchange, TypeBases};
 pub use knowledge::{Caution, CrimpFact, FailureCause, MarkingRule, Step};
-pub use lookalike::{Danger, Family, FamilyPart, FemalePart, Lookalike, Mechanism};
+pub use lookalike::{Danger, FemalePart, Lookalike, Mechanism};
 pub use names::{UnknownName, nearest};
 pub use provenance::{Basis, Provenance};
 pub use rating::{Connection, EndRating, Torque, TorqueMethod};

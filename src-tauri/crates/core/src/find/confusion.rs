@@ -6,6 +6,26 @@ use super::truth::{Scale, Spread};
 /// Male or female: (row) what it is, (column) what is said.
 pub(super) const GENDER: Scale = Scale::Choice(&[&[0.995, 0.005], &[0.005, 0.995]]);
 
+/// What an end is at a glance, in the order of [`crate::catalogue::EndKind`]. A stud without its ring
+/// looks like any male thread, a nut that rust holds like a socket, a test point like a small coupling.
+pub(super) const KIND: Scale = Scale::Choice(&[
+    // male, nut, stud, socket, banjo, tube, flange, coupling, staple, test-point
+    &[0.930, 0.004, 0.050, 0.002, 0.001, 0.004, 0.001, 0.004, 0.002, 0.002],
+    &[0.004, 0.955, 0.002, 0.020, 0.001, 0.004, 0.002, 0.008, 0.002, 0.002],
+    &[0.080, 0.002, 0.900, 0.004, 0.004, 0.002, 0.001, 0.003, 0.002, 0.002],
+    &[0.004, 0.030, 0.004, 0.950, 0.002, 0.002, 0.002, 0.003, 0.002, 0.001],
+    &[0.002, 0.002, 0.006, 0.004, 0.980, 0.001, 0.002, 0.001, 0.001, 0.001],
+    &[0.006, 0.004, 0.002, 0.002, 0.001, 0.970, 0.003, 0.005, 0.006, 0.001],
+    &[0.001, 0.002, 0.001, 0.002, 0.001, 0.004, 0.985, 0.002, 0.001, 0.001],
+    &[0.010, 0.020, 0.004, 0.006, 0.001, 0.004, 0.002, 0.930, 0.003, 0.020],
+    &[0.004, 0.004, 0.006, 0.004, 0.001, 0.020, 0.002, 0.007, 0.950, 0.002],
+    &[0.030, 0.030, 0.010, 0.005, 0.001, 0.002, 0.001, 0.060, 0.001, 0.860],
+]);
+
+/// Chamfered or flat, in the order of [`crate::catalogue::Shoulder`]: a worn edge looks like a chamfer,
+/// and a profile ring in a collar like an O-ring behind the thread.
+pub(super) const SHOULDER: Scale = Scale::Choice(&[&[0.95, 0.05], &[0.07, 0.93]]);
+
 /// Parallel or taper, told by jaws laid flat: short worn threads mislead.
 pub(super) const TAPER: Scale = Scale::Choice(&[&[0.95, 0.05], &[0.07, 0.93]]);
 

@@ -7,29 +7,33 @@ use super::model::Model;
 use super::terms;
 use super::truth::{Scale, Seen, Terms, Truth};
 use crate::catalogue::{
-    Band, Catalogue, Cone, Connection, EndRow, Flange, PartKind, Seal, TAPER_ON_DIAMETER,
+    Band, Catalogue, Cone, Connection, EndKind, EndRow, Family, FamilyPart, Flange, PartKind, Seal,
+    TAPER_ON_DIAMETER,
 };
 use crate::quantity::{Degrees, Millimetres, Reading};
 use crate::spec::Gender;
+use std::collections::HashMap;
 
 /// Columns of the model, in the order of their truths.
-const GENDER: usize = 0;
-const DIAMETER: usize = 1;
-const PITCH: usize = 2;
-const TAPER: usize = 3;
-const SECOND: usize = 4;
-const FLANK: usize = 5;
-const SEAL: usize = 6;
-const SEAT: usize = 7;
-const CONE: usize = 8;
-const TUBE: usize = 9;
-const BORE: usize = 10;
-const HEX: usize = 11;
-const HEAD_OD: usize = 12;
-const HEAD_THICKNESS: usize = 13;
-const BOLT_LONG: usize = 14;
-const BOLT_SHORT: usize = 15;
-const COLUMNS: usize = 16;
+const KIND: usize = 0;
+const GENDER: usize = 1;
+const DIAMETER: usize = 2;
+const PITCH: usize = 3;
+const TAPER: usize = 4;
+const SECOND: usize = 5;
+const FLANK: usize = 6;
+const SHOULDER: usize = 7;
+const SEAL: usize = 8;
+const SEAT: usize = 9;
+const CONE: usize = 10;
+const TUBE: usize = 11;
+const BORE: usize = 12;
+const HEX: usize = 13;
+const HEAD_OD: usize = 14;
+const HEAD_THICKNESS: usize = 15;
+const BOLT_LONG: usize = 16;
+const BOLT_SHORT: usize = 17;
+const COLUMNS: usize = 18;
 
 /// Share of caliper readings that are anything: the wrong place, the wrong field. Common practice.
 const OUTLIERS: f64 = 0.02;
@@ -107,7 +111,10 @@ impl Ends {
             partners: Partners::of(catalogue),
             first_flange: catalogue.ends.len(),
         };
+        let families: HashMap<&str, &Family> =
+            catalogue.families.iter().map(|family| (family.family.as_str(), family)).collect();
         for (at, row) in catalogue.ends.iter().enumerate() {
+            let family = families.get(row.family.as_str()).copied();
             let genders = halves(row);
             let first = ends.hypotheses.len();
             for (i, &gender) in genders.iter().enumerate() {
@@ -116,7 +123,7 @@ impl Ends {
                     _ => gender.is_none().then_some(first),
                 };
                 ends.hypotheses.push(Hypothesis { row: Row::End(at), gender, opposite });
-                ends.model.push(&truths_of_end(row, gender), row.dn);
+                ends.model.push(&truths_of_end(row, family, gender), row.dn);
             }
         }
         for (at, flange) in catalogue.flanges.iter().enumerate() {
@@ -164,12 +171,14 @@ fn scales(catalogue: &Catalogue) -> Vec<(&'static str, Scale)> {
         (key, Scale::Length { lowest, highest, outliers, male, female })
     };
     vec![
+        ("kind", confusion::KIND),
         ("gender", confusion::GENDER),
         length("thread_diameter_mm", 3.0, 120.0, OUTLIERS),
         ("pitch_mm", confusion::pitch(leaves(|end| end.pitch_mm.map(Millimetres::get)))),
         ("taper", confusion::TAPER),
         ("second_thread_diameter_mm", Scale::Slope { widest: 3.0, outliers: OUTLIERS }),
         ("flank_angle_deg", confusion::flank(leaves(|end| end.flank_angle_deg.map(Degrees::get)))),
+        ("shoulder", confusion::SHOULDER),
         ("seal", confusion::SEAL),
         (
             "seat_included_angle_deg",
@@ -208,7 +217,7 @@ fn cone_index(cone: Cone) -> usize {
     }
 }
 
-fn truths_of_end(row: &EndRow, gender: Option<Gender>) -> [Truth; COLUMNS] {
+fn truths_of_end(row: &EndRow, family: Option<&Family>, gender: Option<Gender>) -> [Truth; COLUMNS] {
     let on_thread = if row.thread.is_some() { Truth::Unstated } else { Truth::Absent };
     let in_seat = if row.seals.iter().any(|seal| has_seat(*seal)) { Truth::Unstated } else { Truth::Absent };
     let (diameter, cone, slope_sign) = match gender {
@@ -222,6 +231,9 @@ fn truths_of_end(row: &EndRow, gender: Option<Gender>) -> [Truth; COLUMNS] {
         (true, pitch) => pitch.map(|pitch| slope_sign * pitch.get() * TAPER_ON_DIAMETER),
     };
     let mut truths = [Truth::Absent; COLUMNS];
+    truths[KIND] =
+        family.map_or(Truth::Unstated, |family| Truth::OneOf(1 << family.kind(gender, &row.seals) as u16));
+    truths[SHOULDER] = shoulder(family);
     truths[GENDER] = gender.map_or(Truth::Unstated, |gender| Truth::OneOf(1 << gender_index(gender)));
     truths[DIAMETER] = diameter;
     truths[PITCH] = gauged(row.pitch_mm.map(Millimetres::get), on_thread);
@@ -248,6 +260,7 @@ fn truths_of_end(row: &EndRow, gender: Option<Gender>) -> [Truth; COLUMNS] {
 
 fn truths_of_flange(flange: &Flange) -> [Truth; COLUMNS] {
     let mut truths = [Truth::Absent; COLUMNS];
+    truths[KIND] = Truth::OneOf(1 << EndKind::Flange as u16);
     truths[GENDER] = Truth::Unstated;
     truths[SEAL] = seals(&[Seal::ORingFace]);
     truths[HEAD_OD] = around(flange.head_od_mm, HEAD_OD_LIMITS_MM, Terms::None, Truth::Unstated);
@@ -256,6 +269,16 @@ fn truths_of_flange(flange: &Flange) -> [Truth; COLUMNS] {
     truths[BOLT_LONG] = around(flange.bolt_long_mm, BOLT_LIMITS_MM, Terms::None, Truth::Unstated);
     truths[BOLT_SHORT] = around(flange.bolt_short_mm, BOLT_LIMITS_MM, Terms::None, Truth::Unstated);
     truths
+}
+
+/// Ends without a shoulder have none to look at, but those of which the table says nothing.
+fn shoulder(family: Option<&Family>) -> Truth {
+    let Some(family) = family else { return Truth::Unstated };
+    match (family.shoulder, family.part) {
+        (Some(shoulder), _) => Truth::OneOf(1 << shoulder as u16),
+        (None, FamilyPart::Port | FamilyPart::HoseEnd | FamilyPart::Water) => Truth::Unstated,
+        (None, _) => Truth::Absent,
+    }
 }
 
 fn limits(band: Option<Band>, terms: Terms, otherwise: Truth) -> Truth {
@@ -306,8 +329,10 @@ pub(super) fn seen(half: &EndReadings, caliper: f64) -> Vec<(usize, Seen)> {
     ];
     seen.extend(gauges.into_iter().filter_map(|(column, value)| Some((column, gauge(value?)))));
     let choices = [
+        (KIND, half.kind.map(|kind| kind as usize)),
         (GENDER, half.gender.map(gender_index)),
         (TAPER, half.taper.map(usize::from)),
+        (SHOULDER, half.shoulder.map(|shoulder| shoulder as usize)),
         (SEAL, half.seal.map(|seal| seal as usize)),
         (CONE, half.cone.map(cone_index)),
     ];
@@ -323,6 +348,11 @@ pub(super) fn seen(half: &EndReadings, caliper: f64) -> Vec<(usize, Seen)> {
         ));
     }
     seen
+}
+
+/// Whether a column is of the thread itself, which an end in no table may share with those that are.
+pub(super) fn is_of_thread(column: usize) -> bool {
+    matches!(column, GENDER | DIAMETER | PITCH | TAPER | SECOND | FLANK)
 }
 
 /// Whether a reading of that column would repeat one that was taken, or can not be taken yet.

@@ -32,6 +32,25 @@ const COVER_BEYOND_BORE_MM: (f64, f64) = (2.5, 35.0);
 /// and a half of their largest, reinforcements within one.
 const ONE_LIMIT_SCALE_MM: f64 = 0.8;
 
+/// Logarithm of the likelihood of the readings where the hose is in no table. Its bore may be that of
+/// some row, and what lies round a bore lies as near it as that of any hose.
+pub(super) fn ln_likelihood_of_unknown(model: &Model, seen: &[(usize, Seen)]) -> f64 {
+    let value = |column: usize| {
+        seen.iter().find_map(|&(of, seen)| match seen {
+            Seen::Value { value, .. } if of == column => Some(value),
+            _ => None,
+        })
+    };
+    let round = |column: usize, (least, most): (f64, f64)| {
+        let beyond = value(column).zip(value(BORE)).map(|(outside, bore)| outside - bore);
+        let is_near = beyond.is_some_and(|beyond| (least..=most).contains(&beyond));
+        if is_near { -((most - least) * model.columns[column].scale.flat()).ln() } else { 0.0 }
+    };
+    model.ln_likelihood_of_unknown(seen, |column| column == BORE)
+        + round(REINFORCEMENT_OD, REINFORCEMENT_BEYOND_BORE_MM)
+        + round(COVER_OD, COVER_BEYOND_BORE_MM)
+}
+
 /// Every hypothesis about the hose, and what each says of every reading.
 #[derive(Debug)]
 pub(super) struct Hoses {

@@ -96,6 +96,15 @@ fn ln_worn_point(y: f64, error: f64, mean: f64) -> f64 {
     worn_part(y, error, mean) - mean.ln()
 }
 
+/// Logarithm of the sum of weights given as logarithms.
+pub(super) fn ln_sum(ln_weights: impl Iterator<Item = f64> + Clone) -> f64 {
+    let top = ln_weights.clone().fold(f64::NEG_INFINITY, f64::max);
+    if !top.is_finite() {
+        return top;
+    }
+    top + ln_weights.map(|ln| (ln - top).exp()).sum::<f64>().ln()
+}
+
 /// Probabilities that are proportional to weights given as logarithms; they add to one.
 /// Where every weight is zero, all are equally likely.
 pub fn posterior(ln_weights: &[f64]) -> Vec<f64> {

@@ -16,8 +16,11 @@ const POSSIBLE: f64 = 1e-3;
 /// settled.
 const TAKEN_FOR: f64 = 1.0 - SETTLED;
 
-/// A separating reading that speaks this much for one of a pair has parted the two. The weakest gauge of
-/// the trade, that of flanks of 55 and 60 degrees, parts them six to one.
+/// Separating readings part a pair when what the tables say of the two lies this many standard errors
+/// apart (ten to one, as a look tells parallel from taper; flanks of 55 and 60 degrees alone do not) ...
+const APART: f64 = 2.14;
+
+/// ... and what was read speaks at least this much for one of the two.
 const PARTED: f64 = 5.0;
 
 /// The dangerous pairs by the ends they are of, worked out once.
@@ -140,11 +143,15 @@ impl<'m> Possible<'m> {
         columns.filter(|(column, _)| pair.separating_readings.iter().any(|key| column.is_called(key)))
     }
 
-    /// Whether one of them was taken and speaks for either of the two.
+    /// Whether enough of them were taken and speak for either of the two.
     fn is_parted(&self, pair: &Lookalike, one: Left, other: Left) -> bool {
         let Some((one, other)) = one.likeliest.zip(other.likeliest) else { return false };
-        self.separating(pair)
-            .any(|(column, seen)| (column.ln_of(seen, one) - column.ln_of(seen, other)).abs() >= PARTED.ln())
+        let (mut apart, mut speaks) = (0.0, 0.0);
+        for (column, seen) in self.separating(pair) {
+            apart += column.apart(seen, one, other).powi(2);
+            speaks += column.ln_of(seen, one) - column.ln_of(seen, other);
+        }
+        apart >= APART * APART && speaks.abs() >= PARTED.ln()
     }
 }
 

@@ -143,7 +143,7 @@ impl Job {
         let print = print::evidence(catalogue, text, &hose::rows(catalogue))?;
         let mut likelihood = model.ln_likelihood(&hose_seen);
         likelihood.iter_mut().zip(&print.rows).for_each(|(ln, print)| *ln += print);
-        let unknown = model.ln_likelihood_of_unknown(&hose_seen) + print.unknown;
+        let unknown = hose::ln_likelihood_of_unknown(model, &hose_seen) + print.unknown;
         let hose = Evidence::new(model.ln_prior(), likelihood, unknown);
         let read = [Role::A, Role::B].map(|role| EndRead::of(&models.ends, readings, role, caliper));
         let named = origins::named(readings.origin);
@@ -270,7 +270,7 @@ impl EndRead {
         let seen = of(&readings.ends);
         let mate = Mate::read(ends, &of(&readings.mates));
         let mut likelihood = ends.model.ln_likelihood(&seen);
-        let mut unknown = ends.model.ln_likelihood_of_unknown(&seen);
+        let mut unknown = ends.model.ln_likelihood_of_unknown(&seen, end::is_of_thread);
         if let Some(mate) = &mate {
             likelihood.iter_mut().enumerate().for_each(|(i, ln)| *ln += mate.ln_likelihood(i));
             unknown += mate.ln_likelihood_of_unknown();

@@ -2,6 +2,7 @@
 //! hypothesis which of them it holds. A reading is worked out once for each distinct truth.
 
 use super::information::Outlook;
+use super::likelihood::ln_sum;
 use super::sizes;
 use super::truth::{Scale, Seen, Terms, Truth};
 use crate::catalogue::{Catalogue, PartKind, Reach};
@@ -11,7 +12,11 @@ use std::sync::{Arc, Mutex, OnceLock, PoisonError};
 
 /// Probability, before any reading, that a part is none of the catalogue's. Common practice: rare
 /// in the trade, and never excluded.
-pub(super) const UNKNOWN_PRIOR: f64 = 0.02;
+pub(super) const UNKNOWN_PRIOR: f64 = 0.03;
+
+/// Share of parts in no table whose thread or bore is in the tables all the same: makers put their own
+/// seats on common threads. Common practice, no source.
+const COMMON_SHARE: f64 = 0.5;
 
 /// One reading and what each hypothesis says of it.
 #[derive(Debug)]
@@ -70,6 +75,12 @@ impl Column {
     /// Logarithm of the likelihood of a reading under one hypothesis.
     pub(super) fn ln_of(&self, seen: Seen, hypothesis: usize) -> f64 {
         self.scale.ln_likelihood(self.truths[usize::from(self.of[hypothesis])], seen)
+    }
+
+    /// How many standard errors of such a reading two hypotheses lie apart.
+    pub(super) fn apart(&self, seen: Seen, one: usize, other: usize) -> f64 {
+        let truth = |hypothesis: usize| self.truths[usize::from(self.of[hypothesis])];
+        self.scale.apart(truth(one), truth(other), seen)
     }
 
     /// The same where nothing is known of the part.
@@ -187,9 +198,25 @@ impl Model {
         ln
     }
 
-    /// The same where nothing is known of the part.
-    pub(super) fn ln_likelihood_of_unknown(&self, seen: &[(usize, Seen)]) -> f64 {
-        seen.iter().map(|&(column, seen)| self.columns[column].ln_of_unknown(seen)).sum()
+    /// The same for a part that is in no table. What is `common` (the thread of an end, the bore of a
+    /// hose) is in a share of such parts that of some row, and otherwise, like all the rest, anything.
+    pub(super) fn ln_likelihood_of_unknown(
+        &self,
+        seen: &[(usize, Seen)],
+        common: impl Fn(usize) -> bool,
+    ) -> f64 {
+        let anything = |seen: &[(usize, Seen)]| -> f64 {
+            seen.iter().map(|&(column, seen)| self.columns[column].ln_of_unknown(seen)).sum()
+        };
+        let (common, rest): (Vec<_>, Vec<_>) = seen.iter().partition(|(column, _)| common(*column));
+        if common.is_empty() {
+            return anything(&rest);
+        }
+        let rows = self.ln_prior().iter().zip(self.ln_likelihood(&common));
+        let of_a_row =
+            ln_sum(rows.map(|(prior, likelihood)| prior + likelihood)) - (1.0 - UNKNOWN_PRIOR).ln();
+        let either = [COMMON_SHARE.ln() + of_a_row, (1.0 - COMMON_SHARE).ln() + anything(&common)];
+        ln_sum(either.into_iter()) + anything(&rest)
     }
 }
 
@@ -271,7 +298,7 @@ mod tests {
                 ..serde_json::from_value(serde_json::json!({"role": Role::A})).expect("an end")
             };
             let seen = end::seen(&readings, CALIPER_ERROR.get());
-            let unknown = model.ln_likelihood_of_unknown(&seen);
+            let unknown = model.ln_likelihood_of_unknown(&seen, end::is_of_thread);
             beliefs.push((
                 format!("{row:?}"),
                 Evidence::new(model.ln_prior(), model.ln_likelihood(&seen), unknown).alone(),

@@ -1,7 +1,7 @@
 //! What was read off a failed hose and off the machine's half.
 
 use super::Part;
-use crate::catalogue::{Cone, Reach, Reinforcement, Seal};
+use crate::catalogue::{Cone, EndKind, Reach, Reinforcement, Seal, Shoulder};
 use crate::quantity::{Degrees, Millimetres, Reading};
 use crate::spec::{Cover, Gender, Role};
 use schemars::JsonSchema;
@@ -96,6 +96,9 @@ pub struct HoseReadings {
 pub struct EndReadings {
     /// Which end.
     pub role: Role,
+    /// What it is at a glance: a nut, a male thread, a plain tube and so on.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub kind: Option<EndKind>,
     /// Which half was measured.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub gender: Option<Gender>,
@@ -120,6 +123,9 @@ pub struct EndReadings {
     /// How many threads apart the two diameters were read.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub threads_apart: Option<f64>,
+    /// What lies at a stud's shoulder or a port's mouth.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub shoulder: Option<Shoulder>,
     /// What seals.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub seal: Option<Seal>,

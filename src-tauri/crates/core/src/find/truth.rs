@@ -96,6 +96,29 @@ pub(super) enum Seen {
     Difference { value: f64, apart: Option<f64>, error: f64 },
 }
 
+impl Seen {
+    /// Its standard error; none by a gauge or by eye.
+    fn error(self) -> f64 {
+        match self {
+            Seen::Value { error, .. } | Seen::Difference { error, .. } => error,
+            Seen::Choice(_) => 0.0,
+        }
+    }
+
+    /// Threads between two diameters; those that are asked for, where none were counted.
+    fn threads_apart(self) -> f64 {
+        match self {
+            Seen::Difference { apart: Some(threads), .. } => threads,
+            _ => THREADS_APART[1],
+        }
+    }
+}
+
+/// Standard errors between two Gaussians whose middles have such odds.
+fn of_odds(odds: f64) -> f64 {
+    (2.0 * odds.max(1.0).ln()).sqrt()
+}
+
 impl Scale {
     /// Logarithm of the likelihood of a reading under a truth.
     pub(super) fn ln_likelihood(&self, truth: Truth, seen: Seen) -> f64 {
@@ -205,6 +228,35 @@ impl Scale {
             term.share * ln.exp()
         });
         as_new * ln_band(value, min, max, error).exp() + off.sum::<f64>()
+    }
+
+    /// How many standard errors of a reading like this two truths lie apart; nothing where the tables do
+    /// not part them. A look parts two by as many as a Gaussian of the same odds.
+    pub(super) fn apart(&self, one: Truth, other: Truth, seen: Seen) -> f64 {
+        match (self, one, other) {
+            (_, Truth::Unstated, _) | (_, _, Truth::Unstated) => 0.0,
+            (_, Truth::Absent, Truth::Absent) => 0.0,
+            (_, Truth::Absent, _) | (_, _, Truth::Absent) => of_odds(ABSENT_SHARE.recip()),
+            (_, Truth::Band { min, max, .. }, Truth::Band { min: least, max: most, .. }) => {
+                (least - max).max(min - most).max(0.0) / seen.error()
+            }
+            (Scale::Gauge { spread, .. }, Truth::Exactly(one), Truth::Exactly(other)) => {
+                (one - other).abs() / spread.at(one).hypot(seen.error())
+            }
+            (Scale::Slope { .. }, Truth::Exactly(one), Truth::Exactly(other)) => {
+                (one - other).abs() * seen.threads_apart() / seen.error()
+            }
+            (Scale::Choice(table), Truth::OneOf(one), Truth::OneOf(other)) => {
+                let answers = 0..table.first().map_or(0, |row| row.len());
+                let odds = |a: u16, b: u16| {
+                    let likeliest =
+                        answers.clone().max_by(|x, y| self.choice(a, *x).total_cmp(&self.choice(a, *y)));
+                    likeliest.map_or(1.0, |answer| self.choice(a, answer) / self.choice(b, answer))
+                };
+                of_odds(odds(one, other).min(odds(other, one)))
+            }
+            _ => 0.0,
+        }
     }
 
     /// Every answer a discrete scale can give; empty for the continuous ones.

@@ -112,8 +112,10 @@ impl<'c> Names<'c> {
     fn kinds_of(&self, pattern: &str, words: usize) -> Vec<&'c str> {
         let has_letter = pattern.contains(|c: char| c.is_alphabetic());
         let has_digit = pattern.contains(|c: char| c.is_ascii_digit());
-        // Every type has a digit in its name but those of GOST, printed by their Roman number.
-        if legible(pattern) < 2 || is_guesswork(pattern) || !has_letter || !(has_digit || pattern == "II") {
+        // Every type has a digit in its name but classes (AS), printed with their number, and those of
+        // GOST, printed by their Roman one: II, or Z-II.
+        let is_roman = pattern == "II" || pattern.contains('I') && self.is_kind(pattern);
+        if legible(pattern) < 2 || is_guesswork(pattern) || !has_letter || !(has_digit || is_roman) {
             return Vec::new();
         }
         let short = format!("100{pattern}");
@@ -145,6 +147,11 @@ impl<'c> Names<'c> {
             .iter()
             .filter(|(_, kind)| kind.len() >= 2 && pattern.strip_prefix(kind.as_str()).is_some_and(lettered));
         longer.max_by_key(|(_, kind)| kind.len()).map(|(name, _)| *name).into_iter().collect()
+    }
+
+    /// Whether some type is called just so.
+    fn is_kind(&self, name: &str) -> bool {
+        self.kinds.iter().any(|(_, kind)| kind == name)
     }
 
     /// Every type that worn letters can be, named whole, without its 100, or cut short.
