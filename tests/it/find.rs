@@ -332,8 +332,12 @@ fn the_next_reading_is_the_one_that_tells_most() {
         .filter(|next| serde_json::to_value(next.of).expect("a part") == json!("A"))
         .map(|next| next.reading.as_str())
         .collect();
-    assert!(next.contains(&"seat_included_angle_deg"), "37, 45 and O-ring ends share 7/8-14: {next:?}");
-    assert!(["cone", "seal"].contains(&next[0]), "a look costs less than a gauge: {next:?}");
+    assert!(next.contains(&"seal"), "37, 45 and O-ring ends share 7/8-14: {next:?}");
+    assert!(["kind", "cone", "seal"].contains(&next[0]), "a look costs less than a gauge: {next:?}");
+    let looked = ask_end(
+        json!({"kind": "male", "gender": "male", "thread_diameter_mm": 22.1, "tpi": 14, "seal": "cone"}),
+    );
+    assert_eq!(looked.next[0].reading, "seat_included_angle_deg", "{:?}", proposed(&looked));
     assert!(!next.contains(&"pitch_mm") && !next.contains(&"thread_diameter_mm"), "taken already: {next:?}");
 }
 

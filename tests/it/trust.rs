@@ -64,11 +64,16 @@ fn strangers_are_called_unknown() {
     at_least("hoses", called(&hoses), 0.82);
 }
 
-/// Floor: 15 % less; the bar is 30 %.
+/// The bar.
 #[test]
 fn guided_takes_less_effort_than_the_fixed_order() {
     let walks = walks(&World::new(), MODEL, 0.1, 120, SEED);
     let (guided, fixed) = walks.settled();
-    assert!(guided.did > fixed.did, "guided settles {} ends, the fixed order {}", guided.did, fixed.did);
-    assert!(walks.saved() >= 0.15, "{:?}", walks.mean_effort());
+    assert!(
+        10 * guided.did >= 9 * fixed.did,
+        "guided settles {} ends, all there is to read in the fixed order {}",
+        guided.did,
+        fixed.did
+    );
+    assert!(walks.saved() >= 0.3, "{:?}", walks.mean_effort());
 }

@@ -299,6 +299,8 @@ fn what_parts_a_pair_is_a_reading_of_an_end() {
     for pair in &embedded().lookalikes {
         for key in &pair.separating_readings {
             let value = match key.as_str() {
+                "kind" => "\"nut\"",
+                "shoulder" => "\"flat\"",
                 "seal" => "\"cone\"",
                 "cone" => "\"convex\"",
                 "taper" => "true",

@@ -243,11 +243,13 @@ impl<'w> Technician<'w> {
         let is_anything = self.is_anything(shows, random)?;
         let Some(size) = size.filter(|_| !is_anything) else { return Some(random.between(least, most)) };
         let strays_now = random.chance(strays);
-        Some(match self.law.hands {
+        let read = match self.law.hands {
             Hands::OfTheModel if strays_now => random.between(least, most),
             Hands::Others if strays_now => size + random.between(-1.5, 1.5) + self.error(random),
             _ => size + self.error(random),
-        })
+        };
+        // What is beyond belief is refused, and read again.
+        Some(read.clamp(least, most))
     }
 
     fn gauge(

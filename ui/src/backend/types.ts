@@ -746,6 +746,11 @@ changed: number,
 mate?: MateFound | null, };
 
 /**
+ * What one half of an end is at a glance.
+ */
+export type EndKind = "male" | "nut" | "stud" | "socket" | "banjo" | "tube" | "flange" | "coupling" | "staple" | "test-point";
+
+/**
  * An end by name.
  */
 export type EndName = { 
@@ -766,6 +771,10 @@ export type EndReadings = {
  * Which end.
  */
 role: Role, 
+/**
+ * What it is at a glance: a nut, a male thread, a plain tube and so on.
+ */
+kind?: EndKind | null, 
 /**
  * Which half was measured.
  */
@@ -798,6 +807,10 @@ second_thread_diameter_mm?: Reading | null,
  * How many threads apart the two diameters were read.
  */
 threads_apart?: number | null, 
+/**
+ * What lies at a stud's shoulder or a port's mouth.
+ */
+shoulder?: Shoulder | null, 
 /**
  * What seals.
  */
@@ -1337,7 +1350,11 @@ next: Array<NextReading>,
 /**
  * Where the print and the readings of the hose say different things.
  */
-contradictions: Array<PrintContradiction>, };
+contradictions: Array<PrintContradiction>, 
+/**
+ * Readings that go with the likeliest answer of their part only as strays; such a part is not settled.
+ */
+strays?: Array<Stray>, };
 
 /**
  * Which half of a connection a part is, by its thread.
@@ -3459,6 +3476,11 @@ role: Role | null,
 cautions: Array<StepCaution>, };
 
 /**
+ * What lies at the shoulder of a stud and at the mouth of its port.
+ */
+export type Shoulder = "chamfered" | "flat";
+
+/**
  * Which hose.
  */
 export type ShowQuestion = { 
@@ -3682,6 +3704,39 @@ difference: number, };
  * What stock is counted in.
  */
 export type StockUnit = "pieces" | "millimetres";
+
+/**
+ * A reading that goes with the likeliest answer only as a stray. Nothing is settled while it stands.
+ */
+export type Stray = { 
+/**
+ * Of which part.
+ */
+of: Part, 
+/**
+ * The key of the reading.
+ */
+reading: string, 
+/**
+ * What was read, in the unit of its key.
+ */
+read: number, 
+/**
+ * Least that would go with it; none where it has no such thing.
+ */
+least: number | null, 
+/**
+ * Most.
+ */
+most: number | null, 
+/**
+ * The likeliest answer it does not go with.
+ */
+named: string, 
+/**
+ * All that in words, and what to do; empty until the edge writes it.
+ */
+words: string, };
 
 /**
  * What the pressure does. What can not be known from what was given is none.

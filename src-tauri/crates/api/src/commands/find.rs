@@ -1,7 +1,7 @@
 //! `find`: readings -> what it was.
 
 use super::contradiction::contradicted;
-use super::lookalike;
+use super::{lookalike, stray};
 use crate::{Answer, Api, ApiError};
 use hosewright_core::find::{self, Explained, Found, NextReading, Part, Readings, Why};
 use hosewright_core::spec::{Gender, Role};
@@ -19,6 +19,9 @@ pub fn find(api: &mut Api, readings: Readings, _: &[u8]) -> Result<Answer<Found>
     }
     for next in &mut found.next {
         next.how = how(&api.words, next, gender(&readings, next.of));
+    }
+    for stray in &mut found.strays {
+        stray.words = stray::said(stray, &api.words);
     }
     for contradiction in &mut found.contradictions {
         contradiction.words = contradicted(contradiction, &api.words);

@@ -14,7 +14,8 @@ pub mod print;
 pub mod register;
 pub mod route;
 pub mod settings;
-pub mod tables;
+pub mod stray;
+mod tables;
 pub mod tag;
 
 use crate::typescript::Declarations;

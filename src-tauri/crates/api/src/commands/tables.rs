@@ -216,8 +216,10 @@ const LINES: [Line; 6] =
     [Line::Pressure, Line::Return, Line::Suction, Line::CaseDrain, Line::Pilot, Line::Cylinder];
 const HOSE_READINGS: [&str; 7] =
     ["print", "reinforcement", "layers", "id_mm", "cover_od_mm", "reinforcement_od_mm", "cover"];
-const END_READINGS: [&str; 18] = [
+const END_READINGS: [&str; 20] = [
     "gender",
+    "kind",
+    "shoulder",
     "seal",
     "thread_diameter_mm",
     "tpi",

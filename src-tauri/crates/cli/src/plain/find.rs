@@ -41,6 +41,9 @@ impl Plain for Found {
             lookalikes(&mut out, words, end);
             mate(&mut out, words, end);
         }
+        for stray in &self.strays {
+            let _ = writeln!(out, "{}\n", wrapped(&format!("! {}", stray.words), 2));
+        }
         if self.odd_ends {
             let _ = writeln!(out, "{}\n", wrapped(&format!("! {}", words.say("find-odd-ends", &[])), 2));
         }

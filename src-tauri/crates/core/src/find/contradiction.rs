@@ -2,7 +2,7 @@
 
 use super::belief::Class;
 use super::hose::bore_limits;
-use super::{HoseReadings, Part};
+use super::{HoseReadings, LIKELY, Part};
 use crate::catalogue::{Catalogue, HoseRow, Reinforcement};
 use crate::print::{Said, is_one_pressure};
 use crate::quantity::{Millimetres, Reading};
@@ -20,9 +20,6 @@ const COVER_MARGIN_MM: (f64, f64) = (1.0, 1.0);
 
 /// A reading differs that lies so many standard errors beyond the margin.
 const ERRORS: f64 = 3.0;
-
-/// A class that holds this much is what the hose otherwise is.
-const LIKELY: f64 = 0.5;
 
 /// One thing that the print and the readings say differently. Candidates come from both together all
 /// the same: either can be wrong.

@@ -4,6 +4,7 @@ use super::EndReadings;
 use super::confusion;
 use super::lookalike::Partners;
 use super::model::Model;
+use super::range::range_mm;
 use super::terms;
 use super::truth::{Scale, Seen, Terms, Truth};
 use crate::catalogue::{
@@ -165,7 +166,8 @@ fn scales(catalogue: &Catalogue) -> Vec<(&'static str, Scale)> {
         leaves.dedup_by(|a, b| (*a - *b).abs() < 1e-3);
         leaves
     };
-    let length = |key: &'static str, lowest, highest, outliers| {
+    let length = |key: &'static str, outliers| {
+        let (lowest, highest) = range_mm(key);
         let of = |half| terms::of(catalogue, PartKind::End, key, Some(half));
         let (male, female) = (of(Gender::Male), of(Gender::Female));
         (key, Scale::Length { lowest, highest, outliers, male, female })
@@ -173,7 +175,7 @@ fn scales(catalogue: &Catalogue) -> Vec<(&'static str, Scale)> {
     vec![
         ("kind", confusion::KIND),
         ("gender", confusion::GENDER),
-        length("thread_diameter_mm", 3.0, 120.0, OUTLIERS),
+        length("thread_diameter_mm", OUTLIERS),
         ("pitch_mm", confusion::pitch(leaves(|end| end.pitch_mm.map(Millimetres::get)))),
         ("taper", confusion::TAPER),
         ("second_thread_diameter_mm", Scale::Slope { widest: 3.0, outliers: OUTLIERS }),
@@ -185,13 +187,13 @@ fn scales(catalogue: &Catalogue) -> Vec<(&'static str, Scale)> {
             confusion::seat(leaves(|end| end.seat_included_angle_deg.map(Degrees::get))),
         ),
         ("cone", confusion::CONE),
-        length("tube_od_mm", 2.0, 80.0, OUTLIERS),
-        length("male_bore_mm", 1.0, 70.0, MAKER_OUTLIERS),
-        length("swivel_hex_mm", 8.0, 100.0, MAKER_OUTLIERS),
-        length("head_od_mm", 20.0, 200.0, OUTLIERS),
-        length("head_thickness_mm", 4.0, 25.0, OUTLIERS),
-        length("bolt_long_mm", 15.0, 200.0, OUTLIERS),
-        length("bolt_short_mm", 10.0, 120.0, OUTLIERS),
+        length("tube_od_mm", OUTLIERS),
+        length("male_bore_mm", MAKER_OUTLIERS),
+        length("swivel_hex_mm", MAKER_OUTLIERS),
+        length("head_od_mm", OUTLIERS),
+        length("head_thickness_mm", OUTLIERS),
+        length("bolt_long_mm", OUTLIERS),
+        length("bolt_short_mm", OUTLIERS),
     ]
 }
 

@@ -1,5 +1,6 @@
 //! Readings that can not be.
 
+use super::range::range_mm;
 use super::{EndReadings, HoseReadings, Readings};
 use crate::quantity::{Degrees, Millimetres, Reading};
 use crate::spec::Role;
@@ -55,8 +56,6 @@ impl FindError {
     }
 }
 
-/// Largest dimension of a hose or an end that is believed, mm.
-const LARGEST_MM: f64 = 500.0;
 /// Longest assembly that is believed, mm.
 const LONGEST_MM: f64 = 200_000.0;
 /// Smallest and largest standard error that is believed, mm.
@@ -75,15 +74,15 @@ pub(super) fn validate(readings: &Readings) -> Result<(), FindError> {
     }
     validate_halves("ends", &readings.ends)?;
     validate_halves("mates", &readings.mates)?;
-    length("overall_length_mm", readings.overall_length_mm, LONGEST_MM)?;
+    reading("overall_length_mm", readings.overall_length_mm, (0.1, LONGEST_MM))?;
     let error = readings.caliper_error_mm.map(Millimetres::get);
     within("caliper_error_mm", error, ERRORS_MM.0, ERRORS_MM.1)
 }
 
 fn validate_hose(hose: &HoseReadings) -> Result<(), FindError> {
-    length("hose.id_mm", hose.id_mm, LARGEST_MM)?;
-    length("hose.cover_od_mm", hose.cover_od_mm, LARGEST_MM)?;
-    length("hose.reinforcement_od_mm", hose.reinforcement_od_mm, LARGEST_MM)?;
+    length("hose", "id_mm", hose.id_mm)?;
+    length("hose", "cover_od_mm", hose.cover_od_mm)?;
+    length("hose", "reinforcement_od_mm", hose.reinforcement_od_mm)?;
     within("hose.layers", hose.layers.map(f64::from), 1.0, 6.0)
 }
 
@@ -105,7 +104,7 @@ fn validate_halves(list: &str, halves: &[EndReadings]) -> Result<(), FindError> 
             ("bolt_short_mm", half.bolt_short_mm),
         ];
         for (field, reading) in lengths {
-            length(&at(field), reading, LARGEST_MM)?;
+            length(&format!("{list}[{i}]"), field, reading)?;
         }
         let pitch = half.pitch_mm.map(|pitch| pitch.value.get());
         within(&at("pitch_mm"), pitch, PITCH_MM.0, PITCH_MM.1)?;
@@ -128,8 +127,13 @@ fn error_of(reading: Option<Reading>) -> Option<f64> {
     reading.and_then(|reading| reading.error).map(Millimetres::get)
 }
 
-fn length(field: &str, reading: Option<Reading>, largest: f64) -> Result<(), FindError> {
-    within(field, reading.map(|reading| reading.value.get()), 0.1, largest)?;
+/// A length of a part, by the range of its key.
+fn length(part: &str, key: &str, length: Option<Reading>) -> Result<(), FindError> {
+    reading(&format!("{part}.{key}"), length, range_mm(key))
+}
+
+fn reading(field: &str, reading: Option<Reading>, (lowest, highest): (f64, f64)) -> Result<(), FindError> {
+    within(field, reading.map(|reading| reading.value.get()), lowest, highest)?;
     within(&format!("{field}.error"), error_of(reading), ERRORS_MM.0, ERRORS_MM.1)
 }
 

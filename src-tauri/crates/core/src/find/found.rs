@@ -1,6 +1,7 @@
 //! What the readings say it was.
 
 use super::contradiction::Contradiction;
+use super::stray::Stray;
 use crate::catalogue::{Danger, FemalePart, Mechanism, ThreadFit};
 use crate::quantity::Dn;
 use crate::spec::{Gender, Role};
@@ -34,6 +35,10 @@ pub struct Found {
     /// Where the print and the readings of the hose say different things.
     #[serde(default)]
     pub contradictions: Vec<Contradiction>,
+    /// Readings that go with the likeliest answer of their part only as strays; such a part is not settled.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    #[ts(optional, as = "Option<Vec<Stray>>")]
+    pub strays: Vec<Stray>,
 }
 
 /// The probability that a hose is none of the catalogue's.
@@ -218,6 +223,15 @@ pub enum Part {
     A,
     /// End B.
     B,
+}
+
+impl From<Role> for Part {
+    fn from(role: Role) -> Self {
+        match role {
+            Role::A => Self::A,
+            Role::B => Self::B,
+        }
+    }
 }
 
 /// A reading worth taking.

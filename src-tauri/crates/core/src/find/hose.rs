@@ -3,6 +3,7 @@
 use super::HoseReadings;
 use super::confusion;
 use super::model::Model;
+use super::range::range_mm;
 use super::terms;
 use super::truth::{Scale, Seen, Terms, Truth};
 use crate::catalogue::{Catalogue, HoseRow, HoseType, PartKind};
@@ -97,14 +98,15 @@ fn asked_of_a_new_hose(row: &HoseRow, kind: Option<&HoseType>) -> impl Eq + std:
 }
 
 fn scales(catalogue: &Catalogue) -> Vec<(&'static str, Scale)> {
-    let length = |key: &'static str, lowest, highest| {
+    let length = |key: &'static str| {
+        let (lowest, highest) = range_mm(key);
         let male = terms::of(catalogue, PartKind::Hose, key, None);
         (key, Scale::Length { lowest, highest, outliers: OUTLIERS, male, female: Vec::new() })
     };
     vec![
-        length("id_mm", 2.0, 120.0),
-        length("reinforcement_od_mm", 5.0, 140.0),
-        length("cover_od_mm", 6.0, 150.0),
+        length("id_mm"),
+        length("reinforcement_od_mm"),
+        length("cover_od_mm"),
         ("reinforcement", confusion::REINFORCEMENT),
         ("layers", confusion::LAYERS),
         ("cover", confusion::COVER),

@@ -21,8 +21,10 @@ mod mate;
 mod model;
 mod next;
 mod origins;
+mod range;
 mod readings;
 mod sizes;
+mod stray;
 mod terms;
 mod truth;
 
@@ -34,6 +36,7 @@ pub use found::{
     PairFound, Part, Settled, UnknownHose,
 };
 pub use readings::{CannotTell, EndReadings, HoseReadings, Origin, Readings};
+pub use stray::Stray;
 
 use crate::catalogue::{Catalogue, HoseRow, Reach};
 use crate::print::{self, PrintEvidence};
@@ -52,6 +55,9 @@ use truth::Seen;
 /// Standard error of a caliper, operator and out-of-round included, unless it is given: common
 /// practice.
 pub const CALIPER_ERROR: Millimetres = Millimetres(0.1);
+
+/// A class that holds this much is likelier than all else.
+const LIKELY: f64 = 0.5;
 
 /// One class must hold this much for a part to be settled.
 const SETTLED: f64 = 0.99;
@@ -198,12 +204,16 @@ impl Job {
             let probability = members.iter().map(|&row| probabilities[row]).sum();
             contradiction::keep(&mut found, &mut unknown, members, probability);
         }
+        let mut strays = self.strays_of_hose(models, &found, &rows);
         // Doubt about which hose it is settles nothing, however strong the rest speaks.
-        let is_clear = !contradictions.iter().any(|found| found.code.is_of_identity());
+        let is_clear = strays.is_empty() && !contradictions.iter().any(|found| found.code.is_of_identity());
         let mut settled = Settled { hose: is_clear && is_settled(&found), ..Settled::default() };
         let mut ends = Vec::new();
         for end in self.ends.iter().filter(|end| end.read.is_read) {
             let (found, is_settled) = end.answer(catalogue, &models.ends);
+            let of_end = end.strays(catalogue, &models.ends);
+            let is_settled = is_settled && of_end.is_empty();
+            strays.extend(of_end);
             match end.read.role {
                 Role::A => settled.a = is_settled,
                 Role::B => settled.b = is_settled,
@@ -221,7 +231,16 @@ impl Job {
                 && self.ends.iter().map(|end| end.changed).sum::<f64>() >= ODD_ENDS,
             next: Vec::new(),
             contradictions,
+            strays,
         }
+    }
+
+    /// The readings of the hose that its likeliest class does not explain.
+    fn strays_of_hose(&self, models: &Models, found: &[Class], rows: &[&HoseRow]) -> Vec<Stray> {
+        let Some(leader) = leader(found) else { return Vec::new() };
+        let HoseRow { standard, kind, dn, .. } = rows[leader];
+        let named = format!("{standard} {kind} DN{dn}");
+        stray::strays(Part::Hose, &models.hoses.model, &self.hose_seen, leader, &named)
     }
 
     fn next(&self, models: &Models, enough: Settled) -> Vec<NextReading> {
@@ -236,10 +255,7 @@ impl Job {
         open.extend((!enough.hose).then_some(hose));
         for end in self.ends.iter().filter(|end| !enough.end(end.read.role)) {
             open.push(next::Open {
-                of: match end.read.role {
-                    Role::A => Part::A,
-                    Role::B => Part::B,
-                },
+                of: end.read.role.into(),
                 is_begun: !end.read.seen.is_empty() || end.read.mate.is_some(),
                 model: &models.ends.model,
                 seen: &end.read.seen,
@@ -294,6 +310,14 @@ impl End {
         classes(probabilities, *unknown, |i| (ends.model.class[i], mate_class(i)))
     }
 
+    /// The readings of the end that its likeliest class does not explain.
+    fn strays(&self, catalogue: &Catalogue, ends: &Ends) -> Vec<Stray> {
+        let Some(leader) = leader(&self.classes(ends).0) else { return Vec::new() };
+        let row = ends.hypotheses[leader].row(catalogue);
+        let named = format!("{} {}", row.family(), row.size());
+        stray::strays(self.read.role.into(), &ends.model, &self.read.seen, leader, &named)
+    }
+
     fn answer(&self, catalogue: &Catalogue, ends: &Ends) -> (EndFound, bool) {
         let (found, unknown) = self.classes(ends);
         let probabilities = &self.belief.probabilities;
@@ -311,6 +335,11 @@ impl End {
         };
         (answer, is_settled(&found) && !threatened)
     }
+}
+
+/// The first row of the class that leads, where it is likelier than all else.
+fn leader(found: &[Class]) -> Option<usize> {
+    found.first().filter(|class| class.probability >= LIKELY)?.members.first().copied()
 }
 
 fn is_settled(found: &[Class]) -> bool {

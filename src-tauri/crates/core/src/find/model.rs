@@ -77,6 +77,13 @@ impl Column {
         self.scale.ln_likelihood(self.truths[usize::from(self.of[hypothesis])], seen)
     }
 
+    /// Where a reading is under a hypothesis no more than a stray: the limits it should lie in, or none
+    /// where such a part has no such thing. Readings that differ from maker to maker are never called so.
+    pub(super) fn limits_of_stray(&self, seen: Seen, hypothesis: usize) -> Option<Option<(f64, f64)>> {
+        let truth = self.truths[usize::from(self.of[hypothesis])];
+        self.scale.is_stray(truth, seen).then(|| truth.limits())
+    }
+
     /// How many standard errors of such a reading two hypotheses lie apart.
     pub(super) fn apart(&self, seen: Seen, one: usize, other: usize) -> f64 {
         let truth = |hypothesis: usize| self.truths[usize::from(self.of[hypothesis])];

@@ -8,6 +8,9 @@ use crate::catalogue::Direction;
 /// something else, or put into the wrong field. Common practice, no source.
 const ABSENT_SHARE: f64 = 0.02;
 
+/// A scale of which more than this strays says nothing against a part.
+const OFTEN_STRAY: f64 = 0.1;
+
 /// Share of readings of two diameters that were taken in the other order.
 const SWAPPED_SHARE: f64 = 0.1;
 
@@ -31,6 +34,18 @@ pub(super) enum Truth {
     Exactly(f64),
     /// Any of the choices whose bits are set.
     OneOf(u16),
+}
+
+impl Truth {
+    /// Least and most of a part as new, where the tables say; twice the one limit, where they say one.
+    pub(super) fn limits(self) -> Option<(f64, f64)> {
+        match self {
+            Truth::Band { min, max, .. } => Some((min, max)),
+            Truth::Exactly(value) => Some((value, value)),
+            Truth::AtMost { max: limit, .. } | Truth::AtLeast { min: limit, .. } => Some((limit, limit)),
+            Truth::Absent | Truth::Unstated | Truth::OneOf(_) => None,
+        }
+    }
 }
 
 /// Which of a scale's sets of terms holds: wear makes a male read small and a female large.
@@ -164,6 +179,16 @@ impl Scale {
             (_, Scale::Length { outliers, .. } | Scale::Slope { outliers, .. }) => *outliers,
             (_, Scale::Gauge { lapse, .. }) => *lapse,
             (_, Scale::Choice(_)) => 0.0,
+        }
+    }
+
+    /// Whether a reading is sooner a stray than one of that truth.
+    pub(super) fn is_stray(&self, truth: Truth, seen: Seen) -> bool {
+        let stray = self.stray(truth);
+        match truth {
+            Truth::Unstated | Truth::OneOf(_) => false,
+            Truth::Absent => true,
+            _ => stray <= OFTEN_STRAY && self.likelihood(truth, seen) < 2.0 * stray * self.flat(),
         }
     }
 

@@ -92,6 +92,8 @@ const LN_OTHER_PRESSURE: f64 = -3.0;
 /// Logarithm of the chance that a hose of none of the tables bears that standard, type, size or
 /// pressure.
 const LN_BY_CHANCE: f64 = -4.5;
+/// Logarithm of the chance that a whole cover names a hose that it is not. Common practice, no source.
+const LN_OTHER_COVER: f64 = -5.0;
 
 /// Reads what stands on a cover. Worn letters are given as `?` or `.` (one) and `*` or `...` (any
 /// number).
@@ -173,10 +175,14 @@ pub(crate) fn evidence(
         !clues.sizes.is_empty(),
         clues.pressure.is_some(),
     ];
-    let unknown = LN_BY_CHANCE * said.into_iter().filter(|said| *said).count() as f64;
+    let by_chance = LN_BY_CHANCE * said.into_iter().filter(|said| *said).count() as f64;
+    // A cover that names a hose of the tables belongs to no other hose, in a table or not, but by mistake.
+    let names_type = !(clues.standards.is_empty() && clues.kinds.is_empty());
+    let names_row = names_type && fits.iter().any(|(_, fit)| fit.is_consistent());
+    let of_another = LN_OTHER_COVER + by_chance;
     Ok(PrintEvidence {
-        rows: fits.iter().map(ln_likelihood).collect(),
-        unknown,
+        rows: fits.iter().map(|fit| ln_likelihood(fit).max(of_another)).collect(),
+        unknown: if names_row { of_another } else { by_chance },
         said: said_of(&clues, &fits),
     })
 }

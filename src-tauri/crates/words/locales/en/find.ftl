@@ -8,6 +8,7 @@ how-layers = Peel the cut end and count the layers of wire or textile one by one
 how-cover = Look at the colour and the print: orange or "non-conductive" carries no current. Near power lines never guess it.
 how-print = Wipe the cover and read along the hose; the print repeats. Put ? for a letter that is worn away.
 
+how-kind = Look at the whole end: a loose nut, a thread outside, a stud with a shoulder and its ring, a thread inside a body, an eye, a plain tube, a flange head, half of a coupling, a staple socket, a test point.
 how-gender = Thread on the outside is male, thread on the inside (a nut or a port) is female.
 how-thread_diameter_mm = Measure the thread on its third turn or further in, twice at 90 degrees. First threads are worn or burred.
 how-thread_diameter_mm-male = Close the outside jaws over the crests of the third thread or further in, twice at 90 degrees. Worn threads read small, burrs read large.
@@ -20,6 +21,7 @@ how-second_thread_diameter_mm-male = Close the outside jaws again five threads n
 how-second_thread_diameter_mm-female = Open the inside jaws again five threads deeper, and count the threads between. A taper thread is smaller there, by a sixteenth of that length.
 how-threads_apart = Count the threads between the two diameters.
 how-flank_angle_deg = Hold the leaf of a 55 and of a 60 degree gauge into the flanks against the light. Five degrees are hard to see: clean the thread first.
+how-shoulder = Port: is its mouth cut to a chamfer that takes an O-ring, or is the face flat to the edge? Stud: does the ring lie right behind the thread, or in the flat face of the collar?
 how-seal = Look for what seals: an O-ring in a flat face, at the base of the thread or in the cone; a bonded or flat washer; a bare metal cone; or the thread itself. An O-ring may have been lost: look for its groove.
 how-seat_included_angle_deg = Put the seat gauge on the cone, centred and without rocking. Give the included angle: 37 degrees a side is 74. Some swivels have two seats, or a rounded nose.
 how-seat_included_angle_deg-male = Put the seat gauge on the nose, or the plug gauge into the hollow of the male, centred and without rocking. Give the included angle: 37 degrees a side is 74.
@@ -63,6 +65,8 @@ lookalike-by-thread_diameter_mm = thread diameter
 lookalike-by-pitch_mm = pitch
 lookalike-by-flank_angle_deg = flank angle
 lookalike-by-taper = taper or parallel
+lookalike-by-kind = kind of end
+lookalike-by-shoulder = chamfer at the mouth or flat
 lookalike-by-seal = what seals
 lookalike-by-seat_included_angle_deg = seat angle
 lookalike-by-cone = cone proud or hollow
@@ -81,6 +85,12 @@ contradicted-reinforcement-od = Printed { $named }, which is at its nearest { $p
 contradicted-cover-od = Printed { $named }, which is at its nearest { $printed } over the cover; measured { $measured }. Measure again where the cover is clean and round. One of the two is wrong.
 contradicted-cover = Printed { $printed }, looked at as { $measured }. Near power lines or where sparks are dangerous take it for neither until it is proven.
 contradicted-pressure = Printed { $printed }; the table rates { $named } at { $measured }. It may be another edition or another hose: the lower of the two holds until its maker's sheet says otherwise.
+
+# A reading that only a slip explains.
+stray = { $reading } reads { $read }; { $named } would have { $limits }. Read it again, or say that it can't be told: until then nothing here is settled.
+stray-absent = { $reading } reads { $read }; { $named } has no such thing. Read it again, or say that it can't be told: until then nothing here is settled.
+stray-limit = { $limit }
+stray-limits = { $least } to { $most }
 
 seen-wire-braid = braided wire
 seen-wire-spiral = spiral wire
