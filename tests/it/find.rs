@@ -337,7 +337,9 @@ fn the_next_reading_is_the_one_that_tells_most() {
     let looked = ask_end(
         json!({"kind": "male", "gender": "male", "thread_diameter_mm": 22.1, "tpi": 14, "seal": "cone"}),
     );
-    assert_eq!(looked.next[0].reading, "seat_included_angle_deg", "{:?}", proposed(&looked));
+    let of_a: Vec<&str> =
+        looked.next.iter().filter(|next| next.of == Part::A).map(|next| next.reading.as_str()).collect();
+    assert_eq!(of_a[..2], ["cone", "seat_included_angle_deg"], "{:?}", proposed(&looked));
     assert!(!next.contains(&"pitch_mm") && !next.contains(&"thread_diameter_mm"), "taken already: {next:?}");
 }
 
@@ -375,10 +377,7 @@ fn the_end_in_the_hand_is_read_before_another_is_taken_up() {
 #[test]
 fn every_open_part_has_its_best_reading_among_the_first() {
     let found = ask(catalogue(), &json!({}));
-    assert_eq!(
-        proposed(&found)[..3],
-        [(Part::A, "thread_diameter_mm"), (Part::B, "thread_diameter_mm"), (Part::Hose, "cover_od_mm")]
-    );
+    assert_eq!(proposed(&found)[..3], [(Part::A, "kind"), (Part::B, "kind"), (Part::Hose, "cover_od_mm")]);
     for part in [Part::Hose, Part::A, Part::B] {
         let readings = found.next.iter().filter(|next| next.of == part).count();
         assert_eq!(readings, 3, "{part:?}: {:?}", proposed(&found));
@@ -532,7 +531,7 @@ proptest! {
     #[test]
     fn probabilities_add_to_one_whatever_is_read(
         a in any_half(), b in any_half(), mate in any_half(),
-        id in prop::option::of(2.0..110.0_f64), cover in prop::option::of(5.0..150.0_f64),
+        id in prop::option::of(2.0..110.0_f64), cover in prop::option::of(6.0..150.0_f64),
         print in prop::option::of("[0-9A-Z /.?*-]{0,24}"),
     ) {
         adds_to_one(&ask(catalogue(), &json!({

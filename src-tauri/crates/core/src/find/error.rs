@@ -56,6 +56,9 @@ impl FindError {
     }
 }
 
+/// Smallest length that is believed, mm. Less than the trade has any part of is no reason to refuse: while it
+/// is typed a 20 is a 2. It goes with no answer, and settles none.
+const SMALLEST_MM: f64 = 0.1;
 /// Longest assembly that is believed, mm.
 const LONGEST_MM: f64 = 200_000.0;
 /// Smallest and largest standard error that is believed, mm.
@@ -74,7 +77,7 @@ pub(super) fn validate(readings: &Readings) -> Result<(), FindError> {
     }
     validate_halves("ends", &readings.ends)?;
     validate_halves("mates", &readings.mates)?;
-    reading("overall_length_mm", readings.overall_length_mm, (0.1, LONGEST_MM))?;
+    reading("overall_length_mm", readings.overall_length_mm, (SMALLEST_MM, LONGEST_MM))?;
     let error = readings.caliper_error_mm.map(Millimetres::get);
     within("caliper_error_mm", error, ERRORS_MM.0, ERRORS_MM.1)
 }
@@ -129,7 +132,7 @@ fn error_of(reading: Option<Reading>) -> Option<f64> {
 
 /// A length of a part, by the range of its key.
 fn length(part: &str, key: &str, length: Option<Reading>) -> Result<(), FindError> {
-    reading(&format!("{part}.{key}"), length, range_mm(key))
+    reading(&format!("{part}.{key}"), length, (SMALLEST_MM, range_mm(key).1))
 }
 
 fn reading(field: &str, reading: Option<Reading>, (lowest, highest): (f64, f64)) -> Result<(), FindError> {

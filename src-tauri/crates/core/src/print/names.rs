@@ -67,7 +67,7 @@ impl<'c> Names<'c> {
             let pattern = joined(words, at, count)?;
             // The number of a standard is one word, or goes on behind a dash (6286-73).
             let mut numbers = words.get(at..at + count)?.iter().filter(|word| has_digit(word)).skip(1);
-            if numbers.any(|word| word.glue != '-') {
+            if numbers.any(|word| word.glue != '-' || word.apart) {
                 return None;
             }
             let digits = pattern.chars().filter(char::is_ascii_digit).count();

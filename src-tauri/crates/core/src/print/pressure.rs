@@ -157,10 +157,15 @@ fn figure_at(reader: &Reader<'_>, at: usize) -> Option<(Pressure, usize)> {
     }
     let (unit, count) = if unit.is_empty() { (reader.word(at + 1)?.text.as_str(), 2) } else { (unit, 1) };
     let unit_bar = UNITS.iter().find(|(name, _)| legible(unit) >= 2 && can_be(unit, name))?.1;
-    let is_worn = reader.words.iter().any(|word| is_worn(&word.text));
+    let is_worn = reader.words.iter().any(|word| is_worn(&word.text) || is_no_decimal(&word.text));
     let readings = readings(figure, unit_bar, is_worn);
     let is_marked = false;
     (!readings.is_empty()).then_some((Pressure { readings, unit_bar, is_marked }, count))
+}
+
+/// Whether its full stop stands for a worn letter: no print gives hundreds with tenths (100.18).
+fn is_no_decimal(text: &str) -> bool {
+    text.split_once('.').is_some_and(|(whole, _)| whole.len() > 2)
 }
 
 /// What a figure can be, bar: whole numbers, and small ones in tenths too, as they are printed. A full
