@@ -68,6 +68,35 @@ test('a look-alike is said whole above the thumb while the keypad is up, and lea
   await page.getByRole('heading', { name: named }).first().waitFor();
 });
 
+test('why a candidate stands where it stands is told by what each reading says against the rival picked', async (t) => {
+  // As the burst hose of the demo with few readings: the nut alone leaves two dozen kinds open.
+  const end = { role: 'A', gender: 'female', thread_diameter_mm: '20.4 mm', tpi: 14, seal: 'cone' };
+  const page = await finding(t, {
+    readings: { ends: [end], mates: [] },
+    finding: { part: 'A', asked: 'gender', forms: {}, chosen: [] },
+  });
+  await page.getByRole('button', { name: /^All candidates, and why/ }).click();
+  const ruler = page.getByRole('region', { name: 'Candidates on one ruler' });
+  const first = await ruler.getByRole('button').first().innerText();
+  await ruler.getByRole('button').first().click();
+  const rows = page.getByRole('list', { name: 'What each reading says' }).getByRole('listitem');
+  // Four readings, what is left, and the sum.
+  await rows.nth(5).waitFor();
+  assert.equal(await rows.count(), 6);
+  const rival = page.getByRole('group', { name: 'Against' }).locator('[aria-pressed=true]');
+  const [before, against] = [await rows.allInnerTexts(), await rival.innerText()];
+  assert.notEqual(against, first.replaceAll('\n', ' '));
+  await axe(page, 'find, why');
+  await fits(page, 'find, why');
+
+  await page.getByRole('button', { name: 'none of these', exact: true }).click();
+  await page.getByText(/^For none of these to be right, these readings would have to be wrong: .*Thread/).waitFor();
+  assert.equal(await rival.innerText(), 'none of these');
+  assert.notDeepEqual(await rows.allInnerTexts(), before);
+  const thread = rows.filter({ hasText: 'Thread Ø' });
+  assert.match(await thread.innerText(), /20\.4\smm[\s\S]*table [\d.]+–[\d.]+\smm[\s\S]*bits for /);
+});
+
 for (const [key, most] of [
   ['form', 6],
   ['seal', 8],

@@ -220,13 +220,26 @@ find-more-candidates = All candidates, and why
 find-why = { $name } and the readings
 find-why-back = Back to the candidates
 find-why-none = No reading of this part is kept yet.
-find-why-fits = fits
-find-why-off = { $off } off
-find-why-not = not what was seen
-find-why-no-table = no table value
 find-why-most = up to { $limit }
 find-why-least = from { $limit }
 find-why-table = table { $range }
+find-why-tables = table { $range }, rival { $other }
+find-why-blank = blank
+find-why-against = Against
+find-why-none-of-these = none of these
+find-why-readings = What each reading says
+find-why-how = Bits of evidence, each doubles the odds: to the right for { $candidate }, to the left for { $rival }.
+find-why-bits = { $bits } bits for { $name }
+find-why-even = says nothing between the two
+find-why-together = How common, other parts, origin
+find-why-all = All together
+find-why-wrong = { $count ->
+    [one] For { $rival } to be right, this reading would have to be wrong: { $readings }.
+   *[other] For { $rival } to be right, these readings would have to be wrong: { $readings }.
+ }
+find-why-none-wrong = No single reading would have to be wrong for { $rival } to be right.
+find-why-unverified = The row of { $name } is recalled: nobody has verified it.
+find-why-from = Where the rows come from
 find-also = No reading tells it apart from:
 find-pick = I know it: this one
 find-pick-note = the readings still count in Check
