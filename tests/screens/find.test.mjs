@@ -97,6 +97,37 @@ test('why a candidate stands where it stands is told by what each reading says a
   assert.match(await thread.innerText(), /20\.4\smm[\s\S]*table [\d.]+–[\d.]+\smm[\s\S]*bits for /);
 });
 
+test('of a hose that is still fitted only what can be reached is asked, and then what taking it off would give', async (t) => {
+  const page = await finding(t, {
+    readings: { ends: [{ role: 'A', gender: 'female' }], mates: [] },
+    finding: { part: 'A', asked: null, forms: {}, chosen: [] },
+  });
+  await page.getByText('Now: look for the seal').waitFor();
+  await page.getByRole('button', { name: 'still fitted', exact: true }).click();
+  await page.getByText('Now: measure the hex').waitFor();
+  const asked = [];
+  const done = page.getByText('Still fitted, it tells no more. Off the machine, more can be read.');
+  const cannot = page.getByRole('button', { name: /^(can’t tell|Nothing can be read)/ });
+  const task = page.getByRole('main').locator('.what');
+  while ((await done.count()) === 0 && asked.length < 20) {
+    asked.push(await task.innerText());
+    await cannot.first().click();
+    await page.waitForFunction((was) => document.querySelector('main .what')?.innerText !== was, asked.at(-1));
+  }
+  // No thread, no seat, nothing that needs the cut, nothing on the machine.
+  const end = ['Hex of the nut', 'Bolt spacing, long', 'Bolt spacing, short'];
+  assert.deepEqual(asked, [
+    ...['Hex of the nut', 'How it leaves the hose'],
+    ...['What kind of end', ...end, 'How it leaves the hose'],
+    ...['Print on the cover', 'Ø over the cover', 'Kind of cover'],
+  ]);
+  await done.waitFor();
+  await axe(page, 'find, nothing more within reach');
+  await fits(page, 'find, nothing more within reach');
+  await page.getByRole('button', { name: 'off the machine', exact: true }).click();
+  await page.getByText('Now: tape the overall length').waitFor();
+});
+
 for (const [key, most] of [
   ['form', 6],
   ['seal', 8],

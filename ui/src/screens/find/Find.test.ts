@@ -203,6 +203,20 @@ describe('finding', () => {
     expect(kept()?.spec.ends.map((end) => end.form)).toEqual(['straight', 'straight']);
   });
 
+  it('asks with how far the hose is apart once that is said, and takes it back', async () => {
+    const { kept, asked } = open({ readings: female, finding: { ...emptyJob().finding, asked: 'seal' } });
+    const fitted = await button(/^still fitted/);
+    expect(fitted.getAttribute('aria-pressed')).toBe('false');
+    expect(asked.at(-1)).not.toHaveProperty('reach');
+    await fireEvent.click(fitted);
+    await waitFor(() => expect(kept()?.readings.reach).toBe('in-place'));
+    expect(asked.at(-1)?.reach).toBe('in-place');
+    // What was asked may be out of reach now: what the use case names comes instead.
+    await waitFor(() => expect(kept()?.finding.asked).toBe('thread_diameter_mm'));
+    await fireEvent.click(await button(/^still fitted/));
+    await waitFor(() => expect(kept()?.readings).not.toHaveProperty('reach'));
+  });
+
   it('does not ask again what could not be told, and can be asked to', async () => {
     const { kept } = open();
     await fireEvent.click(await button(/^can’t tell/));
