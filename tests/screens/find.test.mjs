@@ -128,6 +128,21 @@ test('of a hose that is still fitted only what can be reached is asked, and then
   await page.getByText('Now: tape the overall length').waitFor();
 });
 
+test('a date code of the print that can be read in two ways is told with both', async (t) => {
+  const page = await finding(t, {
+    readings: { ends: [], mates: [] },
+    finding: { part: 'A', asked: 'gender', forms: {}, chosen: [] },
+  });
+  await page.getByRole('button', { name: /^Hose:/ }).click();
+  await page.getByText('Now the hose').waitFor();
+  // While a button has the focus the space bar is the button's.
+  await page.evaluate(() => document.activeElement.blur());
+  await page.keyboard.type('EN 853 2SN 12/24');
+  await page.getByText('made December 2024, or week 12 of 2024').waitFor();
+  await axe(page, 'find, print');
+  await fits(page, 'find, print');
+});
+
 for (const [key, most] of [
   ['form', 6],
   ['seal', 8],

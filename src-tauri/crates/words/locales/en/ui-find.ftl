@@ -198,6 +198,15 @@ find-print-fits = { $count ->
     [one] one hose of the tables fits
    *[other] { $count } hoses of the tables fit
  }
+find-print-made = made { $when }
+find-print-made-or = made { $when }, or { $other }
+find-made-quarter = { $quarter ->
+    [1] 1st
+    [2] 2nd
+    [3] 3rd
+   *[other] { $quarter }th
+ } quarter { $year }
+find-made-week = week { $week } of { $year }
 find-print-empty = Type what can still be read, with ? for each worn letter: ??N 853 2S?
 
 ## Candidates
