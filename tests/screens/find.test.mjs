@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import test from 'node:test';
 import { typeNumber } from './technician.mjs';
-import { axe, browse, fits, open, phone, serve } from './support.mjs';
+import { axe, browse, fits, keepJob, open, phone, serve } from './support.mjs';
 
 /** An end that is half read, so that a look-alike is still possible; asked is one reading more. */
 const asked = (key) => ({
@@ -13,20 +13,9 @@ const asked = (key) => ({
   finding: { part: 'B', asked: key, forms: {}, chosen: [] },
 });
 
-/** Leaves a job in Find for the screens to go on with. */
-async function keepJob(url, content) {
-  const { origin, hash } = new URL(url);
-  const answer = await fetch(`${origin}/api/job.keep`, {
-    method: 'POST',
-    headers: { 'content-type': 'application/json', 'x-hosewright-token': hash.replace('#token=', '') },
-    body: JSON.stringify({ job: null, content: { step: 'find', ...content } }),
-  });
-  assert.equal(answer.status, 200, await answer.text());
-}
-
 async function finding(t, content, more) {
   const [browser, { url }] = await Promise.all([browse(t), serve(t, { empty: true })]);
-  await keepJob(url, content);
+  await keepJob(url, { step: 'find', ...content });
   return open(t, browser, url, phone, more);
 }
 

@@ -513,6 +513,7 @@ export const wordIds = [
   'fit-note',
   'fit-off',
   'fit-other-machine',
+  'fit-refused',
   'fit-say-cause',
   'fit-say-cause-then',
   'fit-tag-first',
