@@ -64,6 +64,22 @@ export async function serve(t, { empty = false } = {}) {
   throw new Error('the server ended before it said where it serves');
 }
 
+/** The answer of a use case, asked as the screens ask it. */
+export async function ask(url, command, input) {
+  const { origin, hash } = new URL(url);
+  const answer = await fetch(`${origin}/api/${command}`, {
+    method: 'POST',
+    headers: { 'content-type': 'application/json', 'x-hosewright-token': hash.replace('#token=', '') },
+    body: JSON.stringify(input),
+  });
+  const text = await answer.text();
+  assert.equal(answer.status, 200, text);
+  return JSON.parse(text);
+}
+
+/** Leaves a half-finished job for the screens to go on with. */
+export const keepJob = (url, content) => ask(url, 'job.keep', { job: null, content });
+
 /** A browser that ends with the test. */
 export async function browse(t, more = []) {
   const browser = await chromium.launch({ executablePath: '/usr/bin/chromium', args: [...ARGUMENTS, ...more] });

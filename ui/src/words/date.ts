@@ -9,6 +9,12 @@ export function day(text: string): string {
   return new Intl.DateTimeFormat(locale(), { ...DAY, timeZone: 'UTC' }).format(new Date(`${text}T00:00:00Z`));
 }
 
+/** A month of a year: `December 2024`. */
+export function month(year: number, of: number): string {
+  const named: Intl.DateTimeFormatOptions = { month: 'long', year: 'numeric', timeZone: 'UTC' };
+  return new Intl.DateTimeFormat(locale(), named).format(new Date(Date.UTC(year, of - 1)));
+}
+
 /** A moment of the log on this phone's clock: `25 Nov 2026, 11:05`. */
 export function moment(text: string): string {
   return new Intl.DateTimeFormat(locale(), { ...DAY, ...CLOCK }).format(new Date(text));

@@ -1,7 +1,8 @@
 // A spec in the trade's words.
-import type { EndSpec, Gender, HoseRef, Spec } from '../backend/types';
+import type { Cover, EndSpec, Gender, HoseRef, Line, Spec } from '../backend/types';
 import type { Given } from '../backend';
 import type { AssemblyEnd, Head } from '../drawings/assembly';
+import type { WordId } from './ids';
 import { length, number } from './number';
 import { say, sayCode } from './words';
 
@@ -67,3 +68,25 @@ export function drawnEnd(spec: SomeSpec, role: 'A' | 'B'): AssemblyEnd {
   const end = spec.ends.find((one) => one.role === role);
   return { form: end?.form ?? null, head: headOf(end), settled: end !== undefined };
 }
+
+const LINES: Record<Line, WordId> = {
+  pressure: 'line-pressure',
+  return: 'line-return',
+  suction: 'line-suction',
+  'case-drain': 'line-case-drain',
+  pilot: 'line-pilot',
+  cylinder: 'line-cylinder',
+};
+export const lines = Object.keys(LINES) as Line[];
+/** What a line does. */
+export const lineWords = (line: Line): string => say(LINES[line]);
+
+const COVERS: Record<Cover, WordId> = {
+  plain: 'find-is-cover-plain',
+  'non-conductive': 'find-is-cover-non-conductive',
+  'flame-resistant': 'find-is-cover-flame-resistant',
+  antistatic: 'find-is-cover-antistatic',
+};
+export const covers = Object.keys(COVERS) as Cover[];
+/** A cover, and the duty it is for. */
+export const coverWords = (cover: Cover): string => say(COVERS[cover]);

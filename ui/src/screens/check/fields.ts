@@ -235,23 +235,3 @@ export function firstUnit(quantity: Quantity, units: Units): string {
 export function bends(form: string): boolean {
   return /^(elbow|compact|block)\d/.test(form);
 }
-
-const LINES = {
-  pressure: 'check-line-pressure',
-  return: 'check-line-return',
-  suction: 'check-line-suction',
-  'case-drain': 'check-line-case-drain',
-  pilot: 'check-line-pilot',
-  cylinder: 'check-line-cylinder',
-} as const;
-export const lineWords = (line: keyof typeof LINES): string => say(LINES[line]);
-
-const COVERS = {
-  plain: 'check-cover-plain',
-  'non-conductive': 'check-cover-non-conductive',
-  'flame-resistant': 'check-cover-flame-resistant',
-  antistatic: 'check-cover-antistatic',
-} as const;
-/** A cover, and the duty it is for. */
-export const coverWords = (cover: keyof typeof COVERS): string => say(COVERS[cover]);
-export const covers = Object.keys(COVERS) as (keyof typeof COVERS)[];

@@ -1,7 +1,7 @@
 // What may be chosen for a field, from the tables of the check.
 import type { Tables } from '../../backend/types';
 import { number } from '../../words/number';
-import { formWords, genderWords, sizeWords } from '../../words/spec';
+import { covers, coverWords, lineWords, formWords, genderWords, sizeWords } from '../../words/spec';
 import { say } from '../../words/words';
 import type { Editing } from './editing.svelte';
 import * as fields from './fields';
@@ -47,11 +47,11 @@ export function offered(editing: Editing, tables: Tables): Offer[] {
     case 'form':
       return words(tables.forms.map((form) => word(form, formWords(form))));
     case 'cover':
-      return words(fields.covers.map((cover) => word(cover, fields.coverWords(cover))));
+      return words(covers.map((cover) => word(cover, coverWords(cover))));
     case 'fluid':
       return words(tables.fluids.map((fluid) => word(fluid.class, fluid.class, fluid.name)));
     case 'line':
-      return words(tables.lines.map((line) => word(line, fields.lineWords(line))));
+      return words(tables.lines.map((line) => word(line, lineWords(line))));
     case 'turn':
       if (editing.keypad) return [];
       return [
@@ -61,7 +61,7 @@ export function offered(editing: Editing, tables: Tables): Offer[] {
       ];
     case 'duties':
       return tables.duties.map((duty) => ({
-        label: fields.coverWords(duty),
+        label: coverWords(duty),
         chosen: doc.service.duties.includes(duty),
         pick: () => fields.toggleDuty(doc, duty),
       }));

@@ -2,7 +2,7 @@
 import type { ServiceCell } from '../../components/ServiceCells.svelte';
 import type { JobDoc } from '../../state/job-doc';
 import { number } from '../../words/number';
-import { formWords, genderWords, sizeWords } from '../../words/spec';
+import { coverWords, lineWords, formWords, genderWords, sizeWords } from '../../words/spec';
 import { say } from '../../words/words';
 import * as fields from './fields';
 
@@ -24,7 +24,7 @@ const END = ['', '.gender', '.form', '.drop_mm', '.cutoff_mm', '.rating_bar'];
 
 /** A field as it is written; null is not known. */
 export function shown(doc: JobDoc, id: fields.FieldId, units: fields.Units): string | null {
-  if (id === 'service.duties') return doc.service.duties.map(fields.coverWords).join(', ') || '–';
+  if (id === 'service.duties') return doc.service.duties.map(coverWords).join(', ') || '–';
   if (id === 'adapters') return doc.spec.adapters?.map((one) => one.name).join(', ') || '–';
   if (id === 'hose') {
     const { hose } = doc.spec;
@@ -40,10 +40,10 @@ export function shown(doc: JobDoc, id: fields.FieldId, units: fields.Units): str
 
 function inWords(id: fields.FieldId, word: string | null): string | null {
   if (word === null) return null;
-  if (id === 'service.line') return fields.lineWords(word as 'pilot');
+  if (id === 'service.line') return lineWords(word as 'pilot');
   if (id.endsWith('.form')) return formWords(word);
   if (id.endsWith('.gender')) return genderWords(word as 'male');
-  return id === 'cover' ? fields.coverWords(word as 'plain') : word;
+  return id === 'cover' ? coverWords(word as 'plain') : word;
 }
 
 const cell = (doc: JobDoc, units: fields.Units) => (id: string) => ({

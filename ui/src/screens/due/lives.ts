@@ -2,6 +2,7 @@
 import type { Group, Life, LivesOf } from '../../backend/types';
 import type { CurveStep } from '../../drawings/curve';
 import { number } from '../../words/number';
+import { lineWords } from '../../words/spec';
 import { say } from '../../words/words';
 
 /** The steps of a curve with its bounds; where nothing is left they reach from nought to what they were. */
@@ -33,7 +34,7 @@ export function groupName(of: Group): string {
     case 'hose':
       return `${of.standard} ${of.type}`;
     case 'line':
-      return say(`machines-line-${of.line}`);
+      return lineWords(of.line);
     default:
       return say('due-life-not-known');
   }

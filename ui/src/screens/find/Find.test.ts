@@ -105,6 +105,61 @@ describe('finding', () => {
     expect(screen.queryByRole('button', { name: /^Keep/ })).toBeNull();
   });
 
+  it('lets the bits of the use case say what each reading speaks for, against the rival that is picked', async () => {
+    const named = (family: string, probability: number) => ({
+      ...{ family, size: '-10', standard: '', dash: null, thread: null, gender: null, also: [] },
+      probability,
+    });
+    const end = {
+      role: 'A' as const,
+      lookalikes: [],
+      unknown: 0.1,
+      changed: 0,
+      candidates: [named('ORFS', 0.7), named('JIC', 0.2)],
+    };
+    const asked: unknown[] = [];
+    open(
+      { readings: { ends: [{ role: 'A', gender: 'female', tpi: 14 }], mates: [] } },
+      {
+        find: () => ({ ...empty, ends: [end] }),
+        explain: (input) => {
+          const { rival } = input as { rival: number };
+          asked.push(input);
+          return {
+            candidate: 'ORFS -10',
+            rival: rival === 1 ? 'JIC -10' : null,
+            // Not what anybody would reckon from the tables: what is shown is what was answered.
+            readings: [
+              { reading: 'gender', bits: -4.25 },
+              { reading: 'pitch_mm', bits: 0.01 },
+            ],
+            together_bits: 1,
+            odds_bits: 5,
+            must_be_wrong: rival === 1 ? [] : ['gender', 'pitch_mm'],
+            candidate_from: { source: 'a trade table', basis: 'memory' },
+            rival_from: null,
+          };
+        },
+      },
+    );
+    await fireEvent.click(await button(/^ORFS/));
+    expect(await screen.findByText('4.3 bits for JIC −10')).toBeTruthy();
+    expect(screen.getByText('says nothing between the two')).toBeTruthy();
+    expect(document.querySelectorAll('.bar .against')).toHaveLength(1);
+    expect(document.querySelectorAll('.bar .for')).toHaveLength(2);
+    expect(screen.getByText('No single reading would have to be wrong for JIC −10 to be right.')).toBeTruthy();
+    expect(screen.getByText('The row of ORFS −10 is recalled: nobody has verified it.')).toBeTruthy();
+
+    await fireEvent.click(await button(/^none of these/));
+    expect(
+      await screen.findByText(
+        'For none of these to be right, these readings would have to be wrong: What kind of end, Thread gauge.',
+      ),
+    ).toBeTruthy();
+    expect(asked.at(0)).toMatchObject({ of: 'A', candidate: 0, rival: 1, readings: { ends: [{ tpi: 14 }] } });
+    expect(asked.at(-1)).toMatchObject({ candidate: 0, rival: 2 });
+  });
+
   it('names a settled part on its tab, says which is next, and ends with the one way to Check', async () => {
     const one = { family: 'ORFS', size: '-10', standard: '', dash: null, thread: null, gender: null, also: [] };
     const of = (role: 'A' | 'B') => ({
@@ -146,6 +201,20 @@ describe('finding', () => {
     await fireEvent.click(ways[0] as HTMLElement);
     await waitFor(() => expect(kept()?.step).toBe('check'));
     expect(kept()?.spec.ends.map((end) => end.form)).toEqual(['straight', 'straight']);
+  });
+
+  it('asks with how far the hose is apart once that is said, and takes it back', async () => {
+    const { kept, asked } = open({ readings: female, finding: { ...emptyJob().finding, asked: 'seal' } });
+    const fitted = await button(/^still fitted/);
+    expect(fitted.getAttribute('aria-pressed')).toBe('false');
+    expect(asked.at(-1)).not.toHaveProperty('reach');
+    await fireEvent.click(fitted);
+    await waitFor(() => expect(kept()?.readings.reach).toBe('in-place'));
+    expect(asked.at(-1)?.reach).toBe('in-place');
+    // What was asked may be out of reach now: what the use case names comes instead.
+    await waitFor(() => expect(kept()?.finding.asked).toBe('thread_diameter_mm'));
+    await fireEvent.click(await button(/^still fitted/));
+    await waitFor(() => expect(kept()?.readings).not.toHaveProperty('reach'));
   });
 
   it('does not ask again what could not be told, and can be asked to', async () => {

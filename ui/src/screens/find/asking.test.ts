@@ -94,4 +94,30 @@ describe('the reading asked next', () => {
     forms.readings.overall_length_mm = '1240 mm';
     expect(nextAsked(forms, 'hose')).toBeNull();
   });
+
+  it('of a hose that is still fitted is of what can be reached: no seat, no tape, nothing on the machine', () => {
+    const fitted = state([['A', 'bolt_long_mm', 1]]);
+    fitted.readings.reach = 'in-place';
+    keep(fitted.readings, 'A', 'gender', picked('female'));
+    const off = { ...fitted, readings: { ...fitted.readings, reach: 'off' as const } };
+    // Without a reach, and off the machine, the plain order stands in where no gain is given.
+    expect(nextKey(fitted, 'A')).toBe('form');
+    expect(nextKey(off, 'A')).toBe('seal');
+
+    fitted.cannot = ['A.form', 'B.gender', 'B.form', 'hose.print'];
+    expect(nextAsked(fitted, 'A')).toBeNull();
+    expect(nextAsked({ ...off, cannot: [...fitted.cannot, 'A.seal'] }, 'hose')).toEqual({
+      half: 'hose',
+      key: 'overall_length_mm',
+    });
+  });
+
+  it('of a hose that is not cut is what the use case names, and nothing that needs the cut', () => {
+    const uncut = state([['hose', 'cover_od_mm', 1]]);
+    uncut.readings.reach = 'off';
+    uncut.cannot = ['hose.print', 'hose.cover_od_mm'];
+    expect(nextKey(uncut, 'hose')).toBe('overall_length_mm');
+    delete uncut.readings.reach;
+    expect(nextKey(uncut, 'hose')).toBe('reinforcement');
+  });
 });

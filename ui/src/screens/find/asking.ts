@@ -58,9 +58,19 @@ export function keysOf(state: State, half: Half): readonly Key[] {
 const PLAIN_ORDER: readonly Key[] = ['seal', 'thread_diameter_mm', 'pitch_mm', 'seat_included_angle_deg', 'cone'];
 const HOSE_ORDER: readonly Key[] = ['reinforcement', 'layers', 'cover_od_mm', 'id_mm', 'reinforcement_od_mm'];
 
-/** The first plain reading that is not answered. Of a part of which no reading tells anything none is. */
+/** Whether a part lies open: an end once the hose is off the machine, the hose once it is cut. Unsaid, all does. */
+function isOpen({ readings }: State, half: Half): boolean {
+  const reach = readings.reach ?? 'cut';
+  return half === 'hose' ? reach === 'cut' : reach !== 'in-place';
+}
+
+/**
+ * The first plain reading that is not answered. Of a part of which no reading tells anything none is, nor of one
+ * that does not lie open: of that the use case alone says what can be reached.
+ */
 function plain(state: State, half: Half): Key | null {
   const part = roleOf(half) ?? 'hose';
+  if (!isOpen(state, half)) return null;
   if (!isMate(half) && !state.found?.next.some(({ of }) => of === part)) return null;
   const order = half === 'hose' ? HOSE_ORDER : isFlange(state.readings, half) ? flangeKeys : PLAIN_ORDER;
   return order.find((key) => !isAnswered(state, half, key)) ?? null;
@@ -100,7 +110,8 @@ export function nextKey(state: State, half: Half): Key | null {
       const key = mostTelling(state, half) ?? plain(state, half);
       if (key) return key;
     }
-    return open('overall_length_mm') ? 'overall_length_mm' : null;
+    // The tape needs the sealing points, and they lie in the machine while the hose is fitted.
+    return open('overall_length_mm') && state.readings.reach !== 'in-place' ? 'overall_length_mm' : null;
   }
   // Where the jaws go depends on it.
   if (!flange && open('gender')) return 'gender';
@@ -116,13 +127,14 @@ export function nextKey(state: State, half: Half): Key | null {
 
 /**
  * What to ask when the reading in hand is done: the rest of the same part, then the parts that are still
- * open, each after the one before it. The machine's half is asked last, where its own end can tell no more.
+ * open, each after the one before it. The machine's half is asked last, where its own end can tell no more, and
+ * only once the hose is off it.
  */
 export function nextAsked(state: State, from: Half): Asked | null {
   const start = partOrder.indexOf(from);
   const rotated = [...partOrder.slice(start), ...partOrder.slice(0, start)];
   for (const half of rotated) {
-    if (isMate(half) && (isSettled(state.found, half) || nextKey(state, endOf(half)))) continue;
+    if (isMate(half) && (isSettled(state.found, half) || !isOpen(state, half) || nextKey(state, endOf(half)))) continue;
     const key = nextKey(state, half);
     if (key) return { half, key };
   }

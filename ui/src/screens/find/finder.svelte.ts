@@ -4,6 +4,8 @@ import type { Found, Readings, Tables } from '../../backend/types';
 /** What the readings say, always of the newest question: an older answer that comes late is dropped. */
 export class Finder {
   found: Found | null = $state.raw(null);
+  /** The readings that `found` is the answer to. */
+  answered: Given<Readings> | null = $state.raw(null);
   problem: CallError | null = $state.raw(null);
   /** Rows of the catalogue to draw from; null until they are read. */
   tables: Tables | null = $state.raw(null);
@@ -34,7 +36,9 @@ export class Finder {
     const reply = await this.backend.call('find', readings);
     if (number !== this.#asked) return;
     this.problem = reply.ok ? null : reply.error;
-    if (reply.ok) this.found = reply.value;
-    else this.#text = '';
+    if (reply.ok) {
+      this.found = reply.value;
+      this.answered = readings;
+    } else this.#text = '';
   }
 }

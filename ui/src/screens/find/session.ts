@@ -1,5 +1,5 @@
 import type { Draft } from '../../components/keypad.svelte';
-import type { LookalikeFound } from '../../backend/types';
+import type { LookalikeFound, Reach } from '../../backend/types';
 import type { JobDoc } from '../../state/job-doc';
 import { isSettled, keysOf, nextAsked, nextKey, type Asked, type State } from './asking';
 import type { Finder } from './finder.svelte';
@@ -178,6 +178,27 @@ export class Session {
     this.remove(half, key);
     this.doc.cannot.push(nameOf(half, key));
     await this.#moveOn();
+  }
+
+  /** How far the hose is apart; null while nobody said, and all is asked. */
+  get reach(): Reach | null {
+    return this.doc.readings.reach ?? null;
+  }
+
+  /** Whether some part stays open only because the hose is not apart: more could be read. */
+  get isOutOfReach(): boolean {
+    return this.reach !== null && this.reach !== 'cut' && this.key === null && this.next === null && !this.allSettled;
+  }
+
+  get allSettled(): boolean {
+    return (['hose', 'A', 'B'] as const).every((part) => this.settled(part));
+  }
+
+  /** Says how far the hose is apart, or the same again to take that back; what can not be reached is not asked. */
+  async takeApart(reach: Reach): Promise<void> {
+    if (this.reach === reach) delete this.doc.readings.reach;
+    else this.doc.readings.reach = reach;
+    if (!this.typing) await this.#moveOn();
   }
 
   /** Takes a reading back, and "can't tell" as well. */

@@ -1,75 +1,60 @@
-// What each reading of a part says of one candidate: the table's figure beside what was read.
+// In words, what was read of a part and what the tables give there. How much it says is the use case's to tell.
 import type { Given } from '../../backend';
 import type { Readings, Tables } from '../../backend/types';
 import { length, number } from '../../words/number';
-import { say } from '../../words/words';
-import { flangeKeys, hoseKeys, isMate, kindOf, roleOf, threadKeys, type Half, type Key } from './keys';
-import { rulerReading } from './on-ruler';
+import { say, sayCode } from '../../words/words';
+import { flangeKeys, isKey, roleOf, threadKeys, type Half, type Key } from './keys';
 import { draftOf, textOf } from './readings';
-import { keyName, optionName, partName, valueText } from './say';
+import { keyName, optionName, valueText } from './say';
 import { band, endRow, halfRow, hoseKind, isEnd, type AnyCandidate } from './tables';
 
-/** One reading against one candidate. */
-export interface Spoken {
-  half: Half;
-  key: Key;
+/** One thing that was read, and what the rows of the two give for it; empty where they give nothing. */
+export interface Told {
   what: string;
   read: string;
   table: string;
-  /** For, against, or nothing in the tables to say. */
-  speaks: 'for' | 'against' | 'silent';
-  /** How far off, where it has a length. */
-  off: string;
+  rival: string;
 }
 
-/** Every reading taken of a part and of the machine's half. */
-export function spoken(
+/** The name that `explain` gives all that was read of the machine's half. */
+const MATE = 'mate';
+
+/** What a reading that `explain` names is called. */
+export const readingName = (readings: Given<Readings>, half: Half, reading: string): string =>
+  isKey(reading) ? keyName(reading, genderOf(readings, half)) : (sayCode(`find-key-${reading}`) ?? reading);
+
+/** All that stands behind a reading that `explain` names: of the machine's half it is all that was read there. */
+export function told(
   readings: Given<Readings>,
   tables: Tables | null,
-  candidate: AnyCandidate,
-  half: Half,
-): Spoken[] {
-  const role = roleOf(half);
-  const parts: Half[] = role === null ? ['hose'] : [role, `mate-${role}`];
-  const keys = role === null ? hoseKeys : [...threadKeys, ...flangeKeys];
-  return parts.flatMap((part) =>
-    keys
-      .filter((key) => key !== 'overall_length_mm' && key !== 'threads_apart' && draftOf(readings, part, key))
-      .map((key) => one(readings, tables, candidate, part, key)),
-  );
+  [candidate, rival]: readonly [AnyCandidate, AnyCandidate | null],
+  part: Half,
+  reading: string,
+): Told[] {
+  const role = roleOf(part);
+  const half: Half = reading === MATE && role !== null ? `mate-${role}` : part;
+  const keys = reading === MATE ? [...threadKeys, ...flangeKeys] : isKey(reading) ? [reading] : [];
+  return keys
+    .filter((key) => draftOf(readings, half, key))
+    .map((key) => ({
+      what: readingName(readings, half, key),
+      read: valueText(key, draftOf(readings, half, key)),
+      table: tableText(tables, candidate, half, key),
+      rival: rival ? tableText(tables, rival, half, key) : '',
+    }));
 }
 
-function one(readings: Given<Readings>, tables: Tables | null, candidate: AnyCandidate, half: Half, key: Key): Spoken {
-  const draft = draftOf(readings, half, key);
-  const gender = textOf(draftOf(readings, half, 'gender'));
-  const base = {
-    half,
-    key,
-    what: isMate(half) ? `${partName(half)}: ${keyName(key, gender)}` : keyName(key, gender),
-    read: valueText(key, draft),
-  };
+const genderOf = (readings: Given<Readings>, half: Half) => textOf(draftOf(readings, half, 'gender'));
+
+/** What the tables give of a candidate for a reading. */
+function tableText(tables: Tables | null, candidate: AnyCandidate, half: Half, key: Key): string {
+  const tpi = key === 'pitch_mm' && isEnd(candidate) ? endRow(tables, candidate)?.tpi : null;
+  if (tpi) return say('find-tpi', { count: number(tpi, 1) });
   const limits = band(tables, candidate, half, key);
-  const reading = kindOf(key) === 'length' || kindOf(key) === 'gauge' ? rulerReading(readings, half, key) : null;
-  if (limits && reading) {
-    const [low, high] = limits;
-    const away = Math.max((low ?? -Infinity) - reading.value, reading.value - (high ?? Infinity), 0);
-    // Worn and burred parts read a little outside; within the reading's own error nothing speaks against it.
-    const within = away <= Math.max(2 * reading.error, kindOf(key) === 'gauge' ? reading.value * 0.01 : 0);
-    return {
-      ...base,
-      table: rangeText(low, high),
-      speaks: within ? 'for' : 'against',
-      off: within ? '' : say('find-why-off', { off: length(away, 2) }),
-    };
-  }
-  const rows = known(tables, candidate, half, key);
-  if (rows.length === 0) return { ...base, table: '', speaks: 'silent', off: '' };
-  return {
-    ...base,
-    table: rows.map((row) => optionName(key, row)).join(', '),
-    speaks: rows.includes(textOf(draft)) ? 'for' : 'against',
-    off: '',
-  };
+  if (limits) return rangeText(...limits);
+  return known(tables, candidate, half, key)
+    .map((row) => optionName(key, row))
+    .join(', ');
 }
 
 function rangeText(low: number | null, high: number | null): string {

@@ -1,22 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import type { PlaceAt, TorqueValue } from '../../backend/types';
+import type { TorqueValue } from '../../backend/types';
 import { emptyJob, NOT_FAILED } from '../../state/job-doc';
+import { placeAt } from '../place.fixture';
 import { fitEvents, type Change } from './finish';
 import { figureOf } from './tighten';
 
-const at: PlaceAt = {
-  place: 'p',
-  number: 14,
-  place_name: 'Stick cylinder',
-  machine: 'm',
-  machine_name: 'Excavator 3',
-  site: null,
-  site_name: null,
-};
 const change = (over: Partial<Change> = {}): Change => ({
   on: 'NEW',
   off: 'OLD',
-  at,
+  at: placeAt,
   fit: { ...emptyJob().fit, hours: 6812, cause: 'ABR', note: ' cover worn ' },
   today: '2026-11-25',
   ...over,

@@ -1,19 +1,10 @@
 // Codes of the register in words.
-import type { CountedFrom, Line, Proof, Stay } from '../../backend/types';
+import type { CountedFrom, Proof, Stay } from '../../backend/types';
 import type { MachineKind } from '../../drawings/machines';
 import { day } from '../../words/date';
 import { number, pressure, withUnit } from '../../words/number';
 import type { WordId } from '../../words/ids';
 import { say } from '../../words/words';
-
-export const lineWord: Record<Line, WordId> = {
-  pressure: 'machines-line-pressure',
-  return: 'machines-line-return',
-  suction: 'machines-line-suction',
-  'case-drain': 'machines-line-case-drain',
-  pilot: 'machines-line-pilot',
-  cylinder: 'machines-line-cylinder',
-};
 
 export const kindWord: Record<MachineKind, WordId> = {
   excavator: 'machines-kind-excavator',

@@ -200,6 +200,15 @@ find-print-fits = { $count ->
     [one] one hose of the tables fits
    *[other] { $count } hoses of the tables fit
  }
+find-print-made = made { $when }
+find-print-made-or = made { $when }, or { $other }
+find-made-quarter = { $quarter ->
+    [1] 1st
+    [2] 2nd
+    [3] 3rd
+   *[other] { $quarter }th
+ } quarter { $year }
+find-made-week = week { $week } of { $year }
 find-print-empty = Type what can still be read, with ? for each worn letter: ??N 853 2S?
 
 ## Candidates
@@ -222,13 +231,26 @@ find-more-candidates = All candidates, and why
 find-why = { $name } and the readings
 find-why-back = Back to the candidates
 find-why-none = No reading of this part is kept yet.
-find-why-fits = fits
-find-why-off = { $off } off
-find-why-not = not what was seen
-find-why-no-table = no table value
 find-why-most = up to { $limit }
 find-why-least = from { $limit }
 find-why-table = table { $range }
+find-why-tables = table { $range }, rival { $other }
+find-why-blank = blank
+find-why-against = Against
+find-why-none-of-these = none of these
+find-why-readings = What each reading says
+find-why-how = Bits of evidence, each doubles the odds: to the right for { $candidate }, to the left for { $rival }.
+find-why-bits = { $bits } bits for { $name }
+find-why-even = says nothing between the two
+find-why-together = How common, other parts, origin
+find-why-all = All together
+find-why-wrong = { $count ->
+    [one] For { $rival } to be right, this reading would have to be wrong: { $readings }.
+   *[other] For { $rival } to be right, these readings would have to be wrong: { $readings }.
+ }
+find-why-none-wrong = No single reading would have to be wrong for { $rival } to be right.
+find-why-unverified = The row of { $name } is recalled: nobody has verified it.
+find-why-from = Where the rows come from
 find-also = No reading tells it apart from:
 find-pick = I know it: this one
 find-pick-note = the readings still count in Check
@@ -247,6 +269,12 @@ find-then-check = Next: check what may replace it
 find-use = Check what may replace it
 find-use-then-settled = Hose and both ends are settled.
 find-use-then-open = Not settled: { $parts }. Check stops there.
+find-reach = The hose is (only what can be reached is asked)
+find-reach-in-place = still fitted
+find-reach-off = off the machine
+find-reach-cut = cut open
+find-reach-more-off = Still fitted, it tells no more. Off the machine, more can be read.
+find-reach-more-cut = Uncut, it tells no more. Cut open, more can be read.
 find-readings = All readings
 find-readings-of = Readings: { $part }
 find-readings-close = Back to the reading

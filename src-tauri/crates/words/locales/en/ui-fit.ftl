@@ -26,6 +26,7 @@ fit-hours = Machine’s hours
 fit-hours-how = As they stand on the meter.
 fit-enter-hours = Enter the machine’s hours
 fit-date = Fitted on
+fit-refused = DO NOT FIT YET
 fit-ask = Enter what the place asks
 fit-ask-then = pressure and fluid of the line, then fitting goes on
 fit-correct = Correct the record first

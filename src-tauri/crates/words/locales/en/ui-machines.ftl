@@ -17,12 +17,6 @@ machines-kind-press = Press
 machines-kind-other = Other
 
 ## What a hose carries
-machines-line-pressure = Pressure
-machines-line-return = Return
-machines-line-suction = Suction
-machines-line-case-drain = Case drain
-machines-line-pilot = Pilot
-machines-line-cylinder = Cylinder
 
 ## What an age counts from
 machines-counted-assembled = Assembled

@@ -66,3 +66,11 @@ service-name = Service
 label-true-size = true size
 label-not-true-size = smaller than true size
 label-set-scale = set scale with a card
+
+## What a line does
+line-pressure = Pressure
+line-return = Return
+line-suction = Suction
+line-case-drain = Case drain
+line-pilot = Pilot
+line-cylinder = Cylinder

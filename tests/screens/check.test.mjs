@@ -1,0 +1,74 @@
+// Check: a limit of prudence is taken on with a name and a reason and stands on the record; a hose that is made comes
+// back from Check to its fitting.
+import assert from 'node:assert/strict';
+import test from 'node:test';
+import { typeNumber } from './technician.mjs';
+import { ask, axe, browse, demo, fits, hosewright, keepJob, open, phone, serve } from './support.mjs';
+
+const { spec, service } = demo('replacement.json');
+const thumb = (page) => page.getByRole('contentinfo');
+
+test('a limit of prudence is taken on with a name and a reason, and both go on the record of the hose', async (t) => {
+  const [browser, { url, db }] = await Promise.all([browse(t), serve(t, { empty: true })]);
+  const fast = { ...service, duties: [], flow_l_min: 150 };
+  await keepJob(url, { step: 'check', readings: demo('burst-readings.json'), spec, service: fast, proof: { state: 'no-rig' } });
+  const page = await open(t, browser, url, phone);
+  const finding = page.getByRole('listitem').filter({ hasText: 'Flow' }).first();
+  await finding.getByRole('button').first().click();
+  const take = page.getByRole('button', { name: 'Take it on, with a name and a reason' });
+  assert.equal(await take.isDisabled(), true, 'nobody and nothing');
+  await page.getByLabel('Name').fill('Technician 1');
+  assert.equal(await take.isDisabled(), true, 'no reason');
+  await page.getByLabel('Reason').fill('Short run, twice a day');
+  await axe(page, 'check, taking on');
+  await fits(page, 'check, taking on');
+  await take.click();
+  const taken = page.getByRole('listitem').filter({ hasText: 'Nothing, as long as the reason holds.' });
+  await taken.getByRole('button').first().click();
+  await taken.getByText('Technician 1 takes this on: Short run, twice a day').waitFor();
+  assert.equal(await taken.getByRole('button', { name: 'Take back' }).count(), 1);
+
+  await page.getByRole('button', { name: 'Tag', exact: true }).click();
+  const keep = page.getByRole('button', { name: /^Save the label and keep the hose/ });
+  await Promise.all([page.waitForEvent('download'), keep.click()]);
+  await page.getByRole('button', { name: 'Fit', exact: true }).and(page.locator('[aria-current]')).waitFor();
+  const { jobs } = await ask(url, 'job.list', {});
+  const { overrides } = await ask(url, 'register.show', { code: jobs[0].content.code });
+  const on = overrides.map(({ rule, name, reason }) => ({ rule, name, reason }));
+  assert.deepEqual(on, [{ rule: 'flow-speed', name: 'Technician 1', reason: 'Short run, twice a day' }]);
+});
+
+test('a hose of which nobody said what its line asks goes from Fit to Check, and on fitting from there', async (t) => {
+  const [browser, { url }] = await Promise.all([browse(t), serve(t)]);
+  const { catalogue, program, hits } = await ask(url, 'register.search', { words: 'stick rod' });
+  const { at } = hits[0];
+  const code = '0AAKG-EWXTN-P';
+  const unsaid = { duties: [] };
+  const proof = { state: 'not-proved', why: 'no-rig' };
+  const made = { kind: 'assembly-made', code, spec, service: unsaid, proof, pressure_bar: 206, catalogue, program };
+  const { written } = await ask(url, 'register.record', { events: [{ body: made }] });
+  await keepJob(url, { step: 'fit', at, code, spec, service: unsaid, written: { made: written[0], fitted: null } });
+  // There is no sheet of a hose that stops, and that is what Fit says.
+  const page = await open(t, browser, url, phone, { refused: ['make'] });
+  const arrow = thumb(page).getByRole('button', { name: /^Enter what the place asks/ });
+  await arrow.waitFor();
+  assert.equal(await page.getByRole('status').getByText('DO NOT FIT YET').count(), 1);
+  assert.equal(await page.getByText('NOT MADE').count(), 0, 'it is made');
+  await axe(page, 'fit, what the place asks is not known');
+  await fits(page, 'fit, what the place asks is not known');
+  await arrow.click();
+  // What stops is cured in turn; then fitting goes on where it was left.
+  await thumb(page).getByRole('button', { name: 'Enter the working pressure' }).click();
+  await typeNumber(page, ['1', '8', '5'], 'bar');
+  await thumb(page).getByRole('button', { name: /^Keep/ }).click();
+  await thumb(page).getByRole('button', { name: /fluid/ }).click();
+  await page.getByRole('button', { name: /^HM\b/ }).click();
+  await thumb(page).getByRole('button', { name: /^Go on fitting/ }).click();
+  await thumb(page).getByRole('button', { name: /^Tick: / }).waitFor();
+  const { jobs } = await ask(url, 'job.list', {});
+  assert.equal(jobs[0].content.step, 'fit');
+  assert.deepEqual(
+    [jobs[0].content.service.working_pressure_bar, jobs[0].content.service.fluid],
+    [185, 'HM'],
+  );
+});
