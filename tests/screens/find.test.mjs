@@ -89,7 +89,7 @@ test('why a candidate stands where it stands is told by what each reading says a
 
 test('of a hose that is still fitted only what can be reached is asked, and then what taking it off would give', async (t) => {
   const page = await finding(t, {
-    readings: { ends: [{ role: 'A', gender: 'female' }], mates: [] },
+    readings: { ends: [{ role: 'A', kind: 'nut', gender: 'female' }], mates: [] },
     finding: { part: 'A', asked: null, forms: {}, chosen: [] },
   });
   await page.getByText('Now: look for the seal').waitFor();
@@ -108,7 +108,7 @@ test('of a hose that is still fitted only what can be reached is asked, and then
   const end = ['Hex of the nut', 'Bolt spacing, long', 'Bolt spacing, short'];
   assert.deepEqual(asked, [
     ...['Hex of the nut', 'How it leaves the hose'],
-    ...['What kind of end', ...end, 'How it leaves the hose'],
+    ...['What kind of end', 'Which half', ...end, 'How it leaves the hose'],
     ...['Print on the cover', 'Ø over the cover', 'Kind of cover'],
   ]);
   await done.waitFor();

@@ -12,7 +12,7 @@ const READ = {
     'Overall length': { mm: '1240' },
   },
   'End A': {
-    'What kind of end': { pick: /^Female/ },
+    'What kind of end': { pick: /^Loose nut/ },
     'What seals': { pick: /^Cone/ },
     'Thread Ø': { inch: ['1', '3', '/16'] },
     'Thread gauge': { gauge: /^14\b/ },
@@ -23,7 +23,7 @@ const READ = {
     'How it leaves the hose': { pick: /^Elbow 45/ },
   },
   'End B': {
-    'What kind of end': { pick: /^Female/ },
+    'What kind of end': { pick: /^Loose nut/ },
     'What seals': { pick: /^O-ring in face/ },
     'Thread Ø': { mm: '23.55' },
     'Thread gauge': { gauge: /^14\b/ },
@@ -56,7 +56,7 @@ export const MOST = 60;
 /** Every reading by the name that the screen asks with; a longer name stands before one that it begins with. */
 const NAMES = [
   ...['Print on the cover', 'What carries the pressure', 'Layers', 'Bore of the hose', 'Bore of the male'],
-  ...['Ø over the cover', 'Ø over the reinforcement', 'Kind of cover', 'Overall length', 'What kind of end'],
+  ...['Ø over the cover', 'Ø over the reinforcement', 'Kind of cover', 'Overall length', 'What kind of end', 'Which half'],
   ...['What seals', 'Thread Ø, outside', 'Thread Ø, inside', 'Thread Ø', 'Thread gauge', 'Taper', 'Seat angle'],
   ...['Shape of the seat', 'Flank angle', 'Hex of the nut', 'Tube Ø', 'Second thread Ø', 'Threads between'],
   ...['How it leaves the hose', 'Bolt spacing, long', 'Bolt spacing, short', 'Head Ø', 'Head thickness'],

@@ -60,10 +60,10 @@ describe('finding', () => {
 
   it('keeps a reading and asks for the next', async () => {
     const { kept } = open();
-    await fireEvent.click(await button(/^Female/));
-    await fireEvent.click(await button(/^Keep Female/));
+    await fireEvent.click(await button(/^Loose nut/));
+    await fireEvent.click(await button(/^Keep Loose nut/));
     expect(await screen.findByText('Thread Ø, inside')).toBeTruthy();
-    await waitFor(() => expect(kept()?.readings.ends).toEqual([{ role: 'A', gender: 'female' }]));
+    await waitFor(() => expect(kept()?.readings.ends).toEqual([{ role: 'A', kind: 'nut', gender: 'female' }]));
   });
 
   it('asks anew with each key that makes a number, and half a number outlives the program', async () => {
@@ -77,8 +77,8 @@ describe('finding', () => {
   it('reads with the error of the caliper that is set at Van, and keeps it with the readings', async () => {
     const settings = { caliper_error_mm: 0.03, unreadable: [] };
     const { asked, kept } = open({}, { 'settings.read': () => settings });
-    await fireEvent.click(await button(/^Female/));
-    await fireEvent.click(await button(/^Keep Female/));
+    await fireEvent.click(await button(/^Loose nut/));
+    await fireEvent.click(await button(/^Keep Loose nut/));
     await waitFor(() => expect(kept()?.readings.caliper_error_mm).toBe(0.03));
     expect(asked.at(-1)?.caliper_error_mm).toBe(0.03);
   });
@@ -153,7 +153,7 @@ describe('finding', () => {
     await fireEvent.click(await button(/^none of these/));
     expect(
       await screen.findByText(
-        'For none of these to be right, these readings would have to be wrong: What kind of end, Thread gauge.',
+        'For none of these to be right, these readings would have to be wrong: Which half, Thread gauge.',
       ),
     ).toBeTruthy();
     expect(asked.at(0)).toMatchObject({ of: 'A', candidate: 0, rival: 1, readings: { ends: [{ tpi: 14 }] } });

@@ -28,7 +28,7 @@ describe('the reading asked next', () => {
       ['A', 'thread_diameter_mm', 4.8],
       ['hose', 'id_mm', 3.7],
     ]);
-    expect(nextKey(open, 'A')).toBe('gender');
+    expect(nextKey(open, 'A')).toBe('kind');
     expect(nextKey(open, 'hose')).toBe('print');
   });
 
@@ -76,11 +76,11 @@ describe('the reading asked next', () => {
 
   it('goes to the machine’s half last, where the end itself can tell no more', () => {
     const done: State = { ...state([]), cannot: ['A.gender', 'A.form'] };
-    expect(nextAsked(done, 'A')).toEqual({ half: 'B', key: 'gender' });
+    expect(nextAsked(done, 'A')).toEqual({ half: 'B', key: 'kind' });
     done.cannot = [...done.cannot, 'B.gender', 'B.form', 'hose.print', 'hose.overall_length_mm'];
-    expect(nextAsked(done, 'A')).toEqual({ half: 'mate-A', key: 'gender' });
+    expect(nextAsked(done, 'A')).toEqual({ half: 'mate-A', key: 'kind' });
     const settled = { ...done, found: done.found && { ...done.found, settled: { hose: true, A: true, B: false } } };
-    expect(nextAsked(settled, 'A')).toEqual({ half: 'mate-B', key: 'gender' });
+    expect(nextAsked(settled, 'A')).toEqual({ half: 'mate-B', key: 'kind' });
   });
 
   it('goes on from a settled end to the other, and ends with the tape', () => {

@@ -114,7 +114,11 @@ export function nextKey(state: State, half: Half): Key | null {
     return open('overall_length_mm') && state.readings.reach !== 'in-place' ? 'overall_length_mm' : null;
   }
   // Where the jaws go depends on it.
-  if (!flange && open('gender')) return 'gender';
+  if (!flange && open('gender')) {
+    if (open('kind')) return 'kind';
+    // Most kinds say which half they are; a glance that tells no kind tells where the thread is.
+    if (draftOf(state.readings, half, 'kind') === null) return 'gender';
+  }
   if (!flange && draftOf(state.readings, half, 'second_thread_diameter_mm') && open('threads_apart')) {
     return 'threads_apart';
   }

@@ -38,6 +38,10 @@ const HOSE_KEYS = {
 } as const satisfies Record<string, KeyFacts>;
 
 const END_KEYS = {
+  kind: {
+    kind: 'choice',
+    options: ['nut', 'male', 'stud', 'socket', 'flange', 'tube', 'banjo', 'coupling', 'staple', 'test-point'],
+  },
   gender: { kind: 'choice', options: ['female', 'male'] },
   seal: {
     kind: 'choice',
@@ -57,6 +61,7 @@ const END_KEYS = {
   taper: { kind: 'choice', options: ['no', 'yes'], as: 'boolean' },
   seat_included_angle_deg: { kind: 'choice', options: ['24', '60', '74', '90'], as: 'number' },
   cone: { kind: 'choice', options: ['concave', 'convex'] },
+  shoulder: { kind: 'choice', options: ['chamfered', 'flat'] },
   flank_angle_deg: { kind: 'choice', options: ['60', '55'], as: 'number' },
   swivel_hex_mm: { kind: 'length' },
   tube_od_mm: { kind: 'length' },
@@ -95,6 +100,12 @@ export const leaves = {
   in: ['8', '9', '10', '11', '11.5', '12', '14', '16', '18', '19', '20', '24', '27', '28'],
   mm: ['1', '1.25', '1.5', '1.75', '2', '3'],
 } as const;
+
+/** The half that a kind of end is by itself; null of those that come in both, or have no thread. */
+export function genderOf(kind: string): 'male' | 'female' | null {
+  if (kind === 'male' || kind === 'stud') return 'male';
+  return kind === 'nut' || kind === 'socket' ? 'female' : null;
+}
 
 export const isMate = (half: Half): boolean => half.startsWith('mate-');
 

@@ -160,9 +160,10 @@ export function question(readings: Kept, typing: Typing | null): Kept {
   return asked;
 }
 
-/** Whether the end was measured as a flange: it has a reading that only a flange has. */
+/** Whether the end is a flange by its looks, or was measured as one: it has a reading that only a flange has. */
 export function isFlange(readings: Kept, half: Half): boolean {
   const place = half === 'hose' ? null : placeOf(readings, half, 'gender');
+  if (textOf(draftOf(readings, half, 'kind')) === 'flange') return true;
   return !!place && takenKeys(place).some((key) => key.startsWith('bolt_') || key.startsWith('head_'));
 }
 

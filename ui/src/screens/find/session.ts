@@ -3,7 +3,7 @@ import type { LookalikeFound, Reach } from '../../backend/types';
 import type { JobDoc } from '../../state/job-doc';
 import { isSettled, keysOf, nextAsked, nextKey, type Asked, type State } from './asking';
 import type { Finder } from './finder.svelte';
-import { isKey, isMate, kindOf, nameOf, parseName, roleOf, type Half, type Key } from './keys';
+import { genderOf, isKey, isMate, kindOf, nameOf, parseName, roleOf, type Half, type Key } from './keys';
 import { countOf, draftOf, erase, isWhole, keep, picked, question, textOf, unitOf, type Typing } from './readings';
 import { foundEnd, named, specOf } from './spec';
 import { candidatesOf, countLikely, type AnyCandidate } from './tables';
@@ -167,6 +167,8 @@ export class Session {
     const role = roleOf(half);
     if (key === 'form' && role) this.doc.finding.forms[role] = textOf(draft);
     else if (key !== 'form') keep(this.doc.readings, half, key, draft);
+    const gender = key === 'kind' ? genderOf(textOf(draft)) : null;
+    if (gender) keep(this.doc.readings, half, 'gender', picked(gender));
     this.doc.readings.caliper_error_mm = this.caliper();
     await this.#moveOn();
   }

@@ -41,7 +41,7 @@ describe('what stands behind a reading', () => {
   it('of the machine’s half is all that was read there, held against the other half of the row', () => {
     const lines = told(readings, tables, pair, 'A', 'mate');
     expect(lines.map(({ what, read }) => `${what} ${read}`)).toEqual([
-      'What kind of end Male',
+      'Which half Male',
       'Thread Ø, outside 22.1\u00a0mm',
     ]);
     expect(lines[1]?.table).toBe('21.9–22.2\u00a0mm');

@@ -1,6 +1,5 @@
 //! Readings that can not be.
 
-use super::range::range_mm;
 use super::{EndReadings, HoseReadings, Readings};
 use crate::quantity::{Degrees, Millimetres, Reading};
 use crate::spec::Role;
@@ -56,9 +55,10 @@ impl FindError {
     }
 }
 
-/// Smallest length that is believed, mm. Less than the trade has any part of is no reason to refuse: while it
-/// is typed a 20 is a 2. It goes with no answer, and settles none.
+/// Smallest and largest length of a part that is taken, mm. What the trade has no part of goes with no answer
+/// and settles none, but it is no reason to refuse: while they are typed 20 is a 2 and 13/16 in a 13 in.
 const SMALLEST_MM: f64 = 0.1;
+const LARGEST_MM: f64 = 500.0;
 /// Longest assembly that is believed, mm.
 const LONGEST_MM: f64 = 200_000.0;
 /// Smallest and largest standard error that is believed, mm.
@@ -130,9 +130,9 @@ fn error_of(reading: Option<Reading>) -> Option<f64> {
     reading.and_then(|reading| reading.error).map(Millimetres::get)
 }
 
-/// A length of a part, by the range of its key.
+/// A length of a part.
 fn length(part: &str, key: &str, length: Option<Reading>) -> Result<(), FindError> {
-    reading(&format!("{part}.{key}"), length, (SMALLEST_MM, range_mm(key).1))
+    reading(&format!("{part}.{key}"), length, (SMALLEST_MM, LARGEST_MM))
 }
 
 fn reading(field: &str, reading: Option<Reading>, (lowest, highest): (f64, f64)) -> Result<(), FindError> {

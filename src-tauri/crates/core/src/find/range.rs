@@ -1,4 +1,4 @@
-//! Between what limits a length of a hose or an end is believed.
+//! The range over which each length of a hose or an end lies, for the strays among its readings.
 
 /// Least and most of each reading, mm: beyond these the trade has no part.
 const RANGES_MM: [(&str, (f64, f64)); 12] = [
@@ -16,7 +16,10 @@ const RANGES_MM: [(&str, (f64, f64)); 12] = [
     ("bolt_short_mm", (10.0, 120.0)),
 ];
 
-/// The range of the reading with that key. A reading of any other name has none of its own.
+/// The range of the reading with that key.
+///
+/// # Panics
+/// Never for a length of a model: a test over the tables reads them all.
 pub(super) fn range_mm(key: &str) -> (f64, f64) {
     RANGES_MM.iter().find(|(known, _)| *known == key).map_or((0.1, 500.0), |(_, range)| *range)
 }
