@@ -34,7 +34,7 @@ async function finding(t, content, more, size = phone) {
 async function measuring(t, more, content = asked('form'), size = phone) {
   const page = await finding(t, content, more, size);
   await page.getByRole('button', { name: /^All readings/ }).click();
-  await page.getByRole('button', { name: /Hex of the nut/ }).click();
+  await page.getByRole('button', { name: /^Hex of the nut/ }).click();
   return page;
 }
 
@@ -87,6 +87,26 @@ for (const size of sizes.slice(0, 2)) {
       seen.add(`refused ${await page.getByRole('alert').isVisible()}`);
     }
     assert.deepEqual([...seen].sort(), ['look-alike false', 'look-alike true', 'refused false', 'refused true']);
+  });
+}
+
+for (const size of sizes.slice(0, 2)) {
+  const at = `${size.width} × ${size.height}`;
+  test(`a kept reading is typed anew, and as many figures as it takes stand whole, ${at}`, async (t) => {
+    const end = { role: 'B', gender: 'female', seal: 'o-ring-face', swivel_hex_mm: '2.06 mm' };
+    const content = { ...asked('form'), readings: { ends: [end], mates: [] } };
+    const page = await measuring(t, { refused: ['find'] }, content, size);
+    await typeNumber(page, ['2', '0', '.', '6']);
+    await page.getByRole('button', { name: /^Keep 20\.6.mm/ }).waitFor();
+    await typeNumber(page, [], 'inch');
+    for (const key of '8888') {
+      await typeNumber(page, [key]);
+      const figure = page.getByRole('main').locator('.typed');
+      const right = await figure.evaluate((it) =>
+        Math.max(...[...it.children].map((part) => part.getBoundingClientRect().right)),
+      );
+      assert.ok(right <= size.width, `${await figure.innerText()} ends at ${right}`);
+    }
   });
 }
 
