@@ -110,6 +110,17 @@ describe('finding', () => {
     expect(await screen.findByText('Settled.')).toBeTruthy();
   });
 
+  it('doubts neither hose nor length that stand already while it asks how an end leaves', async () => {
+    const readings = { ...female, overall_length_mm: '1240 mm' };
+    const finding = { ...emptyJob().finding, asked: 'form', forms: { B: 'elbow90' } };
+    const found = { ...empty, settled: { hose: true, A: false, B: true } };
+    open({ readings, finding }, { find: () => found });
+    const drawing = await screen.findByRole('img', { name: /How it leaves/ });
+    const texts = () => [...drawing.querySelectorAll('text')].map((it) => it.textContent?.trim());
+    await waitFor(() => expect(texts().filter((text) => text === '?')).toHaveLength(1));
+    expect(texts()).toContain('1240');
+  });
+
   it('withdraws what was found while a number that can not be stands', async () => {
     const candidate = { family: 'ORFS', size: '-10', standard: '', dash: null, thread: null, gender: null, also: [] };
     const end = {
