@@ -90,6 +90,20 @@ for (const size of sizes.slice(0, 2)) {
   });
 }
 
+test('what goes on under the keys has a sign, and scrolls clear of them', async (t) => {
+  const page = await measuring(t);
+  const main = page.getByRole('main');
+  const sign = page.locator('.more');
+  await sign.waitFor();
+  await main.evaluate((it) => it.scrollTo(0, it.scrollHeight));
+  await sign.waitFor({ state: 'detached' });
+  const [last, pad] = await Promise.all([
+    page.getByRole('button', { name: /^All candidates/ }).boundingBox(),
+    page.getByRole('group', { name: 'Keypad' }).boundingBox(),
+  ]);
+  assert.ok(last.y + last.height <= pad.y, `to ${last.y + last.height}, keys from ${pad.y}`);
+});
+
 for (const size of sizes.slice(0, 2)) {
   const at = `${size.width} × ${size.height}`;
   test(`a kept reading is typed anew, and as many figures as it takes stand whole, ${at}`, async (t) => {

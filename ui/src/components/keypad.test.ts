@@ -35,7 +35,8 @@ describe('a length in the trade’s writing', () => {
   });
 
   it('starts anew over what was kept with the first digit, and changes it with any other key', () => {
-    const kept = (keys: Key[]) => typed(keys, new Keypad('length', { unit: 'mm', typed: { mm: '2.06' } }, true)).written;
+    const kept = (keys: Key[]) =>
+      typed(keys, new Keypad('length', { unit: 'mm', typed: { mm: '2.06' } }, true)).written;
     expect(kept(['2', '0', 'point', '6'])).toBe('20.6 mm');
     expect(kept(['point', '5'])).toBe('0.5 mm');
     expect(kept(['rubout', '8'])).toBe('2.08 mm');
