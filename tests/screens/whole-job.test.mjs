@@ -67,6 +67,20 @@ for (const size of sizes) {
   });
 }
 
+test('no key moves while a value of the check is typed', async (t) => {
+  const [browser, { url }] = await Promise.all([browse(t), serve(t)]);
+  const { spec, service } = demo('replacement.json');
+  await keepJob(url, { step: 'check', spec: bare(spec), service: { duties: [], ...service } });
+  const page = await open(t, browser, url, sizes[0]);
+  await page.getByRole('button', { name: /^working/ }).click();
+  const pad = page.getByRole('group', { name: 'Keypad' });
+  const stood = await pad.boundingBox();
+  for (const key of ['1', '8', '0', 'Rub out', 'Rub out', 'Rub out', '2']) {
+    await pad.getByRole('button', { name: key, exact: true }).click();
+    assert.deepEqual(await pad.boundingBox(), stood, `after ${key}`);
+  }
+});
+
 test('every step of a job has the way out in one place, and the job stays', async (t) => {
   const [browser, { url }] = await Promise.all([browse(t), serve(t)]);
   const { spec, service } = demo('replacement.json');
