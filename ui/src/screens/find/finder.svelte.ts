@@ -6,7 +6,7 @@ export class Finder {
   found: Found | null = $state.raw(null);
   problem: CallError | null = $state.raw(null);
   /** Whether a first answer is there, a refusal included. */
-  answered = $state(false);
+  heard = $state(false);
   /** Rows of the catalogue to draw from; null until they are read. */
   tables: Tables | null = $state.raw(null);
   #text = '';
@@ -35,7 +35,7 @@ export class Finder {
   async #call(number: number, readings: Given<Readings>): Promise<void> {
     const reply = await this.backend.call('find', readings);
     if (number !== this.#asked) return;
-    this.answered = true;
+    this.heard = true;
     this.problem = reply.ok ? null : reply.error;
     if (reply.ok) this.found = reply.value;
     else this.#text = '';

@@ -78,7 +78,7 @@ export class Session {
 
   /** Whether the first answer is there; before it nothing is said of candidates, and nothing counts as open or settled. */
   get answered(): boolean {
-    return this.finder.answered;
+    return this.finder.heard;
   }
 
   /** Whether the number that is being typed can not be: what was found before it says nothing of it. */
