@@ -14,6 +14,14 @@ async function openMachine(page, name) {
 
 const placesOf = (page) => page.getByRole('list', { name: 'Places', exact: true });
 
+/** Where each balloon of the drawing stands, by what it says it is. */
+async function balloonsOf(page) {
+  const balloons = page.getByRole('main').getByRole('button', { name: /^Place \d+, / });
+  await balloons.first().waitFor();
+  const boxes = await balloons.evaluateAll((all) => all.map((one) => [one.ariaLabel, one.style.left, one.style.top]));
+  return boxes.sort();
+}
+
 test('a machine is found by its name, and a place added to it stands there after a reload', async (t) => {
   const browser = await browse(t);
   for (const size of sizes) {
@@ -85,7 +93,7 @@ test('the same hose again is three taps from the list: machine, place, same for 
   const page = await open(t, browser, url);
   await goTo(page, 'Machines');
   await page.getByRole('button', { name: /^Excavator 3/ }).click();
-  await page.getByRole('button', { name: /^Start at place/ }).click();
+  await placesOf(page).getByRole('button', { name: /past limit/ }).first().click();
   await page.getByRole('button', { name: /^Same for same/ }).click();
   await page.locator('[aria-current=step]', { hasText: 'Check' }).waitFor();
 });
@@ -100,8 +108,10 @@ test('a machine leads to the place whose hose failed and was not replaced, then 
 
   const page = await open(t, browser, url);
   await openMachine(page, 'Excavator 3');
-  const before = page.getByRole('button', { name: /^Start at place/ });
-  assert.match(await before.innerText(), /place 7/, 'nothing is open: the hose longest past its limit');
+  const first = placesOf(page).getByRole('button').first();
+  assert.match(await first.innerText(), /^7\n/, 'nothing is open: the hose longest past its limit comes first');
+  const stood = await balloonsOf(page);
+  assert.equal(await page.getByRole('contentinfo').getByRole('button').count(), 0, 'no place is chosen beforehand');
   hosewright('register', '--db', db, 'record', at);
   await page.reload();
   await openMachine(page, 'Excavator 3');
@@ -109,11 +119,23 @@ test('a machine leads to the place whose hose failed and was not replaced, then 
     .getByRole('button', { name: /Stick cylinder, rod side.*failed, not replaced/s })
     .waitFor();
   await axe(page, 'a place without its hose');
-  await page.getByRole('button', { name: /^Start at place 14/ }).click();
+  assert.match(await first.innerText(), /^14\n/);
+  assert.deepEqual(await balloonsOf(page), stood, 'no balloon moved');
+  const rows = await placesOf(page).getByRole('button').allInnerTexts();
+  await first.click();
   await page.getByRole('button', { name: /^Measure it/ }).click();
   await page.locator('[aria-current=step]', { hasText: 'Find' }).waitFor();
 
   await openMachine(page, 'Excavator 3');
-  await page.getByRole('button', { name: /^Go on at place 14/ }).click();
+  await page.getByRole('button', { name: /^Go on at place 14/ }).waitFor();
+  assert.deepEqual(await balloonsOf(page), stood, 'no balloon moved');
+  const numbers = (texts) => texts.map((text) => text.split('\n')[0]);
+  assert.deepEqual(numbers(await placesOf(page).getByRole('button').allInnerTexts()), numbers(rows), 'no row moved');
+  await axe(page, 'a machine with an open job');
+  await placesOf(page).getByRole('button', { name: /job open/ }).click();
+  await page.getByRole('button', { name: /^Go on with the job begun here/ }).waitFor();
+  await axe(page, 'a place with an open job');
+  assert.equal(await page.getByRole('button', { name: /^(Measure it|Same for same)/ }).count(), 0);
+  await page.getByRole('button', { name: /^Go on with the job begun here/ }).click();
   await page.locator('[aria-current=step]', { hasText: 'Find' }).waitFor();
 });

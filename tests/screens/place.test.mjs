@@ -89,6 +89,10 @@ for (const size of sizes) {
       await page.getByRole('button', { name: 'Withdraw the tag' }).click();
       await page.getByText('WITHDRAWN', { exact: true }).waitFor();
       await sound(page, 'withdrawn');
+      // The job that was begun for it is still open.
+      await thumb(page)
+        .getByRole('button', { name: /^Begin another/ })
+        .click();
       await thumb(page)
         .getByRole('button', { name: /^Measure it/ })
         .waitFor();

@@ -67,6 +67,42 @@ for (const size of sizes) {
   });
 }
 
+test('no key moves while a value of the check is typed', async (t) => {
+  const [browser, { url }] = await Promise.all([browse(t), serve(t)]);
+  const { spec, service } = demo('replacement.json');
+  await keepJob(url, { step: 'check', spec: bare(spec), service: { duties: [], ...service } });
+  const page = await open(t, browser, url, sizes[0]);
+  await page.getByRole('button', { name: /^working/ }).click();
+  const pad = page.getByRole('group', { name: 'Keypad' });
+  const stood = await pad.boundingBox();
+  for (const key of ['1', '8', '0', 'Rub out', 'Rub out', 'Rub out', '2']) {
+    await pad.getByRole('button', { name: key, exact: true }).click();
+    assert.deepEqual(await pad.boundingBox(), stood, `after ${key}`);
+  }
+});
+
+test('every step of a job has the way out in one place, and the job stays', async (t) => {
+  const [browser, { url }] = await Promise.all([browse(t), serve(t)]);
+  const { spec, service } = demo('replacement.json');
+  await keepJob(url, { step: 'find', spec: bare(spec), service: { duties: [], ...service } });
+  const page = await open(t, browser, url, sizes[0]);
+  const leave = page.getByRole('banner').getByRole('button', { name: /^Job Leave/ });
+  await leave.waitFor();
+  const stood = await leave.boundingBox();
+  assert.ok(stood.width >= 48 && stood.height >= 48, JSON.stringify(stood));
+  for (const step of ['Check', 'Make', 'Tag', 'Fit']) {
+    await page.getByRole('button', { name: step, exact: true }).click();
+    await page.locator('[aria-current=step]', { hasText: step }).waitFor();
+    const { x, y, width } = await leave.boundingBox();
+    assert.deepEqual({ x, y, width }, { x: stood.x, y: stood.y, width: stood.width }, step);
+    await sound(page)(`${step}, with the way out`);
+  }
+  await leave.click();
+  await page.getByRole('heading', { name: 'One job not done' }).waitFor();
+  await page.getByRole('button', { name: /^Hose in the hand.*Fit/s }).click();
+  await page.locator('[aria-current=step]', { hasText: 'Fit' }).waitFor();
+});
+
 /** Leaves a job for the screens to go on with. */
 async function keepJob(url, content) {
   const { origin, hash } = new URL(url);

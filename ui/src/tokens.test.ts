@@ -15,6 +15,22 @@ function styles(path: string, text: string): string {
 }
 
 describe('every part', () => {
+  it('gives each picture both its sizes, which not every browser infers from its box', () => {
+    const pictures = files.flatMap(({ path, text }) =>
+      [...text.matchAll(/<svg\b[^>]*>/g)].map(([tag]) => ({ path, tag, css: styles(path, text) })),
+    );
+    expect(pictures.length).toBeGreaterThan(15);
+    const sizeless = pictures.filter(({ tag, css }) => {
+      if (/\bwidth=/.test(tag) && /\bheight=/.test(tag)) return false;
+      const own = /class="(\w+)"/.exec(tag)?.[1] ?? /class=\{\['(\w+)'/.exec(tag)?.[1];
+      const rules = [...css.matchAll(/([^{}]+)\{([^{}]*)\}/g)]
+        .filter(([, selector = '']) => /(^|[\s>])svg\b/.test(selector) || (own && selector.includes(`.${own}`)))
+        .map(([, , rule = '']) => rule)
+        .join();
+      return !(/\bwidth:/.test(rules) && /\b(height|aspect-ratio):/.test(rules));
+    });
+    expect(sizeless.map(({ path, tag }) => `${path}: ${tag}`)).toEqual([]);
+  });
   it('names tokens, never a literal colour or pixel', () => {
     expect(files.length).toBeGreaterThan(30);
     const literals = files.flatMap(({ path, text }) =>

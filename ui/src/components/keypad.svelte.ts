@@ -67,11 +67,15 @@ export class Keypad {
   readonly units: readonly [Unit, ...Unit[]];
   unit: Unit = $state.raw(unit(''));
   #typed: Record<string, string> = $state({});
+  /** What stands was kept before: the first digit starts anew, any other key changes it. */
+  #kept: boolean;
 
   constructor(
     readonly quantity: Quantity,
     draft?: Draft,
+    kept = false,
   ) {
+    this.#kept = kept;
     this.units = UNITS[quantity];
     this.unit = this.units.find((known) => known.id === draft?.unit) ?? this.units[0];
     for (const { id } of this.units) this.#typed[id] = draft?.typed[id] ?? '';
@@ -135,6 +139,8 @@ export class Keypad {
   }
 
   press(key: Key): void {
+    if (this.#kept && /^(\d|point)$/.test(key)) this.clear();
+    this.#kept = false;
     this.#typed[this.unit.id] = this.#after(key);
   }
 

@@ -34,6 +34,17 @@ describe('a length in the trade’s writing', () => {
     expect(keypad.error).toBeNull();
   });
 
+  it('starts anew over what was kept with the first digit, and changes it with any other key', () => {
+    const kept = (keys: Key[]) =>
+      typed(keys, new Keypad('length', { unit: 'mm', typed: { mm: '2.06' } }, true)).written;
+    expect(kept(['2', '0', 'point', '6'])).toBe('20.6 mm');
+    expect(kept(['point', '5'])).toBe('0.5 mm');
+    expect(kept(['rubout', '8'])).toBe('2.08 mm');
+    expect(kept([])).toBe('2.06 mm');
+    const half = new Keypad('length', { unit: 'mm', typed: { mm: '2.06' } });
+    expect(typed(['6'], half).written, 'half a number goes on').toBe('2.066 mm');
+  });
+
   it('lets another denominator replace the first', () => {
     expect(typed(['1', '3', '/16', '/32']).written).toBe('13/32 in');
   });

@@ -54,9 +54,16 @@ describe('an assembly', () => {
     expect(screen.getByRole('img').querySelectorAll('.brokenf').length).toBeGreaterThan(0);
   });
 
-  it('draws B broken while two elbows have no turn', () => {
-    render(Assembly, { name, a: nut('elbow45'), b: nut('elbow90'), turnDeg: null, overall: { figure: '1240' } });
-    expect(screen.getByRole('img').textContent).toContain('?');
+  it('marks the turn between two elbows that nobody has said, and doubts no end that is settled', () => {
+    const open = { name, a: nut('elbow45'), b: nut('elbow90'), turnDeg: null, overall: { figure: '1240' } };
+    const { unmount } = render(Assembly, open);
+    const drawing = screen.getByRole('img');
+    expect([...drawing.querySelectorAll('text')].filter((it) => it.textContent?.trim() === '?')).toHaveLength(1);
+    expect(drawing.querySelectorAll('.brokenf')).toHaveLength(0);
+    expect(drawing.querySelectorAll('.broken')).toHaveLength(1);
+    unmount();
+    render(Assembly, { ...open, a: nut('straight') });
+    expect(screen.getByRole('img').textContent, 'one elbow has no turn').not.toContain('?');
   });
 
   it('points A up and B where the turn puts it', () => {

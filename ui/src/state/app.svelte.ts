@@ -37,6 +37,12 @@ export class App {
     if (latest && !this.job.doc) await this.job.open(latest.job, latest.content);
   }
 
+  /** Leaves the job in hand; it stays among the jobs that are not done. */
+  async leave(): Promise<void> {
+    await this.job.aside();
+    await this.refresh();
+  }
+
   /** Reads what the frame shows anew: after anything was written to the register. */
   async refresh(): Promise<void> {
     const [overview, jobs] = await Promise.all([

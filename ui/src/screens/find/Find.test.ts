@@ -26,6 +26,7 @@ function open(
   change: Partial<JobDoc> = {},
   answers: Parameters<typeof fake>[0] = {},
   refuses: (readings: Readings) => CallError | null = () => null,
+  answered: Promise<void> = Promise.resolve(),
 ): { kept: () => JobDoc | undefined; asked: Readings[] } {
   let kept: JobDoc | undefined;
   const asked: Readings[] = [];
@@ -42,9 +43,10 @@ function open(
     },
     ...answers,
   });
-  const call: Backend['call'] = (name, input) => {
+  const call: Backend['call'] = async (name, input) => {
+    if (name === 'find') await answered;
     const error = name === 'find' ? refuses(input as Readings) : null;
-    return error ? Promise.resolve({ ok: false, error }) : backend.call(name, input);
+    return error ? { ok: false, error } : backend.call(name, input);
   };
   render(App, { backend: { ...backend, call } });
   return { kept: () => kept, asked };
@@ -81,6 +83,42 @@ describe('finding', () => {
     await fireEvent.click(await button(/^Keep Loose nut/));
     await waitFor(() => expect(kept()?.readings.caliper_error_mm).toBe(0.03));
     expect(asked.at(-1)?.caliper_error_mm).toBe(0.03);
+  });
+
+  it('says nothing of candidates before the first answer is there', async () => {
+    const candidate = { family: 'ORFS', size: '-10', standard: '', dash: null, thread: null, gender: null, also: [] };
+    const end = {
+      role: 'A' as const,
+      lookalikes: [],
+      unknown: 0,
+      changed: 0,
+      candidates: [{ ...candidate, probability: 0.9 }],
+    };
+    let answer: () => void = () => {};
+    const answered = new Promise<void>((resolve) => (answer = resolve));
+    const finding = { ...emptyJob().finding, asked: 'thread_diameter_mm' };
+    const settled = { hose: false, A: true, B: false };
+    const found = { ...empty, settled, ends: [end as never] };
+    open({ readings: female, finding }, { find: () => found }, () => null, answered);
+    expect(await screen.findByText('Thread Ø, inside')).toBeTruthy();
+    const tab = await button(/^End A/);
+    expect(tab.textContent?.trim()).toBe('A');
+    expect(screen.queryByText(/possible|likely|settled/)).toBeNull();
+    expect(screen.queryByText(/What kind of end|What seals/)).toBeNull();
+    answer();
+    await waitFor(() => expect(tab.textContent).toContain('ORFS'));
+    expect(await screen.findByText('Settled.')).toBeTruthy();
+  });
+
+  it('doubts neither hose nor length that stand already while it asks how an end leaves', async () => {
+    const readings = { ...female, overall_length_mm: '1240 mm' };
+    const finding = { ...emptyJob().finding, asked: 'form', forms: { B: 'elbow90' } };
+    const found = { ...empty, settled: { hose: true, A: false, B: true } };
+    open({ readings, finding }, { find: () => found });
+    const drawing = await screen.findByRole('img', { name: /How it leaves/ });
+    const texts = () => [...drawing.querySelectorAll('text')].map((it) => it.textContent?.trim());
+    await waitFor(() => expect(texts().filter((text) => text === '?')).toHaveLength(1));
+    expect(texts()).toContain('1240');
   });
 
   it('withdraws what was found while a number that can not be stands', async () => {

@@ -7,6 +7,8 @@ export class Finder {
   /** The readings that `found` is the answer to. */
   answered: Given<Readings> | null = $state.raw(null);
   problem: CallError | null = $state.raw(null);
+  /** Whether a first answer is there, a refusal included. */
+  heard = $state(false);
   /** Rows of the catalogue to draw from; null until they are read. */
   tables: Tables | null = $state.raw(null);
   #text = '';
@@ -35,6 +37,7 @@ export class Finder {
   async #call(number: number, readings: Given<Readings>): Promise<void> {
     const reply = await this.backend.call('find', readings);
     if (number !== this.#asked) return;
+    this.heard = true;
     this.problem = reply.ok ? null : reply.error;
     if (reply.ok) {
       this.found = reply.value;

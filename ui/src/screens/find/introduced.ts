@@ -15,8 +15,8 @@ export function introduced(session: Session): string {
   }
   if (half === 'A') return say('find-begin-a');
   const before: Half[] = half === 'B' ? ['A'] : ['A', 'B'];
-  const told = before.map((part) => toldOf(session, part)).join(' ');
-  return `${told} ${say(half === 'B' ? 'find-begin-b' : 'find-begin-hose')}`;
+  const told = session.answered ? before.map((part) => toldOf(session, part)) : [];
+  return [...told, say(half === 'B' ? 'find-begin-b' : 'find-begin-hose')].join(' ');
 }
 
 function toldOf(session: Session, half: Half): string {

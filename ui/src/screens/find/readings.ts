@@ -29,9 +29,9 @@ export const textOf = (draft: Draft | null): string => draft?.typed[draft.unit] 
 
 const padKind = (key: Key): Quantity => (kindOf(key) === 'length' ? 'length' : 'plain');
 
-/** A keypad that goes on where the draft was left; without one it starts in that unit. */
-export const padFor = (key: Key, draft: Draft | null, unit = ''): Keypad =>
-  new Keypad(padKind(key), draft ?? { unit, typed: {} });
+/** A keypad that goes on where the draft was left; without one it starts in that unit. What was kept is typed anew. */
+export const padFor = (key: Key, draft: Draft | null, unit = '', kept = false): Keypad =>
+  new Keypad(padKind(key), draft ?? { unit, typed: {} }, kept);
 
 /** Whether a draft stands as a reading: `1+` does not yet. */
 export function isWhole(key: Key, draft: Draft | null): boolean {

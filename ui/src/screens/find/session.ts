@@ -76,6 +76,11 @@ export class Session {
     return { ...question(this.doc.readings, typing), caliper_error_mm: this.caliper(), cannot_tell };
   }
 
+  /** Whether the first answer is there; before it nothing is said of candidates, and nothing counts as open or settled. */
+  get answered(): boolean {
+    return this.finder.heard;
+  }
+
   /** Whether the number that is being typed can not be: what was found before it says nothing of it. */
   get isRefused(): boolean {
     return this.typing !== null && this.finder.problem?.code === 'input';

@@ -1,7 +1,7 @@
-import { render, screen } from '@testing-library/svelte';
+import { fireEvent, render, screen } from '@testing-library/svelte';
 import { describe, expect, it } from 'vitest';
 import { fake } from '../../backend/fake';
-import type { Place } from '../../backend/types';
+import type { Draft, Place, PlaceAt } from '../../backend/types';
 import type { Failures } from './ages';
 import Host from './StartJob.fixture.svelte';
 import type { Ground } from './start-job';
@@ -18,8 +18,12 @@ const once: Failures = { times: 1, causes: [{ code: 'ABR', times: 1 }] };
 const twice: Failures = { times: 2, causes: [{ code: 'ABR', times: 2 }] };
 
 /** The buttons there are, the arrow by its own words. */
-function offered(of: Ground, failed: Failures, unsettled = false) {
-  render(Host, { backend: fake(), ground: of, failed, unsettled });
+function offered(of: Ground, failed: Failures, unsettled = false, drafts: Draft[] = []) {
+  render(Host, { backend: fake(), ground: of, failed, unsettled, drafts });
+  return seen();
+}
+
+function seen() {
   const buttons = screen.getAllByRole('button');
   return {
     go: buttons.find((one) => one.classList.contains('go'))?.querySelector('b')?.textContent,
@@ -30,6 +34,16 @@ function offered(of: Ground, failed: Failures, unsettled = false) {
 describe('a job at a place', () => {
   it('makes the same again after one failure', () => {
     expect(offered(ground(), once)).toEqual({ go: 'Same for same', beside: ['Measure it'] });
+  });
+
+  it('goes on where a job is open at the place already, and begins another only when it is asked for', async () => {
+    const at = { place: 'p14', number: 14 } as unknown as PlaceAt;
+    const draft = { job: 'j', kept: '', content: { step: 'check', at } } as unknown as Draft;
+    const { go, beside } = offered(ground({ at }), once, false, [draft]);
+    expect({ go, beside }).toEqual({ go: 'Go on with the job begun here', beside: ['Begin another'] });
+    expect(screen.getByText('at Check')).toBeTruthy();
+    await fireEvent.click(screen.getByRole('button', { name: /^Begin another/ }));
+    expect(seen()).toEqual({ go: 'Same for same', beside: ['Measure it'] });
   });
 
   it('goes the long way first after two, and still offers the same', () => {

@@ -106,14 +106,14 @@ const MOST = 12;
 /** Two places of one part stand that far apart along the ground, in the drawing's field. */
 const APART = 7;
 
-/** The balloons of a machine. The place in hand always has its own, where its name says where it is. */
-export function balloons(
-  kind: MachineKind,
-  places: readonly { number: number; name: string }[],
-  now: number | null,
-): MachinePlace[] {
+/**
+ * The balloons of a machine, by the places' numbers alone: each stands where it stood at the last visit, whatever came
+ * off or was begun since.
+ */
+export function balloons(kind: MachineKind, places: readonly { number: number; name: string }[]): MachinePlace[] {
   const used = new Map<Part, number>();
-  const found = places.flatMap(({ number, name }) => {
+  const byNumber = places.toSorted((one, other) => one.number - other.number);
+  const found = byNumber.flatMap(({ number, name }) => {
     const part = words.find(([, pattern]) => pattern.test(name))?.[0];
     const spot = part && spots[kind][part];
     if (!spot) return [];
@@ -122,7 +122,7 @@ export function balloons(
     const shift = Math.ceil(before / 2) * (before % 2 ? APART : -APART);
     return [{ number, x: (spot[0] + shift) / FIELD.width, y: spot[1] / FIELD.height }];
   });
-  return [...found.filter((one) => one.number === now), ...found.filter((one) => one.number !== now)].slice(0, MOST);
+  return found.slice(0, MOST);
 }
 
 /** The drawing for a machine's kind; a kind that is not drawn stands as the plain one. */

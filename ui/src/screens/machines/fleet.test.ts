@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import type { Due, Hit, MachineRow, PlaceRow, SiteRow, Stay } from '../../backend/types';
 import { lives, serviceAges } from './ages';
+import { balloons } from './anchors';
 import { bySite, nextNumber, placeLines, placeNumber, sortedHits } from './fleet';
 
 const site = (id: string): SiteRow => ({ site: id, version: 'd/1', name: id, machines: 0, hoses: 0 });
@@ -87,7 +88,7 @@ it('takes no age from a hose that came off', () => {
   expect(lines[0]?.reason).toBeNull();
 });
 
-it('a place whose hose failed and was not replaced comes before one that is past its limit, an open job before both', () => {
+it('a place whose hose failed and was not replaced comes before one that is past its limit, and a job moves no row', () => {
   const ages = serviceAges([due('late', '2024-01-01', 'caution')], '2026-11-25');
   const came = (day: string, cause: string | null) => ({ ...stay('gone', day), off: 'd/9', cause });
   const rows = [
@@ -100,13 +101,22 @@ it('a place whose hose failed and was not replaced comes before one that is past
   ];
   const lines = placeLines(rows, ages, new Set(['p16']));
   expect(lines.map((line) => [line.row.place.number, line.reason])).toEqual([
-    [16, 'job'],
     [15, 'failed'],
     [14, 'failed'],
     [7, 'came-off'],
     [2, 'past'],
     [1, null],
+    [16, null],
   ]);
+  expect(lines.filter((line) => line.job).map((line) => line.row.place.number)).toEqual([16]);
+});
+
+it('balloons stand by the numbers of the places, in whatever order these come', () => {
+  const names = ['Stick cylinder, piston side', 'Boom cylinder, left', 'Stick cylinder, rod side', 'Stick drain'];
+  const places = names.map((name, index) => ({ number: index + 1, name }));
+  const stood = balloons('excavator', places);
+  expect(stood.map((one) => one.number)).toEqual([1, 2, 3, 4]);
+  expect(balloons('excavator', places.toReversed())).toEqual(stood);
 });
 
 it('a hose of no known age is not past its limit', () => {

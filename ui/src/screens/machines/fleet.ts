@@ -25,8 +25,8 @@ export function sortedHits(hits: readonly Hit[]): Hit[] {
   return hits.toSorted((one, other) => order.indexOf(one.what) - order.indexOf(other.what));
 }
 
-/** Why a place comes before the others, gravest first: a job there is not done; its hose failed, or came off, and none sits there; its hose is past its limit. */
-const reasons = ['job', 'failed', 'came-off', 'past'] as const;
+/** Why a place comes before the others, gravest first: its hose failed, or came off, and none sits there; its hose is past its limit. */
+const reasons = ['failed', 'came-off', 'past'] as const;
 export type Reason = (typeof reasons)[number];
 
 /** A place in the list of its machine. */
@@ -38,6 +38,8 @@ export interface PlaceLine {
   age: Aged | null;
   /** Why it comes first; null where nothing is to be done. */
   reason: Reason | null;
+  /** Whether a job there is not done. It keeps its row: rows that change places are tapped wrong. */
+  job: boolean;
 }
 
 /** The places of a machine: what needs a hose first, then by number. `open` are the places with a job that is not done. */
@@ -49,7 +51,7 @@ export function placeLines(
   const lines = rows.map((row): PlaceLine => {
     const hoses = row.hoses.filter((stay) => stay.off === null && stay.off_date === null);
     const age = oldest(hoses.flatMap(({ code }) => ages.get(code) ?? []));
-    return { row, hoses, age, reason: open.has(row.place.place) ? 'job' : reasonOf(row, hoses, age) };
+    return { row, hoses, age, reason: reasonOf(row, hoses, age), job: open.has(row.place.place) };
   });
   return lines.toSorted(
     (one, other) =>

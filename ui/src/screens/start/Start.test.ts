@@ -15,6 +15,10 @@ async function start(): Promise<{ app: App; closed: string[] }> {
     'job.list': () => ({
       jobs: closed.length > 0 ? [] : [{ job: 'j1', version: 'v', kept: '2026-11-25T10:00:00Z', content }],
     }),
+    'job.keep': (input) => {
+      closed.splice(closed.indexOf((input as { job: string }).job), 1);
+      return { job: 'j1' };
+    },
     'job.close': (input) => {
       closed.push((input as { job: string }).job);
       return { job: 'j1' };
@@ -33,13 +37,15 @@ it('lists a job not done by its machine and step, and goes on with it', async ()
   await waitFor(() => expect(app.job.doc?.step).toBe('make'));
 });
 
-it('gives a job up only after asking', async () => {
-  const { closed } = await start();
+it('gives a job up at once, and takes it back from the same row', async () => {
+  const { app, closed } = await start();
   await fireEvent.click(screen.getByRole('button', { name: 'Give up the job: Excavator 3' }));
-  expect(closed).toEqual([]);
-  await fireEvent.click(screen.getByRole('button', { name: 'Give it up' }));
   await waitFor(() => expect(closed).toEqual(['j1']));
-  expect(await screen.findByText('Nothing drawn yet.')).toBeTruthy();
+  expect(app.drafts).toEqual([]);
+  await fireEvent.click(await screen.findByRole('button', { name: 'Take the job back: Excavator 3' }));
+  await waitFor(() => expect(closed).toEqual([]));
+  expect(await screen.findByRole('button', { name: /^Excavator 3.*Stick, rod side.*Make/s })).toBeTruthy();
+  expect(app.drafts.map(({ job }) => job)).toEqual(['j1']);
 });
 
 it('starts with the print where the print is read, with an end where it is measured', async () => {

@@ -14,6 +14,8 @@ place-due = Due
 ## Title block
 title-job = Job
 title-none = none
+title-leave = Leave
+title-leave-note = the job stays among the jobs not done
 title-this-phone = This phone
 title-first = First hose
 title-kept = Kept

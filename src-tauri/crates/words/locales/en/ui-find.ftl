@@ -315,8 +315,6 @@ find-print-parts = No caliper tells { $one } from { $other }. Their print does: 
 find-print-again = Read the print
 find-lookalikes-more = { $count } more look-alikes
 find-problem = Not answered
-find-aside = Put this job aside
-find-aside-note = it stays among the jobs not done
 find-open-yet = Many are still possible.
 
 # Where the two ends, or the two halves of one, do not go together.

@@ -19,6 +19,7 @@ start-measure-note = caliper, thread gauge, tape
 start-machine = Start at a machine
 start-machine-note = the place says what was there
 start-drafts = { $count ->
+    [0] No job not done
     [one] One job not done
    *[other] { $count } jobs not done
  }
@@ -26,7 +27,7 @@ start-draft-no-place = Hose in the hand
 start-draft-kept = kept { $when }
 start-give-up = Give up
 start-give-up-name = Give up the job: { $where }
-start-give-up-ask = Its readings go. What stands in the register stays.
-start-give-up-yes = Give it up
-start-give-up-no = Keep it
+start-given-up = Given up. Its readings go when you leave this page.
+start-give-up-undo = Take it back
+start-give-up-undo-name = Take the job back: { $where }
 start-problem = The register can not be read.
