@@ -19,10 +19,14 @@ const NEAR: f64 = 2.0;
 /// A look parts two where its answer for the one is so much rarer for the other.
 const LOOK_PARTS: f64 = 10.0;
 
+/// What holds less is taken for right by nobody: a list of hundreds of ends warns of no pair among them.
+const LISTED: f64 = 0.01;
+
 /// Counts over many lists of ends.
 #[derive(Debug, Clone, Default)]
 pub struct Dangers {
-    /// Pairs that all readings together leave near, by what the tables say of them: warned of.
+    /// Pairs that all readings together leave near, by what the tables say of them, and of which one is in the
+    /// list with a chance that somebody takes it for right: warned of.
     pub warned: Share,
     /// Pairs of which a reading that the table of dangers names was taken and parts the two: still
     /// warned of.
@@ -53,13 +57,16 @@ impl Dangers {
                 .filter(|(key, apart)| *apart >= APART && pair.separating_readings.iter().any(|of| of == key))
                 .map(|(key, _)| *key)
                 .collect();
-            if apart.iter().map(|(_, apart)| apart * apart).sum::<f64>() < NEAR * NEAR {
+            let is_near = apart.iter().map(|(_, apart)| apart * apart).sum::<f64>() < NEAR * NEAR;
+            let is_listed = share(found, &pair.female_family, &pair.female_size) >= LISTED
+                || share(found, &pair.male_family, &pair.male_size) >= LISTED;
+            if is_near && is_listed {
                 self.warned = self.warned.and(is_said);
                 if !is_said {
                     let sides = (pair.female_family.clone(), pair.male_family.clone());
                     *self.missed.entry(sides).or_default() += 1;
                 }
-            } else if !named.is_empty() {
+            } else if !is_near && !named.is_empty() {
                 self.left = self.left.and(is_said);
                 let by = self.left_by_readings.entry(named.join(" ")).or_default();
                 *by = by.and(is_said);
@@ -71,6 +78,15 @@ impl Dangers {
     pub fn false_alarms_each(&self) -> f64 {
         self.false_alarms as f64 / self.lists.max(1) as f64
     }
+}
+
+/// What an end holds in the list, both halves and all classes.
+fn share(found: &EndFound, family: &str, size: &str) -> f64 {
+    let is = |of: (&str, &str)| of == (family, size);
+    let holds = found.candidates.iter().filter(|class| {
+        is((&class.family, &class.size)) || class.also.iter().any(|name| is((&name.family, &name.size)))
+    });
+    holds.map(|class| class.probability).sum()
 }
 
 /// Whether a warning is of that pair.
