@@ -112,10 +112,12 @@ export async function make(page, look) {
   }
 }
 
-/** Four directions at one place along the ferrule; then the pad goes away by itself. */
+/** Four directions at the place along the ferrule that is asked; then the pad goes away by itself. */
 async function readCrimp(page) {
-  for (const reading of [1, 2, 3, 4]) {
-    await page.getByRole('heading', { name: new RegExp(`reading ${reading}`) }).waitFor();
+  const title = thumb(page).getByRole('heading', { level: 2 });
+  const first = Number((await title.innerText()).match(/reading (\d+)/)[1]);
+  for (let reading = first; reading < first + 4; reading += 1) {
+    await title.filter({ hasText: new RegExp(`reading ${reading}$`) }).waitFor();
     await typeNumber(page, CRIMP, 'mm');
     await button(page, /^Keep/).click();
   }

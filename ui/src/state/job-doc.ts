@@ -59,8 +59,8 @@ export interface JobDoc {
   settings: Given<EndSettings>[];
   /** Steps that are done, by their code and end: when. */
   ticks: Record<string, string>;
-  /** Crimped diameters over the flats in mm, as they were read; see `CRIMP_DIRECTIONS`. */
-  crimps: Record<Role, number[]>;
+  /** Crimped diameters over the flats in mm, as they were read; see `CRIMP_DIRECTIONS`. Null was struck. */
+  crimps: Record<Role, (number | null)[]>;
   proof: TagProof;
   /** How it was proved: what the tag's proof and the record's are made from. */
   proving: Proving;

@@ -136,10 +136,18 @@ export function valueOf(doc: JobDoc, field: Field): number | string | Skive | nu
   return doc.settings.find((settings) => settings.role === role)?.[key] ?? null;
 }
 
+/** Writes a reading of a crimp, or strikes it. What was ticked rested on the readings as they stood. */
+export function putReading(doc: JobDoc, role: Role, index: number, mm: number | null): void {
+  const readings = doc.crimps[role];
+  readings[index] = mm;
+  while (readings.at(-1) === null) readings.pop();
+  delete doc.ticks[`measure-crimp.${role}`];
+}
+
 /** Writes a field. */
 export function setValue(doc: JobDoc, field: Field, value: number | string | Skive): void {
   if (field.of === 'crimp') {
-    doc.crimps[field.role][field.index] = Number(value);
+    putReading(doc, field.role, field.index, Number(value));
   } else if (field.of === 'proof') {
     if (field.key === 'gauge') doc.proving.gauge = String(value);
     else doc.proving[field.key] = Number(value);

@@ -30,5 +30,6 @@ fit-ask = Enter what the place asks
 fit-ask-then = pressure and fluid of the line, then fitting goes on
 fit-correct = Correct the record first
 fit-correct-then = the hose was changed after it was recorded
+fit-crimp-outside-then = not fitted before it is read or crimped again
 fit-finish = Finish
 fit-finish-then = old hose off, new one on, all on the record
