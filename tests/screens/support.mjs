@@ -66,7 +66,10 @@ export async function serve(t, { empty = false } = {}) {
 
 /** A browser that ends with the test. */
 export async function browse(t, more = []) {
-  const browser = await chromium.launch({ executablePath: '/usr/bin/chromium', args: [...ARGUMENTS, ...more] });
+  const browser = await chromium.launch({
+    executablePath: '/usr/bin/chromium',
+    args: [...ARGUMENTS, ...more],
+  });
   t.after(() => browser.close());
   return browser;
 }
@@ -133,4 +136,18 @@ export async function fits(page, where) {
 export async function pick(page, button, files) {
   const [chooser] = await Promise.all([page.waitForEvent('filechooser'), button.click()]);
   await chooser.setFiles(files);
+}
+
+/** Leaves a job for the screens to go on with. */
+export async function keepJob(url, content) {
+  const { origin, hash } = new URL(url);
+  const answer = await fetch(`${origin}/api/job.keep`, {
+    method: 'POST',
+    headers: {
+      'content-type': 'application/json',
+      'x-hosewright-token': hash.replace('#token=', ''),
+    },
+    body: JSON.stringify({ job: null, content }),
+  });
+  assert.equal(answer.status, 200, await answer.text());
 }

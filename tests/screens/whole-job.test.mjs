@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import test from 'node:test';
 import { join } from 'node:path';
 import { find, fit, make, tag } from './technician.mjs';
-import { axe, browse, demo, fits, folder, goTo, hosewright, open, pick, serve, sizes } from './support.mjs';
+import { axe, browse, demo, fits, folder, goTo, hosewright, keepJob, open, pick, serve, sizes } from './support.mjs';
 import { photograph } from './pictures.mjs';
 
 /** Each step is sound: nothing for axe, nothing wider than the screen. */
@@ -46,14 +46,26 @@ for (const size of sizes) {
     await page.getByRole('button', { name: /^Save the label/ }).waitFor();
     await look('tag');
     await tag(page, label);
-    await fit(page, { machine: /^Excavator 3/, place: /^14 Stick/, hours: '6813', cause: /^abrasion/ }, look);
+    await fit(
+      page,
+      {
+        machine: /^Excavator 3/,
+        place: /^14 Stick/,
+        hours: '6813',
+        cause: /^abrasion/,
+      },
+      look,
+    );
     const { code } = JSON.parse(hosewright('tag', 'read', label, '--json'));
     await page.getByText(code).first().waitFor();
 
     const hose = JSON.parse(hosewright('register', '--db', db, 'show', code, '--json'));
     assert.equal(hose.status.state, 'fitted');
     assert.equal(hose.stays[0].at.place_name, 'Stick cylinder, rod side');
-    assert.deepEqual(hose.assembly.proof, { state: 'not-proved', why: 'no-rig' });
+    assert.deepEqual(hose.assembly.proof, {
+      state: 'not-proved',
+      why: 'no-rig',
+    });
 
     await goTo(page, 'Job');
     await page.getByRole('button', { name: /Scan the old tag/ }).click();
@@ -65,17 +77,6 @@ for (const size of sizes) {
     await page.getByText(code).first().waitFor();
     await look('hose found');
   });
-}
-
-/** Leaves a job for the screens to go on with. */
-async function keepJob(url, content) {
-  const { origin, hash } = new URL(url);
-  const answer = await fetch(`${origin}/api/job.keep`, {
-    method: 'POST',
-    headers: { 'content-type': 'application/json', 'x-hosewright-token': hash.replace('#token=', '') },
-    body: JSON.stringify({ job: null, content }),
-  });
-  assert.equal(answer.status, 200, await answer.text());
 }
 
 /** The spec before the cut-offs are measured. */

@@ -241,6 +241,29 @@ describe('the screen', () => {
     expect(left.typing?.of).toBe('make.crimp.A.0');
   });
 
+  it('has no day of calibration before one is entered', async () => {
+    const proving = { ...emptyJob().proving, rig: true };
+    render(Host, { backend: fake({ make: () => benchSheet() }), doc: job({ ticks: done(...BENCH), proving }) });
+    const open = await screen.findByRole('button', { name: 'Gauge calibrated on: not known' });
+    expect(screen.queryByLabelText('Gauge calibrated on')).toBeNull();
+    await fireEvent.click(open);
+    expect(screen.getByLabelText<HTMLInputElement>('Gauge calibrated on').value).toBe('');
+  });
+
+  it('brings the step that comes up into view', async () => {
+    const shown: string[] = [];
+    Element.prototype.scrollIntoView = function show() {
+      shown.push(this.querySelector('[role=checkbox]')?.textContent?.trim() ?? '');
+    };
+    const proving = { ...emptyJob().proving, rig: true };
+    render(Host, {
+      backend: fake({ make: () => benchSheet() }),
+      doc: job({ ticks: done(...BENCH), proving, crimps: { A: TWELVE, B: [] } }),
+    });
+    await fireEvent.click(await screen.findByRole('button', { name: /Tick: guard is shut/ }));
+    await waitFor(() => expect(shown.at(-1)).toMatch(/Release all pressure/));
+  });
+
   it('says why nothing is made, and leads back to Check', async () => {
     let left: JobDoc | null = null;
     render(Host, { backend: fake(), doc: job(), onchange: (next: JobDoc) => (left = next) });

@@ -12,6 +12,8 @@ fit-not-written = NOT KEPT
 fit-tag-first = a hose goes on with its tag
 fit-tighten = How tight
 fit-tighten-how = The maker’s figure comes first. Else take the one figure whose condition holds; never mix tables.
+fit-take-figure = take the figure whose condition holds
+fit-no-figure = no figure in the tables: the maker’s alone
 fit-flats = { $count ->
     [one] { $flats } flat
    *[other] { $flats } flats
