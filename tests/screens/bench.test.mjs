@@ -55,6 +55,21 @@ test('a crimp that lies outside is read or crimped again, never ticked, and gets
   await thumb(page).getByRole('button', { name: 'Tick: A is crimped' }).waitFor();
 });
 
+test('a second tap of the same thumb ticks nothing more', async (t) => {
+  const page = await atBench(t, { ticks: done('fetch-parts') });
+  const arrow = thumb(page).getByRole('button', { name: 'Tick: hose is cut' });
+  await arrow.waitFor();
+  const { x, y, width, height } = await arrow.boundingBox();
+  const tap = () => page.mouse.click(x + width / 2, y + height / 2);
+  await tap();
+  await tap();
+  await thumb(page).getByRole('button', { name: 'Tick: bore is clean' }).waitFor();
+  assert.equal(await page.getByRole('checkbox', { name: /^Clean the bore/ }).isChecked(), false);
+  await page.waitForTimeout(400);
+  await tap();
+  await thumb(page).getByRole('button', { name: 'Tick: bore is clean' }).waitFor({ state: 'hidden' });
+});
+
 test('each step of proving stands in view with its caution, above what is written down', async (t) => {
   const steps = ['sleeves', 'mark-insertion.B', 'skive.B', 'push-on.B', 'set-turn', 'crimp.B', 'fine-instrument.B'];
   const after = ['measure-crimp.A', 'measure-crimp.B', 'mark-not-moved', 'bore-gauge', 'nuts-free', 'measure-length'];

@@ -46,16 +46,7 @@ for (const size of sizes) {
     await page.getByRole('button', { name: /^Save the label/ }).waitFor();
     await look('tag');
     await tag(page, label);
-    await fit(
-      page,
-      {
-        machine: /^Excavator 3/,
-        place: /^14 Stick/,
-        hours: '6813',
-        cause: /^abrasion/,
-      },
-      look,
-    );
+    await fit(page, { machine: /^Excavator 3/, place: /^14 Stick/, hours: '6813', cause: /^abrasion/ }, look);
     const { code } = JSON.parse(hosewright('tag', 'read', label, '--json'));
     await page.getByText(code).first().waitFor();
 
