@@ -3,8 +3,9 @@ import type { Missing, Role, Skive } from '../../backend/types';
 import type { Quantity } from '../../components/keypad.svelte';
 import type { WordId } from '../../words/ids';
 import type { JobDoc } from '../../state/job-doc';
-import { length, number, pressure, withUnit } from '../../words/number';
+import { number, pressure, withUnit } from '../../words/number';
 import { say } from '../../words/words';
+import { crimped, taped, type LengthUnit } from './lengths';
 
 /** Fields of one end, in the order they are needed. */
 export const endKeys = [
@@ -162,19 +163,19 @@ export function setValue(doc: JobDoc, field: Field, value: number | string | Ski
 }
 
 /** A value as it is written. */
-export function written(field: Field, value: number | string | Skive): string {
+export function written(field: Field, value: number | string | Skive, unit: LengthUnit = 'mm'): string {
   if (typeof value === 'string') return value === 'none' ? say('make-skive-none') : value;
-  if (typeof value === 'object') return skiveOf(value);
+  if (typeof value === 'object') return skiveOf(value, unit);
   if (field.of === 'proof' && field.key === 'pressure_bar') return pressure(value);
   if (field.of === 'proof') return withUnit(number(value, 0), 's');
-  return length(value, field.of === 'crimp' || field.key.startsWith('crimp') ? 2 : 1);
+  return field.of === 'crimp' || field.key.startsWith('crimp') ? crimped(value, unit) : taped(value, unit);
 }
 
-function skiveOf(skive: Exclude<Skive, 'none'>): string {
-  if ('outer' in skive) return say('make-skive-outer-by', { length: length(skive.outer.length_mm, 1) });
-  if ('inner' in skive) return say('make-skive-inner-by', { length: length(skive.inner.length_mm, 1) });
+function skiveOf(skive: Exclude<Skive, 'none'>, unit: LengthUnit): string {
+  if ('outer' in skive) return say('make-skive-outer-by', { length: taped(skive.outer.length_mm, unit) });
+  if ('inner' in skive) return say('make-skive-inner-by', { length: taped(skive.inner.length_mm, unit) });
   return say('make-skive-both-by', {
-    outer: length(skive.both.outer_mm, 1),
-    inner: length(skive.both.inner_mm, 1),
+    outer: taped(skive.both.outer_mm, unit),
+    inner: taped(skive.both.inner_mm, unit),
   });
 }

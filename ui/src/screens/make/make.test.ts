@@ -6,6 +6,8 @@ import { benchSheet } from './bench.fixture';
 import { atPlace, firstOutside, lastPlaceOf, nextReading, outside, spreadOf } from './crimp';
 import { fieldName, fieldOf, putReading, setValue, valueOf, type Field } from './fields';
 import Host from './Host.fixture.svelte';
+import { heroOf } from './hero';
+import { crimped, draftOf } from './lengths';
 import { mayTick, nextOf, proofOf } from './next';
 import { benchSteps, rowsOf, tick } from './steps';
 
@@ -123,6 +125,28 @@ describe('steps', () => {
     expect(doc.ticks).toEqual({ 'crimp.A': '2026-11-25T10:00:00.000Z' });
     tick(doc, 'crimp.A', now);
     expect(doc.ticks).toEqual({});
+  });
+});
+
+describe('with inch set', () => {
+  const step = (code: string, role: 'A' | null = null) => ({ step: 'make' as const, code, role, cautions: [] });
+
+  it('the tape is written in fractions, the micrometer in decimals', () => {
+    const sheet = benchSheet();
+    const rows = rowsOf([step('cut'), step('crimp', 'A'), step('measure-length')], {}, sheet, 'inch');
+    expect(rows.map((row) => row.detail)).toEqual([
+      '45 15/32 ± 5/64\u00a0in',
+      '1.1220 ± 0.0039\u00a0in',
+      '48 13/16\u00a0in, +15/32 −5/32',
+    ]);
+    expect(heroOf(step('measure-length'), sheet, 'inch')).toMatchObject({ figure: '48 13/16', unit: 'in' });
+    expect(heroOf(step('crimp', 'A'), sheet, 'inch')).toMatchObject({ figure: '1.1220', unit: 'in', by: '± 0.0039' });
+  });
+
+  it('a reading taken back is the one that was typed', () => {
+    expect(draftOf(1.163 * 25.4, 'inch')).toEqual({ unit: 'in', typed: { in: '1.163' } });
+    expect(draftOf(29.55, 'mm')).toEqual({ unit: 'mm', typed: { mm: '29.55' } });
+    expect(crimped(1.163 * 25.4, 'inch')).toBe('1.1630\u00a0in');
   });
 });
 
