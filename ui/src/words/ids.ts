@@ -715,6 +715,7 @@ export const wordIds = [
   'machines-years',
   'make-as-other',
   'make-at-end',
+  'make-b-as-a',
   'make-back',
   'make-crimp',
   'make-crimp-again',

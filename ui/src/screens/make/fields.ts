@@ -1,5 +1,6 @@
 // What is typed on the bench: which field, how it is typed, and where in the job it is kept.
-import type { Missing, Role, Skive } from '../../backend/types';
+import type { Given } from '../../backend';
+import type { BuildSheet, EndSettings, Missing, Role, Skive } from '../../backend/types';
 import type { Quantity } from '../../components/keypad.svelte';
 import type { WordId } from '../../words/ids';
 import type { JobDoc } from '../../state/job-doc';
@@ -160,6 +161,26 @@ export function setValue(doc: JobDoc, field: Field, value: number | string | Ski
     if (known) Object.assign(known, { [field.key]: value });
     else doc.settings.push({ role: field.role, [field.key]: value });
   }
+}
+
+/**
+ * The settings of A that B may take as a whole: once A lacks none, and while B has none of its own. The cut-off is of the
+ * end and measured there.
+ */
+export function settingsForB(sheet: BuildSheet, doc: JobDoc): Given<EndSettings> | null {
+  const [a, b] = (['A', 'B'] as const).map((role) => doc.settings.find((one) => one.role === role));
+  const lacks = sheet.missing.some((one) => one.role === 'A' && one.code !== 'cutoff' && fieldFor(one) !== null);
+  const own = endKeys.some((key) => key !== 'cutoff_mm' && b?.[key] != null);
+  return a && !lacks && !own ? { ...a, role: 'B' } : null;
+}
+
+/** What is known of an end's settings, in a line. */
+export function settingsOf(settings: Given<EndSettings>, unit: LengthUnit): string {
+  const known = endKeys.flatMap((key) => {
+    const value = key === 'cutoff_mm' ? null : settings[key];
+    return value == null ? [] : [`${labelOf(key)} ${written({ of: 'end', role: settings.role, key }, value, unit)}`];
+  });
+  return known.join(' · ');
 }
 
 /** A value as it is written. */

@@ -4,7 +4,7 @@ import { fake } from '../../backend/fake';
 import { emptyJob, type JobDoc } from '../../state/job-doc';
 import { benchSheet } from './bench.fixture';
 import { atPlace, firstOutside, lastPlaceOf, nextReading, outside, spreadOf } from './crimp';
-import { fieldName, fieldOf, putReading, setValue, valueOf, type Field } from './fields';
+import { fieldName, fieldOf, putReading, settingsForB, setValue, valueOf, type Field } from './fields';
 import Host from './Host.fixture.svelte';
 import { heroOf } from './hero';
 import { crimped, draftOf } from './lengths';
@@ -263,6 +263,24 @@ describe('the screen', () => {
     await fireEvent.click(screen.getByRole('button', { name: /Read on at A: place 1 of 3/ }));
     await fireEvent.click(screen.getByRole('button', { name: 'Rub out' }));
     expect(left.typing?.of).toBe('make.crimp.A.0');
+  });
+
+  it('takes all settings of A for B with one tap that says them, once A lacks none', async () => {
+    const settings: JobDoc['settings'] = [{ role: 'A', ferrule: 'F 16', crimp_diameter_mm: 28.5, source: 'a sheet' }];
+    const missing = [{ code: 'ferrule', role: 'B' as const }];
+    const doc = job({ ticks: done('fetch-parts'), settings });
+    expect(settingsForB(benchSheet({ missing: [...missing, { code: 'die-set', role: 'A' }] }), doc)).toBeNull();
+    let left = doc;
+    const make = () => benchSheet({ missing: left.settings.length < 2 ? missing : [] });
+    render(Host, { backend: fake({ make }), doc, onchange: (next: JobDoc) => (left = next) });
+    await fireEvent.click(
+      await screen.findByRole('button', {
+        name: /All of end B as at A.*Ferrule F 16 · Crimp diameter 28.5.mm · From a sheet/,
+      }),
+    );
+    expect(left.settings).toEqual([...settings, { ...settings[0], role: 'B' }]);
+    await screen.findByRole('button', { name: /Tick: hose is cut/ });
+    expect(settingsForB(benchSheet(), left)).toBeNull();
   });
 
   it('has no day of calibration before one is entered', async () => {

@@ -59,6 +59,7 @@ make-skive-inner-how = Length of tube taken off, from the cut.
 ## Typing
 make-keep = Keep { $value }
 make-as-other = As at { $end }: { $value }
+make-b-as-a = All of end B as at A
 make-back = Back
 
 ## Crimp
