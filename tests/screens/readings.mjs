@@ -96,4 +96,4 @@ export const SETTINGS = {
 export const CRIMP = '28.5';
 
 /** Whatever arrow of the bench stands at the thumb. */
-export const ARROW = /^(Tick: |Measure the cut-off of|Enter: |Read the crimp at|Prove at|Make the tag)/;
+export const ARROW = /^(Tick: |Measure the cut-off of|Enter: |Read (the crimp|on) at|Prove at|Make the tag)/;

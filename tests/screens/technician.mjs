@@ -1,5 +1,6 @@
 // What a technician does with the screens: reads what is asked and answers from the demo's readings.
 
+import assert from 'node:assert/strict';
 import { ARROW, CRIMP, MOST, QUESTION, SETTINGS, readOf } from './readings.mjs';
 
 const button = (page, name) => page.getByRole('button', { name });
@@ -88,6 +89,19 @@ async function enter(page) {
   await thumb(page).getByRole('button', { name: /^Keep/ }).click();
 }
 
+/** The step in hand stands whole between title and arrow, its cautions with it; one that is taller begins there. */
+export async function stepInView(page) {
+  const hidden = await page.evaluate(() => {
+    const step = document.querySelector('.steps > [aria-current=step]');
+    const [at, room] = [step, step.closest('main, aside')].map((one) => one.getBoundingClientRect());
+    return {
+      above: room.top - at.top,
+      below: at.height > room.height ? 0 : at.bottom - room.bottom,
+    };
+  });
+  assert.ok(hidden.above <= 1 && hidden.below <= 1, `the step in hand is cut off: ${JSON.stringify(hidden)}`);
+}
+
 /** Makes the hose, step by step, without a rig; `look` is called at each kind of step. */
 export async function make(page, look) {
   const seen = new Set();
@@ -98,6 +112,7 @@ export async function make(page, look) {
     const kind = verb.split(/[:\d]| (of|at) /)[0];
     if (!seen.has(kind)) await look(`make: ${kind}`);
     seen.add(kind);
+    if (verb.startsWith('Tick')) await stepInView(page);
     if (verb.startsWith('Prove at')) {
       await button(page, 'No rig').click();
       continue;
@@ -112,10 +127,12 @@ export async function make(page, look) {
   }
 }
 
-/** Four directions at one place along the ferrule; then the pad goes away by itself. */
+/** Four directions at the place along the ferrule that is asked; then the pad goes away by itself. */
 async function readCrimp(page) {
-  for (const reading of [1, 2, 3, 4]) {
-    await page.getByRole('heading', { name: new RegExp(`reading ${reading}`) }).waitFor();
+  const title = thumb(page).getByRole('heading', { level: 2 });
+  const first = Number((await title.innerText()).match(/reading (\d+)/)[1]);
+  for (let reading = first; reading < first + 4; reading += 1) {
+    await title.filter({ hasText: new RegExp(`reading ${reading}$`) }).waitFor();
     await typeNumber(page, CRIMP, 'mm');
     await button(page, /^Keep/).click();
   }
@@ -142,6 +159,7 @@ export async function fit(page, { machine, place, hours, cause }, look) {
   for (;;) {
     await arrow.waitFor();
     const verb = (await arrow.innerText()).split('\n')[0];
+    if (verb.startsWith('Tick')) await stepInView(page);
     await arrow.click();
     if (verb === 'Finish') return;
     if (verb.startsWith('Enter')) {

@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import test from 'node:test';
 import { join } from 'node:path';
 import { find, fit, make, tag } from './technician.mjs';
-import { axe, browse, demo, fits, folder, goTo, hosewright, open, pick, serve, sizes } from './support.mjs';
+import { axe, browse, demo, fits, folder, goTo, hosewright, keepJob, open, pick, serve, sizes } from './support.mjs';
 import { photograph } from './pictures.mjs';
 
 /** Each step is sound: nothing for axe, nothing wider than the screen. */
@@ -53,7 +53,10 @@ for (const size of sizes) {
     const hose = JSON.parse(hosewright('register', '--db', db, 'show', code, '--json'));
     assert.equal(hose.status.state, 'fitted');
     assert.equal(hose.stays[0].at.place_name, 'Stick cylinder, rod side');
-    assert.deepEqual(hose.assembly.proof, { state: 'not-proved', why: 'no-rig' });
+    assert.deepEqual(hose.assembly.proof, {
+      state: 'not-proved',
+      why: 'no-rig',
+    });
 
     await goTo(page, 'Job');
     await page.getByRole('button', { name: /Scan the old tag/ }).click();
@@ -102,17 +105,6 @@ test('every step of a job has the way out in one place, and the job stays', asyn
   await page.getByRole('button', { name: /^Hose in the hand.*Fit/s }).click();
   await page.locator('[aria-current=step]', { hasText: 'Fit' }).waitFor();
 });
-
-/** Leaves a job for the screens to go on with. */
-async function keepJob(url, content) {
-  const { origin, hash } = new URL(url);
-  const answer = await fetch(`${origin}/api/job.keep`, {
-    method: 'POST',
-    headers: { 'content-type': 'application/json', 'x-hosewright-token': hash.replace('#token=', '') },
-    body: JSON.stringify({ job: null, content }),
-  });
-  assert.equal(answer.status, 200, await answer.text());
-}
 
 /** The spec before the cut-offs are measured. */
 function bare(spec) {

@@ -55,12 +55,14 @@ export interface JobDoc {
   sameForSame: boolean;
   service: Given<Service>;
   overrides: Override[];
+  /** The person went on to make it from a check without a stop; a stop takes it back. */
+  checked: boolean;
   /** How each end goes on, from the person's own supplier. */
   settings: Given<EndSettings>[];
   /** Steps that are done, by their code and end: when. */
   ticks: Record<string, string>;
-  /** Crimped diameters over the flats in mm, as they were read; see `CRIMP_DIRECTIONS`. */
-  crimps: Record<Role, number[]>;
+  /** Crimped diameters over the flats in mm, as they were read; see `CRIMP_DIRECTIONS`. Null was struck. */
+  crimps: Record<Role, (number | null)[]>;
   proof: TagProof;
   /** How it was proved: what the tag's proof and the record's are made from. */
   proving: Proving;
@@ -120,6 +122,7 @@ export function emptyJob(): JobDoc {
     sameForSame: false,
     service: { duties: [] },
     overrides: [],
+    checked: false,
     settings: [],
     ticks: {},
     crimps: { A: [], B: [] },
@@ -131,4 +134,17 @@ export function emptyJob(): JobDoc {
     fit: { date: null, hours: null, cause: null, note: '' },
     tighten: {},
   };
+}
+
+/** Which steps of a job are done; having stepped past one does not make it so. */
+export function doneSteps({ spec, checked, written, proof, ticks }: JobDoc): ReadonlySet<Step> {
+  const made = written.made !== null;
+  const done: Record<Step, boolean> = {
+    find: Boolean(spec.hose) && spec.ends.length === 2,
+    check: checked || made,
+    make: made || proof.state === 'proved' || (proof.state === 'no-rig' && 'no-rig' in ticks),
+    tag: made,
+    fit: written.fitted !== null,
+  };
+  return new Set(steps.filter((step) => done[step]));
 }

@@ -1,5 +1,5 @@
 import { fireEvent, render, screen, waitFor } from '@testing-library/svelte';
-import { expect, it } from 'vitest';
+import { expect, it, vi } from 'vitest';
 import { fake } from '../../backend/fake';
 import type { Backend, CallError } from '../../backend';
 import type { Finding } from '../../backend/types';
@@ -60,6 +60,15 @@ it('an end not settled is gauged, a pass and what was taken on have no cure', ()
   expect(cureOf(stop('end-unsettled', 'A'))).toMatchObject({ to: 'find' });
   expect(cureOf(pass)).toBeNull();
   expect(cureOf(found({ case: 'override-taken', verdict: 'caution' }))).toBeNull();
+});
+
+it('a limit that is overstepped stands before what is not known, stops before cautions', () => {
+  const [cutoff, flow] = [
+    found({ case: 'cutoff-missing', verdict: 'caution' }),
+    found({ case: 'flow-too-fast', verdict: 'caution' }),
+  ];
+  const [relief, heat] = [stop('relief-missing'), stop('heat-above')];
+  expect(inOrder([cutoff, relief, flow, heat]).grave).toEqual([heat, relief, flow, cutoff]);
 });
 
 it('what settles the parts stands first, cautions after stops, passes apart', () => {
@@ -211,4 +220,64 @@ it.each([
   await waitFor(() => expect(screen.getByRole('status').textContent).toContain(said));
   await fireEvent.click(screen.getByRole('button', { name: 'Put it right' }));
   expect(await screen.findByRole('heading', { name: 'relief' })).toBeTruthy();
+});
+
+const fast = found({
+  case: 'flow-too-fast',
+  rule: 'flow-speed',
+  verdict: 'caution',
+  prudence: true,
+  cure: 'Choose a larger bore, or take it on with your name and reason.',
+});
+
+it('a limit of prudence is taken on with one clear button in its row, and who and why stand there', async () => {
+  const backend = fake({
+    check: (asked) => ({
+      verdict: 'caution',
+      alternatives: [],
+      findings: (asked as { overrides: JobDoc['overrides'] }).overrides
+        .map(({ by, reason }) =>
+          found({ ...fast, case: 'override-taken', why: `${by}: ${reason}`, cure: 'Nothing to do.' }),
+        )
+        .concat(fast)
+        .slice(0, 1),
+    }),
+  });
+  render(CheckIn, { app: new App(backend), doc: job() });
+  await fireEvent.click(await screen.findByRole('button', { name: 'Take it on, with a name and a reason' }));
+  expect(screen.queryByRole('button', { name: fast.cure })).toBeNull();
+  await fireEvent.input(screen.getByLabelText('Name'), { target: { value: 'A. Person' } });
+  await fireEvent.input(screen.getByLabelText('Reason'), { target: { value: 'short line' } });
+  await fireEvent.click(screen.getByRole('button', { name: 'Take it on, with a name and a reason' }));
+  await waitFor(() => expect(screen.getByText(/^A. Person: short line/, { selector: 'p.cure' })).toBeTruthy());
+});
+
+it('where no other hose may be made, all hoses are offered', async () => {
+  const other = { standard: 'EN 853', type: '2SN', dn: 16, verdict: 'stop' as const, reasons: [] };
+  const backend = fake({
+    check: () => ({ verdict: 'stop', findings: [stop('heat-above')], alternatives: [other] }),
+  });
+  const spec = { hose: { standard: 'EN 853', type: '1SN', dn: 12 }, ends: [] };
+  render(CheckIn, { app: new App(backend), doc: { ...job(), spec } });
+  await fireEvent.click((await screen.findAllByRole('button', { name: 'Choose another hose' }))[0]!);
+  expect(screen.getByRole('heading', { name: 'hose' })).toBeTruthy();
+});
+
+it('another hose is chosen from those put through the check, and a stray tap is undone', async () => {
+  const shown = vi.fn();
+  Element.prototype.scrollIntoView = shown;
+  const other = { standard: 'EN 853', type: '2SN', dn: 16, verdict: 'pass' as const, reasons: [] };
+  const backend = fake({
+    check: () => ({ verdict: 'stop', findings: [stop('heat-above')], alternatives: [other] }),
+  });
+  const spec = { hose: { standard: 'EN 853', type: '1SN', dn: 12 }, ends: [] };
+  render(CheckIn, { app: new App(backend), doc: { ...job(), spec, sameForSame: true } });
+  await fireEvent.click((await screen.findAllByRole('button', { name: 'Choose another hose' }))[0]!);
+  expect(shown).toHaveBeenCalledTimes(1);
+  await fireEvent.click(screen.getByRole('button', { name: /PASS EN 853 2SN/ }));
+  expect(screen.getByText(/EN 853 2SN.* instead of EN 853 1SN/)).toBeTruthy();
+  expect(screen.queryByText(/^Same for same/)).toBeNull();
+  await fireEvent.click(screen.getByRole('button', { name: 'Undo' }));
+  expect(screen.getByText(/^Same for same/)).toBeTruthy();
+  expect(screen.queryByText(/instead of/)).toBeNull();
 });

@@ -140,6 +140,7 @@ export function putEnd(
     if (what.gender !== undefined) known.gender = what.gender;
     return;
   }
+  doc.sameForSame = false;
   const end = {
     role,
     family: what.family,
@@ -182,7 +183,7 @@ export function putForm(doc: JobDoc, role: Role, form: string | null): void {
 }
 
 /**
- * Takes a hose. The supplier's bend and vacuum are of their hose and no other; cut-offs belong to ends of one size, so
+ * Takes a hose; what is made is then no longer the same as the record's. The supplier's bend and vacuum are of their hose and no other; cut-offs belong to ends of one size, so
  * another size takes them along.
  */
 export function putHose(doc: JobDoc, hose: NonNullable<Spec['hose']>): void {
@@ -190,6 +191,7 @@ export function putHose(doc: JobDoc, hose: NonNullable<Spec['hose']>): void {
   if (now?.standard === hose.standard && now.type === hose.type && now.dn === hose.dn) return;
   if (now && now.dn !== hose.dn) for (const end of doc.spec.ends) end.cutoff_mm = null;
   doc.spec.hose = hose;
+  doc.sameForSame = false;
 }
 
 /** Adds an adapter whose rating is still to be said. */

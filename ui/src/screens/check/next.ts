@@ -17,10 +17,14 @@ export function signOf(verdict: Verdict, findings: readonly Finding[]): Sign {
   return verdict === 'stop' && unsettled ? 'unsettled' : verdict;
 }
 
-/** Stops and cautions to be weighed and passes to be folded away; first of the stops what settles the parts. */
+/**
+ * Stops, then cautions to be weighed; passes to be folded away. First of the stops what settles the parts; among the
+ * others a limit that is overstepped stands before what is not known.
+ */
 export function inOrder(findings: readonly Finding[]): { grave: Finding[]; passes: Finding[] } {
   const settles = (one: Finding) => one.verdict === 'stop' && UNSETTLED.test(one.case);
-  const rank = (one: Finding) => (one.verdict === 'caution' ? 2 : settles(one) ? 0 : 1);
+  const doubt = (one: Finding) => (DOUBT.test(one.case) ? 1 : 0);
+  const rank = (one: Finding) => (settles(one) ? 0 : (one.verdict === 'caution' ? 3 : 1) + doubt(one));
   return {
     grave: findings.filter((one) => one.verdict !== 'pass').toSorted((a, b) => rank(a) - rank(b)),
     passes: findings.filter((one) => one.verdict === 'pass'),

@@ -1,9 +1,11 @@
-import { describe, expect, it } from 'vitest';
+import { render, screen } from '@testing-library/svelte';
+import { describe, expect, it, vi } from 'vitest';
 import type { TorqueValue } from '../../backend/types';
 import { emptyJob, NOT_FAILED } from '../../state/job-doc';
 import { placeAt } from '../place.fixture';
 import { fitEvents, type Change } from './finish';
-import { figureOf } from './tighten';
+import Torque from './Torque.svelte';
+import { figureOf, keyOf } from './tighten';
 
 const change = (over: Partial<Change> = {}): Change => ({
   on: 'NEW',
@@ -37,6 +39,32 @@ describe('what stands on the record', () => {
       { kind: 'fitted', code: 'NEW', place: 'p', date: '2026-11-20', already_there: false },
     ]);
     expect(fitted).toBe(0);
+  });
+});
+
+describe('the step of tightening', () => {
+  it('shows no figure before one is taken, then that of each end, large', () => {
+    const steel: TorqueValue = {
+      method: 'torque',
+      min: 81,
+      max: 89,
+      unit: 'Nm',
+      condition: 'steel, dry',
+      source: 'a manual',
+      basis: 'published',
+      note: '',
+    };
+    const tighten = [
+      { role: 'A' as const, values: [steel] },
+      { role: 'B' as const, values: [] },
+    ];
+    const onchoose = vi.fn();
+    const view = render(Torque, { tighten, doc: emptyJob(), onchoose });
+    expect(screen.getByRole('button', { name: /End A \?/ })).toBeTruthy();
+    view.unmount();
+    render(Torque, { tighten, doc: { ...emptyJob(), tighten: { A: keyOf(steel) } }, onchoose });
+    expect(screen.getByRole('button', { name: /End A 81 to 89.Nm steel, dry/ })).toBeTruthy();
+    expect(screen.getByRole('button', { name: /End B \? no figure in the tables/ })).toBeTruthy();
   });
 });
 

@@ -1,4 +1,4 @@
-import type { BuildSheet, Role, TorqueValue } from '../../backend/types';
+import type { BuildSheet, Role, Tighten, TorqueValue } from '../../backend/types';
 import type { JobDoc } from '../../state/job-doc';
 import { angle, number, withUnit } from '../../words/number';
 import { say } from '../../words/words';
@@ -17,11 +17,16 @@ export function figureOf(value: TorqueValue): string {
   return value.method === 'torque' ? withUnit(range, value.unit) : say('fit-flats', { flats: range, count: value.max });
 }
 
+/** The figure the person took for an end. */
+export function takenAt(end: Tighten, doc: JobDoc): TorqueValue | undefined {
+  return end.values.find((one) => keyOf(one) === doc.tighten[end.role]);
+}
+
 /** The figures the person took, end by end; null while none is taken. */
 export function takenOf(sheet: BuildSheet, doc: JobDoc): string | null {
   const of = (role: Role) => {
-    const values = sheet.tighten.find((end) => end.role === role)?.values ?? [];
-    const value = values.find((one) => keyOf(one) === doc.tighten[role]);
+    const end = sheet.tighten.find((one) => one.role === role);
+    const value = end && takenAt(end, doc);
     return value ? say('make-at-end', { end: role, step: figureOf(value) }) : null;
   };
   return (['A', 'B'] as const).map(of).filter(Boolean).join(' · ') || null;

@@ -1,10 +1,12 @@
 // What is typed on the bench: which field, how it is typed, and where in the job it is kept.
-import type { Missing, Role, Skive } from '../../backend/types';
+import type { Given } from '../../backend';
+import type { BuildSheet, EndSettings, Missing, Role, Skive } from '../../backend/types';
 import type { Quantity } from '../../components/keypad.svelte';
 import type { WordId } from '../../words/ids';
 import type { JobDoc } from '../../state/job-doc';
-import { length, number, pressure, withUnit } from '../../words/number';
+import { number, pressure, withUnit } from '../../words/number';
 import { say } from '../../words/words';
+import { crimped, taped, type LengthUnit } from './lengths';
 
 /** Fields of one end, in the order they are needed. */
 export const endKeys = [
@@ -136,10 +138,18 @@ export function valueOf(doc: JobDoc, field: Field): number | string | Skive | nu
   return doc.settings.find((settings) => settings.role === role)?.[key] ?? null;
 }
 
+/** Writes a reading of a crimp, or strikes it. What was ticked rested on the readings as they stood. */
+export function putReading(doc: JobDoc, role: Role, index: number, mm: number | null): void {
+  const readings = doc.crimps[role];
+  readings[index] = mm;
+  while (readings.at(-1) === null) readings.pop();
+  delete doc.ticks[`measure-crimp.${role}`];
+}
+
 /** Writes a field. */
 export function setValue(doc: JobDoc, field: Field, value: number | string | Skive): void {
   if (field.of === 'crimp') {
-    doc.crimps[field.role][field.index] = Number(value);
+    putReading(doc, field.role, field.index, Number(value));
   } else if (field.of === 'proof') {
     if (field.key === 'gauge') doc.proving.gauge = String(value);
     else doc.proving[field.key] = Number(value);
@@ -153,20 +163,40 @@ export function setValue(doc: JobDoc, field: Field, value: number | string | Ski
   }
 }
 
-/** A value as it is written. */
-export function written(field: Field, value: number | string | Skive): string {
-  if (typeof value === 'string') return value === 'none' ? say('make-skive-none') : value;
-  if (typeof value === 'object') return skiveOf(value);
-  if (field.of === 'proof' && field.key === 'pressure_bar') return pressure(value);
-  if (field.of === 'proof') return withUnit(number(value, 0), 's');
-  return length(value, field.of === 'crimp' || field.key.startsWith('crimp') ? 2 : 1);
+/**
+ * The settings of A that B may take as a whole: once A lacks none, and while B has none of its own. The cut-off is of the
+ * end and measured there.
+ */
+export function settingsForB(sheet: BuildSheet, doc: JobDoc): Given<EndSettings> | null {
+  const [a, b] = (['A', 'B'] as const).map((role) => doc.settings.find((one) => one.role === role));
+  const lacks = sheet.missing.some((one) => one.role === 'A' && one.code !== 'cutoff' && fieldFor(one) !== null);
+  const own = endKeys.some((key) => key !== 'cutoff_mm' && b?.[key] != null);
+  return a && !lacks && !own ? { ...a, role: 'B' } : null;
 }
 
-function skiveOf(skive: Exclude<Skive, 'none'>): string {
-  if ('outer' in skive) return say('make-skive-outer-by', { length: length(skive.outer.length_mm, 1) });
-  if ('inner' in skive) return say('make-skive-inner-by', { length: length(skive.inner.length_mm, 1) });
+/** What is known of an end's settings, in a line. */
+export function settingsOf(settings: Given<EndSettings>, unit: LengthUnit): string {
+  const known = endKeys.flatMap((key) => {
+    const value = key === 'cutoff_mm' ? null : settings[key];
+    return value == null ? [] : [`${labelOf(key)} ${written({ of: 'end', role: settings.role, key }, value, unit)}`];
+  });
+  return known.join(' · ');
+}
+
+/** A value as it is written. */
+export function written(field: Field, value: number | string | Skive, unit: LengthUnit = 'mm'): string {
+  if (typeof value === 'string') return value === 'none' ? say('make-skive-none') : value;
+  if (typeof value === 'object') return skiveOf(value, unit);
+  if (field.of === 'proof' && field.key === 'pressure_bar') return pressure(value);
+  if (field.of === 'proof') return withUnit(number(value, 0), 's');
+  return field.of === 'crimp' || field.key.startsWith('crimp') ? crimped(value, unit) : taped(value, unit);
+}
+
+function skiveOf(skive: Exclude<Skive, 'none'>, unit: LengthUnit): string {
+  if ('outer' in skive) return say('make-skive-outer-by', { length: taped(skive.outer.length_mm, unit) });
+  if ('inner' in skive) return say('make-skive-inner-by', { length: taped(skive.inner.length_mm, unit) });
   return say('make-skive-both-by', {
-    outer: length(skive.both.outer_mm, 1),
-    inner: length(skive.both.inner_mm, 1),
+    outer: taped(skive.both.outer_mm, unit),
+    inner: taped(skive.both.inner_mm, unit),
   });
 }

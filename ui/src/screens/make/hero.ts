@@ -1,7 +1,8 @@
 // The figure that a step goes by, large. The cut, the turn and the crimp ring have drawings of their own.
 import type { BuildSheet, SheetStep } from '../../backend/types';
-import { number, signed } from '../../words/number';
+import { number } from '../../words/number';
 import { say } from '../../words/words';
+import { crimpFigure, figureIn, signedIn, type LengthUnit } from './lengths';
 import { secondsOf } from './steps';
 
 export interface HeroFigure {
@@ -14,7 +15,7 @@ export interface HeroFigure {
 }
 
 /** The large figure of a step; null where it has none, or while it is not known. */
-export function heroOf(step: SheetStep, sheet: BuildSheet): HeroFigure | null {
+export function heroOf(step: SheetStep, sheet: BuildSheet, unit: LengthUnit = 'mm'): HeroFigure | null {
   const settings = sheet.settings.find((one) => one.role === step.role);
   const end = step.role ?? '';
   switch (step.code) {
@@ -22,26 +23,26 @@ export function heroOf(step: SheetStep, sheet: BuildSheet): HeroFigure | null {
     case 'push-on': {
       const depth = settings?.insertion_mm;
       if (depth == null) return null;
-      return { figure: number(depth, 1), unit: 'mm', words: say('make-hero-insertion', { end }) };
+      return { ...figureIn(depth, unit), words: say('make-hero-insertion', { end }) };
     }
     case 'crimp': {
       const target = settings?.crimp_diameter_mm;
       if (target == null) return null;
       const by = settings?.crimp_tolerance_mm;
       return {
-        figure: number(target, 2),
-        unit: 'mm',
-        by: by == null ? undefined : `± ${number(by, 2)}`,
+        ...(unit === 'inch'
+          ? { figure: crimpFigure(target, unit), unit: 'in' }
+          : { figure: number(target, 2), unit: 'mm' }),
+        by: by == null ? undefined : `± ${unit === 'inch' ? crimpFigure(by, unit) : number(by, 2)}`,
         words: say('make-hero-crimp', { end }),
       };
     }
     case 'measure-length': {
       const { overall_length_mm, length_tolerance_mm } = sheet.cut;
       return {
-        figure: number(overall_length_mm, 1),
-        unit: 'mm',
+        ...figureIn(overall_length_mm, unit),
         by: length_tolerance_mm
-          ?.map((one) => signed(one, 1))
+          ?.map((one) => signedIn(one, unit))
           .reverse()
           .join(' '),
         words: say('make-hero-length'),

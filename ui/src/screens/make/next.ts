@@ -1,13 +1,14 @@
 // What is done next on the bench.
-import type { BuildSheet, SheetStep } from '../../backend/types';
+import type { BuildSheet, Role, SheetStep } from '../../backend/types';
 import type { JobDoc } from '../../state/job-doc';
-import { CRIMP_DIRECTIONS } from './crimp';
+import { firstOutside, nextReading } from './crimp';
 import { fieldFor, proofKeys, type Field } from './fields';
 import { benchSteps, currentOf, nameOf } from './steps';
 
 export type Next =
   | { do: 'enter'; field: Field }
-  | { do: 'read-crimp'; role: 'A' | 'B' }
+  | { do: 'crimp-outside'; role: Role; index: number }
+  | { do: 'read-crimp'; role: Role; index: number }
   | { do: 'tick'; step: SheetStep; then: SheetStep | null }
   | { do: 'say-rig' }
   | { do: 'write-proof'; field: Field }
@@ -30,6 +31,9 @@ export function proofOf(sheet: BuildSheet, doc: JobDoc): JobDoc['proof'] {
   return held && done && pressure_bar !== null ? { state: 'proved', pressure_bar } : { state: 'not-proved' };
 }
 
+/** The step that is ticked once its readings stand, all of them inside. */
+const MEASURED = 'measure-crimp';
+
 /** Settings that a step can not be done without. */
 const NEEDS: Record<string, readonly string[]> = {
   'mark-insertion': ['insertion'],
@@ -39,6 +43,8 @@ const NEEDS: Record<string, readonly string[]> = {
 /** The one next thing. What is missing is got before the cut, later only where the step in hand needs it. */
 export function nextOf(sheet: BuildSheet, doc: JobDoc): Next {
   if (doc.proving.failed) return { do: 'make-again' };
+  const out = firstOutside(sheet, doc.crimps);
+  if (out) return { do: 'crimp-outside', ...out };
   const steps = benchSteps(sheet, doc.proving);
   const step = currentOf(steps, doc.ticks);
   const before = !('cut' in doc.ticks);
@@ -56,7 +62,13 @@ export function nextOf(sheet: BuildSheet, doc: JobDoc): Next {
     const short = shortfall(sheet, doc) === 'low' ? 'pressure_bar' : 'hold_s';
     return { do: 'write-proof', field: { of: 'proof', key: open ?? short } };
   }
-  if (step.code === 'measure-crimp' && step.role && doc.crimps[step.role].length < CRIMP_DIRECTIONS)
-    return { do: 'read-crimp', role: step.role };
+  const reading = step.code === MEASURED && step.role ? nextReading(doc.crimps[step.role]) : null;
+  if (step.role && reading !== null) return { do: 'read-crimp', role: step.role, index: reading };
   return { do: 'tick', step, then: steps[steps.indexOf(step) + 1] ?? null };
+}
+
+/** Whether a step may be ticked, whatever the order: a crimp only once it is read at all places and lies inside. */
+export function mayTick(sheet: BuildSheet, doc: JobDoc, step: SheetStep): boolean {
+  if (step.code !== MEASURED || !step.role || nameOf(step) in doc.ticks) return true;
+  return nextReading(doc.crimps[step.role]) === null && firstOutside(sheet, doc.crimps)?.role !== step.role;
 }

@@ -2,8 +2,9 @@
 import type { BuildSheet, SheetStep, Step } from '../../backend/types';
 import type { Step as Row } from '../../components/Steps.svelte';
 import type { JobDoc, Proving } from '../../state/job-doc';
-import { angle, length, number, pressure, signed, withUnit } from '../../words/number';
+import { angle, number, pressure, withUnit } from '../../words/number';
 import { say, sayCode } from '../../words/words';
+import { crimped, crimpFigure, figureIn, signedIn, taped, type LengthUnit } from './lengths';
 
 /** A step's own name in the job's ticks: its code, and its end where it has one. */
 export function nameOf(step: SheetStep): string {
@@ -37,13 +38,18 @@ export function currentOf(steps: readonly SheetStep[], ticks: JobDoc['ticks']): 
 }
 
 /** The rows of a list of steps: the cautions stand at the current one alone, where they are minded. */
-export function rowsOf(steps: readonly SheetStep[], ticks: JobDoc['ticks'], sheet: BuildSheet): Row[] {
+export function rowsOf(
+  steps: readonly SheetStep[],
+  ticks: JobDoc['ticks'],
+  sheet: BuildSheet,
+  unit: LengthUnit = 'mm',
+): Row[] {
   const current = currentOf(steps, ticks);
   return steps.map((step) => ({
     id: nameOf(step),
     text: textOf(step),
     state: nameOf(step) in ticks ? 'done' : step === current ? 'now' : 'todo',
-    detail: detailOf(step, sheet) ?? undefined,
+    detail: detailOf(step, sheet, unit) ?? undefined,
     cautions: step === current ? step.cautions.map((caution) => caution.caution) : undefined,
   }));
 }
@@ -55,7 +61,7 @@ export function tick(doc: JobDoc, name: string, now: Date): void {
 }
 
 /** The figures a step goes by; null for a step without one, or while they are not known. */
-export function detailOf(step: SheetStep, sheet: BuildSheet): string | null {
+function detailOf(step: SheetStep, sheet: BuildSheet, unit: LengthUnit): string | null {
   const settings = sheet.settings.find((one) => one.role === step.role);
   const { cut, turn, proof } = sheet;
   const joined = (...parts: (string | null | undefined)[]) => parts.filter(Boolean).join(' · ') || null;
@@ -63,20 +69,20 @@ export function detailOf(step: SheetStep, sheet: BuildSheet): string | null {
     case 'cut':
       return cut.cut_length_mm === null
         ? null
-        : say('make-plus-minus', { value: number(cut.cut_length_mm, 1), by: length(cut.aim.value, 1) });
+        : say('make-plus-minus', { value: figureIn(cut.cut_length_mm, unit).figure, by: taped(cut.aim.value, unit) });
     case 'mark-insertion':
-      return settings?.insertion_mm == null ? null : length(settings.insertion_mm, 1);
+      return settings?.insertion_mm == null ? null : taped(settings.insertion_mm, unit);
     case 'push-on':
       return joined(settings?.ferrule, settings?.lubricant);
     case 'crimp':
-      return joined(crimpOf(settings), settings?.die_set);
+      return joined(crimpOf(settings, unit), settings?.die_set);
     case 'measure-crimp':
-      return crimpOf(settings);
+      return crimpOf(settings, unit);
     case 'set-turn':
     case 'measure-turn':
       return turn && turnOf(turn);
     case 'measure-length':
-      return lengthOf(cut);
+      return lengthOf(cut, unit);
     case 'raise-pressure':
       return pressure(proof.proof_pressure_bar);
     case 'hold-pressure':
@@ -87,13 +93,13 @@ export function detailOf(step: SheetStep, sheet: BuildSheet): string | null {
 }
 
 /** Target and tolerance of a crimp, as far as they were given. */
-export function crimpOf(settings: BuildSheet['settings'][number] | undefined): string | null {
+export function crimpOf(settings: BuildSheet['settings'][number] | undefined, unit: LengthUnit = 'mm'): string | null {
   if (settings?.crimp_diameter_mm == null) return null;
   return settings.crimp_tolerance_mm == null
-    ? length(settings.crimp_diameter_mm, 2)
+    ? crimped(settings.crimp_diameter_mm, unit)
     : say('make-plus-minus', {
-        value: number(settings.crimp_diameter_mm, 2),
-        by: length(settings.crimp_tolerance_mm, 2),
+        value: unit === 'inch' ? crimpFigure(settings.crimp_diameter_mm, unit) : number(settings.crimp_diameter_mm, 2),
+        by: crimped(settings.crimp_tolerance_mm, unit),
       });
 }
 
@@ -105,11 +111,11 @@ export function turnOf(turn: NonNullable<BuildSheet['turn']>): string {
 }
 
 /** The finished length with its tolerance. */
-export function lengthOf(cut: BuildSheet['cut']): string {
-  const whole = length(cut.overall_length_mm, 1);
+function lengthOf(cut: BuildSheet['cut'], unit: LengthUnit): string {
+  const whole = taped(cut.overall_length_mm, unit);
   if (!cut.length_tolerance_mm) return whole;
   const [minus, plus] = cut.length_tolerance_mm;
-  return say('make-length-tolerance', { length: whole, plus: signed(plus, 1), minus: signed(minus, 1) });
+  return say('make-length-tolerance', { length: whole, plus: signedIn(plus, unit), minus: signedIn(minus, unit) });
 }
 
 /** A time in seconds. */

@@ -38,6 +38,9 @@ check-back = Back
 check-not-known = not known
 check-of-end = { $end }: { $label }
 check-spec = What is made
+check-hose-not-listed = A hose that is not listed here
+check-swapped = { $hose } instead of { $was }
+check-swap-undo = Undo
 check-alternatives-word = Other hoses put through the same check
 
 check-adapter-name = Name of the adapter

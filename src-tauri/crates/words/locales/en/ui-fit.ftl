@@ -12,6 +12,8 @@ fit-not-written = NOT KEPT
 fit-tag-first = a hose goes on with its tag
 fit-tighten = How tight
 fit-tighten-how = The maker’s figure comes first. Else take the one figure whose condition holds; never mix tables.
+fit-take-figure = take the figure whose condition holds
+fit-no-figure = no figure in the tables: the maker’s alone
 fit-flats = { $count ->
     [one] { $flats } flat
    *[other] { $flats } flats
@@ -31,5 +33,6 @@ fit-ask = Enter what the place asks
 fit-ask-then = pressure and fluid of the line, then fitting goes on
 fit-correct = Correct the record first
 fit-correct-then = the hose was changed after it was recorded
+fit-crimp-outside-then = not fitted before it is read or crimped again
 fit-finish = Finish
 fit-finish-then = old hose off, new one on, all on the record

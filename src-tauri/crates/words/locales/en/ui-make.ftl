@@ -59,6 +59,7 @@ make-skive-inner-how = Length of tube taken off, from the cut.
 ## Typing
 make-keep = Keep { $value }
 make-as-other = As at { $end }: { $value }
+make-b-as-a = All of end B as at A
 make-back = Back
 
 ## Crimp
@@ -66,18 +67,24 @@ make-crimp = Crimp { $end }
 make-crimp-reading = Crimp { $end }, reading { $number }
 make-crimp-how = On the flats between the ridges, in four directions, at three places along the ferrule.
 make-crimp-target = { $target }
-make-crimp-place = place { $place } of { $places } along the ferrule
+make-crimp-place = place { $place } of { $places }
 make-crimp-mean = mean { $mean }
 make-crimp-range = { $min } to { $max }
 make-crimp-inside = All { $count } inside the tolerance you entered
 make-crimp-outside = { $out } of { $count } outside the tolerance you entered
+make-crimp-outside-how = Above the upper limit: press once more, smaller. Below the lower: scrap. A crimped ferrule is never opened or used again (common practice, not verified; the supplier’s word comes first).
 make-crimp-coarse = Your caliper reads to ± { $error }: too coarse for ± { $tolerance }. Use a micrometer.
 make-crimp-none = Not read yet
 make-crimp-no-target = No target entered: nothing to hold it against
 make-crimp-name = Crimp of end { $end } in section. Readings: { $readings }.
 make-crimp-span-name = Readings against target { $target }: { $min } to { $max }, mean { $mean }.
 make-crimp-read = Read the crimp at { $end }
-make-crimp-read-on = Read on at { $end }
+make-crimp-read-on = Read on at { $end }: place { $place } of { $places }
+make-crimp-read-again = Read again at { $end }: { $reading }
+make-crimp-not-within = not within { $target }: not ticked
+make-crimp-again = Crimp { $end } again
+make-crimp-mend = Crimp { $end }, reading { $number }: { $reading }. Change or strike.
+make-crimp-strike = Strike { $reading }
 
 ## Proof
 make-proof = Proof
