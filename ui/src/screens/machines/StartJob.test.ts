@@ -18,8 +18,8 @@ const once: Failures = { times: 1, causes: [{ code: 'ABR', times: 1 }] };
 const twice: Failures = { times: 2, causes: [{ code: 'ABR', times: 2 }] };
 
 /** The buttons there are, the arrow by its own words. */
-function offered(of: Ground, failed: Failures, unsettled = false) {
-  render(Host, { backend: fake(), ground: of, failed, unsettled });
+function offered(of: Ground, failed: Failures, unsettled = false, over = false) {
+  render(Host, { backend: fake(), ground: of, failed, unsettled, over });
   const buttons = screen.getAllByRole('button');
   return {
     go: buttons.find((one) => one.classList.contains('go'))?.querySelector('b')?.textContent,
@@ -34,6 +34,14 @@ describe('a job at a place', () => {
 
   it('goes the long way first after two, and still offers the same', () => {
     expect(offered(ground(), twice)).toEqual({ go: 'Measure it', beside: ['Same for same'] });
+  });
+
+  it('makes the replacement where the place asks too much of what sits there, however often it failed', () => {
+    expect(offered(ground(), twice, false, true)).toEqual({ go: 'Make its replacement', beside: ['Measure it'] });
+  });
+
+  it('makes no replacement of what is not settled', () => {
+    expect(offered(ground(), once, true, true)).toEqual({ go: 'Measure it', beside: [] });
   });
 
   it('is never the same again while the record contradicts itself', () => {

@@ -105,6 +105,12 @@ machines-place-several = { $shown } hoses on record
 machines-reason-past = past limit
 machines-reason-failed = failed, not replaced
 machines-reason-job = job open
+machines-over = asked too much
+machines-overs = { $count ->
+    [one] { $shown } asked too much
+   *[other] { $shown } asked too much
+}
+machines-failed = failed here { $times }
 machines-age-unknown = age not known
 machines-limit-note = Bold line: limit of service, { $years } years. An age counted from the day it was fitted is at least that.
 machines-place-add = Add a place
