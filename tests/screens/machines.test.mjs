@@ -80,6 +80,34 @@ test('an empty register takes a site and a machine, and its hours', async (t) =>
   await page.getByText(/^512\sh, read /).waitFor();
 });
 
+test('by keys alone: a slip of the hours is warned of, struck out again, and Escape goes back', async (t) => {
+  const [browser, { url }] = await Promise.all([browse(t), serve(t)]);
+  const page = await open(t, browser, url, sizes[2]);
+  await openMachine(page, 'Excavator 3');
+  const hours = page.getByRole('button', { name: /^Read hours/ });
+  await hours.press('Enter');
+  await page.keyboard.type('68120');
+  await page.getByText(/no machine can have run that long/).waitFor();
+  await axe(page, 'hours in doubt');
+  await page.keyboard.press('Enter');
+  await page.getByText(/^68120\sh, read /).waitFor();
+  await hours.press('Enter');
+  await page.keyboard.type('6812');
+  await page.getByText(/the higher one stands/).waitFor();
+  await page.keyboard.press('Escape');
+  await page.getByRole('button', { name: /^Strike out 68120/ }).press('Enter');
+  await page.getByText(/^6812\sh, read /).waitFor();
+
+  await placesOf(page).getByRole('button').first().press('Enter');
+  await page.getByRole('button', { name: /^line/ }).press('Enter');
+  await page.keyboard.press('2');
+  await page.keyboard.press('Enter');
+  await page.getByRole('button', { name: /^line\s*Return/ }).waitFor();
+  assert.equal(await page.evaluate(() => document.activeElement.localName), 'main', 'the focus goes into what opened');
+  await page.keyboard.press('Escape');
+  await hours.waitFor();
+});
+
 test('the same hose again is three taps from the list: machine, place, same for same', async (t) => {
   const [browser, { url }] = await Promise.all([browse(t), serve(t)]);
   const page = await open(t, browser, url);
