@@ -80,10 +80,21 @@ for (const size of sizes) {
       await over.waitFor({ state: 'detached' });
     });
 
+    await t.test('its hose is inspected, with what was found', async () => {
+      await page.getByRole('button', { name: /^Inspected/ }).click();
+      await page.getByRole('button', { name: 'to watch' }).click();
+      assert.equal(await thumb(page).getByRole('button').count(), 0, 'what was seen belongs to it');
+      await page.getByRole('button', { name: 'abrasion' }).click();
+      await sound(page, 'inspected');
+      await page.getByRole('button', { name: /^Keep/ }).click();
+      await page.getByRole('button', { name: /^Inspected/ }).waitFor();
+    });
+
     await t.test('leads to its hose, whose notes outlive a reload', async () => {
       await rows(page, 'Sits there').click();
       const code = await page.getByRole('heading', { level: 1 }).innerText();
       await page.getByText(/^Put on record/).waitFor();
+      await page.getByText(/^Inspected .* abrasion, to watch$/).waitFor();
       await sound(page, 'hose');
       await page.getByLabel('A note on this hose').fill('Clamp renewed');
       await page.getByRole('button', { name: 'Keep the note' }).click();

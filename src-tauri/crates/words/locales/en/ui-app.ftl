@@ -14,7 +14,7 @@ place-due = Due
 ## Title block
 title-job = Job
 title-none = none
-title-this-phone = This phone
+title-this-phone = This device
 title-first = First hose
 title-kept = Kept
 title-keeping = Keeping

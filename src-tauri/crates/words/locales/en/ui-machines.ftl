@@ -67,6 +67,7 @@ machines-hit-place = Place { $number }, { $name }
 machines-hit-loose = On no machine
 machines-hit-site = Site
 machines-add-machine = Add a machine
+machines-add-machine-here = Add a machine here
 machines-add-site = Add a site
 
 ## Forms
@@ -118,7 +119,10 @@ machines-overs = { $count ->
 }
 machines-failed = failed here { $times }
 machines-age-unknown = age not known
-machines-limit-note = Bold line: limit of service, { $years } years. An age counted from the day it was fitted is at least that.
+machines-limit-note = Bold line: limit of service, { $count ->
+    [one] { $years } year
+   *[other] { $years } years
+}. An age counted from the day it was fitted is at least that.
 machines-place-add = Add a place
 machines-place-number = Number
 machines-place-name-hint = Such as Boom cylinder, left
