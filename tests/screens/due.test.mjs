@@ -13,11 +13,22 @@ for (const size of sizes) {
     const all = await past.getByRole('button').count();
     await axe(page, 'Due');
     await fits(page, 'Due');
+    const first = await past.getByRole('button').first().innerText();
+    assert.match(first, /\d{1,2} \p{L}+ 20\d\d/u, 'the day it fell due');
+    assert.match(first, /Yard|Quarry|Workshop/, 'the site');
 
     await page.getByRole('button', { name: /^Plan / }).click();
     await page.getByRole('button', { name: /^Open / }).waitFor();
     const here = await past.getByRole('button').count();
     assert.ok(here > 0 && here < all, `${here} of ${all} hoses are past their limit at one site`);
+
+    const total = page.getByRole('banner').or(page.locator('.title')).first();
+    assert.match(await total.innerText(), new RegExp(`\\b${here}\\b[^]*Ostrel Quarry`), 'the head counts what is shown');
+    await page.getByRole('button', { name: /^Inspection/ }).click();
+    await page.getByRole('img', { name: /since \d+ hoses were last looked at/ }).waitFor();
+    await axe(page, 'inspections');
+    await fits(page, 'inspections');
+    await page.getByRole('button', { name: /^Service life/ }).click();
 
     const [download] = await Promise.all([
       page.waitForEvent('download'),

@@ -75,8 +75,8 @@ test('an empty register takes a site and a machine, and its hours', async (t) =>
   await page.getByLabel('Name').fill('North yard');
   await page.getByRole('button', { name: /^Keep/ }).click();
   await page.getByRole('heading', { name: /North yard/ }).waitFor();
-  await page.getByRole('button', { name: 'Add a machine' }).click();
-  await page.getByLabel('Name').fill('Loader 9');
+  await page.getByRole('button', { name: 'Add a machine here' }).click();
+  await page.keyboard.type('Loader 9');
   await page.getByRole('button', { name: 'Loader', exact: true }).click();
   await axe(page, 'machine form');
   await page.getByRole('button', { name: /^Keep/ }).click();
@@ -86,6 +86,74 @@ test('an empty register takes a site and a machine, and its hours', async (t) =>
   for (const digit of '512') await page.getByRole('button', { name: digit, exact: true }).click();
   await page.getByRole('button', { name: /^Keep/ }).click();
   await page.getByText(/^512\sh, read /).waitFor();
+});
+
+test('a hose that is on a machine already is put on record where it sits', async (t) => {
+  const [browser, { url }] = await Promise.all([browse(t), serve(t)]);
+  const page = await open(t, browser, url);
+  const pick = (name) => page.getByRole('button', { name }).first().click();
+  await openMachine(page, 'Excavator 3');
+  await pick('Add a place');
+  await page.keyboard.type('Blade cylinder, left');
+  await page.keyboard.press('Enter');
+  await placesOf(page)
+    .getByRole('button', { name: /Blade cylinder, left/ })
+    .click();
+  await pick(/^There is a hose on it/);
+  await axe(page, 'the hose on it');
+  for (const choice of [/^hose/, 'DN12', /2SN/]) await pick(choice);
+  for (const end of ['A', 'B']) {
+    assert.equal(await page.getByRole('button', { name: /^Keep/ }).count(), 0, 'both ends belong to it');
+    for (const choice of [`end ${end}`, /^JIC/, /^−8/, 'female', /^straight/]) await pick(choice);
+  }
+  await pick(/^Keep/);
+  await page
+    .getByRole('list', { name: 'Sits there' })
+    .getByText(/2SN DN12 · JIC 37 flare −8 both ends/)
+    .waitFor();
+  await page.getByText(/^found fitted /).waitFor();
+  await axe(page, 'a hose found');
+});
+
+test('the list comes back to the machine that was looked at, and a search stands alone', async (t) => {
+  const [browser, { url }] = await Promise.all([browse(t), serve(t)]);
+  const page = await open(t, browser, url, sizes[2]);
+  await openMachine(page, 'Loader 2');
+  await goTo(page, 'Due');
+  await goTo(page, 'Machines');
+  await page.getByRole('heading', { level: 1, name: 'Loader 2' }).waitFor();
+  await placesOf(page).waitFor();
+  await page.getByRole('searchbox').fill('boom');
+  await page.getByRole('list', { name: 'Found' }).waitFor();
+  await placesOf(page).waitFor({ state: 'detached' });
+});
+
+test('by keys alone: a slip of the hours is warned of, struck out again, and Escape goes back', async (t) => {
+  const [browser, { url }] = await Promise.all([browse(t), serve(t)]);
+  const page = await open(t, browser, url, sizes[2]);
+  await openMachine(page, 'Excavator 3');
+  const hours = page.getByRole('button', { name: /^Read hours/ });
+  await hours.press('Enter');
+  await page.keyboard.type('68120');
+  await page.getByText(/no machine can have run that long/).waitFor();
+  await axe(page, 'hours in doubt');
+  await page.keyboard.press('Enter');
+  await page.getByText(/^68120\sh, read /).waitFor();
+  await hours.press('Enter');
+  await page.keyboard.type('6812');
+  await page.getByText(/the higher one stands/).waitFor();
+  await page.keyboard.press('Escape');
+  await page.getByRole('button', { name: /^Strike out 68120/ }).press('Enter');
+  await page.getByText(/^6812\sh, read /).waitFor();
+
+  await placesOf(page).getByRole('button').first().press('Enter');
+  await page.getByRole('button', { name: /^line/ }).press('Enter');
+  await page.keyboard.press('2');
+  await page.keyboard.press('Enter');
+  await page.getByRole('button', { name: /^line\s*Return/ }).waitFor();
+  assert.equal(await page.evaluate(() => document.activeElement.localName), 'main', 'the focus goes into what opened');
+  await page.keyboard.press('Escape');
+  await hours.waitFor();
 });
 
 test('the same hose again is three taps from the list: machine, place, same for same', async (t) => {

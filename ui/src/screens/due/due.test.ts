@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import type { Due, PolicySet } from '../../backend/types';
-import { groups, policyOf, worstSite } from './due';
+import { firstOf, groups, policyOf, worstSite } from './due';
 
 const ON = '2026-11-25';
 
@@ -26,11 +26,33 @@ it('a hose of no known age stands by itself, never among the young', () => {
     'service',
     null,
   );
-  expect([found.unknown, found.past, found.soon].map((group) => group.map((one) => one.code))).toEqual([
+  expect([found.unknown, found.past, found.within[30]].map((group) => group.map((one) => one.code))).toEqual([
     ['a'],
     ['b'],
     ['c'],
   ]);
+});
+
+it('what falls due stands in the month, the quarter or the year that it falls due in, once', () => {
+  const days = ['2026-12-25', '2026-12-26', '2027-02-23', '2027-02-24', '2027-11-25', '2027-11-26'];
+  const { within } = groups(
+    days.map((day) => due(day, day)),
+    ON,
+    'service',
+    null,
+  );
+  expect(Object.values(within).map((group) => group.map((one) => one.code))).toEqual([
+    ['2026-12-25'],
+    ['2026-12-26', '2027-02-23'],
+    ['2027-02-24', '2027-11-25'],
+  ]);
+});
+
+it('the first is the one longest past, else the next to come, else one that nobody can date', () => {
+  const first = (...list: Due[]) => firstOf(groups(list, ON, 'service', null))?.code;
+  expect(first(due('a', null), due('b', '2027-02-01'), due('c', '2026-12-01'))).toBe('c');
+  expect(first(due('a', null), due('b', '2020-01-01'), due('c', '2026-12-01'))).toBe('b');
+  expect(first(due('a', null))).toBe('a');
 });
 
 it('a site shows its own, inspections are apart', () => {

@@ -3,8 +3,9 @@ import type { Due, DueFor, PolicySet, Scope, SiteId } from '../../backend/types'
 import { isPast } from '../../state/past';
 
 const DAY_MS = 86_400_000;
-/** How far ahead one plans. */
-const AHEAD_DAYS = 365;
+/** How far ahead one plans: the month, the quarter, the year. */
+export const SPANS = [30, 90, 365] as const;
+export type Span = (typeof SPANS)[number];
 
 /** What is looked at: the life of hoses (fitted or lying in store), or their inspections. */
 export type View = 'service' | 'inspection';
@@ -13,7 +14,8 @@ export interface Groups {
   /** No day is known to count from. */
   unknown: Due[];
   past: Due[];
-  soon: Due[];
+  /** Each in the first span that it falls due in. */
+  within: Record<Span, Due[]>;
 }
 
 /** Whole days from one day to another. */
@@ -28,14 +30,27 @@ export function isOf(view: View, what: DueFor): boolean {
 
 /** The hoses of one site, or of all, in their groups; each keeps the register's order. */
 export function groups(list: readonly Due[], on: string, view: View, site: SiteId | null): Groups {
-  const all: Groups = { unknown: [], past: [], soon: [] };
-  for (const due of list) {
-    if (!isOf(view, due.what) || (site !== null && due.at?.site !== site)) continue;
+  const all: Groups = { unknown: [], past: [], within: { 30: [], 90: [], 365: [] } };
+  for (const due of at(list, view, site)) {
     if (due.due === null) all.unknown.push(due);
     else if (isPast(due, on)) all.past.push(due);
-    else if (daysUntil(due.due, on) <= AHEAD_DAYS) all.soon.push(due);
+    else {
+      const days = daysUntil(due.due, on);
+      const span = SPANS.find((most) => days <= most);
+      if (span) all.within[span].push(due);
+    }
   }
   return all;
+}
+
+/** What of a view is at a site, or anywhere. */
+export function at(list: readonly Due[], view: View, site: SiteId | null): Due[] {
+  return list.filter((due) => isOf(view, due.what) && (site === null || due.at?.site === site));
+}
+
+/** What falls due next, past or to come. */
+export function firstOf({ past, within, unknown }: Groups): Due | undefined {
+  return past[0] ?? SPANS.flatMap((span) => within[span])[0] ?? unknown[0];
 }
 
 /** A site with what is past there. */

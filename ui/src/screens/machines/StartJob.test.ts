@@ -18,8 +18,8 @@ const once: Failures = { times: 1, causes: [{ code: 'ABR', times: 1 }] };
 const twice: Failures = { times: 2, causes: [{ code: 'ABR', times: 2 }] };
 
 /** The buttons there are, the arrow by its own words. */
-function offered(of: Ground, failed: Failures, unsettled = false, drafts: Draft[] = []) {
-  render(Host, { backend: fake(), ground: of, failed, unsettled, drafts });
+function offered(of: Ground, failed: Failures, unsettled = false, over = false, drafts: Draft[] = []) {
+  render(Host, { backend: fake(), ground: of, failed, unsettled, over, drafts });
   return seen();
 }
 
@@ -39,7 +39,7 @@ describe('a job at a place', () => {
   it('goes on where a job is open at the place already, and begins another only when it is asked for', async () => {
     const at = { place: 'p14', number: 14 } as unknown as PlaceAt;
     const draft = { job: 'j', kept: '', content: { step: 'check', at } } as unknown as Draft;
-    const { go, beside } = offered(ground({ at }), once, false, [draft]);
+    const { go, beside } = offered(ground({ at }), once, false, false, [draft]);
     expect({ go, beside }).toEqual({ go: 'Go on with the job begun here', beside: ['Begin another'] });
     expect(screen.getByText('at Check')).toBeTruthy();
     await fireEvent.click(screen.getByRole('button', { name: /^Begin another/ }));
@@ -48,6 +48,14 @@ describe('a job at a place', () => {
 
   it('goes the long way first after two, and still offers the same', () => {
     expect(offered(ground(), twice)).toEqual({ go: 'Measure it', beside: ['Same for same'] });
+  });
+
+  it('makes the replacement where the place asks too much of what sits there, however often it failed', () => {
+    expect(offered(ground(), twice, false, true)).toEqual({ go: 'Make its replacement', beside: ['Measure it'] });
+  });
+
+  it('makes no replacement of what is not settled', () => {
+    expect(offered(ground(), once, true, true)).toEqual({ go: 'Measure it', beside: [] });
   });
 
   it('is never the same again while the record contradicts itself', () => {

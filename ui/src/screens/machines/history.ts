@@ -1,6 +1,6 @@
 // What is on record of a hose, event by event, in words.
 import type { Given } from '../../backend';
-import type { EventRef, Hose, RecordEvent, Written } from '../../backend/types';
+import type { EventRef, Graded, Hose, RecordEvent, Written } from '../../backend/types';
 import { day } from '../../words/date';
 import { number } from '../../words/number';
 import type { WordId } from '../../words/ids';
@@ -45,7 +45,7 @@ export function saidBy({ body }: Written, names: Names): string {
         body.note,
       );
     case 'inspected':
-      return parts(say('hose-did-inspected', { day: day(body.date) }), ...body.findings.map(({ sign }) => sign));
+      return parts(say('hose-did-inspected', { day: day(body.date) }), ...foundText(body.findings, names));
     case 'overridden':
       return say('hose-did-overridden', { reason: body.reason });
     case 'photo-added':
@@ -59,6 +59,14 @@ export function saidBy({ body }: Written, names: Names): string {
     default:
       return body.kind;
   }
+}
+
+/** What was seen and how grave it is; of nothing found that it was so. */
+function foundText(findings: readonly Graded[], names: Names): string[] {
+  if (findings.length === 0) return [say('hose-grade-pass')];
+  return findings.map(({ sign, grade }) =>
+    say('hose-found', { what: names.cause(sign), grade: say(`hose-grade-${grade}`) }),
+  );
 }
 
 const parts = (...some: (string | null | undefined)[]): string => some.filter((part) => part).join('\u00a0· ');

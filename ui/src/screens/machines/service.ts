@@ -29,14 +29,29 @@ export function valueOf(place: Place, key: ServiceKey): number | string | Duty[]
   return service[key] ?? null;
 }
 
-/** The event that changes one value and keeps the rest as it stands; null strikes it out. */
-export function changed(
-  place: Versioned<Place>,
-  key: ServiceKey,
-  value: number | string | readonly Duty[] | null,
-): Given<RecordEvent> {
-  const { version, ...now } = place;
-  const service = { ...now.service, duties: now.service.duties ?? [], [key]: key === 'duties' ? (value ?? []) : value };
-  const line = key === 'line' ? (value as Line | null) : now.line;
-  return { body: { kind: 'place-set', ...now, line, service }, builds_on: [version] };
+/** A value of a service; null is not known. */
+export type ServiceValue = number | string | readonly Duty[] | null;
+
+/** The place with one value changed and the rest as it stands; null strikes it out. */
+export function withValue<P extends Given<Place>>(place: P, key: ServiceKey, value: ServiceValue): P {
+  const { service } = place;
+  return {
+    ...place,
+    line: key === 'line' ? (value as Line | null) : place.line,
+    service: { ...service, duties: service.duties ?? [], [key]: key === 'duties' ? (value ?? []) : value },
+  };
+}
+
+/** The event that writes it so. */
+export function changed(place: Versioned<Place>, key: ServiceKey, value: ServiceValue): Given<RecordEvent> {
+  const { version, ...now } = withValue(place, key, value);
+  return { body: { kind: 'place-set', ...now }, builds_on: [version] };
+}
+
+/** Above this a pressure is more likely a slip than a line: 700 bar is where hydraulics ends (common practice). */
+export const MOST_BAR = 700;
+
+/** A pressure that no hydraulic line has. */
+export function farOut(key: ServiceKey, value: ServiceValue): boolean {
+  return key.endsWith('_pressure_bar') || key === 'relief_bar' ? typeof value === 'number' && value > MOST_BAR : false;
 }

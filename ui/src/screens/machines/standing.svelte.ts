@@ -3,6 +3,7 @@ import type { Assembly, PlaceAt, PlaceId, Stay } from '../../backend/types';
 import { today } from '../../words/date';
 import { failures, serviceAges, sitting, type Aged, type Failures } from './ages';
 import { Read } from '../parts/read.svelte';
+import { askedOf, sitsUnder, type Sits } from './sits';
 import type { Ground } from './start-job';
 
 /** How a place stands: what sits there, what sat there before, and what a job there begins with. */
@@ -11,8 +12,10 @@ export class Standing {
   readonly #machine: Read<'register.machine'>;
   readonly #hose: Read<'register.show'>;
   readonly #due: Read<'register.due'>;
+  readonly #check: Read<'check'>;
 
   constructor(backend: Backend) {
+    this.#check = new Read(backend, 'check');
     this.sheet = new Read(backend, 'register.place');
     this.#machine = new Read(backend, 'register.machine');
     this.#hose = new Read(backend, 'register.show');
@@ -29,10 +32,19 @@ export class Standing {
       this.#due.ask({ on: today() }),
       code && this.#hose.ask({ code }),
     ]);
+    if (this.here) await this.#check.ask(askedOf(this.ground));
+  }
+
+  /** What the check says of what sits there, with what the place asks now; null where nothing sits. */
+  get sits(): Sits | null {
+    const checked = this.#check.value;
+    return this.here && this.assembly && checked ? sitsUnder(checked) : null;
   }
 
   get problem(): CallError | null {
-    return this.sheet.problem ?? this.#machine.problem ?? this.#hose.problem ?? this.#due.problem;
+    return (
+      this.sheet.problem ?? this.#machine.problem ?? this.#hose.problem ?? this.#due.problem ?? this.#check.problem
+    );
   }
 
   get at(): PlaceAt | null {
@@ -68,6 +80,11 @@ export class Standing {
   get age(): Aged | null {
     const due = this.#due.value;
     return (due && this.here && serviceAges(due.due, due.on).get(this.here.code)) ?? null;
+  }
+
+  /** Whether the place asks more of what sits there than it stands. */
+  get over(): boolean {
+    return (this.sits?.over.length ?? 0) > 0;
   }
 
   get failed(): Failures {

@@ -23,7 +23,10 @@ export function sameSpec(ground: Ground): Given<Spec> | null {
 /** What a hose is checked for: of a place, its circuit, and the hose that sat or goes there. */
 type Asks = Pick<Ground, 'place' | 'circuit'> & { assembly: { service: Given<Service> } | null };
 
-/** What the new hose has to stand: what is known of the place stands over what the old hose was checked for; the relief setting of the circuit fills the gap. */
+/**
+ * What the new hose has to stand: what is known of the place stands over the relief setting of its circuit, and that over
+ * what the old hose was once checked for: a relief raised since then counts.
+ */
 export function serviceOf(ground: Asks): Given<Service> {
   const known = (service: Given<Service> | undefined) =>
     Object.fromEntries(Object.entries(service ?? {}).filter(([, value]) => value !== null && value !== undefined));
@@ -31,9 +34,9 @@ export function serviceOf(ground: Asks): Given<Service> {
   const relief = ground.circuit?.relief_bar ?? undefined;
   const duties = new Set([...(ground.assembly?.service.duties ?? []), ...(ground.place?.service.duties ?? [])]);
   return {
-    ...(relief === undefined ? {} : { relief_bar: relief }),
     ...(line === undefined ? {} : { line }),
     ...known(ground.assembly?.service),
+    ...(relief === undefined ? {} : { relief_bar: relief }),
     ...known(ground.place?.service),
     duties: [...duties],
   };

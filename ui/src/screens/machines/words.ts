@@ -1,6 +1,8 @@
 // Codes of the register in words.
 import type { CountedFrom, Proof, Stay } from '../../backend/types';
 import type { MachineKind } from '../../drawings/machines';
+import type { App } from '../../state/app.svelte';
+import type { Units } from '../check/fields';
 import { day } from '../../words/date';
 import { number, pressure, withUnit } from '../../words/number';
 import type { WordId } from '../../words/ids';
@@ -31,6 +33,12 @@ export const countedWord: Record<CountedFrom, WordId> = {
   inspected: 'machines-counted-inspected',
   unknown: 'machines-counted-unknown',
 };
+
+/** The units that are written first. */
+export function unitsOf({ settings }: App): Units {
+  const { pressure_unit, length_unit } = settings.now;
+  return { pressure: pressure_unit, length: length_unit === 'inch' ? 'in' : 'mm' };
+}
 
 /** Hours on a meter. */
 export function hoursText(hours: number): string {

@@ -19,11 +19,20 @@ due-view-service = Service life { $count }
 due-view-inspection = Inspection { $count }
 
 ## Ages
-due-ages = Age of every hose
+due-ages-service = Age of every hose
+due-ages-inspection = Since each was last looked at
+due-ages-from = Where no inspection is on record, since it was fitted.
 due-one-mark = one mark, one hose
-due-drawing = Ages of { $count } hoses in years against a limit of { $limit }; { $over } are past it
-due-limit-guide = { $years } years, guide
-due-limit-policy = { $years } years, yours
+due-drawing-inspection = Years since { $count } hoses were last looked at, against a limit of { $limit }; { $over } are past it
+due-drawing-service = Ages of { $count } hoses in years against a limit of { $limit }; { $over } are past it
+due-limit-guide = { $count ->
+    [one] { $years } year
+   *[other] { $years } years
+}, guide
+due-limit-policy = { $count ->
+    [one] { $years } year
+   *[other] { $years } years
+}, yours
 due-over = { $count } over
 due-year-unit = y
 due-other-limits = Some hoses have another limit; each counts by its own in the list.
@@ -33,7 +42,9 @@ due-no-ages = No age is known yet.
 due-unknown = Age not known
 due-unknown-why = No day of make, assembly or fitting is recorded. They are never counted as young: look at the ferrule and the print.
 due-past = Past the limit
-due-soon = Within 12 months
+due-within-30 = Within 30 days
+due-within-90 = Within 90 days
+due-within-365 = Within 12 months
 due-nothing = Nothing falls due here within 12 months.
 due-over-by = { $years } y over
 due-in-days = { $days ->
@@ -65,13 +76,19 @@ due-open = Open { $machine }
 due-open-then = place { $number }, { $name }
 
 ## Limit and lists
-due-policy = Set the limit of service life
-due-policy-note = { $years } years now, { $from ->
+due-policy-service = Set the limit of service life
+due-policy-inspection = Set the time between inspections
+due-policy-note = { $count ->
+    [one] { $years } year
+   *[other] { $years } years
+} now, { $from ->
     [policy] yours
    *[guide] guide value of the table
   }
-due-policy-title = Years of service life
-due-policy-how = From assembly to replacement, storage included. The guide value is 6 years (DIN 20066); yours stands over it. The maker's limit comes first.
+due-policy-title-service = Years of service life
+due-policy-title-inspection = Years between inspections
+due-policy-how-inspection = From one look to the next. Yours stands over the guide value of the table; the maker’s papers, local codes and a place where a burst can hurt someone may ask for less.
+due-policy-how-service = From assembly to replacement, storage included. The guide value is 6 years (DIN 20066); yours stands over it. The maker's limit comes first.
 due-policy-fleet = Every site
 due-policy-keep = Keep this limit
 due-policy-crossed = When it is crossed

@@ -61,6 +61,7 @@ machines-hit-place = Place { $number }, { $name }
 machines-hit-loose = On no machine
 machines-hit-site = Site
 machines-add-machine = Add a machine
+machines-add-machine-here = Add a machine here
 machines-add-site = Add a site
 
 ## Forms
@@ -83,6 +84,12 @@ machines-read-hours = Read hours
 machines-read-hours-how = The figure on the hour meter, in the cab or by the engine.
 machines-hours-last = { $hours }, read { $day }
 machines-hours-none = Hours never read
+machines-hours-same-day = Lower than { $last }, read on { $day }: of two readings of one day the higher one stands, so this one would not show. Is that one wrong?
+machines-hours-lower = Lower than { $last }, read on { $day }. A meter does not run back: read it again, or it was changed.
+machines-hours-jump = { $last } were read on { $day }. Since then no machine can have run that long: a day has 24 hours.
+machines-hours-strike = Strike out { $hours }
+machines-hours-strike-note = read wrong just now
+machines-hours-slip = read wrong
 machines-circuits = Circuits
 machines-circuit-relief = relief { $relief }
 machines-circuit-no-relief = relief not known
@@ -99,8 +106,17 @@ machines-place-several = { $shown } hoses on record
 machines-reason-past = past limit
 machines-reason-failed = failed, not replaced
 machines-reason-job = job open
+machines-over = asked too much
+machines-overs = { $count ->
+    [one] { $shown } asked too much
+   *[other] { $shown } asked too much
+}
+machines-failed = failed here { $times }
 machines-age-unknown = age not known
-machines-limit-note = Bold line: limit of service, { $years } years. An age counted from the day it was fitted is at least that.
+machines-limit-note = Bold line: limit of service, { $count ->
+    [one] { $years } year
+   *[other] { $years } years
+}. An age counted from the day it was fitted is at least that.
 machines-place-add = Add a place
 machines-place-number = Number
 machines-place-name-hint = Such as Boom cylinder, left

@@ -31,6 +31,19 @@ place-life-unknown = nobody knows since when, { $end }
 place-came-off = came off
 place-stay-failed = failed: { $cause }
 place-still-on = still on
+place-is-there = There is a hose on it
+place-is-there-note = put it on record
+place-on-record = The hose on it
+place-on-record-how = What is known of it: its type and both ends. Read its print, gauge its ends; do not guess. It is kept as made elsewhere, not proved and not checked here, under a new code.
+place-on-record-fitted = Fitted on; blank: nobody knows
+place-on-record-assembled = Assembled on, from its ferrule; blank: nobody knows
+place-on-record-days = A hose of which no day is known stands as found today, and its age is never counted as young.
+place-over = Asked too much of it
+place-within = Nothing that is known asks too much of it.
+place-open = Not known for sure: { $what }.
+place-replace = Make its replacement
+place-replace-then = to the check: this one is asked too much
+place-far-out = More than { $most }: hydraulic lines end there (common practice). Read it again.
 place-service = What it asks of a hose
 place-service-more = cold, air, flow, bend, vacuum, duties
 place-keep = Keep it
@@ -53,8 +66,14 @@ place-scan-note = a hose that is made
 ## Age
 hose-years = years
 hose-at-least = { $years } or more
-hose-limit-guide = Guide: { $years } years.
-hose-limit-policy = The owner’s limit: { $years } years.
+hose-limit-guide = Guide: { $count ->
+    [one] { $years } year
+   *[other] { $years } years
+}.
+hose-limit-policy = The owner’s limit: { $count ->
+    [one] { $years } year
+   *[other] { $years } years
+}.
 hose-age-unknown = No day is known to count from.
 hose-age = Age
 
@@ -108,6 +127,20 @@ hose-did-photo = A photo was added
 hose-did-withdrawn = Tag withdrawn: { $reason }
 hose-did-noted = Note: { $text }
 hose-did-voided = Struck out: { $reason }
+
+## Looking at it in place
+hose-inspect = Inspected
+hose-inspect-last = last { $day }
+hose-inspect-never = not yet on record
+hose-inspect-day = Day
+hose-inspect-found = What was found
+hose-inspect-what = What it is
+hose-inspect-words = In your words
+hose-inspect-who = It is kept as written by this device: { $device }.
+hose-grade-pass = nothing found
+hose-grade-caution = to watch
+hose-grade-stop = to be replaced
+hose-found = { $what }, { $grade }
 
 ## What contradicts itself
 hose-conflict = Two devices wrote it differently. Look at the hose, then say which stands.

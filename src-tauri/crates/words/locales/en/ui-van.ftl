@@ -18,7 +18,7 @@ van-practice = Length tolerances
 van-din-20066 = DIN 20066
 van-american = American
 van-theme = Look
-van-theme-auto = as the phone
+van-theme-auto = as the device
 van-theme-light = light
 van-theme-dark = dark
 van-theme-sun = sun
@@ -76,7 +76,7 @@ van-backup-none = No backup from this device yet.
 van-backup-last = last { $when }
 van-backup-title = Last backup
 van-backup-says = { $when }: { $where }, { $size }.
-van-backup-means = Keep it off this phone: mail it, put it on a stick or on the desk computer.
+van-backup-means = Keep it off this device: mail it, put it on a stick or on the desk computer.
 van-busy = At work.
 van-restore = Restore
 van-restore-means = Puts a backup in the place of this register.
@@ -123,8 +123,38 @@ van-list = A list of hoses
 van-list-means = One row for each hose at a place. All rows or none; nothing is taken in before you have seen what would be.
 van-list-pick = Look at a list
 van-list-note = CSV or XLSX
-van-list-would = would bring { $rows } rows: { $sites } sites, { $machines } machines, { $places } places, { $hoses } hoses; { $known } known already.
-van-list-done = is taken in. { $rows } rows: { $sites } sites, { $machines } machines, { $places } places, { $hoses } hoses; { $known } known already.
+van-list-would = would bring { $rows ->
+    [one] { $rowsShown } row
+   *[other] { $rowsShown } rows
+}: { $sites ->
+    [one] { $sitesShown } site
+   *[other] { $sitesShown } sites
+}, { $machines ->
+    [one] { $machinesShown } machine
+   *[other] { $machinesShown } machines
+}, { $places ->
+    [one] { $placesShown } place
+   *[other] { $placesShown } places
+}, { $hoses ->
+    [one] { $hosesShown } hose
+   *[other] { $hosesShown } hoses
+}; { $known } known already.
+van-list-done = is taken in. { $rows ->
+    [one] { $rowsShown } row
+   *[other] { $rowsShown } rows
+}: { $sites ->
+    [one] { $sitesShown } site
+   *[other] { $sitesShown } sites
+}, { $machines ->
+    [one] { $machinesShown } machine
+   *[other] { $machinesShown } machines
+}, { $places ->
+    [one] { $placesShown } place
+   *[other] { $placesShown } places
+}, { $hoses ->
+    [one] { $hosesShown } hose
+   *[other] { $hosesShown } hoses
+}; { $known } known already.
 van-list-refused = { $count ->
     [one] { $shown } row can not be taken in. Mend it in the list and look again.
    *[other] { $shown } rows can not be taken in. Mend them in the list and look again.
