@@ -28,8 +28,8 @@ fn not(share: Share) -> Share {
 /// once parted (bar 100 %). Parted is here four standard errors of any one reading, a caliper's included,
 /// which a belled nut or a worn thread can make as well: the model stays on its guard there.
 #[rstest]
-#[case::own_laws(MODEL, 0.02, 0.88)]
-#[case::all_other_laws_at_once(WORST, 0.05, 0.9)]
+#[case::own_laws(MODEL, 0.02, 0.95)]
+#[case::all_other_laws_at_once(WORST, 0.05, 0.93)]
 fn stated_probabilities_are_observed(#[case] law: Law, #[case] bar: f64, #[case] right_first: f64) {
     let cell = cell(&World::new(), law, 0.1, 400, SEED);
     let scores = scores(&cell.lists);
@@ -39,8 +39,8 @@ fn stated_probabilities_are_observed(#[case] law: Law, #[case] bar: f64, #[case]
     assert!(scores.ece_of_first <= bar + margin, "{}: {scores:?}, {:?}", law.name, bins(&cell.lists));
     at_least("rows that are not called unknown", not(cell.called_unknown()), 0.98);
     at_least("right class first", cell.right_first(), right_first);
-    at_least("partners warned of", cell.dangers.warned, 0.85);
-    at_least("partners parted and silent", not(cell.dangers.left), 0.54);
+    at_least("partners warned of", cell.dangers.warned, 0.94);
+    at_least("partners parted and silent", not(cell.dangers.left), 0.97);
 }
 
 /// The check can fail: what is stated too surely does not pass for honest.
@@ -60,8 +60,8 @@ fn sharpened_probabilities_are_seen_through() {
 fn strangers_are_called_unknown() {
     let [ends, hoses] = strangers(&World::new(), Strange::Afresh, 0.1, 200, SEED);
     let called = |lists: &[Scored]| Share::of(lists, |list| list.is_called_unknown());
-    at_least("ends", called(&ends), 0.72);
-    at_least("hoses", called(&hoses), 0.82);
+    at_least("ends", called(&ends), 0.8);
+    at_least("hoses", called(&hoses), 0.95);
 }
 
 /// The bar.
