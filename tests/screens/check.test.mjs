@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 import test from 'node:test';
 import { typeNumber } from './technician.mjs';
-import { ask, axe, browse, demo, fits, hosewright, keepJob, open, phone, serve } from './support.mjs';
+import { ask, axe, browse, demo, fits, keepJob, open, phone, serve } from './support.mjs';
 
 const { spec, service } = demo('replacement.json');
 const thumb = (page) => page.getByRole('contentinfo');
