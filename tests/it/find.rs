@@ -3,6 +3,8 @@
 mod effort;
 mod errors;
 mod explain;
+mod kinds;
+mod strays;
 mod together;
 
 use hosewright_core::catalogue::Catalogue;

@@ -301,6 +301,19 @@ fn words_that_say_nothing_are_given_back() {
     assert_eq!(print("XXX EN 853 2SN DN 16 ABC").unread, "XXX ABC");
 }
 
+/// GOST 6286-73 writes its types in Roman numbers, with a letter for the wire or Z for the size series.
+#[rstest]
+#[case("GOST 6286-73 Z-II DN 16", "Z-II")]
+#[case("GOST 6286-73 Z-I DN 16", "Z-I")]
+#[case("GOST 6286-73 II-A DN 16", "II-A")]
+#[case("GOST 6286-73 I-B DN 16", "I-B")]
+fn a_type_by_a_roman_number_is_read_whole(#[case] text: &str, #[case] kind: &str) {
+    let printed = print(text);
+    assert_eq!(printed.kind.as_deref(), Some(kind));
+    assert!(printed.candidates.iter().all(|hose| hose.kind == kind), "{:?}", printed.candidates);
+    assert_eq!(printed.unread, "");
+}
+
 #[test]
 fn more_than_stands_on_a_hose_is_refused() {
     let error = read(Catalogue::embedded(), &"2SN ".repeat(200)).expect_err("800 letters");
