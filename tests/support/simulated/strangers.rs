@@ -71,9 +71,11 @@ fn thread(world: &World, random: &mut Random) -> Vec<Feature> {
         _ => Shows::Unstated,
     };
     let (pitch, flank, seat) = (leaf("pitch_mm"), leaf("flank_angle_deg"), leaf("seat_included_angle_deg"));
+    // Male, nut, stud, socket, in the order of the kinds: every second is female.
+    let kind = random.below(4);
     vec![
-        ("kind", Shows::OneOf(1 << random.below(4))),
-        ("gender", Shows::OneOf(1 << random.below(2))),
+        ("kind", Shows::OneOf(1 << kind)),
+        ("gender", Shows::OneOf(1 << (kind % 2))),
         ("thread_diameter_mm", exactly(random.between(8.0, 60.0))),
         ("pitch_mm", pitch),
         ("taper", Shows::OneOf(1)),

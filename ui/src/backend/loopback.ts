@@ -14,28 +14,41 @@ function token(): string {
   return sessionStorage.getItem(TOKEN) ?? '';
 }
 
+/** The call before: the service answers one at a time, and a connection beside one in use may never be heard. */
+let before: Promise<unknown> = Promise.resolve();
+
+async function answerOf<N extends CommandName>(
+  name: N,
+  input: Question<N>,
+  bytes?: Uint8Array,
+): Promise<Reply<Answer<N>>> {
+  try {
+    const answer = await fetch(`/api/${name}`, {
+      method: 'POST',
+      headers: { 'content-type': bytes ? FRAME : 'application/json', 'x-hosewright-token': token() },
+      body: bytes ? pack(input, bytes) : JSON.stringify(input),
+    });
+    if (!answer.ok) {
+      const body: unknown = await answer.json();
+      const error = typeof body === 'object' && body !== null && 'error' in body ? body.error : body;
+      return { ok: false, error: callError(error) };
+    }
+    if (!answer.headers.get('content-type')?.startsWith(FRAME)) {
+      return { ok: true, value: (await answer.json()) as Answer<N>, bytes: new Uint8Array() };
+    }
+    const frame = unpack(await answer.arrayBuffer());
+    return { ok: true, value: frame.document as Answer<N>, bytes: frame.bytes };
+  } catch (cause) {
+    return { ok: false, error: callError(cause) };
+  }
+}
+
 /** The use cases over loopback HTTP: for development and browser tests, not in the built program. */
 export const loopback: Backend = {
-  async call<N extends CommandName>(name: N, input: Question<N>, bytes?: Uint8Array): Promise<Reply<Answer<N>>> {
-    try {
-      const answer = await fetch(`/api/${name}`, {
-        method: 'POST',
-        headers: { 'content-type': bytes ? FRAME : 'application/json', 'x-hosewright-token': token() },
-        body: bytes ? pack(input, bytes) : JSON.stringify(input),
-      });
-      if (!answer.ok) {
-        const body: unknown = await answer.json();
-        const error = typeof body === 'object' && body !== null && 'error' in body ? body.error : body;
-        return { ok: false, error: callError(error) };
-      }
-      if (!answer.headers.get('content-type')?.startsWith(FRAME)) {
-        return { ok: true, value: (await answer.json()) as Answer<N>, bytes: new Uint8Array() };
-      }
-      const frame = unpack(await answer.arrayBuffer());
-      return { ok: true, value: frame.document as Answer<N>, bytes: frame.bytes };
-    } catch (cause) {
-      return { ok: false, error: callError(cause) };
-    }
+  call<N extends CommandName>(name: N, input: Question<N>, bytes?: Uint8Array): Promise<Reply<Answer<N>>> {
+    const answer = before.then(() => answerOf(name, input, bytes));
+    before = answer;
+    return answer;
   },
   /** The browser's own way: into its downloads. */
   async save(name: string, bytes: Uint8Array, mime: string): Promise<Reply<string>> {

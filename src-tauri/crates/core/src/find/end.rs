@@ -352,9 +352,10 @@ pub(super) fn seen(half: &EndReadings, caliper: f64) -> Vec<(usize, Seen)> {
     seen
 }
 
-/// Whether a column is of the thread itself, which an end in no table may share with those that are.
+/// Whether a column is of the thread itself and of what bears it, which an end in no table may share with those
+/// that are.
 pub(super) fn is_of_thread(column: usize) -> bool {
-    matches!(column, GENDER | DIAMETER | PITCH | TAPER | SECOND | FLANK)
+    matches!(column, KIND | GENDER | DIAMETER | PITCH | TAPER | SECOND | FLANK)
 }
 
 /// Whether a reading of that column would repeat one that was taken, or can not be taken yet.
