@@ -73,7 +73,7 @@ export const REPLACEMENT = {
   'oil, hottest': { number: '88' },
   'air, hottest': { number: '45' },
   flow: { number: '60' },
-  line: { pick: /^cylinder/ },
+  line: { pick: /^Cylinder/ },
   bend: { number: '230' },
   'A: drop': { number: '22' },
   'B: drop': { number: '38' },

@@ -16,6 +16,10 @@ export const PROGRAM =
 const PATIENCE_MS = 15_000;
 const PAUSE_MS = 40;
 
+/** Taps this near each other are in one place, and a second one comes no sooner. */
+const SAME_PLACE_PX = 80;
+const LOOKED_MS = 400;
+
 /** The key under which WebDriver names an element. */
 const ELEMENT = 'element-6066-11e4-a52e-4f735466cecf';
 
@@ -85,6 +89,8 @@ class Program {
   #ended;
   #app;
   #session;
+  /** Where and when it clicked last. */
+  #tapped = { x: 0, y: 0, when: 0 };
 
   async start(device) {
     const port = await freePort();
@@ -185,25 +191,38 @@ class Program {
     return element[ELEMENT];
   }
 
-  /** Clicks what has that role and name, once it stands still: a thumb follows what moves, a driver does not. */
+  /**
+   * Clicks what has that role and name, once it stands still: a thumb follows what moves, a driver does not. In one
+   * place it taps no faster than a person who looks first (`ui/src/state/second-tap.ts`).
+   */
   async click(role, name, within) {
-    const element = await until(`the ${role} "${name}" stands still`, async () => {
+    const { element, at } = await until(`the ${role} "${name}" stands still`, async () => {
       const found = await this.find(role, name, within);
-      return (await this.#standsStill(found)) && found;
+      const at = await this.#standsStill(found);
+      return at && { element: found, at };
     });
+    const { x, y, when } = this.#tapped;
+    const soon = Math.hypot(at.x - x, at.y - y) < SAME_PLACE_PX ? when + LOOKED_MS - Date.now() : 0;
+    if (soon > 0) await new Promise((done) => setTimeout(done, soon));
     await post(`${this.#session}/element/${element}/click`, {});
+    this.#tapped = { ...at, when: Date.now() };
   }
 
-  /** Whether an element is where it was two frames ago. */
+  /** The middle of an element that is where it was two frames ago; null of one that moves. */
   #standsStill(element) {
     const inPage = async (element) => {
-      const where = () => element.isConnected && JSON.stringify(element.getBoundingClientRect());
+      const where = () => {
+        const { x, y, width, height } = element.getBoundingClientRect();
+        return { x: x + width / 2, y: y + height / 2, width, height };
+      };
+      // As the driver does before it taps: it taps where it then stands.
+      element.scrollIntoView({ block: 'nearest', inline: 'nearest' });
       const before = where();
       await new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn)));
-      return before && before === where();
+      return element.isConnected && JSON.stringify(before) === JSON.stringify(where()) ? before : null;
     };
     return this.later(inPage, { [ELEMENT]: element }).catch((error) => {
-      if (error.message.startsWith('stale element reference')) return false;
+      if (error.message.startsWith('stale element reference')) return null;
       throw error;
     });
   }

@@ -158,10 +158,15 @@ async function enter(program) {
   await program.click('button', /^Keep/, THUMB);
 }
 
-/** Four directions at one place along the ferrule; then the pad goes away by itself. */
+/** Four directions at the place along the ferrule that is asked; then the pad goes away by itself. */
 async function readCrimp(program) {
-  for (const reading of [1, 2, 3, 4]) {
-    await program.find('heading', `reading ${reading}`);
+  const first = await program.seen(
+    (within) => Number(document.querySelector(`${within} h2`)?.innerText.match(/reading (\d+)/)?.[1]),
+    [THUMB],
+    'a reading of the crimp is asked',
+  );
+  for (let reading = first; reading < first + 4; reading += 1) {
+    await program.find('heading', new RegExp(`reading ${reading}$`));
     await typeNumber(program, CRIMP, 'mm');
     await program.click('button', /^Keep/, THUMB);
   }
