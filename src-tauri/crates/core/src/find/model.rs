@@ -12,11 +12,11 @@ use std::sync::{Arc, Mutex, OnceLock, PoisonError};
 
 /// Probability, before any reading, that a part is none of the catalogue's. Common practice: rare
 /// in the trade, and never excluded.
-pub(super) const UNKNOWN_PRIOR: f64 = 0.03;
+pub(super) const UNKNOWN_PRIOR: f64 = 0.04;
 
 /// Share of parts in no table whose thread or bore is in the tables all the same: makers put their own
 /// seats on common threads. Common practice, no source.
-const COMMON_SHARE: f64 = 0.5;
+const COMMON_SHARE: f64 = 0.7;
 
 /// One reading and what each hypothesis says of it.
 #[derive(Debug)]
