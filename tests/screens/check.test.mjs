@@ -25,7 +25,10 @@ test('a limit of prudence is taken on with a name and a reason, and both go on t
   await take.click();
   const taken = page.getByRole('listitem').filter({ hasText: 'Technician 1 takes this on: Short run, twice a day' });
   await taken.waitFor();
-  assert.equal(await taken.getByRole('button', { name: 'Take back' }).count(), 1);
+  // The row moved under the thumb, where a tap that came at once would fall.
+  await page.waitForTimeout(500);
+  await taken.getByRole('button').first().click();
+  await taken.getByRole('button', { name: 'Take back' }).waitFor();
 
   await page.getByRole('button', { name: 'Tag', exact: true }).click();
   const keep = page.getByRole('button', { name: /^Save the label and keep the hose/ });
@@ -83,6 +86,8 @@ async function atCheck(t, service) {
 test('after a value is kept the page stands where it was', async (t) => {
   const page = await atCheck(t);
   const cell = page.getByRole('main').getByRole('button', { name: /^flow/ }).first();
+  // The findings stand above the cells.
+  await page.getByRole('main').locator('li.finding').first().waitFor();
   await cell.scrollIntoViewIfNeeded();
   const top = () => page.evaluate(() => document.querySelector('main').scrollTop);
   const before = await top();

@@ -148,7 +148,7 @@ test('of a hose that is still fitted only what can be reached is asked, and then
     readings: { ends: [{ role: 'A', kind: 'nut', gender: 'female' }], mates: [] },
     finding: { part: 'A', asked: null, forms: {}, chosen: [] },
   });
-  await page.getByText('Now: measure the thread').waitFor();
+  await page.getByText(/^Now: /).waitFor();
   await page.getByRole('button', { name: 'still fitted', exact: true }).click();
   await page.getByText('Now: measure the hex').waitFor();
   const asked = [];
