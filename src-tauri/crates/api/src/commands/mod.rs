@@ -14,8 +14,8 @@ pub mod print;
 pub mod register;
 pub mod route;
 pub mod settings;
-pub mod stray;
-mod tables;
+mod stray;
+pub mod tables;
 pub mod tag;
 
 use crate::typescript::Declarations;

@@ -55,9 +55,8 @@ impl FindError {
     }
 }
 
-/// Smallest and largest length of a part that is taken, mm. What the trade has no part of goes with no answer
-/// and settles none, but it is no reason to refuse: while they are typed 20 is a 2 and 13/16 in a 13 in.
-const SMALLEST_MM: f64 = 0.1;
+/// Largest length of a hose or an end that is taken, mm: far beyond what the trade has, since 13/16 in is a 13 in
+/// while it is typed. What the trade has no part of is a stray, and settles nothing.
 const LARGEST_MM: f64 = 500.0;
 /// Longest assembly that is believed, mm.
 const LONGEST_MM: f64 = 200_000.0;
@@ -77,15 +76,15 @@ pub(super) fn validate(readings: &Readings) -> Result<(), FindError> {
     }
     validate_halves("ends", &readings.ends)?;
     validate_halves("mates", &readings.mates)?;
-    reading("overall_length_mm", readings.overall_length_mm, (SMALLEST_MM, LONGEST_MM))?;
+    length("overall_length_mm", readings.overall_length_mm, LONGEST_MM)?;
     let error = readings.caliper_error_mm.map(Millimetres::get);
     within("caliper_error_mm", error, ERRORS_MM.0, ERRORS_MM.1)
 }
 
 fn validate_hose(hose: &HoseReadings) -> Result<(), FindError> {
-    length("hose", "id_mm", hose.id_mm)?;
-    length("hose", "cover_od_mm", hose.cover_od_mm)?;
-    length("hose", "reinforcement_od_mm", hose.reinforcement_od_mm)?;
+    length("hose.id_mm", hose.id_mm, LARGEST_MM)?;
+    length("hose.cover_od_mm", hose.cover_od_mm, LARGEST_MM)?;
+    length("hose.reinforcement_od_mm", hose.reinforcement_od_mm, LARGEST_MM)?;
     within("hose.layers", hose.layers.map(f64::from), 1.0, 6.0)
 }
 
@@ -107,7 +106,7 @@ fn validate_halves(list: &str, halves: &[EndReadings]) -> Result<(), FindError> 
             ("bolt_short_mm", half.bolt_short_mm),
         ];
         for (field, reading) in lengths {
-            length(&format!("{list}[{i}]"), field, reading)?;
+            length(&at(field), reading, LARGEST_MM)?;
         }
         let pitch = half.pitch_mm.map(|pitch| pitch.value.get());
         within(&at("pitch_mm"), pitch, PITCH_MM.0, PITCH_MM.1)?;
@@ -130,13 +129,8 @@ fn error_of(reading: Option<Reading>) -> Option<f64> {
     reading.and_then(|reading| reading.error).map(Millimetres::get)
 }
 
-/// A length of a part.
-fn length(part: &str, key: &str, length: Option<Reading>) -> Result<(), FindError> {
-    reading(&format!("{part}.{key}"), length, (SMALLEST_MM, LARGEST_MM))
-}
-
-fn reading(field: &str, reading: Option<Reading>, (lowest, highest): (f64, f64)) -> Result<(), FindError> {
-    within(field, reading.map(|reading| reading.value.get()), lowest, highest)?;
+fn length(field: &str, reading: Option<Reading>, largest: f64) -> Result<(), FindError> {
+    within(field, reading.map(|reading| reading.value.get()), 0.1, largest)?;
     within(&format!("{field}.error"), error_of(reading), ERRORS_MM.0, ERRORS_MM.1)
 }
 
