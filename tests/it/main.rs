@@ -11,6 +11,7 @@ mod catalogue;
 mod check;
 mod contract;
 mod contradiction;
+mod cutting;
 mod find;
 mod flow;
 mod life;

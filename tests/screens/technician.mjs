@@ -49,13 +49,14 @@ export async function typeNumber(page, keys, unit) {
 /** Answers one question of Find; what is not in the readings can not be told. */
 async function answer(page, what) {
   const read = readOf(what);
-  if (read?.pick) await button(page, read.pick).first().click();
-  else if (read?.gauge) await button(page, read.gauge).first().click();
+  // What is picked is kept with the touch.
+  if (read?.pick) return button(page, read.pick).first().click();
+  if (read?.gauge) await button(page, read.gauge).first().click();
   else if (read?.mm) await typeNumber(page, read.mm, 'mm');
   else if (read?.inch) await typeNumber(page, read.inch, 'inch');
   else if (read?.print) await page.keyboard.type(read.print);
-  else return false;
-  return true;
+  else return button(page, /^(can’t tell|Nothing can be read)/).first().click();
+  return button(page, /^Keep /).click();
 }
 
 /** Reads until hose and ends stand; `look` is called at each question. The questions in their order. */
@@ -66,11 +67,7 @@ export async function find(page, look) {
     if (!what) break;
     questions.push(`${what.part}: ${what.reading}`);
     await look(questions.at(-1));
-    if (await answer(page, what)) await button(page, /^Keep /).click();
-    else
-      await button(page, /^(can’t tell|Nothing can be read)/)
-        .first()
-        .click();
+    await answer(page, what);
     await gone(page, what);
   }
   await button(page, /^Check what may replace it/).click();

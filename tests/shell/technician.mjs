@@ -45,7 +45,7 @@ const gone = (program, text, within = 'main') =>
     `"${text}" is gone`,
   );
 
-/** Keeps what was typed or picked for a question of Find. */
+/** Keeps what was typed or gauged for a question of Find. */
 export async function keep(program, { part, reading }) {
   await program.click('button', /^Keep /, THUMB);
   await gone(program, `${part} ${reading}`);
@@ -62,7 +62,10 @@ export async function find(program, stop = () => false) {
     else if (read?.inch) await typeNumber(program, read.inch, 'inch');
     else if (read?.print) await typeLetters(program, read.print);
     else if (read) await program.click('button', read.pick ?? read.gauge);
-    if (read) {
+    // What is picked is kept with the touch.
+    if (read?.pick) {
+      await gone(program, `${question.part} ${question.reading}`);
+    } else if (read) {
       await keep(program, question);
     } else {
       await program.click('button', /^(can’t tell|Nothing can be read)/);

@@ -10,6 +10,7 @@
 
 pub mod catalogue;
 pub mod check;
+pub mod cutting;
 pub mod find;
 pub mod flow;
 pub mod life;

@@ -2,7 +2,7 @@
 import { say } from '../../words/words';
 import { isMate, roleOf, type Half } from './keys';
 import { partName } from './say';
-import type { Session } from './session';
+import type { Session } from './session.svelte';
 import { candidateName } from './tables';
 
 /** What is said at the first reading of the part in hand. */

@@ -13,6 +13,9 @@ const FEW = 12;
 
 /** The reading in hand and what can be done with it. All that must last is written into the job. */
 export class Session {
+  /** What was answered last. */
+  #last = $state.raw<Asked | null>(null);
+
   constructor(
     readonly doc: JobDoc,
     readonly finder: Finder,
@@ -169,6 +172,7 @@ export class Session {
     await this.finder.ask(this.question);
     if (this.finder.problem?.code === 'input') return;
     this.#answered(half, key);
+    this.#last = { half, key };
     const role = roleOf(half);
     if (key === 'form' && role) this.doc.finding.forms[role] = textOf(draft);
     else if (key !== 'form') keep(this.doc.readings, half, key, draft);
@@ -178,11 +182,18 @@ export class Session {
     await this.#moveOn();
   }
 
+  /** A drawing that is touched is the answer: it is kept at once, and the way back leads to it. */
+  async pick(option: string): Promise<void> {
+    this.type(picked(option));
+    await this.keep();
+  }
+
   /** "Can't tell" is an answer: it is not asked again. */
   async cannot(): Promise<void> {
     const { key, half } = this;
     if (!key) return;
     this.remove(half, key);
+    this.#last = { half, key };
     this.doc.cannot.push(nameOf(half, key));
     await this.#moveOn();
   }
@@ -234,6 +245,13 @@ export class Session {
   unname(): void {
     const part = roleOf(this.half) ?? 'hose';
     this.doc.finding.chosen = this.doc.finding.chosen.filter((one) => one !== part);
+  }
+
+  /** What was answered last and can be answered anew; null while it is in hand, or nothing was. */
+  get last(): Asked | null {
+    return this.#last && nameOf(this.#last.half, this.#last.key) !== (this.key && nameOf(this.half, this.key))
+      ? this.#last
+      : null;
   }
 
   /** Fills the spec with what was kept and goes to the check, settled or not: the check says what is open. */
