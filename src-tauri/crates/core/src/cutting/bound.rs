@@ -32,7 +32,7 @@ pub(super) fn bound(batch: &Measured) -> Bound {
             reels += most as u64;
         } else {
             sums.reach(batch.pieces.iter().map(|piece| *piece as usize / unit), most / unit);
-            offcuts += sums.reached().last().unwrap_or(0) as u64 * unit as u64;
+            offcuts += sums.reached().next().unwrap_or(0) as u64 * unit as u64;
         }
     }
     let unmade = wanted.saturating_sub(offcuts + reels);

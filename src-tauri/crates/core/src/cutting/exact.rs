@@ -3,8 +3,8 @@
 use super::measure::Measured;
 use super::state::{Cost, State, UNMADE};
 
-/// Steps after which a batch is too large to go through: some 10 ms.
-const STEPS: u32 = 200_000;
+/// Steps after which a batch is too large to go through: some milliseconds.
+const STEPS: u32 = 30_000;
 
 /// Betters a plan as far as any can be. Whether all were looked at; a large batch is given up.
 pub(super) fn better(batch: &Measured, best: &mut State) -> bool {

@@ -27,13 +27,13 @@ impl Sums {
         }
     }
 
-    /// The sums that are reached, smallest first.
+    /// The sums that are reached, largest first.
     pub fn reached(&self) -> impl Iterator<Item = usize> {
-        self.layer(self.weights.len()).iter().enumerate().flat_map(|(at, word)| {
+        self.layer(self.weights.len()).iter().enumerate().rev().flat_map(|(at, word)| {
             let mut rest = *word;
             std::iter::from_fn(move || {
-                let bit = (rest != 0).then(|| rest.trailing_zeros() as usize)?;
-                rest &= rest - 1;
+                let bit = (rest != 0).then(|| 63 - rest.leading_zeros() as usize)?;
+                rest ^= 1 << bit;
                 Some(at * 64 + bit)
             })
         })
@@ -82,7 +82,7 @@ mod tests {
             .map(|set| (0..5).filter(|at| set >> at & 1 == 1).map(|at| weights[at as usize]).sum())
             .filter(|sum| *sum <= 140)
             .collect();
-        expected.sort_unstable();
+        expected.sort_unstable_by(|one, other| other.cmp(one));
         expected.dedup();
         assert_eq!(sums.reached().collect::<Vec<_>>(), expected);
         for sum in expected {

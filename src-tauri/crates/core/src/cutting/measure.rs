@@ -65,6 +65,11 @@ impl Measured {
         Cost { unmade: 0, reel: u64::from(off_reel), scrap: if wasted { u64::from(left) } else { 0 } }
     }
 
+    /// Room that must stay for a rest worth keeping.
+    pub fn kept(&self) -> u32 {
+        self.useful + self.kerf
+    }
+
     fn left(&self, stock: usize, used: u32) -> u32 {
         (self.stocks[stock].tenths - used).saturating_sub(self.kerf)
     }

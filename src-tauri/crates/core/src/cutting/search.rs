@@ -1,4 +1,4 @@
-//! A first plan, bettered pair by pair, shaken and settled again.
+//! A first plan, bettered pair by pair; then again and again a few offcuts are emptied and filled anew.
 
 use super::bound::Bound;
 use super::exact;
@@ -6,81 +6,43 @@ use super::fill::Sums;
 use super::measure::Measured;
 use super::state::{Cost, State, UNMADE};
 
-/// How often a settled plan is shaken. More did not better any of 200 random batches by a kerf.
-const ROUNDS: usize = 120;
+/// How often offcuts are filled anew. More bettered none of 200 random batches by a kerf.
+const ROUNDS: usize = 15_000;
 
-/// Pieces taken out at a shake, at most.
-const SHAKEN: usize = 6;
+/// Offcuts filled anew at once, at most.
+const EMPTIED: usize = 5;
 
-/// The best plan that is found, and whether it was found by looking at all of them.
+/// How much more a plan may cost at first, weighed, and be gone on from: some metres.
+const SLACK: f64 = 40_000.0;
+
+/// The slack falls to this power of e over the rounds: to a millimetre or so.
+const COOLS: f64 = -8.0;
+
+/// The best plan that is found, and whether nothing better can be.
 pub(super) fn search(batch: &Measured, bound: &Bound) -> (State, bool) {
-    let mut settling = Settling { batch, sums: Sums::default(), unit: batch.unit() };
-    let mut order = Order(0x9e37_79b9_7f4a_7c15);
-    let mut best = filled(batch);
-    settling.settle(&mut best, (0..batch.stocks.len()).collect());
-    for _ in 0..ROUNDS {
+    let mut filling =
+        Filling { batch, sums: Sums::default(), unit: batch.unit(), order: Order(0x9e37_79b9_7f4a_7c15) };
+    let mut best = State::empty(batch);
+    filling.place(&mut best, filling.longest_first());
+    filling.settle(&mut best);
+    let mut now = best.clone();
+    for round in 0..ROUNDS {
         if bound.reached_by(best.cost) {
-            break;
+            return (best, true);
         }
-        let mut next = best.clone();
-        let touched = shake(batch, &mut next, &mut order);
-        settling.settle(&mut next, touched);
-        // A plan that costs the same is taken: it leads on from where the old one is stuck.
-        if next.cost <= best.cost {
-            best = next;
-        }
-    }
-    if bound.reached_by(best.cost) {
-        return (best, true);
-    }
-    let all = exact::better(batch, &mut best);
-    (best, all)
-}
-
-/// Longest piece first into the stock it leaves least of, offcuts before reels.
-fn filled(batch: &Measured) -> State {
-    let mut state = State::empty(batch);
-    let mut pieces: Vec<usize> = (0..batch.pieces.len()).collect();
-    pieces.sort_by_key(|piece| std::cmp::Reverse(batch.pieces[*piece]));
-    for piece in pieces {
-        place(batch, &mut state, piece);
-    }
-    state
-}
-
-fn place(batch: &Measured, state: &mut State, piece: usize) {
-    let fitting = (0..batch.stocks.len()).filter(|stock| state.fits(batch, piece, *stock));
-    let tightest = fitting.min_by_key(|stock| {
-        let room = batch.stocks[*stock];
-        (room.reel, room.tenths - state.used[*stock])
-    });
-    if let Some(stock) = tightest {
-        state.move_piece(batch, piece, stock);
-    }
-}
-
-/// Takes some pieces out, and puts them back in another order, each into a stock by chance. The stocks that changed.
-fn shake(batch: &Measured, state: &mut State, order: &mut Order) -> Vec<usize> {
-    let mut touched = Vec::new();
-    let mut out = Vec::new();
-    for _ in 0..2 + order.below(SHAKEN - 1) {
-        let piece = order.below(batch.pieces.len());
-        if state.of[piece] != UNMADE {
-            touched.push(state.of[piece]);
-            state.move_piece(batch, piece, UNMADE);
-            out.push(piece);
+        let next = filling.refilled(&now);
+        // A plan that costs somewhat more is gone on from at first: it leads out of where a better one is stuck.
+        let slack = (SLACK * (COOLS * round as f64 / ROUNDS as f64).exp()) as u64;
+        if next.cost.weighed() <= now.cost.weighed() + slack {
+            now = next;
+            if now.cost < best.cost {
+                best.clone_from(&now);
+            }
         }
     }
-    for piece in out {
-        let first = order.below(batch.stocks.len());
-        let stocks = (0..batch.stocks.len()).map(|at| (first + at) % batch.stocks.len());
-        let offcuts_first = stocks.clone().filter(|stock| !batch.stocks[*stock].reel).chain(stocks);
-        if let Some(stock) = { offcuts_first }.find(|stock| state.fits(batch, piece, *stock)) {
-            state.move_piece(batch, piece, stock);
-            touched.push(stock);
-        }
-    }
-    touched
+    filling.settle(&mut best);
+    let proved = bound.reached_by(best.cost) || exact::better(batch, &mut best);
+    (best, proved)
 }
 
 /// A fixed row of numbers that looks like chance: the same batch has the same plan every time.
@@ -94,20 +56,95 @@ impl Order {
         self.0 ^= self.0 << 17;
         (self.0 >> 33) as usize % count.max(1)
     }
+
+    fn shuffle(&mut self, list: &mut [usize]) {
+        for at in (1..list.len()).rev() {
+            list.swap(at, self.below(at + 1));
+        }
+    }
 }
 
-struct Settling<'a> {
+struct Filling<'a> {
     batch: &'a Measured,
     sums: Sums,
     unit: usize,
+    order: Order,
 }
 
-impl Settling<'_> {
-    /// Fills pairs of stocks anew until no pair with a changed stock gets better.
-    fn settle(&mut self, state: &mut State, mut changed: Vec<usize>) {
+impl Filling<'_> {
+    fn longest_first(&self) -> Vec<usize> {
+        let mut pieces: Vec<usize> = (0..self.batch.pieces.len()).collect();
+        pieces.sort_by_key(|piece| std::cmp::Reverse(self.batch.pieces[*piece]));
+        pieces
+    }
+
+    /// Each piece into the stock it leaves least of, offcuts before reels.
+    fn place(&self, state: &mut State, pieces: Vec<usize>) {
+        for piece in pieces {
+            let fitting = (0..self.batch.stocks.len()).filter(|stock| state.fits(self.batch, piece, *stock));
+            let tightest = fitting.min_by_key(|stock| {
+                let room = self.batch.stocks[*stock];
+                (room.reel, room.tenths - state.used[*stock])
+            });
+            if let Some(stock) = tightest {
+                state.move_piece(self.batch, piece, stock);
+            }
+        }
+    }
+
+    /// The plan with a few offcuts emptied and filled anew, from their pieces and what is cut from reels.
+    fn refilled(&mut self, best: &State) -> State {
+        let mut state = best.clone();
+        let stocks = self.batch.stocks.len();
+        let mut emptied: Vec<usize> =
+            (0..2 + self.order.below(EMPTIED - 1)).map(|_| self.order.below(stocks)).collect();
+        emptied.sort_unstable();
+        emptied.dedup();
+        let open =
+            |stock: usize| stock == UNMADE || self.batch.stocks[stock].reel || emptied.contains(&stock);
+        let mut pool: Vec<usize> = (0..state.of.len()).filter(|piece| open(state.of[*piece])).collect();
+        for piece in &pool {
+            state.move_piece(self.batch, *piece, UNMADE);
+        }
+        emptied.retain(|stock| !self.batch.stocks[*stock].reel);
+        self.order.shuffle(&mut emptied);
+        // Pieces in another order make up the same sum in another way.
+        self.order.shuffle(&mut pool);
+        for stock in emptied {
+            self.fill(&mut state, stock, &mut pool);
+        }
+        pool.sort_by_key(|piece| std::cmp::Reverse(self.batch.pieces[*piece]));
+        self.place(&mut state, pool);
+        state
+    }
+
+    /// Fills an offcut from a pool: to the full, or now and then so far that a useful rest stays.
+    fn fill(&mut self, state: &mut State, stock: usize, pool: &mut Vec<usize>) {
+        let room = self.batch.stocks[stock].tenths;
+        let most = if self.order.below(4) == 0 { room.saturating_sub(self.batch.kept()) } else { room };
+        self.reach(pool, most);
+        let Some(sum) = self.sums.reached().next() else { return };
+        let taken = self.sums.pieces(sum);
+        for (piece, _) in pool.iter().zip(&taken).filter(|(_, taken)| **taken) {
+            state.move_piece(self.batch, *piece, stock);
+        }
+        pool.retain(|piece| state.of[*piece] == UNMADE);
+    }
+
+    fn reach(&mut self, pieces: &[usize], most: u32) {
+        let weights = pieces.iter().map(|piece| self.batch.pieces[*piece] as usize / self.unit);
+        self.sums.reach(weights, most as usize / self.unit);
+    }
+
+    /// Fills pairs of stocks anew until no pair gets better.
+    fn settle(&mut self, state: &mut State) {
+        let mut changed: Vec<usize> = (0..self.batch.stocks.len()).collect();
         while let Some(one) = changed.pop() {
             let others = (0..self.batch.stocks.len()).chain([UNMADE]);
             for other in others.filter(|other| *other != one) {
+                // The one with less room is filled: fewer sums are to be looked at.
+                let (one, other) =
+                    if self.room(one) <= self.room(other) { (one, other) } else { (other, one) };
                 if self.pair(state, one, other) {
                     changed.extend([one, other].into_iter().filter(|stock| *stock != UNMADE));
                     changed.sort_unstable();
@@ -117,26 +154,38 @@ impl Settling<'_> {
         }
     }
 
+    fn room(&self, stock: usize) -> u32 {
+        if stock == UNMADE { u32::MAX } else { self.batch.stocks[stock].tenths }
+    }
+
+    /// What a pair costs when one of it has that much; none where the rest does not go into the other.
+    fn cost(&self, one: usize, other: usize, used: u32, rest: u32) -> Option<Cost> {
+        let of_other = match other {
+            UNMADE => Cost { unmade: u64::from(rest), ..Cost::default() },
+            _ if rest > self.room(other) => return None,
+            _ => self.batch.cost(other, rest),
+        };
+        Some(self.batch.cost(one, used) + of_other)
+    }
+
     /// Divides the pieces of two stocks between them as well as can be. Whether that bettered the plan.
     fn pair(&mut self, state: &mut State, one: usize, other: usize) -> bool {
         let pieces: Vec<usize> =
             (0..state.of.len()).filter(|piece| [one, other].contains(&state.of[*piece])).collect();
-        if pieces.is_empty() {
-            return false;
-        }
         let total: u32 = pieces.iter().map(|piece| self.batch.pieces[*piece]).sum();
-        let now = if one == UNMADE { 0 } else { state.used[one] };
-        let most = self.batch.stocks[one].tenths.min(total) as usize;
-        self.sums.reach(pieces.iter().map(|piece| self.batch.pieces[*piece] as usize / self.unit), most / self.unit);
-        let cost = |used: u32| Some(self.batch.cost(one, used) + self.other_cost(other, total - used)?);
-        let best = self.sums.reached().filter_map(|sum| {
-            let used = (sum * self.unit) as u32;
-            cost(used).map(|cost| (cost, used))
-        });
-        let Some((least, used)) = best.min() else { return false };
-        if cost(now).is_none_or(|now| least >= now) {
+        let used = state.used[one];
+        let Some(now) = self.cost(one, other, used, total - used).filter(|now| *now > Cost::default()) else {
             return false;
-        }
+        };
+        self.reach(&pieces, self.room(one).min(total));
+        let fitting = self.sums.reached().filter_map(|sum| {
+            let used = (sum * self.unit) as u32;
+            self.cost(one, other, used, total - used).map(|cost| (cost, used))
+        });
+        // What one of them takes more of, a reel gives less of: the fullest is the best.
+        let fullest_is_best = other == UNMADE || self.batch.stocks[other].reel;
+        let best = if fullest_is_best { { fitting }.next() } else { fitting.min() };
+        let Some((_, used)) = best.filter(|(least, _)| *least < now) else { return false };
         let taken = self.sums.pieces(used as usize / self.unit);
         let to = taken.iter().map(|taken| if *taken { one } else { other });
         let moved: Vec<(usize, usize)> =
@@ -149,13 +198,5 @@ impl Settling<'_> {
             state.move_piece(self.batch, piece, to);
         }
         true
-    }
-
-    /// What the other of a pair costs; none where that much does not go into it.
-    fn other_cost(&self, stock: usize, used: u32) -> Option<Cost> {
-        if stock == UNMADE {
-            return Some(Cost { unmade: u64::from(used), ..Cost::default() });
-        }
-        (used <= self.batch.stocks[stock].tenths).then(|| self.batch.cost(stock, used))
     }
 }

@@ -11,6 +11,13 @@ pub(super) struct Cost {
     pub scrap: u64,
 }
 
+impl Cost {
+    /// One figure for a search that goes uphill a little; plans are compared by the order, never by this.
+    pub fn weighed(self) -> u64 {
+        1000 * self.unmade + 10 * self.reel + self.scrap
+    }
+}
+
 impl Add for Cost {
     type Output = Self;
     fn add(self, other: Self) -> Self {
