@@ -69,6 +69,11 @@ pub enum Command {
         #[arg(long, value_enum, default_value = "a4")]
         paper: Paper,
     },
+    /// Pieces wanted and hose that is there -> which is cut from which reel or offcut.
+    Cut {
+        /// Cut lengths, reels and offcuts, the saw's kerf and the least useful rest, as JSON; - reads standard input.
+        batch: PathBuf,
+    },
     /// Where the ports are -> how tight the hose bends.
     Route {
         /// The ports and poses, as JSON; - reads standard input.

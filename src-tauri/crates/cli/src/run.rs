@@ -3,7 +3,7 @@
 use crate::args::{Arguments, Command, LivesBy, Of, Paper, Register, Tag};
 use crate::input;
 use crate::outcome::Outcome;
-use crate::plain::{DueShown, Left, Schemas, SheetShown};
+use crate::plain::{CutShown, DueShown, Left, Schemas, SheetShown};
 use crate::world::Machine;
 use hosewright_api::commands::make::{MakeQuestion, PaperKind, PaperQuestion, PaperSize};
 use hosewright_api::commands::print::PrintQuestion;
@@ -15,6 +15,7 @@ use hosewright_api::commands::tag::{LabelKind, LabelQuestion, ReadQuestion, TagQ
 use hosewright_api::commands::{self, File, Nothing};
 use hosewright_api::{Api, ApiError};
 use hosewright_core::check::{Question, Verdict};
+use hosewright_core::cutting::Batch;
 use hosewright_core::find::{Part, Why};
 use hosewright_core::spec::Spec;
 use hosewright_core::tag::Proof;
@@ -60,6 +61,11 @@ pub fn run(arguments: &Arguments) -> Result<Outcome, ApiError> {
             let settings = settings.as_deref().map(input::question).transpose()?.unwrap_or_default();
             let sheet = SheetFile { subject, out: out.as_deref(), paper: *paper };
             make(&mut api, MakeQuestion { question, settings }, &sheet, json)
+        }
+        Command::Cut { batch } => {
+            let batch: Batch = input::question(batch)?;
+            let plan = commands::cut::cut(&mut api, batch.clone(), &[])?;
+            Outcome::of(&CutShown { plan, batch }, json, api.words())
         }
         Command::Route { ports } => {
             let answer = commands::route::route(&mut api, input::question(ports)?, &[])?;

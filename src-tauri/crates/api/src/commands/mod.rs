@@ -3,6 +3,7 @@
 
 pub mod check;
 mod contradiction;
+pub mod cut;
 pub mod find;
 pub mod job;
 pub mod life;
@@ -136,6 +137,7 @@ table! {
     "check" => check::check: hosewright_core::check::Question => Answer<hosewright_core::check::Checked>,
     "make" => make::make: make::MakeQuestion => Answer<hosewright_core::make::BuildSheet>,
     "make.paper" => make::paper: make::PaperQuestion => File,
+    "cut" => cut::cut: hosewright_core::cutting::Batch => Answer<hosewright_core::cutting::CutPlan>,
     "route" => route::route: hosewright_core::route::Layout => Answer<hosewright_core::route::Routed>,
     "flow" => oil::flow: hosewright_core::flow::FlowQuestion => Answer<hosewright_core::flow::FlowAnswer>,
     "surge" => oil::surge: hosewright_core::flow::SurgeQuestion => Answer<hosewright_core::flow::SurgeAnswer>,

@@ -1,6 +1,7 @@
 //! Answers as a person reads them on a terminal of 80 columns.
 
 mod check;
+mod cut;
 mod explain;
 mod find;
 mod make;
@@ -13,6 +14,7 @@ mod schema;
 mod tag;
 mod text;
 
+pub use cut::CutShown;
 pub use make::SheetShown;
 pub use register::{DueShown, Left};
 pub use schema::Schemas;

@@ -176,3 +176,9 @@ find-more-lookalikes = { $count ->
     [one] One more look-alike is possible; --json lists it.
    *[other] { $count } more look-alikes are possible; --json lists them.
 }
+cut-reel-kept = Reel { $place } ({ $length } mm): { $pieces } mm; { $left } mm stay on it
+cut-offcut-kept = Offcut { $place } ({ $length } mm): { $pieces } mm; { $left } mm left, kept
+cut-offcut-scrap = Offcut { $place } ({ $length } mm): { $pieces } mm; { $left } mm left, scrap
+cut-unmade = STOP: no hose for { $pieces } mm
+cut-sum = New hose { $reel } mm, scrap { $scrap } mm. No plan takes less than { $least } mm of new hose.
+cut-sum-proved = New hose { $reel } mm, scrap { $scrap } mm. Nothing better can be.
