@@ -278,6 +278,11 @@ seen: string, };
 export type Celsius = number;
 
 /**
+ * What a cure changes.
+ */
+export type Change = "length" | "exit" | "form";
+
+/**
  * The answer of a check.
  *
  * `pass` means that everything was looked at and is within its limit. What nobody said (the surge,
@@ -426,6 +431,59 @@ held: number, };
 export type Cover = "plain" | "non-conductive" | "flame-resistant" | "antistatic";
 
 /**
+ * One change that would better the verdict, routed before it is offered.
+ */
+export type Cure = { 
+/**
+ * What is changed.
+ */
+change: Change, 
+/**
+ * What it is, in words; empty until the edge writes it.
+ */
+what: string, 
+/**
+ * At which end; none where the length is changed.
+ */
+end: Role | null, 
+/**
+ * The end's form with the change.
+ */
+form: string | null, 
+/**
+ * Where its elbow points.
+ */
+points: Points | null, 
+/**
+ * The drop it was routed with.
+ */
+drop_mm: Millimetres | null, 
+/**
+ * The rigid length it was routed with.
+ */
+rigid_mm: Millimetres | null, 
+/**
+ * Drop and rigid length are in plain proportion to the hose and have to be measured on the real end.
+ */
+assumed: boolean, 
+/**
+ * The overall length that goes with it.
+ */
+overall_length_mm: Millimetres, 
+/**
+ * The turn between two bent ends that goes with it.
+ */
+turn_deg: Degrees | null, 
+/**
+ * Verdict of the whole with it.
+ */
+verdict: Verdict, 
+/**
+ * Tightest radius at the inside of the bend with it.
+ */
+min_inside_radius_mm: Millimetres | null, };
+
+/**
  * From overall length to cut length.
  */
 export type Cut = { 
@@ -504,6 +562,49 @@ kept: string,
  * Whatever the job needs to go on; nobody but the job reads it.
  */
 content: JsonValue, };
+
+/**
+ * A rigid end as it is drawn.
+ */
+export type DrawnEnd = { 
+/**
+ * The way the port's face looks, of length 1.
+ */
+direction: [number, number, number], 
+/**
+ * The end's axis from the sealing point to the end of the ferrule; an elbow has its corner between.
+ */
+axis_mm: Array<[number, number, number]>, };
+
+/**
+ * A port where it was drawn.
+ */
+export type DrawnPort = { 
+/**
+ * Where: to the right, up, towards the viewer.
+ */
+position_mm: [Millimetres, Millimetres, Millimetres], 
+/**
+ * The way the port's face looks; of any length but none.
+ */
+direction: [number, number, number], };
+
+/**
+ * Both ends in one pose.
+ */
+export type DrawnPose = { 
+/**
+ * Share of the travel: 0 closed, 1 open.
+ */
+travel: number, 
+/**
+ * End A.
+ */
+a: DrawnEnd, 
+/**
+ * End B.
+ */
+b: DrawnEnd, };
 
 /**
  * One thing that falls due.
@@ -1036,9 +1137,167 @@ as: ExportKind, };
 export type ExportKind = "csv" | "xlsx" | "json" | "ics";
 
 /**
+ * How the ports face each other. End A is always left in the drawing: x runs to the right, y up, z towards the
+ * viewer, and A's port is the origin.
+ */
+export type Facing = "u" | "facing" | "right-angle" | "offset" | "away" | "free";
+
+/**
  * The half that takes the other in.
  */
 export type FemalePart = "nut" | "port" | "body" | "socket" | "halves";
+
+/**
+ * What of an end the spec does not say.
+ */
+export type FieldEnd = { 
+/**
+ * Length that can not bend: along the hose's axis from the sealing point to the end of the ferrule. A tape
+ * on the old hose gives it.
+ */
+rigid_mm: Millimetres | null, 
+/**
+ * Where an elbow points.
+ */
+points: Points, };
+
+/**
+ * The ports in one pose of the machine. A is the origin but where both are `free`.
+ */
+export type FieldPose = { 
+/**
+ * How far B is to the right of A.
+ */
+gap_mm: Millimetres | null, 
+/**
+ * How far B is above A in the drawing; 0 unless given, but for `right-angle` and `offset`, which need it.
+ */
+rise_mm: Millimetres | null, 
+/**
+ * How far B stands out of the plane of the drawing, towards the viewer; 0 unless given.
+ */
+offset_mm: Millimetres | null, 
+/**
+ * How far B's port is swung in the plane of the drawing from how it faces, anticlockwise; 0 unless given.
+ */
+angle_deg: Degrees | null, 
+/**
+ * How far B's port is turned about its own axis, clockwise seen from outside onto its face; 0 unless given.
+ */
+roll_deg: Degrees | null, 
+/**
+ * A's port, where the ports are `free`.
+ */
+a: DrawnPort | null, 
+/**
+ * B's port, where the ports are `free`.
+ */
+b: DrawnPort | null, };
+
+/**
+ * A routing as it can be said in the field.
+ */
+export type FieldQuestion = { 
+/**
+ * The hose with its ends' forms and drops, overall length and turn. Without a length the recommended one
+ * is taken.
+ */
+spec: Spec, 
+/**
+ * Outside diameter as measured; stands over the table's.
+ */
+hose_od_mm?: Millimetres | null, 
+/**
+ * How the length changes under pressure, least and greatest in percent, from the user's supplier; stands
+ * over the table's.
+ */
+length_change_pct?: [number, number] | null, 
+/**
+ * How the ports face each other.
+ */
+facing: Facing, 
+/**
+ * The machine's closed pose, in which the hose is fitted.
+ */
+closed: FieldPose, 
+/**
+ * Its open pose.
+ */
+open?: FieldPose | null, 
+/**
+ * Neither port moves. Without an open pose and without this, the travel is not known.
+ */
+fixed: boolean, 
+/**
+ * End A, beside what the spec says.
+ */
+a: FieldEnd, 
+/**
+ * End B, beside what the spec says.
+ */
+b: FieldEnd, };
+
+/**
+ * How a hose lies between ports as they were said, whether it may, and what would cure it.
+ */
+export type FieldRouted = { 
+/**
+ * The gravest finding.
+ */
+verdict: Verdict, 
+/**
+ * Gravest first.
+ */
+findings: Array<Finding>, 
+/**
+ * The ports as `route` takes them, from the closed pose to the open one.
+ */
+layout: Layout, 
+/**
+ * How the hose lies, pose by pose; none where it does not reach or no length would do.
+ */
+routed: Routed | null, 
+/**
+ * The rigid ends in every pose, in the same order: drawn even where the hose does not reach.
+ */
+poses: Array<DrawnPose>, 
+/**
+ * The pose that bends tightest, by its number.
+ */
+worst_pose: number | null, 
+/**
+ * Outside diameter reckoned with.
+ */
+hose_od_mm: HoseFigure, 
+/**
+ * Least radius at the inside of the bend.
+ */
+min_bend_radius_mm: HoseFigure, 
+/**
+ * Change of the length under pressure reckoned with, least and greatest in percent.
+ */
+length_change_pct: LengthChange, 
+/**
+ * Overall length that this is for: the given one, or the recommended one.
+ */
+overall_length_mm: Millimetres | null, 
+/**
+ * The shortest overall length that keeps the least radius in every pose and change of length, and the
+ * straight length behind each ferrule.
+ */
+shortest_overall_length_mm: Millimetres | null, 
+/**
+ * The length to make: see [`Recommended`].
+ */
+recommended: Recommended | null, 
+/**
+ * The turn between two bent ends that these ports ask for, and that the hose is to be made with.
+ */
+turn_deg: Degrees | null, 
+/**
+ * Single changes that would better the verdict, each routed over the whole travel; simplest first.
+ */
+cures: Array<Cure>, };
 
 /**
  * A figure of the tables.
@@ -1579,6 +1838,23 @@ superseded_by?: string,
 sizes: Array<HoseSize>, };
 
 /**
+ * A length that the routing rests on, with where it comes from.
+ */
+export type HoseFigure = { 
+/**
+ * The length; none is not known.
+ */
+value: Millimetres | null, 
+/**
+ * The publication, table or practice.
+ */
+source: string, 
+/**
+ * How it came to be known.
+ */
+basis: Basis, };
+
+/**
  * One inspection.
  */
 export type HoseInspection = { 
@@ -2010,6 +2286,23 @@ poses: Array<Pose>,
  * How much the length may change under pressure, least and greatest, in percent. 0 unless given.
  */
 length_change_pct: [number, number] | null, };
+
+/**
+ * How the length changes under pressure, with where that comes from.
+ */
+export type LengthChange = { 
+/**
+ * Least and greatest, in percent.
+ */
+value: [number, number], 
+/**
+ * The publication, table or practice.
+ */
+source: string, 
+/**
+ * How it came to be known.
+ */
+basis: Basis, };
 
 /**
  * Whose length tolerances are worked to.
@@ -2790,6 +3083,11 @@ at: PlaceAt,
 stays: Array<Stay>, };
 
 /**
+ * Where an elbow on a port points, in the closed pose.
+ */
+export type Points = "towards" | "away" | "front" | "back";
+
+/**
  * The owner's limits for a scope, whole: a change writes all of them anew. None says nothing and
  * leaves it to the wider scope, and at last to the guide of the tables.
  */
@@ -3119,6 +3417,32 @@ cannot_tell?: Array<CannotTell>, };
 export type Reason = "below-limit" | "near-limit" | "rival-too-tight" | "twist" | "no-limit" | "no-diameter";
 
 /**
+ * The length to make. It keeps the least radius by a tenth more at its shortest: made at the short end of the
+ * length tolerance and shortened by pressure; rounded up to 10 mm, and routed again.
+ */
+export type Recommended = { 
+/**
+ * Overall length.
+ */
+overall_length_mm: Millimetres, 
+/**
+ * How much the length may come out short, from the tolerance of overall lengths.
+ */
+short_by_mm: Millimetres, 
+/**
+ * Tightest radius at the inside of the bend with that length.
+ */
+min_inside_radius_mm: Millimetres | null, 
+/**
+ * The publication, table or practice.
+ */
+source: string, 
+/**
+ * How it came to be known.
+ */
+basis: Basis, };
+
+/**
  * One event to be written.
  */
 export type RecordEvent = { 
@@ -3210,6 +3534,11 @@ shortest_free_length_mm: Millimetres | null,
  * Least and greatest twist over the poses.
  */
 twist_range_deg: [Degrees, Degrees], 
+/**
+ * How far clockwise B's `up` stands of A's in the first pose, seen along the hose from A, 0 to 359; none while
+ * either port has no `up` there. Two elbows are made with this turn.
+ */
+turn_deg: Degrees | null, 
 /**
  * May it be routed so.
  */
@@ -4242,6 +4571,7 @@ export interface Commands {
   'make': { input: MakeQuestion; output: Answer<BuildSheet> };
   'make.paper': { input: PaperQuestion; output: FileMade };
   'route': { input: Layout; output: Answer<Routed> };
+  'route.field': { input: FieldQuestion; output: Answer<FieldRouted> };
   'flow': { input: FlowQuestion; output: Answer<FlowAnswer> };
   'surge': { input: SurgeQuestion; output: Answer<SurgeAnswer> };
   'life': { input: Nothing; output: Answer<Life> };

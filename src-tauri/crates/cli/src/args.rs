@@ -71,7 +71,7 @@ pub enum Command {
     },
     /// Where the ports are -> how tight the hose bends.
     Route {
-        /// The ports and poses, as JSON; - reads standard input.
+        /// The ports and poses as vectors, or how they face, as JSON; - reads standard input.
         ports: PathBuf,
     },
     /// Flow through a bore -> speed and pressure drop.

@@ -34,7 +34,7 @@ pub(super) fn checked(api: &Api, question: &Question) -> Result<Checked, ApiErro
 }
 
 /// Writes why, and what to do about it where it is no pass.
-fn word(words: &Words, finding: &mut Finding) {
+pub(super) fn word(words: &Words, finding: &mut Finding) {
     let written =
         |number: Option<f64>| number.map_or_else(String::new, |number| quantity(number, finding.unit));
     let (value, limit) = (written(finding.value), written(finding.limit));

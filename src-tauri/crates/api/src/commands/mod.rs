@@ -137,6 +137,7 @@ table! {
     "make" => make::make: make::MakeQuestion => Answer<hosewright_core::make::BuildSheet>,
     "make.paper" => make::paper: make::PaperQuestion => File,
     "route" => route::route: hosewright_core::route::Layout => Answer<hosewright_core::route::Routed>,
+    "route.field" => route::field: hosewright_core::route::field::FieldQuestion => Answer<hosewright_core::route::field::FieldRouted>,
     "flow" => oil::flow: hosewright_core::flow::FlowQuestion => Answer<hosewright_core::flow::FlowAnswer>,
     "surge" => oil::surge: hosewright_core::flow::SurgeQuestion => Answer<hosewright_core::flow::SurgeAnswer>,
     "life" => life::life: Nothing => Answer<hosewright_core::life::Life>,

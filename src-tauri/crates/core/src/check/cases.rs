@@ -3,7 +3,7 @@
 
 macro_rules! cases {
     ($($(#[$about:meta])* $name:ident = $key:literal,)*) => {
-        $($(#[$about])* pub(super) const $name: &str = $key;)*
+        $($(#[$about])* pub(crate) const $name: &str = $key;)*
 
         /// The key of every case: its words are `why-<key>` and, where it is no pass, `cure-<key>`.
         /// A case that passes ends in `-ok`.
@@ -121,6 +121,27 @@ cases! {
     LENGTH_TOLERANCE_UNKNOWN = "length-tolerance-unknown",
     TURN_OK = "turn-ok",
     TURN_MISSING = "turn-missing",
+
+    ROUTE_TRAVEL_MISSING = "route-travel-missing",
+    ROUTE_RIGID_ASSUMED = "route-rigid-assumed",
+    ROUTE_DROP_ASSUMED = "route-drop-assumed",
+    ROUTE_CHANGE_OK = "route-change-ok",
+    ROUTE_CHANGE_UNVERIFIED = "route-change-unverified",
+    ROUTE_CHANGE_TAKEN = "route-change-taken",
+    ROUTE_STRAIGHT_LINE = "route-straight-line-ok",
+    ROUTE_NEAR_LIMIT = "route-near-limit",
+    ROUTE_RIVAL = "route-rival",
+    ROUTE_BEHIND_OK = "route-behind-ok",
+    ROUTE_BEHIND_SHORT = "route-behind-short",
+    ROUTE_BEHIND_NONE = "route-behind-none",
+    ROUTE_TWIST_OK = "route-twist-ok",
+    ROUTE_TWIST = "route-twist",
+    ROUTE_TURN_OK = "route-turn-ok",
+    ROUTE_TURN_NEEDED = "route-turn-needed",
+    ROUTE_TURN_DIFFERS = "route-turn-differs",
+    ROUTE_TOO_SHORT = "route-too-short",
+    ROUTE_UNSETTLED = "route-unsettled",
+    ROUTE_NO_LENGTH = "route-no-length",
 
     OVERRIDE_TAKEN = "override-taken",
     OVERRIDE_REFUSED = "override-refused",

@@ -171,7 +171,7 @@ pub struct Finding {
 
 impl Finding {
     /// A finding with nothing measured yet.
-    pub(super) fn new(rule: &str, verdict: Verdict, key: &'static str) -> Self {
+    pub(crate) fn new(rule: &str, verdict: Verdict, key: &'static str) -> Self {
         Self {
             rule: rule.to_owned(),
             verdict,
@@ -188,17 +188,17 @@ impl Finding {
     }
 
     /// What it is and what it may be.
-    pub(super) fn measured(self, value: f64, limit: impl Into<Option<f64>>, unit: &'static str) -> Self {
+    pub(crate) fn measured(self, value: f64, limit: impl Into<Option<f64>>, unit: &'static str) -> Self {
         Self { value: Some(value), limit: limit.into(), unit, ..self }
     }
 
     /// Where its limit comes from.
-    pub(super) fn from(self, provenance: &Provenance) -> Self {
+    pub(crate) fn from(self, provenance: &Provenance) -> Self {
         Self { source: provenance.source.clone(), basis: provenance.basis, ..self }
     }
 
     /// A name that stands in its words.
-    pub(super) fn about(mut self, name: &'static str, what: impl Into<String>) -> Self {
+    pub(crate) fn about(mut self, name: &'static str, what: impl Into<String>) -> Self {
         self.case.names.insert(name, what.into());
         self
     }

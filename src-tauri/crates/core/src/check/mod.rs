@@ -4,7 +4,7 @@
 //! them, then puts the other hoses of the same size through the same.
 
 mod alternatives;
-mod cases;
+pub(crate) mod cases;
 mod finding;
 mod fluid;
 mod input;
@@ -23,8 +23,9 @@ pub use overrides::PRUDENCE;
 
 use crate::catalogue::Catalogue;
 use crate::quantity::Bar;
+pub(crate) use limit::unverified;
 use subject::Subject;
-pub(crate) use subject::bent;
+pub(crate) use subject::{bent, hose_name, practice, yours};
 
 /// Puts a spec through every rule and says of each thing what it is, what it may be, and where that
 /// limit comes from; then tries the other hoses of the same size.
@@ -69,6 +70,6 @@ fn findings(subject: &Subject<'_>) -> Vec<Finding> {
 }
 
 /// The verdict of the whole. Nothing looked at is no pass.
-fn gravest(findings: &[Finding]) -> Verdict {
+pub(crate) fn gravest(findings: &[Finding]) -> Verdict {
     findings.iter().map(|finding| finding.verdict).max().unwrap_or(Verdict::Stop)
 }

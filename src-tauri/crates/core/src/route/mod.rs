@@ -10,11 +10,14 @@
 //! downhill (`newton`) as chains of tangents (`chain`) on a `mesh`, and the least is refined
 //! and extrapolated into a [`Shape`], which knows its radius, course, residual and how it carries a mark.
 //!
+//! [`field`] asks the same in the words of a technician, who has no vectors.
+//!
 //! It is an estimate: weight, set, the stiffness that pressure adds and clamps are not in it.
 
 mod answer;
 mod chain;
 mod error;
+pub mod field;
 mod layout;
 mod length;
 mod lie;

@@ -53,6 +53,12 @@ impl Vector {
         [Self([1.0 + sign * x * x * a, sign * b, -sign * x]), Self([b, sign + y * y * a, -y])]
     }
 
+    /// This vector turned about the unit vector `axis` by an angle in radians, anticlockwise seen against it.
+    pub(super) fn turned(self, axis: Self, angle: f64) -> Self {
+        let (sine, cosine) = angle.sin_cos();
+        self * cosine + axis.cross(self) * sine + axis * (axis.dot(self) * (1.0 - cosine))
+    }
+
     /// This vector turned with the least rotation that takes the unit vector `from` to `to`.
     /// None where the two are opposite: then no rotation is the least.
     pub(super) fn carried(self, from: Self, to: Self) -> Option<Self> {

@@ -216,6 +216,58 @@ why-turn-ok = The turn between the two elbows is { $value }.
 why-turn-missing = Both ends are bent and the turn between them is not known.
 cure-turn-missing = Look along the hose from A to B with A's elbow up; read the angle clockwise to B's elbow.
 
+# The route as it is asked in the field
+why-route-travel-missing = Nobody said whether the machine moves this hose.
+cure-route-travel-missing = Enter the open pose, or say that nothing moves.
+why-route-rigid-assumed = The rigid length of end { $end } is not known; { $value } is taken, in plain proportion to the hose.
+cure-route-rigid-assumed = Measure end { $end } along the hose: from the sealing point to the end of the ferrule.
+why-route-drop-assumed = The drop of the elbow at { $end } is not known; { $value } is taken, in plain proportion to the hose.
+cure-route-drop-assumed = Measure the drop at { $end }: from the hose's axis to the centre of the sealing face.
+why-route-change-ok = Under pressure { $hose } may change its length by { $value } to { $limit }; every length of these was looked at.
+why-route-change-unverified = Under pressure { $hose } may change its length by { $value } to { $limit }, but that figure is recalled and nobody has verified it.
+cure-route-change-unverified = Enter your supplier's figure for this hose.
+why-route-change-taken = The standard of { $hose } says nothing of how its length changes under pressure; { $value } to { $limit }, as for most rubber hose, is taken.
+cure-route-change-taken = Enter your supplier's figure for this hose.
+why-route-straight-line-ok = The hose lies straight.
+why-route-near-limit = The bend is { $value } at the inside; { $hose } needs { $limit }. An estimate can not tell so little apart.
+cure-route-near-limit = Give it more room, or measure the tightest bend once it is fitted.
+why-route-rival = The hose may fall into another shape that is bent to { $value } at the inside; { $hose } needs { $limit }.
+cure-route-rival = Guide it with a clamp so that it can only lie one way, or change its length.
+why-route-behind-ok = { $straight } mm of hose, { $times } times its diameter, can lie straight behind each ferrule; the rest is bent to { $value ->
+    [none] no bend at all
+   *[other] { $value }
+}.
+why-route-behind-short = With { $straight } mm of hose straight behind each ferrule, { $times } times its diameter, the rest would be bent to { $value }; it needs { $limit }. Only the least in use, once the diameter, is left.
+cure-route-behind-short = Make it longer, or turn the bend away from the ferrule with an elbow.
+why-route-behind-none = There is no room for { $straight } mm of straight hose behind each ferrule, the least in use: the rest would be bent to { $value }; it needs { $limit }. The hose kinks at the ferrule.
+cure-route-behind-none = Make it longer, or turn the bend away from the ferrule with an elbow.
+why-route-twist-ok = The travel twists the hose by { $value }.
+why-route-twist = The travel twists the hose by { $value }. At { $limit } a hose may lose 70 % of its life.
+cure-route-twist = Lay the hose so that it bends in the plane in which the machine moves, or put a swivel joint at one end.
+why-route-turn-ok = The turn of { $value } is the one that these ports ask for.
+why-route-turn-needed = Both ends are bent, and these ports ask for a turn of { $limit } between them.
+cure-route-turn-needed = Make it with that turn: from A to B with A's elbow up, clockwise to B's elbow.
+why-route-turn-differs = It is made with a turn of { $value }; these ports ask for { $limit }. It would be twisted as it is fitted.
+cure-route-turn-differs = Make it with a turn of { $limit }, or let one elbow point another way.
+why-route-too-short = A hose of { $value } does not reach in every pose, shortened by pressure as it may be.
+cure-route-too-short = { $limit ->
+    [none] Move or turn a port, or take an elbow.
+   *[other] It needs { $limit } at least.
+}
+why-route-unsettled = No shape was settled on at { $value }.
+cure-route-unsettled = Try a slightly different length.
+why-route-no-length = No length of { $hose } keeps { $limit } at the inside in every pose.
+cure-route-no-length = Take an elbow, move or turn a port, or choose a hose that bends tighter.
+
+# Single changes that cure a route
+route-cure-length = Make it { $length } long.
+route-cure-exit = Let the elbow at { $end } point { $points }; make it { $length } long.
+route-cure-form = Take a { $form } at { $end }, pointing { $points }; make it { $length } long.
+points-towards = towards the other port
+points-away = away from the other port
+points-front = towards you
+points-back = away from you
+
 # Overrides
 why-override-taken = { $by } takes this on: { $reason }
 cure-override-taken = Nothing, as long as the reason holds.
