@@ -63,9 +63,7 @@ export const onSheet = (fitted: RouteFit, view: RouteView, at: Vec): Point => [
 
 /** A move on the page in space: what a finger that drags an end does to it. */
 export const moved = (fitted: RouteFit, view: RouteView, dx: number, dy: number): Vec =>
-  view === 'side'
-    ? [dx / fitted.scale, -dy / fitted.scale, 0]
-    : [dx / fitted.scale, 0, dy / fitted.scale];
+  view === 'side' ? [dx / fitted.scale, -dy / fitted.scale, 0] : [dx / fitted.scale, 0, dy / fitted.scale];
 
 /** The part of a line between two distances from its start. */
 export function between(line: readonly Vec[], from: number, to: number): Vec[] {
@@ -117,10 +115,7 @@ export function circle({ point, along, inward }: Bending, centreMm: number, radi
   const centre = add(point, times(inward, centreMm));
   return Array.from({ length: 72 }, (_, index) => {
     const turn = (index / 72) * 2 * Math.PI;
-    return add(
-      centre,
-      add(times(inward, -radiusMm * Math.cos(turn)), times(along, radiusMm * Math.sin(turn))),
-    );
+    return add(centre, add(times(inward, -radiusMm * Math.cos(turn)), times(along, radiusMm * Math.sin(turn))));
   });
 }
 

@@ -29,6 +29,19 @@ const TITLES: Record<string, WordId> = {
   vacuum: 'check-title-vacuum',
   'suction-helix': 'check-title-helix',
   flow: 'check-title-flow',
+  'route-travel': 'check-title-route-travel',
+  'route-rigid': 'check-title-route-rigid',
+  'route-drop': 'check-title-end-drop',
+  'route-change': 'check-title-route-change',
+  'route-near-limit': 'check-title-bend',
+  'route-straight-line': 'check-title-bend',
+  'route-rival': 'check-title-route-rival',
+  'route-behind': 'check-title-route-behind',
+  'route-twist': 'check-title-route-twist',
+  'route-turn': 'check-title-turn',
+  'route-too-short': 'check-title-length',
+  'route-no-length': 'check-title-length',
+  'route-unsettled': 'check-title-length',
   'end-ok': 'check-title-end-read',
   'end-not-read': 'check-title-end-read',
   'end-unsettled': 'check-title-end-read',
@@ -78,9 +91,11 @@ export function titleOf(finding: Finding): string {
 }
 
 /** Cases whose limit is the least it may be. */
-const LEAST = /^(bend|vacuum|original-(pressure|heat|vacuum)|printed-pressure|(relief|surge)-below)-/;
+const LEAST =
+  /^(bend|route-(near|rival|behind)|vacuum|original-(pressure|heat|vacuum)|printed-pressure|(relief|surge)-below)-?/;
 /** Limits with a scale of their own, on which an arrow that stops short means that it passes. */
-const DRAWN = /^(pressure|heat|fluid-heat|ambient|bend|vacuum|flow|printed-pressure|original-pressure)(-|$)/;
+const DRAWN =
+  /^(pressure|heat|fluid-heat|ambient|bend|route-(near|rival|behind|twist)|vacuum|flow|printed-pressure|original-pressure)(-|$)/;
 
 const DECIMALS: Record<string, number> = { bar: 0, C: 0, mm: 1, 'm/s': 1, 'kPa abs': 1, DN: 1 };
 const UNITS: Record<string, string> = { C: '°C' };

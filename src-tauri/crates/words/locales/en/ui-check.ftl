@@ -41,6 +41,9 @@ check-spec = What is made
 check-hose-not-listed = A hose that is not listed here
 check-swapped = { $hose } instead of { $was }
 check-swap-undo = Undo
+check-to-route = Work out the bend
+check-to-oil = See what the oil does
+check-to-surge = Estimate the surge
 check-alternatives-word = Other hoses put through the same check
 
 check-adapter-name = Name of the adapter
@@ -99,6 +102,12 @@ check-title-cutoff = Cut-off, end { $part }
 check-title-cut = Cut length
 check-title-tolerance = Length tolerance
 check-title-turn = Turn
+check-title-route-travel = Travel
+check-title-route-rigid = Stiff length, end { $part }
+check-title-route-change = Length under pressure
+check-title-route-rival = Two shapes are near
+check-title-route-behind = Straight behind the ferrule
+check-title-route-twist = Twist over the travel
 check-title-override = Override
 
 ## The next thing to do
