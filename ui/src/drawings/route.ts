@@ -25,8 +25,8 @@ export interface RouteFit {
 /** The most a view may be high, in px. */
 export type Room = Record<RouteView, number>;
 
-/** Room at the sides for letters and thumbs; above and below for dimension lines. */
-const MARGIN = { x: 52, y: 44 };
+/** Room at the sides for letters, thumbs and the height's dimension at the left; above and below for the others. */
+const MARGIN = { left: 80, right: 42, y: 44 };
 const minus = (a: Vec, b: Vec): Vec => add(a, times(b, -1));
 const size = (a: Vec): number => Math.hypot(...a);
 const dot = (a: Vec, b: Vec): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
@@ -42,14 +42,18 @@ export function fit(poses: readonly RoutePose[], odMm: number, width: number, ro
     return [Math.min(...all) - odMm, Math.max(...all) + odMm] as const;
   };
   const [x, side, plan] = [span(([at]) => at), span((at) => axis('side', at)), span((at) => axis('plan', at))];
-  const per = (px: number, [from, to]: readonly [number, number], margin: number) =>
-    Math.max(px - 2 * margin, 24) / Math.max(to - from, 1);
-  const scale = Math.min(per(width, x, MARGIN.x), per(room.side, side, MARGIN.y), per(room.plan, plan, MARGIN.y / 2));
+  const per = (px: number, [from, to]: readonly [number, number], margins: number) =>
+    Math.max(px - margins, 24) / Math.max(to - from, 1);
+  const scale = Math.min(
+    per(width, x, MARGIN.left + MARGIN.right),
+    per(room.side, side, 2 * MARGIN.y),
+    per(room.plan, plan, MARGIN.y),
+  );
   const high = ([from, to]: readonly [number, number], margin: number) => Math.ceil((to - from) * scale + 2 * margin);
   return {
     scale,
     width,
-    x: width / 2 - ((x[0] + x[1]) / 2) * scale,
+    x: (width + MARGIN.left - MARGIN.right) / 2 - ((x[0] + x[1]) / 2) * scale,
     y: { side: MARGIN.y - side[0] * scale, plan: MARGIN.y / 2 - plan[0] * scale },
     height: { side: high(side, MARGIN.y), plan: high(plan, MARGIN.y / 2) },
   };
