@@ -62,6 +62,8 @@ export interface JobDoc {
   overrides: Override[];
   /** What was said of the ports the hose runs between. */
   route: Routing;
+  /** What of the oil the service does not say. */
+  oil: Oil;
   /** The sheet beside the check that is open; null is the check itself. */
   beside: Beside | null;
   /** The person went on to make it from a check without a stop; a stop takes it back. */
@@ -85,6 +87,17 @@ export interface JobDoc {
   fit: Fitting;
   /** Which figure each end is tightened by, as the person chose it from the table. */
   tighten: Partial<Record<Role, string>>;
+}
+
+/** What flow and surge are worked out from beside the service; null is not said. */
+export interface Oil {
+  /** Length of the line, where it is more than the hose. */
+  length_mm: number | null;
+  elbows_45: number | null;
+  elbows_90: number | null;
+  iso_vg: number | null;
+  /** In how many milliseconds a valve shuts. */
+  closing_ms: number | null;
 }
 
 /** How the ports of a hose stand, as it can be said with a tape in hand. */
@@ -153,6 +166,14 @@ export function noStand(): Stand {
   };
 }
 
+export const noOil = (): Oil => ({
+  length_mm: null,
+  elbows_45: null,
+  elbows_90: null,
+  iso_vg: null,
+  closing_ms: null,
+});
+
 /** Ports of which nothing is said yet. */
 export function noRouting(): Routing {
   const end = () => ({ points: 'towards' as const, rigid_mm: null });
@@ -187,6 +208,7 @@ export function emptyJob(): JobDoc {
     service: { duties: [] },
     overrides: [],
     route: noRouting(),
+    oil: noOil(),
     beside: null,
     checked: false,
     settings: [],
