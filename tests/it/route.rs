@@ -1,5 +1,7 @@
 //! Where the ports are -> how tight the hose bends.
 
+mod field;
+
 use hosewright_core::check::Verdict;
 use hosewright_core::route::{Layout, Reason, RouteError, Routed, route};
 use hosewright_tests::route_figures::route_cases;

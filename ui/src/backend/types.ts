@@ -107,6 +107,36 @@ catalogue: string,
 program: string, };
 
 /**
+ * A figure that nobody gave.
+ */
+export type Assumption = { 
+/**
+ * Which: `oil-usual-grade`, `oil-usual-index`, `oil-bulk-modulus`, `oil-density`, `rigid-wall`,
+ * `sudden-closure`, `smooth-bore`.
+ */
+what: string, 
+/**
+ * It in words; empty until the edge writes it.
+ */
+words: string, 
+/**
+ * Its value; none where it is none, such as a closure at once.
+ */
+value: number | null, 
+/**
+ * Unit of the value.
+ */
+unit: string, 
+/**
+ * The publication, table or practice.
+ */
+source: string, 
+/**
+ * How it came to be known.
+ */
+basis: Basis, };
+
+/**
  * A pressure in bar (gauge, unless the field's name says `abs`).
  */
 export type Bar = number;
@@ -254,6 +284,23 @@ of: Part,
  * Its key, such as `seal`.
  */
 reading: string, };
+
+/**
+ * How often hoses failed for one cause.
+ */
+export type CauseCount = { 
+/**
+ * By the code of the failure causes.
+ */
+cause: string, 
+/**
+ * What it is called.
+ */
+name: string, 
+/**
+ * How often.
+ */
+times: number, };
 
 /**
  * A cause of failure.
@@ -1141,6 +1188,23 @@ export type ExportKind = "csv" | "xlsx" | "json" | "ics";
  * viewer, and A's port is the origin.
  */
 export type Facing = "u" | "facing" | "right-angle" | "offset" | "away" | "free";
+
+/**
+ * What failed at a place.
+ */
+export type Failures = { 
+/**
+ * How often.
+ */
+times: number, 
+/**
+ * Why, the commonest first.
+ */
+causes: Array<CauseCount>, 
+/**
+ * How the next job there is gone about.
+ */
+way: Way, };
 
 /**
  * The half that takes the other in.
@@ -2737,6 +2801,80 @@ text: string, };
 export type Nothing = Record<symbol, never>;
 
 /**
+ * What the oil does in the hose. What can not be known from what was given is none.
+ */
+export type OilAnswer = { 
+/**
+ * Bore that was reckoned with: the hose's nominal one.
+ */
+bore_mm: Millimetres, 
+/**
+ * At the hottest that was given, or where only a viscosity was.
+ */
+warm: FlowAnswer, 
+/**
+ * At the coldest that was given: a cold start.
+ */
+cold: FlowAnswer | null, 
+/**
+ * The speed that is usual in such a line; none while nobody said what the line does.
+ */
+usual: UsualSpeed | null, 
+/**
+ * Whether the speed is within it: a caution above, and while it is not known.
+ */
+verdict: Verdict, 
+/**
+ * The sizes of this type from the smallest in which the oil runs no faster than usual.
+ */
+sizes: Array<SizeTried>, 
+/**
+ * When the oil is stopped.
+ */
+surge: Stopped | null, 
+/**
+ * What nobody gave and was taken instead.
+ */
+assumed: Array<Assumption>, };
+
+/**
+ * A hose and its service, as the check takes them, and what only the oil asks for.
+ */
+export type OilQuestion = { 
+/**
+ * The hose and, for the length, its overall length.
+ */
+spec: Spec, 
+/**
+ * Flow, line, fluid, its hottest and coldest, working pressure.
+ */
+service: Service, 
+/**
+ * Length of the whole line, where it is not the hose alone.
+ */
+length_m: Metres | null, 
+/**
+ * Elbows and fittings in it.
+ */
+elbows: Array<Elbow>, 
+/**
+ * The fluid's grade or viscosity and density, where they are known.
+ */
+fluid: Fluid | null, 
+/**
+ * How long the valve takes to close; at once unless given.
+ */
+closure_time_s: number | null, 
+/**
+ * Bulk modulus of the fluid, from its supplier.
+ */
+bulk_modulus_pa: number | null, 
+/**
+ * Volumetric expansion of the hose (ISO 6801), from its supplier. Without it the wall is taken as rigid.
+ */
+volumetric_expansion_cm3_m_mpa: number | null, };
+
+/**
  * Where a machine was made.
  */
 export type Origin = "north-america" | "europe" | "east-asia" | "unknown";
@@ -3066,9 +3204,17 @@ hoses: Array<Stay>,
 last_off: Stay | null, };
 
 /**
- * A place with the history of the hoses that sat there.
+ * A place, and what it says before the next hose is made for it.
  */
-export type PlaceSheet = { 
+export type PlaceSaid = { 
+/**
+ * What failed there, and which way the next job goes.
+ */
+failures: Failures, 
+/**
+ * Failures, and the hoses of the same circuit beside this one; gravest first.
+ */
+findings: Array<Finding>, 
 /**
  * The place and what belongs there.
  */
@@ -3080,7 +3226,15 @@ at: PlaceAt,
 /**
  * What sat and sits there, by date. More than one that has not come off is a conflict.
  */
-stays: Array<Stay>, };
+stays: Array<Stay>, 
+/**
+ * The circuit it is on, where that is known.
+ */
+circuit: Versioned<Circuit> | null, 
+/**
+ * The other places of that circuit, by number, and what sits there.
+ */
+sisters: Array<Sister>, };
 
 /**
  * Where an elbow on a port points, in the closed pose.
@@ -3819,6 +3973,35 @@ export type ShowQuestion = {
 code: TagCode, };
 
 /**
+ * Another place of the same circuit.
+ */
+export type Sister = { 
+/**
+ * The place.
+ */
+place: PlaceId, 
+/**
+ * Its number on the machine's drawing.
+ */
+number: number, 
+/**
+ * What people call it.
+ */
+name: string, 
+/**
+ * The hose that sits there; none is none that is known.
+ */
+code: TagCode | null, 
+/**
+ * What that hose is, or without one what belongs there.
+ */
+spec: Spec | null, 
+/**
+ * What the hose carries, as it was recorded; none is not known.
+ */
+pressure_bar: Bar | null, };
+
+/**
  * A site and its name.
  */
 export type Site = { 
@@ -3860,6 +4043,31 @@ machines: number,
  * Hoses on them.
  */
 hoses: number, };
+
+/**
+ * Another size of the type, put through the whole check in the same service.
+ */
+export type SizeTried = { 
+/**
+ * Standard.
+ */
+standard: string, 
+/**
+ * Type.
+ */
+type: string, 
+/**
+ * Nominal diameter.
+ */
+dn: Dn, 
+/**
+ * Speed of the oil in it.
+ */
+velocity_m_s: number, 
+/**
+ * What the whole check says of it.
+ */
+verdict: Verdict, };
 
 /**
  * What is taken off the hose before the end goes on.
@@ -4033,6 +4241,31 @@ difference: number, };
  * What stock is counted in.
  */
 export type StockUnit = "pieces" | "millimetres";
+
+/**
+ * What the pressure does when the whole flow is stopped.
+ */
+export type Stopped = { 
+/**
+ * Working pressure and rise together; none while the working pressure is not known.
+ */
+peak_bar: Bar | null, 
+/**
+ * Bulk modulus of fluid, air and wall together.
+ */
+effective_bulk_modulus_pa: number, 
+/**
+ * Speed of the pressure wave.
+ */
+wave_speed_m_s: number | null, 
+/**
+ * Time in which the wave runs to the end and back; a faster closure is as bad as a sudden one.
+ */
+critical_time_s: number | null, 
+/**
+ * Rise above the pressure before.
+ */
+pressure_rise_bar: Bar | null, };
 
 /**
  * A reading that goes with the likeliest answer only as a stray. Nothing is settled while it stands.
@@ -4466,6 +4699,27 @@ export type UnknownHose = {
 hose: number, };
 
 /**
+ * The speed of oil that is usual in a kind of line.
+ */
+export type UsualSpeed = { 
+/**
+ * Least.
+ */
+low_m_s: number, 
+/**
+ * Most.
+ */
+high_m_s: number, 
+/**
+ * The publication, table or practice.
+ */
+source: string, 
+/**
+ * How it came to be known.
+ */
+basis: Basis, };
+
+/**
  * How grave. Ordered: the gravest finding is the verdict of the whole.
  */
 export type Verdict = "pass" | "caution" | "stop";
@@ -4504,6 +4758,11 @@ export type Voided = {
  * Why.
  */
 reason: string, };
+
+/**
+ * How a job at a place is gone about.
+ */
+export type Way = "short" | "long";
 
 /**
  * The part that sets the pressure.
@@ -4574,6 +4833,7 @@ export interface Commands {
   'route.field': { input: FieldQuestion; output: Answer<FieldRouted> };
   'flow': { input: FlowQuestion; output: Answer<FlowAnswer> };
   'surge': { input: SurgeQuestion; output: Answer<SurgeAnswer> };
+  'oil': { input: OilQuestion; output: Answer<OilAnswer> };
   'life': { input: Nothing; output: Answer<Life> };
   'tag.make': { input: TagQuestion; output: Answer<TagMade> };
   'tag.preview': { input: LabelQuestion; output: Answer<LabelPreview> };
@@ -4589,7 +4849,7 @@ export interface Commands {
   'settings.write': { input: Settings; output: Answer<Settings> };
   'register.overview': { input: Nothing; output: Answer<Overview> };
   'register.machine': { input: MachineQuestion; output: Answer<MachineSheet> };
-  'register.place': { input: PlaceQuestion; output: Answer<PlaceSheet> };
+  'register.place': { input: PlaceQuestion; output: Answer<PlaceSaid> };
   'register.show': { input: ShowQuestion; output: Answer<Hose> };
   'register.due': { input: DueQuestion; output: Answer<DueList> };
   'register.life': { input: LivesQuestion; output: Answer<Lives> };

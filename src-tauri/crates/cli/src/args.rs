@@ -84,6 +84,11 @@ pub enum Command {
         /// Line, fluid and closure, as JSON; - reads standard input.
         line: PathBuf,
     },
+    /// A hose and its service -> speed of the oil, pressure drop, sizes that would do, surge.
+    Oil {
+        /// Spec and service, as JSON; - reads standard input.
+        line: PathBuf,
+    },
     /// Make a tag, or read one off a picture.
     #[command(subcommand)]
     Tag(Tag),

@@ -70,6 +70,10 @@ pub fn run(arguments: &Arguments) -> Result<Outcome, ApiError> {
             let answer = commands::oil::surge(&mut api, input::question(line)?, &[])?;
             Outcome::of(&answer, json, api.words())
         }
+        Command::Oil { line } => {
+            let answer = commands::oil::oil(&mut api, input::question(line)?, &[])?;
+            Outcome::of(&answer, json, api.words())
+        }
         Command::Life { history } => {
             let answer = commands::life::life(&mut api, Nothing {}, &input::bytes(history)?)?;
             Outcome::of(&answer, json, api.words())

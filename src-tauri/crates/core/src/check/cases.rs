@@ -19,6 +19,8 @@ cases! {
     WORKING_PRESSURE_MISSING = "working-pressure-missing",
     RELIEF_MISSING = "relief-missing",
     SURGE_MISSING = "surge-missing",
+    SURGE_ESTIMATED = "surge-estimated",
+    SURGE_ESTIMATED_ABOVE = "surge-estimated-above",
     RELIEF_BELOW_WORKING = "relief-below-working",
     SURGE_BELOW_WORKING = "surge-below-working",
     PRESSURE_OK = "pressure-ok",
@@ -80,6 +82,8 @@ cases! {
     FLOW_MISSING = "flow-missing",
     FLOW_OK = "flow-ok",
     FLOW_TOO_FAST = "flow-too-fast",
+    FLOW_TOO_FAST_SIZE = "flow-too-fast-size",
+    FLOW_TOO_FAST_STOPPED = "flow-too-fast-stopped",
 
     END_OK = "end-ok",
     END_NOT_READ = "end-not-read",
@@ -150,5 +154,15 @@ cases! {
     ALTERNATIVE_TWIN = "alternative-twin-ok",
     ALTERNATIVE_PRESSURE = "alternative-pressure-ok",
     ALTERNATIVE_BEND = "alternative-bend-ok",
+    ALTERNATIVE_PRESSURE_LESS = "alternative-pressure-less",
+    ALTERNATIVE_BEND_WIDER = "alternative-bend-wider",
     ALTERNATIVE_SAME = "alternative-same",
+
+    CIRCUIT_SISTER_WEAKER = "circuit-sister-weaker",
+    CIRCUIT_WEAKER = "circuit-weaker",
+    CIRCUIT_RELIEF_ABOVE = "circuit-relief-above",
+    CIRCUIT_UNKNOWN = "circuit-unknown",
+    CIRCUIT_OK = "circuit-ok",
+    FAILED_BEFORE = "failed-before",
+    FAILED_REPEATEDLY = "failed-repeatedly",
 }

@@ -11,6 +11,7 @@ mod input;
 mod length;
 mod limit;
 mod overrides;
+mod place;
 mod rating;
 mod rivals;
 mod rules;
@@ -20,6 +21,8 @@ pub use cases::CASES;
 pub use finding::{Alternative, Case, Checked, Evidence, Finding, Override, Question, Verdict, Weakest};
 pub use input::CheckError;
 pub use overrides::PRUDENCE;
+pub use place::{CauseCount, Failures, OnCircuit, Way, circuit};
+pub(crate) use rules::usual_speed;
 
 use crate::catalogue::Catalogue;
 use crate::quantity::Bar;

@@ -2,7 +2,7 @@
 
 use super::error::RouteError;
 use super::layout::Layout;
-use super::length::shortest;
+use super::length::{Fineness, shortest};
 use super::lie::{Changes, Lie, lie, radius_mm};
 use super::rod::Shapeless;
 use super::routed::{Bend, Reason, Routed};
@@ -34,7 +34,7 @@ pub fn route(layout: &Layout) -> Result<Routed, RouteError> {
     let (free_length_mm, sought) = match given {
         Some(length_mm) => (length_mm, None),
         None => {
-            let length_mm = shortest(&travel, &changes, limits.least_radius_mm()?)?;
+            let length_mm = shortest(&travel, &changes, limits.least_radius_mm()?, Fineness::EXACT)?;
             (length_mm, Some(Millimetres(length_mm)))
         }
     };

@@ -38,6 +38,11 @@ impl Vector {
         self * (1.0 / self.length())
     }
 
+    /// The angle between two vectors in radians, 0 to half a turn.
+    pub(super) fn angle_to(self, other: Self) -> f64 {
+        self.cross(other).length().atan2(self.dot(other))
+    }
+
     /// What is left of this vector when its part along the unit vector `axis` is taken away.
     pub(super) fn across(self, axis: Self) -> Self {
         self - axis * self.dot(axis)

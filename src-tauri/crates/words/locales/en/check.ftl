@@ -22,6 +22,10 @@ why-relief-missing = The relief setting is not known, so the circuit may go high
 cure-relief-missing = Enter the setting of the relief valve or port relief of this circuit.
 why-surge-missing = The highest surge is not known, and a surge counts as pressure.
 cure-surge-missing = Enter the highest peak of this circuit, measured or from the machine's maker.
+why-surge-estimated = The highest surge is not known. From the relief of { $relief } bar it is estimated at { $value }, { $factor } times that.
+cure-surge-estimated = Measure it, or ask the machine's maker; an estimate is no measurement.
+why-surge-estimated-above = The highest surge is not known. From the relief of { $relief } bar it is estimated at { $value }, { $factor } times that; the weakest part carries { $limit }.
+cure-surge-estimated-above = Measure the peak before you trust this hose, or choose parts that carry the estimate.
 why-relief-below-working = The relief is set to { $value } and the line works at { $limit }; one of the two is wrong.
 cure-relief-below-working = Read both again. A relief valve opens above the pressure the line works at.
 why-surge-below-working = The highest surge is given as { $value } and the line works at { $limit }; one of the two is wrong.
@@ -143,7 +147,11 @@ why-flow-missing = The oil speed is not checked: nobody said how much flows.
 cure-flow-missing = Enter the flow of the pump or valve.
 why-flow-ok = The oil runs at { $value }; up to { $limit } is usual in such a line.
 why-flow-too-fast = The oil runs at { $value }; up to { $limit } is usual in such a line. It gets hot and loses pressure.
-cure-flow-too-fast = Choose a larger bore, or take it on with your name and reason.
+cure-flow-too-fast = No size of this type is wide enough: { $bore } mm is needed. Lead the oil through two hoses, or take it on with your name and reason.
+why-flow-too-fast-size = The oil runs at { $value }; up to { $limit } is usual in such a line. It gets hot and loses pressure.
+cure-flow-too-fast-size = { $hose } brings it to { $speed } m/s and was put through the same check. Or take it on with your name and reason.
+why-flow-too-fast-stopped = The oil runs at { $value }; up to { $limit } is usual in such a line. It gets hot and loses pressure.
+cure-flow-too-fast-stopped = A bore of { $bore } mm would do, but the check stops { $hose } as it stands. Cure that first, or take it on with your name and reason.
 
 # Ends
 why-end-ok = End { $end } is settled: { $family } { $size }.
@@ -216,6 +224,21 @@ why-turn-ok = The turn between the two elbows is { $value }.
 why-turn-missing = Both ends are bent and the turn between them is not known.
 cure-turn-missing = Look along the hose from A to B with A's elbow up; read the angle clockwise to B's elbow.
 
+# The place and its circuit
+why-circuit-sister-weaker = Place { $place } is on the same circuit, and its hose carries { $limit }; this one carries { $value }. One of the two may be the wrong hose.
+cure-circuit-sister-weaker = Look at the hose of place { $place }: it sees the same pressure.
+why-circuit-weaker = Place { $place } is on the same circuit, and its hose carries { $limit }; this one carries { $value }. The old hose here may have been a wrong one.
+cure-circuit-weaker = Find out what the machine's parts list asks for before you make the same again.
+why-circuit-relief-above = The relief of this circuit is set to { $value }; the hose of place { $place } carries { $limit }.
+cure-circuit-relief-above = Set the relief lower, or fit a hose that carries it.
+why-circuit-unknown = Place { $place } is on the same circuit, and what one of the two hoses carries is not known.
+cure-circuit-unknown = Read the printing of both.
+why-circuit-ok = The hose of place { $place } on the same circuit carries { $limit }; this one carries { $value }.
+why-failed-before = A hose failed here once before: { $causes }.
+cure-failed-before = See that the cause is gone before you make the same again.
+why-failed-repeatedly = Hoses failed here { $value } times before: { $causes }.
+cure-failed-repeatedly = Go the long way: route, flow and the cause, before anything is made.
+
 # The route as it is asked in the field
 why-route-travel-missing = Nobody said whether the machine moves this hose.
 cure-route-travel-missing = Enter the open pose, or say that nothing moves.
@@ -280,5 +303,9 @@ cure-override-unsigned = Give both: who takes it on, and why.
 why-alternative-twin-ok = { $hose } is named as its equal by the standards' own cross references.
 why-alternative-pressure-ok = It carries more: { $value } against { $limit }.
 why-alternative-bend-ok = It bends tighter: { $value } against { $limit }.
+why-alternative-pressure-less = It carries less: { $value } against { $limit }.
+cure-alternative-pressure-less = Make sure that the circuit asks for no more.
+why-alternative-bend-wider = It needs a wider bend: { $value } against { $limit }.
+cure-alternative-bend-wider = Make sure that the place has the room.
 why-alternative-same = What speaks against your hose speaks against this one just the same.
 cure-alternative-same = Cure that first.

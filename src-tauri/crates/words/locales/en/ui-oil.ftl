@@ -3,14 +3,18 @@
 flowing-title = What does the oil do?
 flowing-not-reckoned = NOT RECKONED
 flowing-estimate-why = Clean oil in a smooth round bore; valves and other lines are not in it.
+flowing-within = The oil runs as fast as is usual in such a line.
+flowing-too-fast = Faster than is usual in such a line: it gets hot and loses pressure.
+flowing-usual-unknown = What is usual is not known until it is said what the line does.
+flowing-cure = Take a wider size.
 flowing-usual = usual { $low } to { $high }
 flowing-drawing = The bore cut open: the oil runs at { $speed }
 flowing-loses = loses { $drop }
 flowing-said = What it rests on
 flowing-enter = Enter: { $field }
-flowing-assumed = Assumed: { $words } { $source } · { $basis }
 
 flowing-drop = pressure lost
+flowing-cold-drop = lost at the coldest
 flowing-reynolds = Reynolds number
 flowing-regime-laminar = laminar
 flowing-regime-transitional = between laminar and turbulent
@@ -30,8 +34,6 @@ flowing-critical-within = { $time }: as bad as a sudden stop
 flowing-critical-slower = { $time }: the valve is slower
 flowing-use-surge = Use this surge
 flowing-use-surge-then = { $peak } goes to the check, as an estimate
-flowing-enter-closing = Estimate the surge
-flowing-enter-closing-then = enter how fast the valve shuts
 
 flowing-length = length of the line
 flowing-length-how = The whole line where it is more than this hose: from the valve that shuts to where the line widens.

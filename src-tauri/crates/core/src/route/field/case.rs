@@ -2,7 +2,7 @@
 
 use super::answer::{DrawnEnd, DrawnPose};
 use super::ends::{Fitted, RigidEnd};
-use super::ports::Ports;
+use super::ports::{Face, Ports};
 use super::stands::Stands;
 use crate::quantity::Millimetres;
 use crate::route::{Layout, Pose, RouteError, Routed, route};
@@ -30,6 +30,12 @@ impl Case<'_> {
     /// What of the overall length can not bend.
     pub fn rigid_mm(&self) -> f64 {
         self.ends.iter().map(|end| end.rigid_mm).sum()
+    }
+
+    /// Whether everything lies and moves in the plane of the drawing, which an elbow would only leave.
+    pub fn plane(&self) -> bool {
+        let flat = |face: &Face| [face.position, face.looks, face.mark].iter().all(|v| v.0[2].abs() < 1e-6);
+        self.ports.iter().all(|ports| flat(&ports.a) && flat(&ports.b))
     }
 
     /// Both ends in every pose.

@@ -12,6 +12,7 @@ use crate::quantity::{Degrees, Millimetres};
 /// Forms that a bent end is tried with: the ones that are on every van.
 const FORMS: [&str; 2] = ["elbow45", "elbow90"];
 
+/// Ways that an elbow can point, those in the plane of the drawing first.
 const WAYS: [Points; 4] = [Points::Towards, Points::Away, Points::Front, Points::Back];
 
 /// How the routing is that a cure has to better.
@@ -31,7 +32,7 @@ impl Ill<'_> {
     }
 }
 
-/// Changes that better what the routing does to the hose, simplest first; none where nothing is wrong.
+/// Changes that better how the hose is bent, gentlest and simplest first; none where nothing is wrong.
 pub(super) fn cures(ill: &Ill<'_>, asked: &Asked<'_>) -> Vec<Cure> {
     if ill.verdict() == Verdict::Pass || ill.case.stands.least_inside_mm.is_none() {
         return Vec::new();
@@ -63,7 +64,8 @@ fn best(ill: &Ill<'_>, asked: &Asked<'_>, change: Change, side: usize, form: Opt
             None => (own.bent() && points != own.points).then(|| RigidEnd { points, ..own.clone() }),
         }
     };
-    let tried = WAYS.into_iter().filter_map(changed).filter_map(|end| {
+    let ways = if ill.case.plane() { &WAYS[..2] } else { &WAYS[..] };
+    let tried = ways.iter().copied().filter_map(changed).filter_map(|end| {
         let mut ends = ill.case.ends.clone();
         ends[side] = end;
         let case = Case { ends, ..ill.case.clone() };
@@ -87,7 +89,7 @@ fn at_best_length(ill: &Ill<'_>, asked: &Asked<'_>, case: &Case<'_>) -> Option<L
     })
 }
 
-/// The cure, if it betters what the routing does to the hose.
+/// The cure, if it betters how the hose is bent.
 fn offered(
     ill: &Ill<'_>,
     asked: &Asked<'_>,

@@ -81,8 +81,8 @@ pub(super) struct Asked<'a> {
     pub shortest_mm: Option<f64>,
 }
 
-/// The gravest of what a routing does to the hose: bend, straight length, twist. What is merely not known of the
-/// ends is left out.
+/// The gravest of how the hose is bent: its radius, and the straight length behind its ferrules. No length cures a
+/// twist, so that is left out, and what is merely not known of the ends.
 pub(super) fn bend_verdict(case: &Case<'_>, lain: &Lain) -> Verdict {
     let Ok(routed) = &lain.routed else { return Verdict::Stop };
     let straight = match lain.straight_inside_mm {
@@ -90,7 +90,8 @@ pub(super) fn bend_verdict(case: &Case<'_>, lain: &Lain) -> Verdict {
         [_, least] if keeps(least, case.stands.least_inside_mm) => Verdict::Caution,
         _ => Verdict::Stop,
     };
-    routed.verdict.max(straight)
+    let bent = routed.reasons.iter().filter(|reason| **reason != Reason::Twist);
+    bent.map(|reason| reason.verdict()).max().unwrap_or(Verdict::Pass).max(straight)
 }
 
 /// Whether the machine moves is for a person to say: a travel that nobody named is not none.

@@ -6,7 +6,9 @@ use super::findings::{Rules, bend_verdict};
 use crate::catalogue::{Basis, Catalogue, LengthPractice, Provenance};
 use crate::check::Verdict;
 use crate::quantity::Millimetres;
-use crate::route::route;
+use crate::route::length::{Fineness, shortest};
+use crate::route::lie::Changes;
+use crate::route::travel::travel;
 
 /// By how much the recommended length keeps the least radius: an estimate needs as much. Common practice.
 const MARGIN: f64 = 1.1;
@@ -22,8 +24,11 @@ const STEPS: usize = 12;
 pub(super) fn shortest_mm(case: &Case<'_>, rules: &Rules, factor: f64) -> Option<f64> {
     let straight_mm = rules.straight.value * case.stands.od_mm;
     let least = case.stands.least_inside_mm? * factor;
-    let free = route(&case.layout(None, straight_mm, Some(least))).ok()?.shortest_free_length_mm?;
-    Some(free.get() + 2.0 * straight_mm + case.rigid_mm())
+    let layout = case.layout(None, straight_mm, Some(least));
+    let changes = Changes::read(layout.length_change_pct).ok()?;
+    let centre_mm = least + case.stands.od_mm / 2.0;
+    let free_mm = shortest(&travel(&layout).ok()?, &changes, centre_mm, Fineness::WORKSHOP).ok()?;
+    Some((free_mm + 2.0 * straight_mm + case.rigid_mm()).ceil())
 }
 
 /// The length to make, routed at its longest and shortest. None where no length will do.
@@ -35,10 +40,13 @@ pub(super) fn recommended(catalogue: &Catalogue, case: &Case<'_>, rules: &Rules)
         let tolerance =
             catalogue.length_tolerance(LengthPractice::default(), case.stands.dn, overall_length_mm);
         let short_by = tolerance.map_or(0.0, |tolerance| -tolerance.at(overall_length_mm)[0]);
-        let made = [length, length - short_by].map(|overall| case.lain(overall, rules.straights()));
-        if length - short_by >= shortest && made.iter().all(|lain| bend_verdict(case, lain) == Verdict::Pass)
-        {
-            let [own, _] = made;
+        let passes = |overall: f64| {
+            Some(case.lain(overall, rules.straights()))
+                .filter(|lain| bend_verdict(case, lain) == Verdict::Pass)
+        };
+        // Where it would do at its shortest, its own length is looked at as well.
+        let short = Some(length - short_by).filter(|short| *short >= shortest).and_then(passes);
+        if let Some(own) = short.and_then(|_| passes(length)) {
             let tolerances = tolerance.map(|tolerance| format!("; {}", tolerance.provenance.source));
             return Some(Recommended {
                 overall_length_mm,

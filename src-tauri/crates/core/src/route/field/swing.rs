@@ -54,7 +54,7 @@ impl Swing {
 
 fn least_turn(from: Vector, to: Vector) -> (Vector, f64) {
     let axis = from.cross(to);
-    let angle = axis.length().atan2(from.dot(to));
+    let angle = from.angle_to(to);
     let drawing = Vector([0.0, 0.0, 1.0]).across(from).unit();
     let axis = if axis.length() > 1e-9 { axis.unit() } else { drawing };
     (axis.unwrap_or(from.frame()[0]), angle)
