@@ -64,6 +64,8 @@ export interface JobDoc {
   route: Routing;
   /** What of the oil the service does not say. */
   oil: Oil;
+  /** Figures of the service that were worked out and not measured: what came out; another one stands measured. */
+  estimated: { bend_radius_mm: number | null; surge_pressure_bar: number | null };
   /** The sheet beside the check that is open; null is the check itself. */
   beside: Beside | null;
   /** The person went on to make it from a check without a stop; a stop takes it back. */
@@ -209,6 +211,7 @@ export function emptyJob(): JobDoc {
     overrides: [],
     route: noRouting(),
     oil: noOil(),
+    estimated: { bend_radius_mm: null, surge_pressure_bar: null },
     beside: null,
     checked: false,
     settings: [],

@@ -16,6 +16,8 @@ check-refused-nought = { $field } is { $value }. Give a figure above 0, or leave
 check-to-fit = Go on fitting
 check-to-fit-then = the hose is made and on the record
 check-same = Same for same: made as the record says. Flow and route are not checked.
+check-same-not = Not looked at: { $list }.
+check-estimated = { $value } est.
 check-drawing = The assembly: end A at the left, end B at the right, overall length between the sealing points
 check-cut-length = cut { $length }
 check-more-pass = { $count ->
@@ -44,6 +46,10 @@ check-swap-undo = Undo
 check-to-route = Work out the bend
 check-to-oil = See what the oil does
 check-to-surge = Estimate the surge
+check-at-place = What is known of this place
+check-sister = { $number } { $name }
+check-sister-none = no hose known
+check-sisters = On the same circuit { $circuit }
 check-alternatives-word = Other hoses put through the same check
 
 check-adapter-name = Name of the adapter
@@ -108,6 +114,8 @@ check-title-route-change = Length under pressure
 check-title-route-rival = Two shapes are near
 check-title-route-behind = Straight behind the ferrule
 check-title-route-twist = Twist over the travel
+check-title-circuit = Same circuit
+check-title-failed = Failed here before
 check-title-override = Override
 
 ## The next thing to do
@@ -118,6 +126,7 @@ check-go-end = Name end { $end }
 check-go-change-end = Say it of end { $end }
 check-go-other-end = Change end { $end }
 check-go-other-hose = Choose another hose
+check-go-size = Take { $hose }
 check-go-rating = Enter the rating of end { $end }
 check-go-change = Put it right
 check-go-hose = Name the hose

@@ -6,6 +6,7 @@ flowing-estimate-why = Clean oil in a smooth round bore; valves and other lines 
 flowing-within = The oil runs as fast as is usual in such a line.
 flowing-too-fast = Faster than is usual in such a line: it gets hot and loses pressure.
 flowing-usual-unknown = What is usual is not known until it is said what the line does.
+flowing-brings = brings the oil to { $speed }
 flowing-cure = Take a wider size.
 flowing-usual = usual { $low } to { $high }
 flowing-drawing = The bore cut open: the oil runs at { $speed }
@@ -22,7 +23,7 @@ flowing-regime-turbulent = turbulent
 flowing-viscosity = viscosity
 flowing-viscosity-at = { $value } at { $heat }
 
-flowing-sizes = Sizes that would do
+flowing-sizes = Sizes wide enough, put through the whole check
 
 flowing-surge = Surge, when a valve shuts
 flowing-surge-drawing = The pressure as the valve shuts: it rises by { $rise }
