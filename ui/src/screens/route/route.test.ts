@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { fake } from '../../backend/fake';
-import type { FieldQuestion } from '../../backend/types';
+import type { Draft, FieldQuestion } from '../../backend/types';
 import { emptyJob, noRouting, noStand, type Routing } from '../../state/job-doc';
 import { Routed } from './asking.svelte';
 import { asked, isRouteField, putRouteNumber, routeNumber, wanted } from './ports';
+import { lastRouting } from './last';
 import { course } from './stage';
 import { routeLabel, routeWritten } from './words';
 
@@ -70,40 +71,26 @@ it('an elbow is drawn round its corner, from the ferrule to the sealing face', (
 describe('asking', () => {
   const question = (gap_mm: number) => ({ facing: 'u', closed: { gap_mm } }) as FieldQuestion;
   function slow() {
-    const calls: [gap: number | null | undefined, shape: boolean][] = [];
+    const calls: (number | null)[] = [];
     const backend = fake({
       'route.field': (input) => {
-        const given = input as FieldQuestion;
-        calls.push([given.closed.gap_mm, given.shape_only ?? false]);
-        return { verdict: 'pass', worst_pose: given.closed.gap_mm ?? 0 };
+        const { closed } = input as FieldQuestion;
+        calls.push(closed.gap_mm);
+        return { verdict: 'pass', worst_pose: closed.gap_mm ?? 0 };
       },
     });
-    return { calls, routed: new Routed(backend, () => Promise.resolve()) };
+    return { calls, routed: new Routed(backend) };
   }
 
-  it('shows the shape first, then the whole', async () => {
-    const { calls, routed } = slow();
-    await routed.ask(question(300));
-    expect(calls).toEqual([
-      [300, true],
-      [300, false],
-    ]);
-    expect(routed.state).toBe('whole');
-  });
-
-  it('an end that is dragged on is asked for where it is, and the whole once it rests', async () => {
+  it('an end that is dragged on is asked for where it is, and not for where it was', async () => {
     const { calls, routed } = slow();
     const done = routed.ask(question(300));
     void routed.ask(question(305));
     void routed.ask(question(310));
-    expect(routed.state).toBe('old');
+    expect(routed.settled).toBe(false);
     await done;
-    expect(calls).toEqual([
-      [300, true],
-      [310, true],
-      [310, false],
-    ]);
-    expect(routed.answer?.worst_pose).toBe(310);
+    expect(calls).toEqual([300, 310]);
+    expect([routed.settled, routed.answer?.worst_pose]).toEqual([true, 310]);
   });
 
   it('what was taken back shows nothing', async () => {
@@ -111,6 +98,16 @@ describe('asking', () => {
     const done = routed.ask(question(300));
     void routed.ask(null);
     await done;
-    expect(routed.answer).toBeNull();
+    expect([routed.settled, routed.answer]).toEqual([false, null]);
   });
+});
+
+it('the ports of another job at the same place come back, and those of no other', () => {
+  const said = routing({ facing: 'u', closed: stand({ gap_mm: 300 }), pose: 4 });
+  const job = (id: string, place: string | null, route: unknown) =>
+    ({ job: id, kept: '', content: { at: place && { place }, route } }) as unknown as Draft;
+  const drafts = [job('mine', 'p', said), job('old', 'p', undefined), job('b', 'q', said), job('c', 'p', said)];
+  expect(lastRouting(drafts, 'p', 'mine')).toMatchObject({ facing: 'u', closed: { gap_mm: 300 }, pose: null });
+  expect(lastRouting(drafts.slice(0, 3), 'p', 'mine')).toBeNull();
+  expect(lastRouting(drafts, null, 'mine')).toBeNull();
 });

@@ -7,12 +7,12 @@ routing-estimate-why = Weight, set and clamps are not in it: look at the hose ov
 routing-not-routed = NOT ROUTED
 routing-inside = inside
 routing-laying = The hose is being laid
-routing-seeking = Lengths and changes that would do are being looked for.
 routing-tried = Changed. Look at it, or take it back.
 
 ## Ports
 routing-facing = How do the ports face?
 routing-facing-how = As you see them from where the bend is seen best. End A is always at the left.
+routing-as-last = As in the other job at this place
 routing-facing-u = Side by side
 routing-facing-facing = In one line
 routing-facing-offset = On two lines
