@@ -206,7 +206,14 @@ fn the_speed_of_the_oil_is_held_against_what_is_usual_in_the_line() {
 fn what_nobody_gave_is_named_with_its_basis_and_what_was_given_is_not() {
     let taken = |answer: &OilAnswer| answer.assumed.iter().map(|one| one.what).collect::<Vec<_>>();
     let all = oil_of(|_| {});
-    for what in ["oil-usual-grade", "oil-usual-index", "oil-density", "oil-bulk-modulus", "rigid-wall", "sudden-closure"] {
+    for what in [
+        "oil-usual-grade",
+        "oil-usual-index",
+        "oil-density",
+        "oil-bulk-modulus",
+        "rigid-wall",
+        "sudden-closure",
+    ] {
         assert!(taken(&all).contains(&what), "{what} in {:?}", taken(&all));
     }
     assert!(all.assumed.iter().all(|one| !one.provenance.source.is_empty()));
@@ -217,7 +224,10 @@ fn what_nobody_gave_is_named_with_its_basis_and_what_was_given_is_not() {
         question["closure_time_s"] = json!(0.05);
     });
     assert_eq!(taken(&given), ["smooth-bore"]);
-    assert!(all.cold.expect("a cold start").pressure_drop_bar > all.warm.pressure_drop_bar, "stiff oil costs more");
+    assert!(
+        all.cold.expect("a cold start").pressure_drop_bar > all.warm.pressure_drop_bar,
+        "stiff oil costs more"
+    );
 }
 
 /// Joukowsky: rise = density x wave speed x speed, wave speed = root of modulus over density for a rigid wall.

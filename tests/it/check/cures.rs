@@ -1,6 +1,6 @@
 //! A cure that names a hose was put through the whole check, and an estimate says that it is one.
 
-use super::line::{asked, catalogue, changed, checked, dn, finding, has, hose, known, name};
+use super::line::{asked, catalogue, changed, checked, evidence, finding, has, hose, known, name, was};
 use hosewright_core::catalogue::Basis;
 use hosewright_core::check::{Question, Verdict};
 use hosewright_core::quantity::{Bar, LitresPerMinute, Millimetres};
@@ -13,6 +13,7 @@ fn mild(flow_l_min: f64, bend_mm: f64) -> Question {
         question.service.relief_bar = Some(Bar(70.0));
         question.service.surge_pressure_bar = Some(Bar(80.0));
         question.service.flow_l_min = Some(LitresPerMinute(flow_l_min));
+        evidence(question).hose = vec![was("EN 853", "1SN", 16.0, 0.996)];
         question.service.bend_radius_mm = Some(Millimetres(bend_mm));
     })
 }
@@ -74,14 +75,29 @@ fn a_surge_that_nobody_knows_is_estimated_from_the_relief_and_says_so() {
 #[test]
 fn an_alternative_says_what_speaks_for_it_and_against_it() {
     let found = checked(&known());
-    let keys = |kind: &str| -> Vec<&str> {
-        let other = found.alternatives.iter().find(|other| other.kind == kind && other.dn == dn(16.0));
-        other.map(|other| other.grounds.iter().map(|ground| ground.case.key).collect()).unwrap_or_default()
-    };
-    // 4SP of DN 16 carries 350 bar and bends to 250 mm (EN 856): more pressure, a wider bend.
-    let spiral = keys("4SP");
-    assert!(spiral.contains(&"alternative-pressure-ok"), "{spiral:?}");
-    assert!(spiral.contains(&"alternative-bend-wider"), "{spiral:?}");
+    let row = |standard: &str, kind: &str, number| catalogue().hose(standard, kind, number).expect("a row");
+    let own = known().spec.hose.map(|hose| row(&hose.standard, &hose.kind, hose.dn)).expect("a hose");
+    let mut both = 0;
+    for other in &found.alternatives {
+        let its = row(&other.standard, &other.kind, other.dn);
+        let says = |key: &str| other.grounds.iter().any(|ground| ground.case.key == key);
+        let pressures = own.max_working_pressure_bar.zip(its.max_working_pressure_bar);
+        assert_eq!(
+            says("alternative-pressure-ok"),
+            pressures.is_some_and(|(own, its)| its > own),
+            "{other:?}"
+        );
+        assert_eq!(
+            says("alternative-pressure-less"),
+            pressures.is_some_and(|(own, its)| its < own),
+            "{other:?}"
+        );
+        let bends = own.min_bend_radius_mm.zip(its.min_bend_radius_mm);
+        assert_eq!(says("alternative-bend-ok"), bends.is_some_and(|(own, its)| its < own), "{other:?}");
+        assert_eq!(says("alternative-bend-wider"), bends.is_some_and(|(own, its)| its > own), "{other:?}");
+        both += usize::from(other.grounds.iter().any(|ground| ground.verdict != Verdict::Pass));
+    }
+    assert!(both > 0, "something speaks against one of {:?}", found.alternatives);
     let order: Vec<Verdict> = found.alternatives.iter().map(|other| other.verdict).collect();
     assert!(order.windows(2).all(|pair| pair[0] <= pair[1]), "the gentlest first: {order:?}");
 }

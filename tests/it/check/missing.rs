@@ -94,3 +94,19 @@ fn what_can_be_is_answered(#[case] change: Change) {
     let answer: Result<Checked, CheckError> = check(catalogue(), &question);
     assert!(answer.is_ok(), "{answer:?}");
 }
+
+#[test]
+fn what_was_not_looked_at_is_listed() {
+    let left_out = |checked: &Checked| checked.not_checked.iter().map(|one| one.what).collect::<Vec<_>>();
+    let whole = checked(&known());
+    assert_eq!(left_out(&whole), ["route", "pressure-drop"], "which no check looks at");
+    let same_for_same = asked(|question| {
+        question.service.flow_l_min = None;
+        question.service.bend_radius_mm = None;
+        question.service.surge_pressure_bar = None;
+    });
+    let said = left_out(&same_for_same);
+    for what in ["flow", "bend", "surge", "route"] {
+        assert!(said.contains(&what), "{what} in {said:?}");
+    }
+}

@@ -99,6 +99,7 @@ fn repeat_failures_lead_the_long_way_with_counts_and_causes() {
     let twice = told(events);
     assert_eq!((twice.failures.way, twice.failures.times), (Way::Long, 2));
     assert_eq!(twice.failures.causes[0].times, 2);
-    let said = twice.findings.iter().find(|finding| finding.case.key == "failed-repeatedly").expect("it is said");
+    let said =
+        twice.findings.iter().find(|finding| finding.case.key == "failed-repeatedly").expect("it is said");
     assert!(said.why.contains("2 times") && said.cure.contains("long way"), "{} {}", said.why, said.cure);
 }

@@ -2,7 +2,7 @@
 
 use hosewright_core::catalogue::{Basis, Catalogue};
 use hosewright_core::check::{Finding, Verdict};
-use hosewright_core::route::field::{Change, Cure, FieldQuestion, FieldRouted, Points, field};
+use hosewright_core::route::field::{Change, Cure, FieldQuestion, FieldRouted, field};
 use rstest::rstest;
 use serde_json::{Value, json};
 use std::f64::consts::PI;
@@ -351,12 +351,4 @@ fn a_wrong_field_is_named(#[case] change: Value, #[case] named: &str) {
     }
     let error = field(Catalogue::embedded(), &asked(&question)).expect_err("this can not be answered");
     assert_eq!(error.field(), named, "{error}");
-}
-
-#[test]
-fn an_elbow_out_of_the_drawing_is_tried_where_the_machine_leaves_it() {
-    let question = moving("u", json!({"gap_mm": 150}), json!({"gap_mm": 150, "offset_mm": 220}));
-    let cures = routed(&question).cures;
-    let ways: Vec<Points> = cures.iter().filter_map(|cure| cure.points).collect();
-    assert!(ways.iter().any(|way| matches!(way, Points::Front | Points::Back)), "{ways:?}");
 }

@@ -268,6 +268,10 @@ proof: ProofDue,
  */
 tighten: Array<Tighten>, 
 /**
+ * How clean the finished hose has to be, and how it is made so.
+ */
+cleanliness: Array<Cleanliness>, 
+/**
  * The tables it rests on.
  */
 catalogue: string, };
@@ -363,7 +367,12 @@ findings: Array<Finding>,
 /**
  * Other hoses that were put through the same check.
  */
-alternatives: Array<Alternative>, };
+alternatives: Array<Alternative>, 
+/**
+ * What was not looked at, because nobody said or because the check never does. Same for same leaves most of
+ * this out.
+ */
+not_checked: Array<NotChecked>, };
 
 /**
  * A circuit of a machine.
@@ -390,6 +399,35 @@ relief_bar?: Bar | null, };
  * A circuit of a machine, with one relief setting.
  */
 export type CircuitId = string;
+
+/**
+ * A rule of cleanliness of the tables.
+ */
+export type Cleanliness = { 
+/**
+ * Its key among the limits, such as `cleanliness-general`.
+ */
+rule: string, 
+/**
+ * What it asks: a class, a method, or what to do.
+ */
+asks: string, 
+/**
+ * By which code the class is written; blank where it is none.
+ */
+code: string, 
+/**
+ * What it is for.
+ */
+applies_to: string, 
+/**
+ * Where it stands.
+ */
+source: string, 
+/**
+ * How sure that is.
+ */
+basis: Basis, };
 
 /**
  * Shape of the sealing cone of the part measured.
@@ -2778,6 +2816,19 @@ effort: number,
 how: string, };
 
 /**
+ * Something that a check did not look at.
+ */
+export type NotChecked = { 
+/**
+ * What, such as `flow` or `route`.
+ */
+what: string, 
+/**
+ * It in words; empty until the edge writes it.
+ */
+words: string, };
+
+/**
  * Why an assembly was not proved.
  */
 export type NotProved = "no-rig" | "made-elsewhere";
@@ -4065,7 +4116,8 @@ dn: Dn,
  */
 velocity_m_s: number, 
 /**
- * What the whole check says of it.
+ * The gravest that the whole check says of it and not of the spec's own hose: what was left out of the question
+ * speaks against both.
  */
 verdict: Verdict, };
 

@@ -24,6 +24,9 @@ pub(super) fn checked(api: &Api, question: &Question) -> Result<Checked, ApiErro
     for finding in &mut checked.findings {
         word(&api.words, finding);
     }
+    for left_out in &mut checked.not_checked {
+        left_out.words = api.words.say(&format!("not-checked-{}", left_out.what), &[]);
+    }
     for other in &mut checked.alternatives {
         for ground in &mut other.grounds {
             word(&api.words, ground);

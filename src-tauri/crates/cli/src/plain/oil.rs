@@ -53,22 +53,22 @@ impl Plain for OilAnswer {
         let speed = |value: f64| format!("{} m/s", number(value, 1));
         if let Some(usual) = &self.usual {
             let range = format!("{} \u{2013} {}", number(usual.low_m_s, 1), speed(usual.high_m_s));
-            out.push_str(&columns(&[vec![words.say("oil-usual", &[]), range]]));
+            out.push_str(&columns(&[vec![words.say("oil-plain-usual", &[]), range]]));
         }
         if let Some(drop) = self.cold.and_then(|cold| cold.pressure_drop_bar) {
             let drop = format!("{} bar", number(drop.get(), 3));
-            out.push_str(&columns(&[vec![words.say("oil-cold-drop", &[]), drop]]));
+            out.push_str(&columns(&[vec![words.say("oil-plain-cold-drop", &[]), drop]]));
         }
         if let Some(stopped) = &self.surge {
             out.push_str(&stopped.answer.plain(words));
             if let Some(peak) = stopped.peak_bar {
                 let peak = format!("{} bar", number(peak.get(), 0));
-                out.push_str(&columns(&[vec![words.say("oil-peak", &[]), peak]]));
+                out.push_str(&columns(&[vec![words.say("oil-plain-peak", &[]), peak]]));
             }
         }
         for size in &self.sizes {
             let hose = format!("{} {} DN {}", size.standard, size.kind, size.dn);
-            let line = words.say("oil-size", &[("hose", &hose), ("speed", &speed(size.velocity_m_s))]);
+            let line = words.say("oil-plain-size", &[("hose", &hose), ("speed", &speed(size.velocity_m_s))]);
             let _ = writeln!(out, "{}", wrapped(&format!("{}: {line}", verdict(size.verdict, words)), 2));
         }
         for assumed in &self.assumed {

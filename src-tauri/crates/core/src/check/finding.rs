@@ -119,10 +119,22 @@ pub struct Checked {
     pub findings: Vec<Finding>,
     /// Other hoses that were put through the same check.
     pub alternatives: Vec<Alternative>,
+    /// What was not looked at, because nobody said or because the check never does. Same for same leaves most of
+    /// this out.
+    pub not_checked: Vec<NotChecked>,
     /// What was checked: a build sheet is made of this and of nothing else.
     #[serde(skip)]
     #[ts(skip)]
     pub spec: Spec,
+}
+
+/// Something that a check did not look at.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema, TS)]
+pub struct NotChecked {
+    /// What, such as `flow` or `route`.
+    pub what: &'static str,
+    /// It in words; empty until the edge writes it.
+    pub words: String,
 }
 
 /// The part that sets the pressure.

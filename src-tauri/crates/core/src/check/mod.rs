@@ -10,6 +10,7 @@ mod fluid;
 mod input;
 mod length;
 mod limit;
+mod not_checked;
 mod overrides;
 mod place;
 mod rating;
@@ -18,7 +19,9 @@ mod rules;
 mod subject;
 
 pub use cases::CASES;
-pub use finding::{Alternative, Case, Checked, Evidence, Finding, Override, Question, Verdict, Weakest};
+pub use finding::{
+    Alternative, Case, Checked, Evidence, Finding, NotChecked, Override, Question, Verdict, Weakest,
+};
 pub use input::CheckError;
 pub use overrides::PRUDENCE;
 pub use place::{CauseCount, Failures, OnCircuit, Way, circuit};
@@ -48,6 +51,7 @@ pub fn check(catalogue: &Catalogue, question: &Question) -> Result<Checked, Chec
         cut_length_mm: length::cut_length(&question.spec),
         length_tolerance_mm: length::tolerance(&subject),
         alternatives: alternatives::alternatives(&subject, &findings),
+        not_checked: not_checked::not_checked(&findings),
         findings,
         spec: question.spec.clone(),
     })

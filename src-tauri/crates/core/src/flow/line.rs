@@ -5,7 +5,7 @@ use super::{
     Elbow, FlowAnswer, FlowError, FlowQuestion, Fluid, SurgeAnswer, SurgeQuestion, flow, surge, velocity,
 };
 use crate::catalogue::{Catalogue, FluidGroup, HoseRow, Provenance, UnknownName};
-use crate::check::{CheckError, Question, Verdict, check, practice, usual_speed};
+use crate::check::{CheckError, Finding, Question, Verdict, check, practice, usual_speed};
 use crate::quantity::{Bar, Celsius, Dn, Metres, Millimetres};
 use crate::spec::{HoseRef, Service, Spec};
 use schemars::JsonSchema;
@@ -87,7 +87,8 @@ pub struct SizeTried {
     pub dn: Dn,
     /// Speed of the oil in it.
     pub velocity_m_s: f64,
-    /// What the whole check says of it.
+    /// The gravest that the whole check says of it and not of the spec's own hose: what was left out of the question
+    /// speaks against both.
     pub verdict: Verdict,
 }
 
@@ -218,19 +219,24 @@ fn sizes(
         .filter(|row| velocity(flow_l_min, row.id_nom_mm) <= usual.high_m_s)
         .collect();
     rows.sort_by(|a, b| a.id_nom_mm.get().total_cmp(&b.id_nom_mm.get()));
-    let tried = rows.into_iter().take(SIZES).map(|row| {
+    let found = |row: &HoseRow| -> Result<Vec<Finding>, OilError> {
         let spec = Spec {
             hose: Some(HoseRef::named(row.standard.as_str(), row.kind.as_str(), row.dn)),
             ..question.spec.clone()
         };
         let service = question.service.clone();
-        let checked = check(catalogue, &Question { spec, service, ..Question::default() })?;
+        Ok(check(catalogue, &Question { spec, service, ..Question::default() })?.findings)
+    };
+    let own = found(hose)?;
+    let tried = rows.into_iter().take(SIZES).map(|row| {
+        let as_own = |finding: &Finding| own.iter().any(|own| own.case.key == finding.case.key);
+        let new = found(row)?.into_iter().filter(|finding| !as_own(finding));
         Ok(SizeTried {
             standard: row.standard.clone(),
             kind: row.kind.clone(),
             dn: row.dn,
             velocity_m_s: velocity(flow_l_min, row.id_nom_mm),
-            verdict: checked.verdict,
+            verdict: new.map(|finding| finding.verdict).max().unwrap_or(Verdict::Pass),
         })
     });
     tried.collect()

@@ -36,5 +36,5 @@ pub use error::RouteError;
 pub use layout::{Layout, Port, Pose};
 pub use rod::{Settled, Shapeless, Span};
 pub use routed::{Bend, Reason, Routed};
-pub use shape::{Shape, Tightest};
+pub use shape::{Rod, RodNode, Shape, Tightest};
 pub use vector::Vector;

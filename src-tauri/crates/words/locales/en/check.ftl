@@ -224,6 +224,21 @@ why-turn-ok = The turn between the two elbows is { $value }.
 why-turn-missing = Both ends are bent and the turn between them is not known.
 cure-turn-missing = Look along the hose from A to B with A's elbow up; read the angle clockwise to B's elbow.
 
+# What was not looked at
+not-checked-surge = The surge: it was not measured.
+not-checked-relief = The relief setting.
+not-checked-heat = How hot the fluid gets.
+not-checked-cold = How cold the fluid gets.
+not-checked-ambient = How hot the air gets.
+not-checked-fluid = The fluid.
+not-checked-line = What the line does.
+not-checked-vacuum = The vacuum.
+not-checked-original = What the hose that was there was.
+not-checked-flow = The speed of the oil.
+not-checked-bend = The bend.
+not-checked-route = The route over the machine's travel, and its twist.
+not-checked-pressure-drop = The pressure that is lost in the line.
+
 # The place and its circuit
 why-circuit-sister-weaker = Place { $place } is on the same circuit, and its hose carries { $limit }; this one carries { $value }. One of the two may be the wrong hose.
 cure-circuit-sister-weaker = Look at the hose of place { $place }: it sees the same pressure.
