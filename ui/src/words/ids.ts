@@ -111,7 +111,6 @@ export const wordIds = [
   'check-relief',
   'check-relief-how',
   'check-same',
-  'check-same-not',
   'check-sister',
   'check-sister-none',
   'check-sisters',

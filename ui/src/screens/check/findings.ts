@@ -122,7 +122,8 @@ export function figuresOf(finding: Finding): Figures {
   const { unit } = finding;
   const value = finding.value ?? null;
   // A cut of more than nothing has no limit that a person would look for.
-  const limit = finding.rule === 'length' ? null : (finding.limit ?? null);
+  // Nor has the number of failures from which on they are told as repeated.
+  const limit = /^(length$|failed-)/.test(finding.rule) ? null : (finding.limit ?? null);
   const least = LEAST.test(finding.case);
   if (value === null && limit === null) return { scale: null };
   const bound = limit === null ? undefined : written(limit, unit, true);
