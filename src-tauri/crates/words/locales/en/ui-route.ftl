@@ -100,7 +100,7 @@ routing-length-now = overall length
 routing-length-taken = overall length taken
 routing-shortest = shortest that fits
 routing-use-length = Use this length: { $length }
-routing-recommended = { $length }: should it come out { $short } short, it still bends no tighter than { $radius }. { $source }
+routing-recommended = { $length }: should it come out { $short } short, it still bends no tighter than { $radius } · { $source }
 
 ## What would cure it
 routing-cures = Changes that were routed
