@@ -178,7 +178,7 @@ mod tests {
         let rod = span.settle().unwrap().shape.rod();
         assert!(defect(&span, &rod) < 1e-8, "{}", defect(&span, &rod));
         let mut off = rod.clone();
-        off.nodes[40].place = off.nodes[40].place + Vector([0.0, 0.0, 1e-3]);
+        off.nodes[40].place += Vector([0.0, 0.0, 1e-3]);
         assert!(defect(&span, &off) > 9e-4, "a place that is off");
         let mut off = rod.clone();
         off.moment = off.moment * 1.1;

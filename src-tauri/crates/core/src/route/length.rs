@@ -1,7 +1,8 @@
 //! The shortest free length that keeps a radius in every pose.
 
 use super::error::RouteError;
-use super::lie::{Changes, lie, radius_mm};
+use super::lie::{Changes, radius_mm, under_pressure};
+use super::shape::Shape;
 use super::travel::Ends;
 use std::f64::consts::PI;
 
@@ -41,8 +42,13 @@ pub(super) fn shortest(
     let turn = travel.iter().map(|ends| (-ends.b.direction).angle_to(ends.a.direction)).fold(0.0, f64::max);
     let least_mm = gap_mm.max(turn * least_radius_mm * (1.0 - 1e-9));
     let reach_mm = least_mm * least_mm / changes.shortest(least_mm).max(f64::MIN_POSITIVE);
+    let wide = |shape: &Shape| radius_mm(shape) >= least_radius_mm;
     let keeps = |ends: &Ends, length_mm: f64| {
-        lie(ends, length_mm, changes, None).is_ok_and(|lie| radius_mm(&lie.worst) >= least_radius_mm)
+        // Most lengths that are tried bend too tight without any pressure.
+        let fitted = ends.span(length_mm).settle().ok().filter(|fitted| wide(&fitted.shape));
+        fitted
+            .and_then(|fitted| under_pressure(ends, length_mm, changes, fitted).ok())
+            .is_some_and(|lie| wide(&lie.worst))
     };
     let mut length_mm = reach_mm.max(longest_mm * step);
     let mut kept = 0;

@@ -5,7 +5,7 @@ use super::ends::{Fitted, RigidEnd};
 use super::ports::{Face, Ports};
 use super::stands::Stands;
 use crate::quantity::Millimetres;
-use crate::route::{Layout, Pose, RouteError, Routed, route};
+use crate::route::{Layout, Pose, Reason, RouteError, Routed, route};
 
 /// Ports and ends, for any length.
 #[derive(Debug, Clone)]
@@ -22,7 +22,7 @@ pub(super) struct Lain {
     /// Held by its ferrules alone.
     pub routed: Result<Routed, RouteError>,
     /// Tightest inside radius where so much of it, in outside diameters, is kept straight behind each ferrule:
-    /// first as the rule asks, then the least in use. None where it does not reach.
+    /// first as the rule asks, then the least in use. None where it does not reach, or bends too tight without.
     pub straight_inside_mm: [Option<f64>; 2],
 }
 
@@ -88,7 +88,8 @@ impl Case<'_> {
         let least = self.stands.least_inside_mm;
         let routed = route(&self.layout(Some(overall_mm), 0.0, least));
         let mut straight_inside_mm = [None; 2];
-        if routed.is_ok() {
+        // Where the hose bends too tight by its ferrules alone there is no room for more.
+        if routed.as_ref().is_ok_and(|routed| !routed.reasons.contains(&Reason::BelowLimit)) {
             for (inside, times) in straight_inside_mm.iter_mut().zip(straights) {
                 *inside = self.straight_inside(overall_mm, times);
                 if keeps(*inside, least) {

@@ -44,7 +44,7 @@ pub(super) fn cures(ill: &Ill<'_>, asked: &Asked<'_>) -> Vec<Cure> {
             cures.extend(best(ill, asked, Change::Form, side, Some(form)));
         }
     }
-    cures.sort_by(|a, b| (a.verdict, a.change).cmp(&(b.verdict, b.change)));
+    cures.sort_by_key(|cure| (cure.verdict, cure.change));
     cures
 }
 

@@ -166,9 +166,11 @@ fn bend(case: &Case<'_>, routed: &Routed) -> Vec<Finding> {
     std::iter::once(held(verdict, key, &stands.bend_from)).chain(rival).collect()
 }
 
-/// Room to lie straight behind each ferrule: kept in the bend, the rest must still keep the least radius.
+/// Room to lie straight behind each ferrule: kept in the bend, the rest must still keep the least radius. A hose
+/// that is bent too tight anyway is told that alone.
 fn straight(case: &Case<'_>, lain: &Lain, rules: &Rules) -> Option<Finding> {
-    let least = case.stands.least_inside_mm?;
+    let too_tight = |routed: &Routed| routed.reasons.contains(&Reason::BelowLimit);
+    let least = case.stands.least_inside_mm.filter(|_| !lain.routed.as_ref().is_ok_and(too_tight))?;
     let [full, smallest] = lain.straight_inside_mm;
     let (verdict, key, inside, rule) = if keeps(full, Some(least)) {
         (Verdict::Pass, cases::ROUTE_BEHIND_OK, full, &rules.straight)
