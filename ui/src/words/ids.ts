@@ -1111,6 +1111,7 @@ export const wordIds = [
   'routing-moves',
   'routing-moves-note',
   'routing-near',
+  'routing-near-rival',
   'routing-no-bend',
   'routing-not-routed',
   'routing-od',

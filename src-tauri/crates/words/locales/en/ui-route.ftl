@@ -80,6 +80,7 @@ routing-open-tightest = open: tightest
 routing-between = { $part } % open
 routing-between-tightest = { $part } % open: tightest
 routing-twist-here = Twist here { $twist } against closed.
+routing-near-rival = Two shapes are near here: the hose may lie in either.
 
 ## Drawing
 routing-side = side: drag A or B
