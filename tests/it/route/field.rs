@@ -352,3 +352,18 @@ fn a_wrong_field_is_named(#[case] change: Value, #[case] named: &str) {
     let error = field(Catalogue::embedded(), &asked(&question)).expect_err("this can not be answered");
     assert_eq!(error.field(), named, "{error}");
 }
+
+#[test]
+fn while_a_port_is_dragged_only_the_shape_is_asked_for() {
+    let mut question = tight()[0].clone();
+    let whole = routed(&question);
+    question["shape_only"] = json!(true);
+    let quick = routed(&question);
+    assert_eq!(quick.routed, whole.routed);
+    assert_eq!(quick.verdict, whole.verdict);
+    assert!(
+        quick.cures.is_empty() && quick.recommended.is_none() && quick.shortest_overall_length_mm.is_none()
+    );
+    question["spec"]["overall_length_mm"] = Value::Null;
+    assert!(routed(&question).recommended.is_some(), "without a length one has to be sought");
+}

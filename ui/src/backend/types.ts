@@ -1331,6 +1331,11 @@ open?: FieldPose | null,
  */
 fixed: boolean, 
 /**
+ * Only how the hose lies at the length that is given: no other length and no cure is sought, as while a port
+ * is being dragged.
+ */
+shape_only: boolean, 
+/**
  * End A, beside what the spec says.
  */
 a: FieldEnd, 

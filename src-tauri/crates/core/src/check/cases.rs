@@ -144,6 +144,7 @@ cases! {
     ROUTE_TURN_NEEDED = "route-turn-needed",
     ROUTE_TURN_DIFFERS = "route-turn-differs",
     ROUTE_TOO_SHORT = "route-too-short",
+    ROUTE_OUT_OF_REACH = "route-out-of-reach",
     ROUTE_UNSETTLED = "route-unsettled",
     ROUTE_NO_LENGTH = "route-no-length",
 

@@ -271,10 +271,7 @@ why-route-near-limit = The bend is { $value } at the inside; { $hose } needs { $
 cure-route-near-limit = Give it more room, or measure the tightest bend once it is fitted.
 why-route-rival = The hose may fall into another shape that is bent to { $value } at the inside; { $hose } needs { $limit }.
 cure-route-rival = Guide it with a clamp so that it can only lie one way, or change its length.
-why-route-behind-ok = { $straight } mm of hose, { $times } times its diameter, can lie straight behind each ferrule; the rest is bent to { $value ->
-    [none] no bend at all
-   *[other] { $value }
-}.
+why-route-behind-ok = { $straight } mm of hose, { $times } times its diameter, can lie straight behind each ferrule, and the rest keeps its radius.
 why-route-behind-short = With { $straight } mm of hose straight behind each ferrule, { $times } times its diameter, the rest would be bent to { $value }; it needs { $limit }. Only the least in use, once the diameter, is left.
 cure-route-behind-short = Make it longer, or turn the bend away from the ferrule with an elbow.
 why-route-behind-none = There is no room for { $straight } mm of straight hose behind each ferrule, the least in use: the rest would be bent to { $value }; it needs { $limit }. The hose kinks at the ferrule.
@@ -288,10 +285,9 @@ cure-route-turn-needed = Make it with that turn: from A to B with A's elbow up, 
 why-route-turn-differs = It is made with a turn of { $value }; these ports ask for { $limit }. It would be twisted as it is fitted.
 cure-route-turn-differs = Make it with a turn of { $limit }, or let one elbow point another way.
 why-route-too-short = A hose of { $value } does not reach in every pose, shortened by pressure as it may be.
-cure-route-too-short = { $limit ->
-    [none] Move or turn a port, or take an elbow.
-   *[other] It needs { $limit } at least.
-}
+cure-route-too-short = It needs { $limit } at least.
+why-route-out-of-reach = A hose of { $value } does not reach in every pose, shortened by pressure as it may be.
+cure-route-out-of-reach = Make it longer, move or turn a port, or take an elbow.
 why-route-unsettled = No shape was settled on at { $value }.
 cure-route-unsettled = Try a slightly different length.
 why-route-no-length = No length of { $hose } keeps { $limit } at the inside in every pose.

@@ -238,6 +238,7 @@ pub(super) fn needed_turn(case: &Case<'_>, routed: &Routed) -> Option<f64> {
 fn no_shape(lain: &Lain, error: &RouteError, shortest_mm: Option<f64>) -> Finding {
     let key = match error {
         RouteError::Unsettled { .. } => cases::ROUTE_UNSETTLED,
+        _ if shortest_mm.is_none() => cases::ROUTE_OUT_OF_REACH,
         _ => cases::ROUTE_TOO_SHORT,
     };
     Finding::new("route-length", Verdict::Stop, key)

@@ -47,8 +47,9 @@ pub fn field(catalogue: &Catalogue, question: &FieldQuestion) -> Result<FieldRou
     let case = Case { ports: &ports, stands: &stands, ends };
     let rules = Rules::of(catalogue);
     let given = given_length(question, &case)?;
-    let shortest_mm = shortest_mm(&case, &rules, 1.0);
-    let recommended = recommended(catalogue, &case, &rules);
+    let seeks = !question.shape_only || given.is_none();
+    let shortest_mm = seeks.then(|| shortest_mm(&case, &rules, 1.0)).flatten();
+    let recommended = seeks.then(|| recommended(catalogue, &case, &rules)).flatten();
     let length = given.or(recommended.as_ref().map(|length| length.overall_length_mm.get())).or(shortest_mm);
     let lain = length.map(|length| case.lain(length, rules.straights()));
     refused(lain.as_ref())?;
@@ -60,7 +61,7 @@ pub fn field(catalogue: &Catalogue, question: &FieldQuestion) -> Result<FieldRou
         recommended: recommended.as_ref(),
         length_given: given.is_some(),
     };
-    let cures = cures(&ill, &asked);
+    let cures = if seeks { cures(&ill, &asked) } else { Vec::new() };
     let routed = lain.and_then(|lain| lain.routed.ok());
     Ok(FieldRouted {
         verdict: gravest(&findings),

@@ -114,6 +114,10 @@ pub struct FieldQuestion {
     /// Neither port moves. Without an open pose and without this, the travel is not known.
     #[serde(default)]
     pub fixed: bool,
+    /// Only how the hose lies at the length that is given: no other length and no cure is sought, as while a port
+    /// is being dragged.
+    #[serde(default)]
+    pub shape_only: bool,
     /// End A, beside what the spec says.
     #[serde(default)]
     pub a: FieldEnd,
