@@ -3,6 +3,7 @@
 
 mod alternatives;
 mod cases;
+mod cures;
 mod ends;
 mod fluid;
 mod length;

@@ -592,6 +592,11 @@ fn no_plain_line_is_wider_than_a_terminal() {
         &json!({"a": {"position_mm": [0, 0, 0], "direction": [0, 0, 1]},
         "b": {"position_mm": [300, 0, 0], "direction": [0, 0, 1]}, "free_length_mm": 900, "hose_od_mm": 25, "min_bend_radius_mm": 200}),
     );
+    leave(
+        "field.json",
+        &json!({"spec": {"hose": {"standard": "EN 853", "type": "2SN", "dn": 16}, "overall_length_mm": 900},
+        "facing": "u", "closed": {"gap_mm": 300}, "open": {"gap_mm": 350}}),
+    );
     std::fs::write(folder.path().join("history.csv"), "time,failed\n100,1\n200,1\n300,0\n").expect("written");
     std::fs::write(
         folder.path().join("broken.csv"),
@@ -635,6 +640,7 @@ fn no_plain_line_is_wider_than_a_terminal() {
         (vec!["tag", "read", "label.png"], 0),
         (vec!["flow", "flow.json"], 0),
         (vec!["route", "route.json"], 1),
+        (vec!["route", "field.json"], 1),
         (vec!["life", "history.csv"], 0),
         (vec!["no-such-command"], 2),
         (vec!["--help"], 0),

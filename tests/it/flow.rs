@@ -1,7 +1,10 @@
 //! Flow, viscosity and surge against published values, and what must hold of any line.
 
+use hosewright_core::catalogue::Catalogue;
+use hosewright_core::check::Verdict;
 use hosewright_core::flow::{
-    Elbow, FlowAnswer, FlowQuestion, Fluid, Regime, SurgeQuestion, flow, surge, velocity,
+    Elbow, FlowAnswer, FlowQuestion, Fluid, OilAnswer, OilQuestion, Regime, SurgeQuestion, flow, oil, surge,
+    velocity,
 };
 use hosewright_core::quantity::{Celsius, Degrees, LitresPerMinute, Metres, Millimetres};
 use hosewright_tests::flow_figures::flow_cases;
@@ -167,4 +170,84 @@ proptest! {
         prop_assert!(answer.friction_factor.unwrap().is_finite(), "{answer:?}");
         prop_assert!(answer.pressure_drop_bar.unwrap().get().is_finite(), "{answer:?}");
     }
+}
+
+fn oil_question(change: impl FnOnce(&mut serde_json::Value)) -> OilQuestion {
+    let mut question = json!({
+        "spec": {"hose": {"standard": "EN 853", "type": "2SN", "dn": 16}, "overall_length_mm": 2000},
+        "service": {"flow_l_min": 60, "line": "pressure", "fluid": "HM", "fluid_max_c": 60, "fluid_min_c": -10,
+                    "working_pressure_bar": 100},
+    });
+    change(&mut question);
+    serde_json::from_value(question).expect("the question can be read")
+}
+
+fn oil_of(change: impl FnOnce(&mut serde_json::Value)) -> OilAnswer {
+    oil(Catalogue::embedded(), &oil_question(change)).expect("it is answered")
+}
+
+/// v = 21.22 Q / d2 (rule L084), against 3 to 10 m/s in a pressure line (rules L073, L074).
+#[test]
+fn the_speed_of_the_oil_is_held_against_what_is_usual_in_the_line() {
+    let slow = oil_of(|_| {});
+    assert!((slow.warm.velocity_m_s / (21.22 * 60.0 / 15.9_f64.powi(2)) - 1.0).abs() < 1e-3);
+    let usual = slow.usual.expect("the line is known");
+    assert_eq!((usual.low_m_s, usual.high_m_s, slow.verdict), (3.0, 10.0, Verdict::Pass));
+    let fast = oil_of(|question| question["service"]["flow_l_min"] = json!(150));
+    assert_eq!(fast.verdict, Verdict::Caution);
+    let first = &fast.sizes[0];
+    assert_eq!((first.kind.as_str(), first.dn.get()), ("2SN", 19.0));
+    assert!(fast.sizes.iter().all(|size| size.velocity_m_s <= 10.0), "{:?}", fast.sizes);
+    let unknown = oil_of(|question| question["service"]["line"] = json!(null));
+    assert_eq!((unknown.verdict, unknown.usual), (Verdict::Caution, None), "not known is no pass");
+}
+
+#[test]
+fn what_nobody_gave_is_named_with_its_basis_and_what_was_given_is_not() {
+    let taken = |answer: &OilAnswer| answer.assumed.iter().map(|one| one.what).collect::<Vec<_>>();
+    let all = oil_of(|_| {});
+    for what in [
+        "oil-usual-grade",
+        "oil-usual-index",
+        "oil-density",
+        "oil-bulk-modulus",
+        "rigid-wall",
+        "sudden-closure",
+    ] {
+        assert!(taken(&all).contains(&what), "{what} in {:?}", taken(&all));
+    }
+    assert!(all.assumed.iter().all(|one| !one.provenance.source.is_empty()));
+    let given = oil_of(|question| {
+        question["fluid"] = json!({"iso_vg": 68, "viscosity_index": 100, "density_kg_m3": 880});
+        question["bulk_modulus_pa"] = json!(1.5e9);
+        question["volumetric_expansion_cm3_m_mpa"] = json!(0.5);
+        question["closure_time_s"] = json!(0.05);
+    });
+    assert_eq!(taken(&given), ["smooth-bore"]);
+    assert!(
+        all.cold.expect("a cold start").pressure_drop_bar > all.warm.pressure_drop_bar,
+        "stiff oil costs more"
+    );
+}
+
+/// Joukowsky: rise = density x wave speed x speed, wave speed = root of modulus over density for a rigid wall.
+#[test]
+fn a_sudden_stop_gives_joukowskys_rise_and_a_soft_wall_less() {
+    let rigid = oil_of(|_| {});
+    let density = rigid.warm.density_kg_m3.expect("a density");
+    let rise = density * (1.7e9 / density).sqrt() * rigid.warm.velocity_m_s / 1e5;
+    let stopped = rigid.surge.expect("it is reckoned");
+    let found = stopped.answer.pressure_rise_bar.expect("a rise").get();
+    assert!((found / rise - 1.0).abs() < 1e-9, "{found} and not {rise}");
+    assert!((stopped.peak_bar.expect("a peak").get() - found - 100.0).abs() < 1e-9);
+    let soft = oil_of(|question| question["volumetric_expansion_cm3_m_mpa"] = json!(1.0));
+    assert!(soft.surge.expect("it is reckoned").answer.pressure_rise_bar.expect("a rise").get() < found);
+}
+
+#[rstest]
+#[case("/spec/hose", "spec.hose")]
+#[case("/service/flow_l_min", "service.flow_l_min")]
+fn what_the_oil_needs_is_named(#[case] path: &str, #[case] field: &str) {
+    let question = oil_question(|question| *question.pointer_mut(path).unwrap() = json!(null));
+    assert_eq!(oil(Catalogue::embedded(), &question).unwrap_err().field(), field);
 }

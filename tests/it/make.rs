@@ -493,3 +493,13 @@ fn a_crimp_tolerance_that_a_caliper_can_not_hold_asks_for_a_better_instrument() 
         }
     }
 }
+
+#[test]
+fn how_clean_it_has_to_be_stands_on_the_sheet_with_its_source() {
+    let sheet = made(|_| {});
+    let rules: Vec<(&str, &str)> =
+        sheet.cleanliness.iter().map(|rule| (rule.rule.as_str(), rule.asks.as_str())).collect();
+    assert!(rules.contains(&("cleanliness-general", "19/16/13")), "{rules:?}");
+    assert!(rules.iter().any(|(rule, _)| *rule == "clean-after-cutting"), "{rules:?}");
+    assert!(sheet.cleanliness.iter().all(|rule| !rule.source.is_empty()), "{:?}", sheet.cleanliness);
+}

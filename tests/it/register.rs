@@ -5,6 +5,7 @@ mod histories;
 mod kept;
 mod merging;
 mod people;
+mod place;
 mod questions;
 mod refusals;
 mod whole;

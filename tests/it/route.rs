@@ -1,8 +1,11 @@
 //! Where the ports are -> how tight the hose bends.
 
+mod field;
+
 use hosewright_core::check::Verdict;
 use hosewright_core::route::{Layout, Reason, RouteError, Routed, route};
-use hosewright_tests::route_figures::route_cases;
+use hosewright_tests::random_layouts::outcome;
+use hosewright_tests::route_figures::{route_cases, stable_misses};
 use hosewright_tests::vectors::rows;
 use proptest::prelude::*;
 use rstest::rstest;
@@ -198,6 +201,25 @@ impl Draw {
             }
         }
     }
+}
+
+/// The bars: 1 % of the radius, 0.5 % of the energy, for every row that a hose can lie in.
+#[test]
+fn stable_shapes_keep_the_bars_of_radius_and_energy() {
+    let misses = stable_misses();
+    assert!(misses.len() >= 40, "only {} rows are stable", misses.len());
+    for (id, radius, energy) in misses {
+        assert!(radius < 0.01 && energy < 0.005, "{id}: radius off by {radius:.1e}, energy by {energy:.1e}");
+    }
+}
+
+/// The first of the ten thousand that `cargo xtask layouts` tries.
+#[test]
+fn random_layouts_get_a_true_shape_or_are_told_that_there_is_none() {
+    let found = outcome(200, 1744);
+    assert_eq!(found.wrong, Vec::<usize>::new(), "{found:?}");
+    assert_eq!(found.shapes + found.too_short, 200);
+    assert!(found.shapes > 150 && found.too_short > 5, "{found:?}");
 }
 
 #[test]

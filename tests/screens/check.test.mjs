@@ -11,7 +11,13 @@ const thumb = (page) => page.getByRole('contentinfo');
 test('a limit of prudence is taken on with a name and a reason, and both go on the record of the hose', async (t) => {
   const [browser, { url, db }] = await Promise.all([browse(t), serve(t, { empty: true })]);
   const fast = { ...service, duties: [], flow_l_min: 150 };
-  await keepJob(url, { step: 'check', readings: demo('burst-readings.json'), spec, service: fast, proof: { state: 'no-rig' } });
+  await keepJob(url, {
+    step: 'check',
+    readings: demo('burst-readings.json'),
+    spec,
+    service: fast,
+    proof: { state: 'no-rig' },
+  });
   const page = await open(t, browser, url, phone);
   const finding = page.getByRole('listitem').filter({ hasText: 'Flow' }).first();
   await finding.getByRole('button').first().click();
@@ -65,14 +71,15 @@ test('a hose of which nobody said what its line asks goes from Fit to Check, and
   await thumb(page).getByRole('button', { name: /^Keep/ }).click();
   await thumb(page).getByRole('button', { name: /fluid/ }).click();
   await page.getByRole('button', { name: /^HM\b/ }).click();
-  await thumb(page).getByRole('button', { name: /^Go on fitting/ }).click();
-  await thumb(page).getByRole('button', { name: /^Tick: / }).waitFor();
+  await thumb(page)
+    .getByRole('button', { name: /^Go on fitting/ })
+    .click();
+  await thumb(page)
+    .getByRole('button', { name: /^Tick: / })
+    .waitFor();
   const { jobs } = await ask(url, 'job.list', {});
   assert.equal(jobs[0].content.step, 'fit');
-  assert.deepEqual(
-    [jobs[0].content.service.working_pressure_bar, jobs[0].content.service.fluid],
-    [185, 'HM'],
-  );
+  assert.deepEqual([jobs[0].content.service.working_pressure_bar, jobs[0].content.service.fluid], [185, 'HM']);
 });
 
 /** A page on a check of the demo's replacement with that service. */
@@ -117,4 +124,39 @@ test('a speed over its limit stands first, and another hose is swapped with Undo
   await axe(page, 'another hose');
   await thumb.getByRole('button', { name: 'Undo' }).click();
   await page.getByText(/^Same for same/).waitFor();
+});
+
+test('what failed at the place and what its sisters carry stand under the findings, and what was not looked at above them', async (t) => {
+  const [browser, { url }] = await Promise.all([browse(t), serve(t)]);
+  const { hits } = await ask(url, 'register.search', { words: 'stick rod' });
+  const { at } = hits[0];
+  const { machine, places } = await ask(url, 'register.machine', { machine: at.machine });
+  const [{ id: circuit }, here] = await Promise.all([
+    ask(url, 'register.id', {}),
+    ask(url, 'register.place', { place: at.place }),
+  ]);
+  const other = places.find(({ place, hoses }) => place.place !== at.place && hoses.length > 0).place;
+  const on = ({ version, ...place }) => ({ body: { kind: 'place-set', ...place, circuit }, builds_on: [version] });
+  await ask(url, 'register.record', {
+    events: [
+      { body: { kind: 'circuit-set', circuit, machine: machine.machine, name: 'Boom and stick' } },
+      on(here.place),
+      on(other),
+    ],
+  });
+  const { sisters } = await ask(url, 'register.place', { place: at.place });
+  assert.deepEqual(
+    sisters.map(({ place }) => place),
+    [other.place],
+  );
+  await keepJob(url, { step: 'check', at, spec, service: { duties: [], ...service }, sameForSame: true });
+  const page = await open(t, browser, url, phone);
+  await page.getByText('The route over the machine').waitFor();
+  await page.getByRole('main').locator('li.finding').filter({ hasText: 'Failed here before' }).waitFor();
+  const row = page.getByRole('list', { name: 'On the same circuit Boom and stick' }).getByRole('button');
+  await row.filter({ hasText: other.name }).waitFor();
+  await axe(page, 'check, sisters');
+  await fits(page, 'check, sisters');
+  await row.click();
+  await page.getByRole('heading', { level: 1 }).filter({ hasText: other.name }).waitFor();
 });

@@ -10,6 +10,7 @@ pub mod calibration;
 pub mod find_figures;
 pub mod flow_figures;
 pub mod life_figures;
+pub mod random_layouts;
 pub mod route_figures;
 pub mod simulated;
 pub mod surge_figures;

@@ -2,7 +2,7 @@
 
 use crate::vectors::{Compared, Row, rows};
 use hosewright_core::quantity::Millimetres;
-use hosewright_core::route::{Bend, Layout, Port, route};
+use hosewright_core::route::{Bend, Layout, Port, Span, Vector, route};
 
 /// The table is written to ten significant digits.
 const DIGITS: i32 = 10;
@@ -15,6 +15,38 @@ pub fn route_cases() -> Vec<Compared> {
     let table = rows("elastica_cases.csv");
     let ports = table.iter().filter(|row| row.maybe("length").is_some()).flat_map(shape_case);
     ports.chain(rectangular_case(&table)).collect()
+}
+
+/// The stable rows as rods between clamps, with the energy that the table gives.
+pub fn spans() -> Vec<(String, Span, f64)> {
+    let stable = |row: &Row| row.maybe("length").is_some() && row.text("stable_lowest_energy_3d") == "yes";
+    let span = |row: Row| {
+        let [start, end] = ["start", "end"].map(|place| Vector(vector(&row, place)));
+        let span = Span {
+            gap_mm: end - start,
+            start: Vector(vector(&row, "start_tangent")),
+            end: Vector(vector(&row, "end_tangent")),
+            length_mm: row.number("length"),
+        };
+        (row.id().to_owned(), span, row.number("bending_energy_over_EI"))
+    };
+    rows("elastica_cases.csv").into_iter().filter(stable).map(span).collect()
+}
+
+/// How far a stable row is missed: radius and energy, each as a part of the table's.
+pub fn stable_misses() -> Vec<(String, f64, f64)> {
+    let radius = |row: &str| {
+        rows("elastica_cases.csv").iter().find(|known| known.id() == row).map(|row| row.number("min_radius"))
+    };
+    spans()
+        .into_iter()
+        .map(|(id, span, energy)| {
+            let shape = span.settle().unwrap_or_else(|why| panic!("{id}: {why:?}")).shape;
+            let found = shape.tightest().map_or(f64::INFINITY, |tightest| tightest.radius_mm);
+            let known = radius(&id).unwrap_or(f64::NAN);
+            (id, (found / known - 1.0).abs(), (shape.bend_energy_per_mm() / energy - 1.0).abs())
+        })
+        .collect()
 }
 
 fn shape_case(row: &Row) -> Vec<Compared> {

@@ -94,7 +94,7 @@ fn oil_faster_than_usual_is_a_caution_of_prudence(#[case] line: Line, #[case] fa
     let usual = at(fastest * 0.9999);
     assert_eq!(finding(&usual, "flow-ok").limit, Some(fastest));
     let fast = at(fastest * 1.0001);
-    let too_fast = finding(&fast, "flow-too-fast");
+    let too_fast = finding(&fast, "flow-too-fast-stopped");
     assert_eq!((too_fast.verdict, too_fast.unit), (Verdict::Caution, "m/s"));
     let speed = too_fast.value.expect("a speed");
     assert!((speed / fastest - 1.0001).abs() < 1e-5, "{speed} m/s by the formula, {fastest} usual");

@@ -12,7 +12,8 @@ use rstest::rstest;
 #[case::end_b("end-missing", Verdict::Stop, |q: &mut Question| { q.spec.ends.remove(1); })]
 #[case::working_pressure("working-pressure-missing", Verdict::Stop, |q: &mut Question| q.service.working_pressure_bar = None)]
 #[case::relief("relief-missing", Verdict::Caution, |q: &mut Question| q.service.relief_bar = None)]
-#[case::surge("surge-missing", Verdict::Caution, |q: &mut Question| q.service.surge_pressure_bar = None)]
+#[case::surge("surge-estimated-above", Verdict::Caution, |q: &mut Question| q.service.surge_pressure_bar = None)]
+#[case::surge_and_relief("surge-missing", Verdict::Caution, |q: &mut Question| { q.service.surge_pressure_bar = None; q.service.relief_bar = None; })]
 #[case::fluid("fluid-missing", Verdict::Stop, |q: &mut Question| q.service.fluid = None)]
 #[case::heat("heat-missing", Verdict::Caution, |q: &mut Question| q.service.fluid_max_c = None)]
 #[case::cold("cold-missing", Verdict::Caution, |q: &mut Question| q.service.fluid_min_c = None)]
@@ -92,4 +93,20 @@ fn what_can_be_is_answered(#[case] change: Change) {
     change(&mut question);
     let answer: Result<Checked, CheckError> = check(catalogue(), &question);
     assert!(answer.is_ok(), "{answer:?}");
+}
+
+#[test]
+fn what_was_not_looked_at_is_listed() {
+    let left_out = |checked: &Checked| checked.not_checked.iter().map(|one| one.what).collect::<Vec<_>>();
+    let whole = checked(&known());
+    assert_eq!(left_out(&whole), ["route", "pressure-drop"], "which no check looks at");
+    let same_for_same = asked(|question| {
+        question.service.flow_l_min = None;
+        question.service.bend_radius_mm = None;
+        question.service.surge_pressure_bar = None;
+    });
+    let said = left_out(&same_for_same);
+    for what in ["flow", "bend", "surge", "route"] {
+        assert!(said.contains(&what), "{what} in {said:?}");
+    }
 }

@@ -24,10 +24,14 @@ fn a_limit_of_prudence_can_be_taken_on_with_a_name_and_a_reason() {
     assert_eq!(name(finding_taken, "reason"), Some("short line, cold climate"));
     for unsigned in [take("flow-speed", " ", "reason"), take("flow-speed", "name", "")] {
         assert_eq!(finding(&unsigned, "override-unsigned").verdict, Verdict::Stop);
-        assert!(has(&unsigned, "flow-too-fast"), "it stays as it was");
+        assert!(has(&unsigned, "flow-too-fast-stopped"), "it stays as it was");
     }
     let needless = take("bend-not-checked", "name", "reason");
-    assert_eq!(objections(&needless), ["flow-too-fast"], "an override of what was looked at does nothing");
+    assert_eq!(
+        objections(&needless),
+        ["flow-too-fast-stopped"],
+        "an override of what was looked at does nothing"
+    );
 }
 
 #[test]

@@ -75,3 +75,15 @@ export function ticks(from: number, to: number, wanted: number): number[] {
   const last = Math.floor(to / step + 1e-9);
   return Array.from({ length: Math.max(0, last - first + 1) }, (_, index) => (first + index) * step);
 }
+
+/** A box along a line, that far to either side of it. */
+export function box(from: Point, to: Point, half: number): Point[] {
+  const far = Math.hypot(to[0] - from[0], to[1] - from[1]) || 1;
+  const [nx, ny] = [(-(to[1] - from[1]) / far) * half, ((to[0] - from[0]) / far) * half];
+  return [
+    [from[0] + nx, from[1] + ny],
+    [to[0] + nx, to[1] + ny],
+    [to[0] - nx, to[1] - ny],
+    [from[0] - nx, from[1] - ny],
+  ];
+}

@@ -2,9 +2,11 @@ import type { Given } from '../backend';
 import type {
   EndSettings,
   EventRef,
+  Facing,
   Override,
   Part,
   PlaceAt,
+  Points,
   Readings,
   Role,
   Service,
@@ -16,6 +18,9 @@ import type { Draft as Typing } from '../components/keypad.svelte';
 
 export const steps = ['find', 'check', 'make', 'tag', 'fit'] as const;
 export type Step = (typeof steps)[number];
+
+/** A sheet that stands beside the check: how the hose bends between its ports, what the oil does in it. */
+export type Beside = 'route' | 'oil';
 
 /** A reading's own name: what it is of and its key, such as `A.tpi`, `mate-A.tpi`, `hose.id_mm`. */
 export type ReadingName = string;
@@ -55,6 +60,14 @@ export interface JobDoc {
   sameForSame: boolean;
   service: Given<Service>;
   overrides: Override[];
+  /** What was said of the ports the hose runs between. */
+  route: Routing;
+  /** What of the oil the service does not say. */
+  oil: Oil;
+  /** Figures of the service that were worked out and not measured: what came out; another one stands measured. */
+  estimated: { bend_radius_mm: number | null; surge_pressure_bar: number | null };
+  /** The sheet beside the check that is open; null is the check itself. */
+  beside: Beside | null;
   /** The person went on to make it from a check without a stop; a stop takes it back. */
   checked: boolean;
   /** How each end goes on, from the person's own supplier. */
@@ -76,6 +89,46 @@ export interface JobDoc {
   fit: Fitting;
   /** Which figure each end is tightened by, as the person chose it from the table. */
   tighten: Partial<Record<Role, string>>;
+}
+
+/** What flow and surge are worked out from beside the service; null is not said. */
+export interface Oil {
+  /** Length of the line, where it is more than the hose. */
+  length_mm: number | null;
+  elbows_45: number | null;
+  elbows_90: number | null;
+  iso_vg: number | null;
+  /** In how many milliseconds a valve shuts. */
+  closing_ms: number | null;
+}
+
+/** How the ports of a hose stand, as it can be said with a tape in hand. */
+export interface Routing {
+  facing: Facing | null;
+  /** The machine's closed pose, in which the hose is fitted. */
+  closed: Stand;
+  /** Its open pose; null while nobody said that a port moves. */
+  open: Stand | null;
+  /** Neither port moves. */
+  fixed: boolean;
+  /** Where an elbow points, and the length that can not bend. */
+  ends: Record<Role, { points: Points; rigid_mm: number | null }>;
+  /** As measured; stands over the table's. */
+  hose_od_mm: number | null;
+  /** The pose shown, by its number; null is the tightest. */
+  pose: number | null;
+}
+
+/** Where B stands, seen from A: right, up, towards the viewer, and how it is swung. Null is not known. */
+export interface Stand {
+  gap_mm: number | null;
+  rise_mm: number | null;
+  offset_mm: number | null;
+  angle_deg: number | null;
+  roll_deg: number | null;
+  /** The way each port looks, anticlockwise from the right: where they face each other freely. */
+  a_looks_deg: number | null;
+  b_looks_deg: number | null;
 }
 
 /** A proof test as far as it has come. */
@@ -103,6 +156,40 @@ export interface Fitting {
 /** The answer that the old hose had not failed. */
 export const NOT_FAILED = 'none';
 
+export function noStand(): Stand {
+  return {
+    gap_mm: null,
+    rise_mm: null,
+    offset_mm: null,
+    angle_deg: null,
+    roll_deg: null,
+    a_looks_deg: null,
+    b_looks_deg: null,
+  };
+}
+
+export const noOil = (): Oil => ({
+  length_mm: null,
+  elbows_45: null,
+  elbows_90: null,
+  iso_vg: null,
+  closing_ms: null,
+});
+
+/** Ports of which nothing is said yet. */
+export function noRouting(): Routing {
+  const end = () => ({ points: 'towards' as const, rigid_mm: null });
+  return {
+    facing: null,
+    closed: noStand(),
+    open: null,
+    fixed: false,
+    ends: { A: end(), B: end() },
+    hose_od_mm: null,
+    pose: null,
+  };
+}
+
 /** A proof test that has not begun. */
 export function noProof(): Proving {
   return { rig: null, failed: false, pressure_bar: null, hold_s: null, gauge: '', calibrated: null };
@@ -122,6 +209,10 @@ export function emptyJob(): JobDoc {
     sameForSame: false,
     service: { duties: [] },
     overrides: [],
+    route: noRouting(),
+    oil: noOil(),
+    estimated: { bend_radius_mm: null, surge_pressure_bar: null },
+    beside: null,
     checked: false,
     settings: [],
     ticks: {},

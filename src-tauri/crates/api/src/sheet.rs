@@ -2,7 +2,7 @@
 
 use crate::PROGRAM;
 use hosewright_core::catalogue::TorqueMethod;
-use hosewright_core::make::{BuildSheet, EndSettings, Part, SheetStep, TorqueValue};
+use hosewright_core::make::{BuildSheet, Cleanliness, EndSettings, Part, SheetStep, TorqueValue};
 use hosewright_core::quantity::Millimetres;
 use hosewright_core::spec::{EndSpec, Role};
 use hosewright_papers::sheet::{Body, Section, Sheet, Step};
@@ -28,6 +28,10 @@ pub fn sheet(build: &BuildSheet, subject: &str, words: &Words) -> Sheet {
     }
     sections
         .push(section("sheet-steps", Body::Steps(build.steps.iter().map(|at| step(at, words)).collect())));
+    if !build.cleanliness.is_empty() {
+        let rules = build.cleanliness.iter().map(|rule| clean(rule, words)).collect();
+        sections.push(section("sheet-cleanliness", Body::Text(rules)));
+    }
     sections.extend(tighten(build, words));
     Sheet {
         title: say("sheet-title"),
@@ -35,6 +39,14 @@ pub fn sheet(build: &BuildSheet, subject: &str, words: &Words) -> Sheet {
         sections,
         footer: words.say("sheet-footer", &[("program", &PROGRAM), ("catalogue", &build.catalogue)]),
     }
+}
+
+/// A rule of cleanliness: what it asks, for what, and where it stands.
+fn clean(rule: &Cleanliness, words: &Words) -> String {
+    let asks = format!("{} {}", rule.code, rule.asks);
+    let basis = words.say(&format!("basis-{}", key(&rule.basis)), &[]);
+    let asks = asks.trim();
+    format!("{}: {asks} ({}; {basis})", rule.applies_to, rule.source)
 }
 
 fn parts(build: &BuildSheet, words: &Words) -> Vec<(String, String)> {

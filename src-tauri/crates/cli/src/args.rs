@@ -76,7 +76,7 @@ pub enum Command {
     },
     /// Where the ports are -> how tight the hose bends.
     Route {
-        /// The ports and poses, as JSON; - reads standard input.
+        /// The ports and poses as vectors, or how they face, as JSON; - reads standard input.
         ports: PathBuf,
     },
     /// Flow through a bore -> speed and pressure drop.
@@ -87,6 +87,11 @@ pub enum Command {
     /// A flow that is stopped -> the pressure peak.
     Surge {
         /// Line, fluid and closure, as JSON; - reads standard input.
+        line: PathBuf,
+    },
+    /// A hose and its service -> speed of the oil, pressure drop, sizes that would do, surge.
+    Oil {
+        /// Spec and service, as JSON; - reads standard input.
         line: PathBuf,
     },
     /// Make a tag, or read one off a picture.

@@ -67,16 +67,17 @@ pub fn run(arguments: &Arguments) -> Result<Outcome, ApiError> {
             let plan = commands::cut::cut(&mut api, batch.clone(), &[])?;
             Outcome::of(&CutShown { plan, batch }, json, api.words())
         }
-        Command::Route { ports } => {
-            let answer = commands::route::route(&mut api, input::question(ports)?, &[])?;
-            Outcome::of(&answer, json, api.words())
-        }
+        Command::Route { ports } => route(&mut api, ports, json),
         Command::Flow { line } => {
             let answer = commands::oil::flow(&mut api, input::question(line)?, &[])?;
             Outcome::of(&answer, json, api.words())
         }
         Command::Surge { line } => {
             let answer = commands::oil::surge(&mut api, input::question(line)?, &[])?;
+            Outcome::of(&answer, json, api.words())
+        }
+        Command::Oil { line } => {
+            let answer = commands::oil::oil(&mut api, input::question(line)?, &[])?;
             Outcome::of(&answer, json, api.words())
         }
         Command::Life { history } => {
@@ -112,6 +113,17 @@ pub fn run(arguments: &Arguments) -> Result<Outcome, ApiError> {
 /// An error about a file that was given.
 fn about(error: ApiError, path: &Path) -> ApiError {
     if error.field.is_empty() { ApiError { field: path.display().to_string(), ..error } } else { error }
+}
+
+/// Ports by their vectors, or how they face: the document says which.
+fn route(api: &mut Api, ports: &Path, json: bool) -> Result<Outcome, ApiError> {
+    let document = hosewright_api::document(&input::text(ports)?)?;
+    if document.get("facing").is_some() {
+        let answer = commands::route::field(api, hosewright_api::question(document)?, &[])?;
+        return Outcome::of(&answer, json, api.words());
+    }
+    let answer = commands::route::route(api, hosewright_api::question(document)?, &[])?;
+    Outcome::of(&answer, json, api.words())
 }
 
 /// A sheet as it is asked for.

@@ -35,7 +35,7 @@ pub use open::Register;
 pub use query::{
     Conflict, Contradiction, CountedFrom, Counts, Device, Due, DueFor, Guide, Hit, Hose, HoseInspection,
     HoseNote, HoseOverride, HosePhoto, LimitFrom, MachineRow, MachineSheet, Overdue, PlaceAt, PlaceRow,
-    PlaceSheet, SiteRow, Spell, Status, Stay, Stock, Told, Versioned, Written,
+    PlaceSheet, Sister, SiteRow, Spell, Status, Stay, Stock, Told, Versioned, Written,
 };
 pub use settings::SettingsKept;
 pub use verify::{Fault, Problem, Verified};

@@ -5,6 +5,8 @@
 mod app_size;
 mod diagram;
 mod figures;
+mod layouts;
+mod peers;
 mod reliability;
 mod schemas;
 mod types;
@@ -28,6 +30,17 @@ enum Chore {
     Types,
     /// Print how far the program is from published and reference values.
     Figures,
+    /// Put random layouts through the rod and check each shape by integrating the rod's equation.
+    Layouts {
+        /// How many.
+        #[arg(default_value_t = 10_000)]
+        count: usize,
+        /// Another seed gives other layouts.
+        #[arg(long, default_value_t = 1744)]
+        seed: u64,
+    },
+    /// Time the rod beside a general-purpose solver on the same cases (makes a Python environment under target/).
+    Peers,
     /// Print how far what `find` says may be trusted, on simulated jobs, and draw the reliability diagram.
     Reliability {
         /// The folder of the pictures.
@@ -50,6 +63,8 @@ fn main() -> ExitCode {
             figures::print();
             Ok(())
         }
+        Chore::Layouts { count, seed } => layouts::print(count, seed),
+        Chore::Peers => peers::print(),
         Chore::Reliability { folder } => reliability::print(&folder),
         Chore::AppSize { program } => app_size::print(&program),
     };

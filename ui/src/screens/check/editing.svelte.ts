@@ -1,5 +1,5 @@
 import { Keypad } from '../../components/keypad.svelte';
-import type { JobDoc } from '../../state/job-doc';
+import type { Beside, JobDoc } from '../../state/job-doc';
 import * as fields from './fields';
 
 /** Before a field's name where half its number is kept, so that it is no reading's. */
@@ -51,6 +51,12 @@ export class Editing {
     this.open = null;
     this.keypad = null;
     this.#naming = false;
+  }
+
+  /** To the sheet beside the check that works the open field out. */
+  leaveTo(sheet: Beside): void {
+    this.close();
+    this.doc.beside = sheet;
   }
 
   /** After each key: half a number is part of the job. */

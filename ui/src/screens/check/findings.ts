@@ -1,8 +1,9 @@
 // What a finding is called, how its figures are written, and where a tap on its cure leads. What it says
 // and how grave it is comes from the check.
-import type { Finding } from '../../backend/types';
+import type { Finding, HoseRef } from '../../backend/types';
 import type { WordId } from '../../words/ids';
 import { angle, number, withUnit } from '../../words/number';
+import { hoseLong } from '../../words/spec';
 import { say } from '../../words/words';
 import type { FieldId } from './fields';
 
@@ -15,6 +16,8 @@ const TITLES: Record<string, WordId> = {
   'working-pressure': 'check-title-working',
   relief: 'check-title-relief',
   surge: 'check-title-surge',
+  circuit: 'check-title-circuit',
+  failed: 'check-title-failed',
   heat: 'check-title-heat',
   'fluid-heat': 'check-title-fluid-heat',
   cold: 'check-title-cold',
@@ -29,6 +32,19 @@ const TITLES: Record<string, WordId> = {
   vacuum: 'check-title-vacuum',
   'suction-helix': 'check-title-helix',
   flow: 'check-title-flow',
+  'route-travel': 'check-title-route-travel',
+  'route-rigid': 'check-title-route-rigid',
+  'route-drop': 'check-title-end-drop',
+  'route-change': 'check-title-route-change',
+  'route-near-limit': 'check-title-bend',
+  'route-straight-line': 'check-title-bend',
+  'route-rival': 'check-title-route-rival',
+  'route-behind': 'check-title-route-behind',
+  'route-twist': 'check-title-route-twist',
+  'route-turn': 'check-title-turn',
+  'route-too-short': 'check-title-length',
+  'route-no-length': 'check-title-length',
+  'route-unsettled': 'check-title-length',
   'end-ok': 'check-title-end-read',
   'end-not-read': 'check-title-end-read',
   'end-unsettled': 'check-title-end-read',
@@ -78,9 +94,11 @@ export function titleOf(finding: Finding): string {
 }
 
 /** Cases whose limit is the least it may be. */
-const LEAST = /^(bend|vacuum|original-(pressure|heat|vacuum)|printed-pressure|(relief|surge)-below)-/;
+const LEAST =
+  /^(bend|route-(near|rival|behind)|vacuum|original-(pressure|heat|vacuum)|printed-pressure|(relief|surge)-below)-?/;
 /** Limits with a scale of their own, on which an arrow that stops short means that it passes. */
-const DRAWN = /^(pressure|heat|fluid-heat|ambient|bend|vacuum|flow|printed-pressure|original-pressure)(-|$)/;
+const DRAWN =
+  /^(pressure|heat|fluid-heat|ambient|bend|route-(near|rival|behind|twist)|vacuum|flow|printed-pressure|original-pressure)(-|$)/;
 
 const DECIMALS: Record<string, number> = { bar: 0, C: 0, mm: 1, 'm/s': 1, 'kPa abs': 1, DN: 1 };
 const UNITS: Record<string, string> = { C: '°C' };
@@ -104,7 +122,8 @@ export function figuresOf(finding: Finding): Figures {
   const { unit } = finding;
   const value = finding.value ?? null;
   // A cut of more than nothing has no limit that a person would look for.
-  const limit = finding.rule === 'length' ? null : (finding.limit ?? null);
+  // Nor has the number of failures from which on they are told as repeated.
+  const limit = /^(length$|failed-)/.test(finding.rule) ? null : (finding.limit ?? null);
   const least = LEAST.test(finding.case);
   if (value === null && limit === null) return { scale: null };
   const bound = limit === null ? undefined : written(limit, unit, true);
@@ -122,6 +141,8 @@ export function figuresOf(finding: Finding): Figures {
 export type Cure =
   | { to: 'field'; field: FieldId; verb: string }
   | { to: 'find'; verb: string }
+  /** A hose that passed the same check. */
+  | { to: 'hose'; hose: HoseRef; verb: string }
   | { to: 'take-read'; end: 'A' | 'B'; verb: string };
 
 const FIELDS: Record<string, FieldId> = {
@@ -132,6 +153,8 @@ const FIELDS: Record<string, FieldId> = {
   'surge-missing': 'service.surge_pressure_bar',
   'relief-below-working': 'service.relief_bar',
   'surge-below-working': 'service.surge_pressure_bar',
+  'surge-estimated': 'service.surge_pressure_bar',
+  'surge-estimated-above': 'service.surge_pressure_bar',
   'heat-missing': 'service.fluid_max_c',
   'cold-missing': 'service.fluid_min_c',
   'ambient-missing': 'service.ambient_max_c',
@@ -193,7 +216,7 @@ const field = (id: FieldId, verb?: string): Cure => ({
 });
 
 /** Where the cure of a finding is taken up; null where nothing in this job cures it. */
-export function cureOf(finding: Finding): Cure | null {
+export function cureOf(finding: Finding, now?: HoseRef | null): Cure | null {
   const { case: code } = finding;
   const part = partOf(finding);
   const end = part === 'A' || part === 'B' ? part : null;
@@ -203,6 +226,8 @@ export function cureOf(finding: Finding): Cure | null {
   if (end && code === 'end-differs') return { to: 'take-read', end, verb: say('check-go-take-read', { end }) };
   if (code === 'original-missing' || code === 'original-unknown')
     return { to: 'find', verb: say('check-go-read-hose') };
+  const size = code === 'flow-too-fast-size' ? sizeOf(finding, now) : null;
+  if (size) return { to: 'hose', hose: size, verb: say('check-go-size', { hose: hoseLong(size) ?? '?' }) };
   const ofEnd = END_FIELDS[code];
   if (end && ofEnd !== undefined)
     return field(`${end}${ofEnd}`, say(code === 'end-missing' ? 'check-go-end' : 'check-go-change-end', { end }));
@@ -210,6 +235,14 @@ export function cureOf(finding: Finding): Cure | null {
   const known = FIELDS[code];
   if (known) return field(known);
   return OTHER_HOSE.test(code) ? field('hose', say('check-go-other-hose')) : null;
+}
+
+/** The size of the same type that a finding names as checked; null where it names another type. */
+function sizeOf(finding: Finding, now: HoseRef | null | undefined): HoseRef | null {
+  const dn = /^(.*) DN ([\d.]+)$/.exec(finding.names['hose'] ?? '');
+  return now && dn?.[1] === `${now.standard} ${now.type}`
+    ? { standard: now.standard, type: now.type, dn: Number(dn[2]) }
+    : null;
 }
 
 function pressureCure(code: string, end: 'A' | 'B' | null, part: string): Cure {

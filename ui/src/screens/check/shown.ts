@@ -35,7 +35,18 @@ export function shown(doc: JobDoc, id: fields.FieldId, units: fields.Units): str
     return end ? `${end.family} ${sizeWords(end.size)}` : null;
   }
   const value = fields.numberIn(doc, id);
-  return value === null ? inWords(id, fields.wordIn(doc, id)) : fields.writtenIn(id, value, units);
+  if (value === null) return inWords(id, fields.wordIn(doc, id));
+  const written = fields.writtenIn(id, value, units);
+  return estimated(doc, id, value) ? say('check-estimated', { value: written }) : written;
+}
+
+/** Whether a figure of the service was worked out and not measured. */
+function estimated(doc: JobDoc, id: fields.FieldId, value: number): boolean {
+  const { bend_radius_mm, surge_pressure_bar } = doc.estimated;
+  return (
+    (id === 'service.bend_radius_mm' && value === bend_radius_mm) ||
+    (id === 'service.surge_pressure_bar' && value === surge_pressure_bar)
+  );
 }
 
 function inWords(id: fields.FieldId, word: string | null): string | null {

@@ -14,6 +14,7 @@ export function benchSheet(over: Partial<BuildSheet> = {}): BuildSheet {
   return {
     verdict: 'pass',
     cautions: [],
+    cleanliness: [],
     parts: [],
     cut: {
       overall_length_mm: 1240,

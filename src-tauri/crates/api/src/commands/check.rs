@@ -24,6 +24,9 @@ pub(super) fn checked(api: &Api, question: &Question) -> Result<Checked, ApiErro
     for finding in &mut checked.findings {
         word(&api.words, finding);
     }
+    for left_out in &mut checked.not_checked {
+        left_out.words = api.words.say(&format!("not-checked-{}", left_out.what), &[]);
+    }
     for other in &mut checked.alternatives {
         for ground in &mut other.grounds {
             word(&api.words, ground);
@@ -34,7 +37,7 @@ pub(super) fn checked(api: &Api, question: &Question) -> Result<Checked, ApiErro
 }
 
 /// Writes why, and what to do about it where it is no pass.
-fn word(words: &Words, finding: &mut Finding) {
+pub(super) fn word(words: &Words, finding: &mut Finding) {
     let written =
         |number: Option<f64>| number.map_or_else(String::new, |number| quantity(number, finding.unit));
     let (value, limit) = (written(finding.value), written(finding.limit));

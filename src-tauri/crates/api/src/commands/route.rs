@@ -1,7 +1,10 @@
 //! `route`: where the ports are -> how tight the hose bends.
 
-use crate::{Answer, Api, ApiError, Code};
-use hosewright_core::route::{self, Layout, RouteError, Routed};
+use super::check::word;
+use crate::{Answer, Api, ApiError, Code, key};
+use hosewright_core::route::field::{Change, Cure, FieldError, FieldQuestion, FieldRouted};
+use hosewright_core::route::{self, Layout, RouteError, Routed, field};
+use hosewright_words::{Say, Words, quantity};
 
 impl From<RouteError> for ApiError {
     fn from(error: RouteError) -> Self {
@@ -21,4 +24,46 @@ impl From<RouteError> for ApiError {
 /// Names the field that can not be; [`Code::Nothing`] when no hose of that length lies so.
 pub fn route(api: &mut Api, layout: Layout, _: &[u8]) -> Result<Answer<Routed>, ApiError> {
     Ok(api.answer(route::route(&layout)?))
+}
+
+impl From<FieldError> for ApiError {
+    fn from(error: FieldError) -> Self {
+        match error {
+            FieldError::Route(error) => error.into(),
+            error => ApiError::input(error.field(), &error),
+        }
+    }
+}
+
+/// How the ports face and a few lengths -> ports, poses, the hose's shape in each, findings, the length to make, and
+/// single changes that would cure it.
+///
+/// # Errors
+/// Names the field that is missing or can not be. A hose that does not reach is a finding.
+pub fn field(api: &mut Api, question: FieldQuestion, _: &[u8]) -> Result<Answer<FieldRouted>, ApiError> {
+    let mut routed = field::field(api.catalogue, &question)?;
+    for finding in &mut routed.findings {
+        word(&api.words, finding);
+    }
+    for cure in &mut routed.cures {
+        cure.what = what(&api.words, cure);
+    }
+    Ok(api.answer(routed))
+}
+
+/// A cure in words.
+fn what(words: &Words, cure: &Cure) -> String {
+    let length = quantity(cure.overall_length_mm.get(), "mm");
+    let end = cure.end.map_or_else(String::new, |end| format!("{end:?}"));
+    let form = cure.form.as_deref().map_or_else(String::new, |form| words.form(form));
+    let points =
+        cure.points.map_or_else(String::new, |points| words.say(&format!("points-{}", key(&points)), &[]));
+    let values: [(&str, &dyn Say); 4] =
+        [("length", &length), ("end", &end), ("form", &form), ("points", &points)];
+    let id = match cure.change {
+        Change::Length => "route-cure-length",
+        Change::Exit => "route-cure-exit",
+        Change::Form => "route-cure-form",
+    };
+    words.say(id, &values)
 }

@@ -50,6 +50,9 @@ impl Plain for Checked {
                 let _ = writeln!(out, "{}", wrapped(&line, 4));
             }
         }
+        let left_out: Vec<&str> = self.not_checked.iter().map(|left_out| left_out.words.as_str()).collect();
+        let left_out = format!("{} {}", words.say("check-not-checked", &[]), left_out.join(" "));
+        let _ = writeln!(out, "\n{}", wrapped(&left_out, 0));
         let _ = writeln!(out, "\n{}", wrapped(&words.say("sheet-maker-first", &[]), 0));
         out
     }

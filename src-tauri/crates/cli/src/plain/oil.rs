@@ -1,10 +1,13 @@
 //! `flow`, `surge` and `life` in plain text.
 
 use super::Plain;
-use super::text::columns;
-use hosewright_core::flow::{FlowAnswer, SurgeAnswer};
+use super::check::verdict;
+use super::text::{columns, wrapped};
+use hosewright_core::check::Verdict;
+use hosewright_core::flow::{FlowAnswer, OilAnswer, SurgeAnswer};
 use hosewright_core::life::Life;
 use hosewright_words::{Words, number};
+use std::fmt::Write;
 
 /// Rows of a name, a number and a unit; what is not known is left out.
 fn rows(words: &Words, given: &[(&str, Option<f64>, usize, &str)]) -> String {
@@ -41,6 +44,41 @@ impl Plain for SurgeAnswer {
                 ("surge-modulus", Some(self.effective_bulk_modulus_pa / 1e6), 0, "MPa"),
             ],
         )
+    }
+}
+
+impl Plain for OilAnswer {
+    fn plain(&self, words: &Words) -> String {
+        let mut out = format!("{}\n{}", verdict(self.verdict, words), self.warm.plain(words));
+        let speed = |value: f64| format!("{} m/s", number(value, 1));
+        if let Some(usual) = &self.usual {
+            let range = format!("{} \u{2013} {}", number(usual.low_m_s, 1), speed(usual.high_m_s));
+            out.push_str(&columns(&[vec![words.say("oil-plain-usual", &[]), range]]));
+        }
+        if let Some(drop) = self.cold.and_then(|cold| cold.pressure_drop_bar) {
+            let drop = format!("{} bar", number(drop.get(), 3));
+            out.push_str(&columns(&[vec![words.say("oil-plain-cold-drop", &[]), drop]]));
+        }
+        if let Some(stopped) = &self.surge {
+            out.push_str(&stopped.answer.plain(words));
+            if let Some(peak) = stopped.peak_bar {
+                let peak = format!("{} bar", number(peak.get(), 0));
+                out.push_str(&columns(&[vec![words.say("oil-plain-peak", &[]), peak]]));
+            }
+        }
+        for size in &self.sizes {
+            let hose = format!("{} {} DN {}", size.standard, size.kind, size.dn);
+            let line = words.say("oil-plain-size", &[("hose", &hose), ("speed", &speed(size.velocity_m_s))]);
+            let _ = writeln!(out, "{}", wrapped(&format!("{}: {line}", verdict(size.verdict, words)), 2));
+        }
+        for assumed in &self.assumed {
+            let _ = writeln!(out, "{}", wrapped(&assumed.words, 2));
+        }
+        out
+    }
+
+    fn verdict(&self) -> Option<Verdict> {
+        Some(self.verdict)
     }
 }
 

@@ -1,7 +1,9 @@
 //! Places and machines of the register in plain text.
 
 use super::Plain;
+use super::check::finding_text;
 use super::text::{columns, set_in, wrapped};
+use hosewright_api::commands::register::PlaceSaid;
 use hosewright_core::catalogue::Catalogue;
 use hosewright_store::{MachineSheet, PlaceAt, PlaceSheet, Stay};
 use hosewright_words::{Words, number};
@@ -44,6 +46,16 @@ impl Plain for PlaceSheet {
         let mut out = format!("{}\n{}\n", wrapped(&place(&self.at), 2), set_in(&before, 2, 2));
         for each in &self.stays {
             let _ = writeln!(out, "{}", stay(each, &each.code.to_string(), words));
+        }
+        out
+    }
+}
+
+impl Plain for PlaceSaid {
+    fn plain(&self, words: &Words) -> String {
+        let mut out = self.sheet.plain(words);
+        for finding in &self.findings {
+            let _ = writeln!(out, "{}", finding_text(finding, words));
         }
         out
     }

@@ -1,5 +1,6 @@
 //! Other hoses of the same size, put through the same check.
 
+use super::rules::FLOW_SPEED;
 use super::subject::{Hose, Subject, hose_name};
 use super::{Alternative, Finding, Verdict, cases, findings, gravest};
 use crate::catalogue::{HoseRow, Interchange, Provenance};
@@ -30,6 +31,7 @@ fn tried<'a>(subject: &Subject<'a>, own: Hose<'a>, other: Hose<'a>, own_findings
     let findings = findings(&subject.with(other));
     let verdict = gravest(&findings);
     let mut grounds = advantages(own, other.row);
+    grounds.extend(disadvantages(own, other.row));
     grounds.extend(objections(findings, verdict, own_findings));
     Alternative {
         standard: other.row.standard.clone(),
@@ -77,6 +79,22 @@ fn advantages(own: Hose<'_>, row: &HoseRow) -> Vec<Finding> {
     twin.into_iter().chain(higher).chain(tighter).collect()
 }
 
+/// What it does less well than the spec's own hose, even where that is enough.
+fn disadvantages(own: Hose<'_>, row: &HoseRow) -> Vec<Finding> {
+    let less = |key| Finding::new("alternative", Verdict::Caution, key).about("hose", hose_name(row));
+    let pressures = own.row.max_working_pressure_bar.zip(row.max_working_pressure_bar);
+    let lower = pressures.filter(|(own, other)| other < own).map(|(own, other)| {
+        let finding = less(cases::ALTERNATIVE_PRESSURE_LESS);
+        better(finding, other.get(), own.get(), Bar::UNIT, &row.pressure_provenance())
+    });
+    let bends = own.min_bend_radius().0.zip(row.min_bend_radius_mm);
+    let wider = bends.filter(|(own, other)| other > own).map(|(own, other)| {
+        let finding = less(cases::ALTERNATIVE_BEND_WIDER);
+        better(finding, other.get(), own.get(), Millimetres::UNIT, &row.bend_provenance())
+    });
+    lower.into_iter().chain(wider).collect()
+}
+
 fn better(finding: Finding, other: f64, own: f64, unit: &'static str, from: &Provenance) -> Finding {
     finding.measured(other, own, unit).from(from)
 }
@@ -87,9 +105,16 @@ fn objections(findings: Vec<Finding>, verdict: Verdict, own: &[Finding]) -> Vec<
         return Vec::new();
     }
     let gravest = findings.into_iter().filter(|finding| finding.verdict == verdict);
-    let different: Vec<Finding> = gravest.filter(|finding| !own.contains(finding)).collect();
+    let different: Vec<Finding> =
+        gravest.filter(|finding| !own.iter().any(|own| same(own, finding))).collect();
     if different.is_empty() {
         return vec![Finding::new("alternative", verdict, cases::ALTERNATIVE_SAME)];
     }
     different
+}
+
+/// Whether two hoses have the same against them. The speed of the oil is the same in the same bore, whichever size
+/// each would have instead.
+fn same(own: &Finding, other: &Finding) -> bool {
+    own == other || (own.rule == FLOW_SPEED && other.rule == FLOW_SPEED && own.value == other.value)
 }

@@ -3,7 +3,7 @@
 
 macro_rules! cases {
     ($($(#[$about:meta])* $name:ident = $key:literal,)*) => {
-        $($(#[$about])* pub(super) const $name: &str = $key;)*
+        $($(#[$about])* pub(crate) const $name: &str = $key;)*
 
         /// The key of every case: its words are `why-<key>` and, where it is no pass, `cure-<key>`.
         /// A case that passes ends in `-ok`.
@@ -19,6 +19,8 @@ cases! {
     WORKING_PRESSURE_MISSING = "working-pressure-missing",
     RELIEF_MISSING = "relief-missing",
     SURGE_MISSING = "surge-missing",
+    SURGE_ESTIMATED = "surge-estimated",
+    SURGE_ESTIMATED_ABOVE = "surge-estimated-above",
     RELIEF_BELOW_WORKING = "relief-below-working",
     SURGE_BELOW_WORKING = "surge-below-working",
     PRESSURE_OK = "pressure-ok",
@@ -80,6 +82,8 @@ cases! {
     FLOW_MISSING = "flow-missing",
     FLOW_OK = "flow-ok",
     FLOW_TOO_FAST = "flow-too-fast",
+    FLOW_TOO_FAST_SIZE = "flow-too-fast-size",
+    FLOW_TOO_FAST_STOPPED = "flow-too-fast-stopped",
 
     END_OK = "end-ok",
     END_NOT_READ = "end-not-read",
@@ -122,6 +126,28 @@ cases! {
     TURN_OK = "turn-ok",
     TURN_MISSING = "turn-missing",
 
+    ROUTE_TRAVEL_MISSING = "route-travel-missing",
+    ROUTE_RIGID_ASSUMED = "route-rigid-assumed",
+    ROUTE_DROP_ASSUMED = "route-drop-assumed",
+    ROUTE_CHANGE_OK = "route-change-ok",
+    ROUTE_CHANGE_UNVERIFIED = "route-change-unverified",
+    ROUTE_CHANGE_TAKEN = "route-change-taken",
+    ROUTE_STRAIGHT_LINE = "route-straight-line-ok",
+    ROUTE_NEAR_LIMIT = "route-near-limit",
+    ROUTE_RIVAL = "route-rival",
+    ROUTE_BEHIND_OK = "route-behind-ok",
+    ROUTE_BEHIND_SHORT = "route-behind-short",
+    ROUTE_BEHIND_NONE = "route-behind-none",
+    ROUTE_TWIST_OK = "route-twist-ok",
+    ROUTE_TWIST = "route-twist",
+    ROUTE_TURN_OK = "route-turn-ok",
+    ROUTE_TURN_NEEDED = "route-turn-needed",
+    ROUTE_TURN_DIFFERS = "route-turn-differs",
+    ROUTE_TOO_SHORT = "route-too-short",
+    ROUTE_OUT_OF_REACH = "route-out-of-reach",
+    ROUTE_UNSETTLED = "route-unsettled",
+    ROUTE_NO_LENGTH = "route-no-length",
+
     OVERRIDE_TAKEN = "override-taken",
     OVERRIDE_REFUSED = "override-refused",
     OVERRIDE_UNSIGNED = "override-unsigned",
@@ -129,5 +155,15 @@ cases! {
     ALTERNATIVE_TWIN = "alternative-twin-ok",
     ALTERNATIVE_PRESSURE = "alternative-pressure-ok",
     ALTERNATIVE_BEND = "alternative-bend-ok",
+    ALTERNATIVE_PRESSURE_LESS = "alternative-pressure-less",
+    ALTERNATIVE_BEND_WIDER = "alternative-bend-wider",
     ALTERNATIVE_SAME = "alternative-same",
+
+    CIRCUIT_SISTER_WEAKER = "circuit-sister-weaker",
+    CIRCUIT_WEAKER = "circuit-weaker",
+    CIRCUIT_RELIEF_ABOVE = "circuit-relief-above",
+    CIRCUIT_UNKNOWN = "circuit-unknown",
+    CIRCUIT_OK = "circuit-ok",
+    FAILED_BEFORE = "failed-before",
+    FAILED_REPEATEDLY = "failed-repeatedly",
 }

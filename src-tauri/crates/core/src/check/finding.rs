@@ -119,10 +119,22 @@ pub struct Checked {
     pub findings: Vec<Finding>,
     /// Other hoses that were put through the same check.
     pub alternatives: Vec<Alternative>,
+    /// What was not looked at, because nobody said or because the check never does. Same for same leaves most of
+    /// this out.
+    pub not_checked: Vec<NotChecked>,
     /// What was checked: a build sheet is made of this and of nothing else.
     #[serde(skip)]
     #[ts(skip)]
     pub spec: Spec,
+}
+
+/// Something that a check did not look at.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema, TS)]
+pub struct NotChecked {
+    /// What, such as `flow` or `route`.
+    pub what: &'static str,
+    /// It in words; empty until the edge writes it.
+    pub words: String,
 }
 
 /// The part that sets the pressure.
@@ -171,7 +183,7 @@ pub struct Finding {
 
 impl Finding {
     /// A finding with nothing measured yet.
-    pub(super) fn new(rule: &str, verdict: Verdict, key: &'static str) -> Self {
+    pub(crate) fn new(rule: &str, verdict: Verdict, key: &'static str) -> Self {
         Self {
             rule: rule.to_owned(),
             verdict,
@@ -188,17 +200,17 @@ impl Finding {
     }
 
     /// What it is and what it may be.
-    pub(super) fn measured(self, value: f64, limit: impl Into<Option<f64>>, unit: &'static str) -> Self {
+    pub(crate) fn measured(self, value: f64, limit: impl Into<Option<f64>>, unit: &'static str) -> Self {
         Self { value: Some(value), limit: limit.into(), unit, ..self }
     }
 
     /// Where its limit comes from.
-    pub(super) fn from(self, provenance: &Provenance) -> Self {
+    pub(crate) fn from(self, provenance: &Provenance) -> Self {
         Self { source: provenance.source.clone(), basis: provenance.basis, ..self }
     }
 
     /// A name that stands in its words.
-    pub(super) fn about(mut self, name: &'static str, what: impl Into<String>) -> Self {
+    pub(crate) fn about(mut self, name: &'static str, what: impl Into<String>) -> Self {
         self.case.names.insert(name, what.into());
         self
     }

@@ -38,7 +38,7 @@ impl Limit {
 }
 
 /// Whether a figure of that basis may never be taken for sure.
-pub(super) fn unverified(basis: Basis) -> bool {
+pub(crate) fn unverified(basis: Basis) -> bool {
     match basis {
         Basis::Memory | Basis::Proxy | Basis::None => true,
         Basis::Published

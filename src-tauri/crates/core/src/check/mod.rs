@@ -4,27 +4,34 @@
 //! them, then puts the other hoses of the same size through the same.
 
 mod alternatives;
-mod cases;
+pub(crate) mod cases;
 mod finding;
 mod fluid;
 mod input;
 mod length;
 mod limit;
+mod not_checked;
 mod overrides;
+mod place;
 mod rating;
 mod rivals;
 mod rules;
 mod subject;
 
 pub use cases::CASES;
-pub use finding::{Alternative, Case, Checked, Evidence, Finding, Override, Question, Verdict, Weakest};
+pub use finding::{
+    Alternative, Case, Checked, Evidence, Finding, NotChecked, Override, Question, Verdict, Weakest,
+};
 pub use input::CheckError;
 pub use overrides::PRUDENCE;
+pub use place::{CauseCount, Failures, OnCircuit, Way, circuit};
+pub(crate) use rules::usual_speed;
 
 use crate::catalogue::Catalogue;
 use crate::quantity::Bar;
+pub(crate) use limit::unverified;
 use subject::Subject;
-pub(crate) use subject::bent;
+pub(crate) use subject::{bent, hose_name, practice, yours};
 
 /// Puts a spec through every rule and says of each thing what it is, what it may be, and where that
 /// limit comes from; then tries the other hoses of the same size.
@@ -44,6 +51,7 @@ pub fn check(catalogue: &Catalogue, question: &Question) -> Result<Checked, Chec
         cut_length_mm: length::cut_length(&question.spec),
         length_tolerance_mm: length::tolerance(&subject),
         alternatives: alternatives::alternatives(&subject, &findings),
+        not_checked: not_checked::not_checked(&findings),
         findings,
         spec: question.spec.clone(),
     })
@@ -69,6 +77,6 @@ fn findings(subject: &Subject<'_>) -> Vec<Finding> {
 }
 
 /// The verdict of the whole. Nothing looked at is no pass.
-fn gravest(findings: &[Finding]) -> Verdict {
+pub(crate) fn gravest(findings: &[Finding]) -> Verdict {
     findings.iter().map(|finding| finding.verdict).max().unwrap_or(Verdict::Stop)
 }

@@ -136,16 +136,16 @@ pub(crate) fn bent(end: &EndSpec) -> Option<bool> {
 }
 
 /// How a hose is called in words.
-pub(super) fn hose_name(row: &HoseRow) -> String {
+pub(crate) fn hose_name(row: &HoseRow) -> String {
     format!("{} {} DN {}", row.standard, row.kind, row.dn)
 }
 
 /// A figure of the user's own, from their supplier.
-pub(super) fn yours() -> Provenance {
+pub(crate) fn yours() -> Provenance {
     Provenance { source: "yours".to_owned(), basis: Basis::Yours }
 }
 
 /// A rule of the trade with no single source.
-pub(super) fn practice() -> Provenance {
+pub(crate) fn practice() -> Provenance {
     Provenance { source: "trade practice".to_owned(), basis: Basis::CommonPractice }
 }

@@ -35,6 +35,8 @@ pub struct BuildSheet {
     pub proof: Proof,
     /// How each end is tightened on the machine, A first.
     pub tighten: Vec<Tighten>,
+    /// How clean the finished hose has to be, and how it is made so.
+    pub cleanliness: Vec<Cleanliness>,
     /// The tables it rests on.
     pub catalogue: String,
 }
@@ -75,6 +77,27 @@ pub struct Figure {
     /// How sure that is.
     pub basis: Basis,
 }
+
+/// A rule of cleanliness of the tables.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema, TS)]
+pub struct Cleanliness {
+    /// Its key among the limits, such as `cleanliness-general`.
+    pub rule: String,
+    /// What it asks: a class, a method, or what to do.
+    pub asks: String,
+    /// By which code the class is written; blank where it is none.
+    pub code: String,
+    /// What it is for.
+    pub applies_to: String,
+    /// Where it stands.
+    pub source: String,
+    /// How sure that is.
+    pub basis: Basis,
+}
+
+/// The rules of cleanliness, in the order of the work.
+const CLEANLINESS: [&str; 4] =
+    ["clean-after-cutting", "cleanliness-general", "cleanliness-servo", "cleanliness-sampling"];
 
 /// From overall length to cut length.
 #[derive(Debug, Clone, PartialEq, Serialize, JsonSchema, TS)]
@@ -164,7 +187,20 @@ pub fn make(
         settings,
         proof,
         tighten,
+        cleanliness: CLEANLINESS.iter().filter_map(|key| cleanliness(catalogue, key)).collect(),
         catalogue: catalogue.version.clone(),
+    })
+}
+
+fn cleanliness(catalogue: &Catalogue, key: &str) -> Option<Cleanliness> {
+    let limit = catalogue.limit(key)?;
+    Some(Cleanliness {
+        rule: key.to_owned(),
+        asks: limit.words.clone()?,
+        code: limit.unit.clone(),
+        applies_to: limit.applies_to.clone(),
+        source: limit.provenance.source.clone(),
+        basis: limit.provenance.basis,
     })
 }
 

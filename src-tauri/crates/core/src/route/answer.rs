@@ -2,7 +2,7 @@
 
 use super::error::RouteError;
 use super::layout::Layout;
-use super::length::shortest;
+use super::length::{Fineness, shortest};
 use super::lie::{Changes, Lie, lie, radius_mm};
 use super::rod::Shapeless;
 use super::routed::{Bend, Reason, Routed};
@@ -34,7 +34,7 @@ pub fn route(layout: &Layout) -> Result<Routed, RouteError> {
     let (free_length_mm, sought) = match given {
         Some(length_mm) => (length_mm, None),
         None => {
-            let length_mm = shortest(&travel, &changes, limits.least_radius_mm()?)?;
+            let length_mm = shortest(&travel, &changes, limits.least_radius_mm()?, Fineness::EXACT)?;
             (length_mm, Some(Millimetres(length_mm)))
         }
     };
@@ -52,6 +52,10 @@ pub fn route(layout: &Layout) -> Result<Routed, RouteError> {
         free_length_mm: Millimetres(free_length_mm),
         shortest_free_length_mm: sought,
         twist_range_deg: [Degrees(least), Degrees(greatest)],
+        turn_deg: mark_angles
+            .first()
+            .filter(|_| is_marked(layout))
+            .map(|turn| Degrees(turn.rem_euclid(360.0))),
         verdict: reasons.iter().map(|reason| reason.verdict()).max().unwrap_or(Verdict::Pass),
         reasons,
         estimate: true,
@@ -62,6 +66,11 @@ pub fn route(layout: &Layout) -> Result<Routed, RouteError> {
             .map(|((ends, lie), twist)| limits.bend(ends, lie, *twist))
             .collect(),
     })
+}
+
+/// Whether both ports have a mark of the user's in the first pose.
+fn is_marked(layout: &Layout) -> bool {
+    [&layout.a, &layout.b].iter().all(|port| port.as_ref().is_some_and(|port| port.up.is_some()))
 }
 
 /// How the hose lies in every pose.

@@ -1,31 +1,56 @@
 //! The shortest free length that keeps a radius in every pose.
 
 use super::error::RouteError;
-use super::lie::{Changes, lie, radius_mm};
+use super::lie::{Changes, radius_mm, under_pressure};
+use super::shape::Shape;
 use super::travel::Ends;
 use std::f64::consts::PI;
 
-/// Lengths are tried in steps of this part of themselves. A narrower window of good lengths
-/// could not be cut to anyhow.
-const STEP: f64 = 0.01;
+/// How finely a length is sought, in parts of itself.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct Fineness {
+    /// Lengths are tried in such steps; a narrower window of good ones is passed by.
+    step: f64,
+    /// The length is found to this.
+    exact: f64,
+}
 
-/// The length is found to this part of itself.
-const EXACT: f64 = 1e-7;
+impl Fineness {
+    /// To the last digit. A window of good lengths that is narrower could not be cut to anyhow.
+    pub const EXACT: Self = Self { step: 0.01, exact: 1e-7 };
+
+    /// To the millimetre of a usual hose, for lengths that are rounded up and routed again.
+    pub const WORKSHOP: Self = Self { step: 0.02, exact: 1e-3 };
+}
 
 /// The shortest free length at which the centre line's radius is nowhere below `least_radius_mm`.
 ///
 /// The radius does not simply grow with the length: past a good length a hose may bulge and bend tighter
 /// again, so lengths are tried upwards from the first that reaches, and a longer hose than
 /// the one found need not do.
-pub(super) fn shortest(travel: &[Ends], changes: &Changes, least_radius_mm: f64) -> Result<f64, RouteError> {
+pub(super) fn shortest(
+    travel: &[Ends],
+    changes: &Changes,
+    least_radius_mm: f64,
+    fineness: Fineness,
+) -> Result<f64, RouteError> {
+    let Fineness { step, exact } = fineness;
     let gap_mm = travel.iter().map(|ends| ends.gap().length()).fold(0.0, f64::max);
     // Long slack hoses bend wide: two full circles of the least radius and the gap twice over are ample.
     let longest_mm = 2.0 * (gap_mm + 4.0 * PI * least_radius_mm);
-    let reach_mm = gap_mm * gap_mm / changes.shortest(gap_mm).max(f64::MIN_POSITIVE);
+    // A curve of that radius turns by no more than its length over the radius.
+    let turn = travel.iter().map(|ends| (-ends.b.direction).angle_to(ends.a.direction)).fold(0.0, f64::max);
+    let least_mm = gap_mm.max(turn * least_radius_mm * (1.0 - 1e-9));
+    let reach_mm = least_mm * least_mm / changes.shortest(least_mm).max(f64::MIN_POSITIVE);
+    let wide = |shape: &Shape| radius_mm(shape) >= least_radius_mm;
     let keeps = |ends: &Ends, length_mm: f64| {
-        lie(ends, length_mm, changes, None).is_ok_and(|lie| radius_mm(&lie.worst) >= least_radius_mm)
+        // Most lengths that are tried bend too tight without any pressure.
+        let fitted = ends.span(length_mm).settle().ok().filter(|fitted| wide(&fitted.shape));
+        fitted
+            .and_then(|fitted| under_pressure(ends, length_mm, changes, fitted).ok())
+            .is_some_and(|lie| wide(&lie.worst))
     };
-    let mut length_mm = reach_mm.max(longest_mm * STEP);
+    let mut length_mm = reach_mm.max(longest_mm * step);
     let mut kept = 0;
     for ends in travel.iter().cycle() {
         if kept == travel.len() {
@@ -36,14 +61,14 @@ pub(super) fn shortest(travel: &[Ends], changes: &Changes, least_radius_mm: f64)
             continue;
         }
         kept = 1;
-        let (mut low, mut high) = (length_mm, length_mm * (1.0 + STEP));
+        let (mut low, mut high) = (length_mm, length_mm * (1.0 + step));
         while !keeps(ends, high) {
-            (low, high) = (high, high * (1.0 + STEP));
+            (low, high) = (high, high * (1.0 + step));
             if low > longest_mm {
                 return Err(RouteError::NoLength { up_to_mm: longest_mm });
             }
         }
-        while high - low > EXACT * high {
+        while high - low > exact * high {
             let middle = (low + high) / 2.0;
             if keeps(ends, middle) { high = middle } else { low = middle }
         }

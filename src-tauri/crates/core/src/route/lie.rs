@@ -62,6 +62,16 @@ pub(super) fn lie(
     near: Option<&Shape>,
 ) -> Result<Lie, Shapeless> {
     let fitted = ends.span(free_length_mm).settle_near(near)?;
+    under_pressure(ends, free_length_mm, changes, fitted)
+}
+
+/// How a hose that lies so without pressure lies under it.
+pub(super) fn under_pressure(
+    ends: &Ends,
+    free_length_mm: f64,
+    changes: &Changes,
+    fitted: Settled,
+) -> Result<Lie, Shapeless> {
     let (mut worst, mut worst_change_pct) = (fitted.shape.clone(), 0.0);
     for change in changes.0.iter().skip(1) {
         let span = ends.span(changed(free_length_mm, *change));

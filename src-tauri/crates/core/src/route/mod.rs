@@ -10,11 +10,14 @@
 //! downhill (`newton`) as chains of tangents (`chain`) on a `mesh`, and the least is refined
 //! and extrapolated into a [`Shape`], which knows its radius, course, residual and how it carries a mark.
 //!
+//! [`field`] asks the same in the words of a technician, who has no vectors.
+//!
 //! It is an estimate: weight, set, the stiffness that pressure adds and clamps are not in it.
 
 mod answer;
 mod chain;
 mod error;
+pub mod field;
 mod layout;
 mod length;
 mod lie;
@@ -33,5 +36,5 @@ pub use error::RouteError;
 pub use layout::{Layout, Port, Pose};
 pub use rod::{Settled, Shapeless, Span};
 pub use routed::{Bend, Reason, Routed};
-pub use shape::{Shape, Tightest};
+pub use shape::{Rod, RodNode, Shape, Tightest};
 pub use vector::Vector;

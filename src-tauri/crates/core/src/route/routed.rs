@@ -22,6 +22,9 @@ pub struct Routed {
     pub shortest_free_length_mm: Option<Millimetres>,
     /// Least and greatest twist over the poses.
     pub twist_range_deg: [Degrees; 2],
+    /// How far clockwise B's `up` stands of A's in the first pose, seen along the hose from A, 0 to 359; none while
+    /// either port has no `up` there. Two elbows are made with this turn.
+    pub turn_deg: Option<Degrees>,
     /// May it be routed so.
     pub verdict: Verdict,
     /// What keeps it from a pass, gravest first.

@@ -34,6 +34,29 @@ pub struct Tightest {
     pub at_mm: f64,
 }
 
+/// A shape as a rod of unit length and stiffness: what a check needs that takes nothing else from here. The moment
+/// about the near end, bending moment and place x force together, is the same all along.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Rod {
+    /// Places along it.
+    pub nodes: Vec<RodNode>,
+    /// Force at the near end.
+    pub force: Vector,
+    /// Moment about the near end.
+    pub moment: Vector,
+}
+
+/// A place along a rod.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct RodNode {
+    /// How far along, 0 to 1.
+    pub at: f64,
+    /// Where, from the near clamp.
+    pub place: Vector,
+    /// The way it runs.
+    pub tangent: Vector,
+}
+
 impl Shape {
     /// A straight hose.
     pub(super) fn straight(length_mm: f64, along: Vector) -> Self {
@@ -148,6 +171,17 @@ impl Shape {
             places.push(here);
         }
         places
+    }
+
+    /// The shape as a rod of unit length.
+    pub fn rod(&self) -> Rod {
+        let course = self.course();
+        let moments = self.tangents.iter().zip(&self.bends).map(|(tangent, bend)| tangent.cross(*bend));
+        let totals = moments.zip(&course).map(|(moment, place)| moment + place.cross(self.force));
+        let moment = totals.fold(Vector::ZERO, Add::add) * (1.0 / course.len() as f64);
+        let nodes = self.mesh.at.iter().zip(course).zip(&self.tangents);
+        let nodes = nodes.map(|((at, place), tangent)| RodNode { at: *at, place, tangent: *tangent });
+        Rod { nodes: nodes.collect(), force: self.force, moment }
     }
 
     /// How far the shape is from the exact one: the greater of the miss at the far end, over the length,

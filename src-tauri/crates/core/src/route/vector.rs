@@ -38,6 +38,11 @@ impl Vector {
         self * (1.0 / self.length())
     }
 
+    /// The angle between two vectors in radians, 0 to half a turn.
+    pub(super) fn angle_to(self, other: Self) -> f64 {
+        self.cross(other).length().atan2(self.dot(other))
+    }
+
     /// What is left of this vector when its part along the unit vector `axis` is taken away.
     pub(super) fn across(self, axis: Self) -> Self {
         self - axis * self.dot(axis)
@@ -51,6 +56,12 @@ impl Vector {
         let a = -1.0 / (sign + z);
         let b = x * y * a;
         [Self([1.0 + sign * x * x * a, sign * b, -sign * x]), Self([b, sign + y * y * a, -y])]
+    }
+
+    /// This vector turned about the unit vector `axis` by an angle in radians, anticlockwise seen against it.
+    pub(super) fn turned(self, axis: Self, angle: f64) -> Self {
+        let (sine, cosine) = angle.sin_cos();
+        self * cosine + axis.cross(self) * sine + axis * (axis.dot(self) * (1.0 - cosine))
     }
 
     /// This vector turned with the least rotation that takes the unit vector `from` to `to`.

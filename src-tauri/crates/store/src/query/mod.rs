@@ -21,7 +21,7 @@ pub use due::{CountedFrom, Due, DueFor, Guide, LimitFrom, Overdue};
 pub use hose::{Hose, HoseInspection, HoseNote, HoseOverride, HosePhoto, Status};
 pub use list::{MachineRow, SiteRow};
 pub use machine::{MachineSheet, PlaceRow};
-pub use place::{PlaceAt, PlaceSheet};
+pub use place::{PlaceAt, PlaceSheet, Sister};
 pub use search::Hit;
 pub use spell::Spell;
 pub use stay::Stay;

@@ -22,6 +22,10 @@ why-relief-missing = The relief setting is not known, so the circuit may go high
 cure-relief-missing = Enter the setting of the relief valve or port relief of this circuit.
 why-surge-missing = The highest surge is not known, and a surge counts as pressure.
 cure-surge-missing = Enter the highest peak of this circuit, measured or from the machine's maker.
+why-surge-estimated = The highest surge is not known. From the relief of { $relief } bar it is estimated at { $value }, { $factor } times that.
+cure-surge-estimated = Measure it, or ask the machine's maker; an estimate is no measurement.
+why-surge-estimated-above = The highest surge is not known. From the relief of { $relief } bar it is estimated at { $value }, { $factor } times that; the weakest part carries { $limit }.
+cure-surge-estimated-above = Measure the peak before you trust this hose, or choose parts that carry the estimate.
 why-relief-below-working = The relief is set to { $value } and the line works at { $limit }; one of the two is wrong.
 cure-relief-below-working = Read both again. A relief valve opens above the pressure the line works at.
 why-surge-below-working = The highest surge is given as { $value } and the line works at { $limit }; one of the two is wrong.
@@ -143,7 +147,11 @@ why-flow-missing = The oil speed is not checked: nobody said how much flows.
 cure-flow-missing = Enter the flow of the pump or valve.
 why-flow-ok = The oil runs at { $value }; up to { $limit } is usual in such a line.
 why-flow-too-fast = The oil runs at { $value }; up to { $limit } is usual in such a line. It gets hot and loses pressure.
-cure-flow-too-fast = Choose a larger bore, or take it on with your name and reason.
+cure-flow-too-fast = No size of this type is wide enough: { $bore } mm is needed. Lead the oil through two hoses, or take it on with your name and reason.
+why-flow-too-fast-size = The oil runs at { $value }; up to { $limit } is usual in such a line. It gets hot and loses pressure.
+cure-flow-too-fast-size = { $hose } brings it to { $speed } m/s and was put through the same check. Or take it on with your name and reason.
+why-flow-too-fast-stopped = The oil runs at { $value }; up to { $limit } is usual in such a line. It gets hot and loses pressure.
+cure-flow-too-fast-stopped = A bore of { $bore } mm would do, but the check stops { $hose } as it stands. Cure that first, or take it on with your name and reason.
 
 # Ends
 why-end-ok = End { $end } is settled: { $family } { $size }.
@@ -216,6 +224,84 @@ why-turn-ok = The turn between the two elbows is { $value }.
 why-turn-missing = Both ends are bent and the turn between them is not known.
 cure-turn-missing = Look along the hose from A to B with A's elbow up; read the angle clockwise to B's elbow.
 
+# What was not looked at
+not-checked-surge = The surge: it was not measured.
+not-checked-relief = The relief setting.
+not-checked-heat = How hot the fluid gets.
+not-checked-cold = How cold the fluid gets.
+not-checked-ambient = How hot the air gets.
+not-checked-fluid = The fluid.
+not-checked-line = What the line does.
+not-checked-vacuum = The vacuum.
+not-checked-original = What the hose that was there was.
+not-checked-flow = The speed of the oil.
+not-checked-bend = The bend.
+not-checked-route = The route over the machine's travel, and its twist.
+not-checked-pressure-drop = The pressure that is lost in the line.
+
+# The place and its circuit
+why-circuit-sister-weaker = Place { $place } is on the same circuit, and its hose carries { $limit }; this one carries { $value }. One of the two may be the wrong hose.
+cure-circuit-sister-weaker = Look at the hose of place { $place }: it sees the same pressure.
+why-circuit-weaker = Place { $place } is on the same circuit, and its hose carries { $limit }; this one carries { $value }. The old hose here may have been a wrong one.
+cure-circuit-weaker = Find out what the machine's parts list asks for before you make the same again.
+why-circuit-relief-above = The relief of this circuit is set to { $value }; the hose of place { $place } carries { $limit }.
+cure-circuit-relief-above = Set the relief lower, or fit a hose that carries it.
+why-circuit-unknown = Place { $place } is on the same circuit, and what one of the two hoses carries is not known.
+cure-circuit-unknown = Read the printing of both.
+why-circuit-ok = The hose of place { $place } on the same circuit carries { $limit }; this one carries { $value }.
+why-failed-before = A hose failed here once before: { $causes }.
+cure-failed-before = See that the cause is gone before you make the same again.
+why-failed-repeatedly = Hoses failed here { $value } times before: { $causes }.
+cure-failed-repeatedly = Go the long way: route, flow and the cause, before anything is made.
+
+# The route as it is asked in the field
+why-route-travel-missing = Nobody said whether the machine moves this hose.
+cure-route-travel-missing = Enter the open pose, or say that nothing moves.
+why-route-rigid-assumed = The rigid length of end { $end } is not known; { $value } is taken, in plain proportion to the hose.
+cure-route-rigid-assumed = Measure end { $end } along the hose: from the sealing point to the end of the ferrule.
+why-route-drop-assumed = The drop of the elbow at { $end } is not known; { $value } is taken, in plain proportion to the hose.
+cure-route-drop-assumed = Measure the drop at { $end }: from the hose's axis to the centre of the sealing face.
+why-route-change-ok = Under pressure { $hose } may change its length by { $value } to { $limit }; every length of these was looked at.
+why-route-change-unverified = Under pressure { $hose } may change its length by { $value } to { $limit }, but that figure is recalled and nobody has verified it.
+cure-route-change-unverified = Enter your supplier's figure for this hose.
+why-route-change-taken = The standard of { $hose } says nothing of how its length changes under pressure; { $value } to { $limit }, as for most rubber hose, is taken.
+cure-route-change-taken = Enter your supplier's figure for this hose.
+why-route-straight-line-ok = The hose lies straight.
+why-route-near-limit = The bend is { $value } at the inside; { $hose } needs { $limit }. An estimate can not tell so little apart.
+cure-route-near-limit = Give it more room, or measure the tightest bend once it is fitted.
+why-route-rival = The hose may fall into another shape that is bent to { $value } at the inside; { $hose } needs { $limit }.
+cure-route-rival = Guide it with a clamp so that it can only lie one way, or change its length.
+why-route-behind-ok = { $straight } mm of hose, { $times } times its diameter, can lie straight behind each ferrule, and the rest keeps its radius.
+why-route-behind-short = With { $straight } mm of hose straight behind each ferrule, { $times } times its diameter, the rest would be bent to { $value }; it needs { $limit }. Only the least in use, once the diameter, is left.
+cure-route-behind-short = Make it longer, or turn the bend away from the ferrule with an elbow.
+why-route-behind-none = There is no room for { $straight } mm of straight hose behind each ferrule, the least in use: the rest would be bent to { $value }; it needs { $limit }. The hose kinks at the ferrule.
+cure-route-behind-none = Make it longer, or turn the bend away from the ferrule with an elbow.
+why-route-twist-ok = The travel twists the hose by { $value }.
+why-route-twist = The travel twists the hose by { $value }. At { $limit } a hose may lose 70 % of its life.
+cure-route-twist = Lay the hose so that it bends in the plane in which the machine moves, or put a swivel joint at one end.
+why-route-turn-ok = The turn of { $value } is the one that these ports ask for.
+why-route-turn-needed = Both ends are bent, and these ports ask for a turn of { $limit } between them.
+cure-route-turn-needed = Make it with that turn: from A to B with A's elbow up, clockwise to B's elbow.
+why-route-turn-differs = It is made with a turn of { $value }; these ports ask for { $limit }. It would be twisted as it is fitted.
+cure-route-turn-differs = Make it with a turn of { $limit }, or let one elbow point another way.
+why-route-too-short = A hose of { $value } does not reach in every pose, shortened by pressure as it may be.
+cure-route-too-short = It needs { $limit } at least.
+why-route-out-of-reach = A hose of { $value } does not reach in every pose, shortened by pressure as it may be.
+cure-route-out-of-reach = Make it longer, move or turn a port, or take an elbow.
+why-route-unsettled = No shape was settled on at { $value }.
+cure-route-unsettled = Try a slightly different length.
+why-route-no-length = No length of { $hose } keeps { $limit } at the inside in every pose.
+cure-route-no-length = Take an elbow, move or turn a port, or choose a hose that bends tighter.
+
+# Single changes that cure a route
+route-cure-length = Make it { $length } long.
+route-cure-exit = Let the elbow at { $end } point { $points }; make it { $length } long.
+route-cure-form = Take a { $form } at { $end }, pointing { $points }; make it { $length } long.
+points-towards = towards the other port
+points-away = away from the other port
+points-front = towards you
+points-back = away from you
+
 # Overrides
 why-override-taken = { $by } takes this on: { $reason }
 cure-override-taken = Nothing, as long as the reason holds.
@@ -228,5 +314,9 @@ cure-override-unsigned = Give both: who takes it on, and why.
 why-alternative-twin-ok = { $hose } is named as its equal by the standards' own cross references.
 why-alternative-pressure-ok = It carries more: { $value } against { $limit }.
 why-alternative-bend-ok = It bends tighter: { $value } against { $limit }.
+why-alternative-pressure-less = It carries less: { $value } against { $limit }.
+cure-alternative-pressure-less = Make sure that the circuit asks for no more.
+why-alternative-bend-wider = It needs a wider bend: { $value } against { $limit }.
+cure-alternative-bend-wider = Make sure that the place has the room.
 why-alternative-same = What speaks against your hose speaks against this one just the same.
 cure-alternative-same = Cure that first.

@@ -30,6 +30,7 @@ sheet-not-known = not known
 sheet-missing = To get before the hose is cut
 sheet-cautions = Cautions of the check
 sheet-steps = Steps
+sheet-cleanliness = Cleanliness: as agreed with the machine's owner, or else
 sheet-tighten = Tightening, from the tables
 sheet-tighten-end = Tightening end { $end }
 sheet-tighten-how = The maker's figure comes first. Each row below holds under its own condition alone: take the one that is yours, and never a range or a mean of rows. Where none is yours, ask the maker.

@@ -1,10 +1,14 @@
 //! Reading the register.
 
 use crate::commands::Nothing;
+use crate::commands::check::word;
 use crate::{Answer, Api, ApiError};
 use chrono::NaiveDate;
-use hosewright_core::catalogue::{Age, AgeOf, Provenance};
+use hosewright_core::catalogue::{Age, AgeOf, Catalogue, Provenance};
+use hosewright_core::check::{self, Failures, Finding, OnCircuit, Question};
+use hosewright_core::quantity::Bar;
 use hosewright_core::record::{DeviceId, MachineId, PlaceId, PolicySet};
+use hosewright_core::spec::Spec;
 use hosewright_core::tag::TagCode;
 use hosewright_store::{
     Contradiction, Counts, Due, Guide, Hit, Hose, MachineRow, MachineSheet, Overdue, PlaceSheet, SiteRow,
@@ -78,15 +82,61 @@ pub struct PlaceQuestion {
     pub place: PlaceId,
 }
 
-/// A place with every hose that ever sat there.
+/// A place, and what it says before the next hose is made for it.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema, TS)]
+pub struct PlaceSaid {
+    /// The place, what sat there, and its circuit.
+    #[serde(flatten)]
+    #[ts(flatten)]
+    pub sheet: PlaceSheet,
+    /// What failed there, and which way the next job goes.
+    pub failures: Failures,
+    /// Failures, and the hoses of the same circuit beside this one; gravest first.
+    pub findings: Vec<Finding>,
+}
+
+/// A place with every hose that ever sat there, what failed, and how its sisters on the circuit stand beside it.
 ///
 /// # Errors
 /// There is no such place.
-pub fn place(api: &mut Api, asked: PlaceQuestion, _: &[u8]) -> Result<Answer<PlaceSheet>, ApiError> {
-    let sheet = api.register()?.place(asked.place)?;
+pub fn place(api: &mut Api, asked: PlaceQuestion, _: &[u8]) -> Result<Answer<PlaceSaid>, ApiError> {
+    let catalogue = api.catalogue;
+    let register = api.register()?;
+    let sheet = register.place(asked.place)?;
     let sheet =
         sheet.ok_or_else(|| ApiError::nothing("place", format!("there is no place {}", asked.place)))?;
-    Ok(api.answer(sheet))
+    let sits = sheet.stays.iter().find(|stay| stay.off.is_none()).map(|stay| stay.code);
+    let sits = sits.map(|code| register.hose(&code)).transpose()?.flatten().and_then(|hose| hose.assembly);
+    let failures = Failures::of(catalogue, sheet.stays.iter().filter_map(|stay| stay.cause.as_deref()));
+    let own = OnCircuit {
+        place: sheet.place.record.number,
+        pressure: carries(
+            catalogue,
+            sits.as_ref().and_then(|hose| hose.record.pressure_bar),
+            sits.as_ref().map(|hose| &hose.record.spec).or(sheet.place.record.spec.as_ref()),
+        ),
+    };
+    let sisters = sheet.sisters.iter().map(|sister| OnCircuit {
+        place: sister.number,
+        pressure: carries(catalogue, sister.pressure_bar, sister.spec.as_ref()),
+    });
+    let relief = sheet.circuit.as_ref().and_then(|circuit| circuit.record.relief_bar);
+    let relief = relief.or(sheet.place.record.service.relief_bar);
+    let mut findings: Vec<Finding> = failures.finding().into_iter().collect();
+    findings.extend(check::circuit(catalogue, &own, relief, &sisters.collect::<Vec<_>>()));
+    findings.sort_by_key(|finding| std::cmp::Reverse(finding.verdict));
+    for finding in &mut findings {
+        word(&api.words, finding);
+    }
+    Ok(api.answer(PlaceSaid { sheet, failures, findings }))
+}
+
+/// What a hose carries: as it was recorded, or by its parts. None is not known.
+fn carries(catalogue: &Catalogue, recorded: Option<Bar>, spec: Option<&Spec>) -> Option<Bar> {
+    recorded.or_else(|| {
+        let question = Question { spec: spec?.clone(), ..Question::default() };
+        check::assembly_rating(catalogue, &question).ok().flatten()
+    })
 }
 
 /// Which hose.

@@ -10,8 +10,8 @@ pub use copies::{Merged, RefusedSeries, Verified, backup, export_bundle, merge, 
 pub use life::{Group, Lives, LivesBy, LivesOf, LivesQuestion, life};
 pub use list::{Export, ExportKind, Import, Imported, RowRefused, export, import};
 pub use look::{
-    DueList, DueQuestion, Hits, MachineQuestion, Named, Overview, PlaceQuestion, Search, ShowQuestion, due,
-    machine, named, overview, place, search, show,
+    DueList, DueQuestion, Hits, MachineQuestion, Named, Overview, PlaceQuestion, PlaceSaid, Search,
+    ShowQuestion, due, machine, named, overview, place, search, show,
 };
 pub use write::{Id, Record, RecordEvent, Recorded, id, record};
 

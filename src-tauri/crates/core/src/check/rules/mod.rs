@@ -13,6 +13,8 @@ mod scope;
 mod suction;
 mod temperature;
 
+pub(crate) use flow::{RULE as FLOW_SPEED, usual_speed};
+
 use super::Finding;
 use super::subject::Subject;
 

@@ -9,10 +9,11 @@ use crate::quantity::Bar;
 use crate::spec::Service;
 
 const RULE: &str = "pressure";
+const MISSING: &str = "pressure-missing";
 
 pub(super) fn pressure(subject: &Subject<'_>) -> Vec<Finding> {
     let surge_counts = subject.caution("C30");
-    let mut findings = missing(subject.service, &surge_counts);
+    let mut findings = missing(subject, &surge_counts);
     findings.extend(contradictions(subject.service, &surge_counts));
     let required = required(subject.service);
     findings.extend(rating::parts(subject).into_iter().map(|part| held(part, required)));
@@ -25,14 +26,39 @@ fn required(service: &Service) -> Option<Bar> {
     known.into_iter().flatten().max_by(|a, b| a.get().total_cmp(&b.get()))
 }
 
-fn missing(service: &Service, source: &Provenance) -> Vec<Finding> {
+fn missing(subject: &Subject<'_>, source: &Provenance) -> Vec<Finding> {
+    let service = subject.service;
     let asked = [
         (service.working_pressure_bar, Verdict::Stop, cases::WORKING_PRESSURE_MISSING),
         (service.relief_bar, Verdict::Caution, cases::RELIEF_MISSING),
-        (service.surge_pressure_bar, Verdict::Caution, cases::SURGE_MISSING),
     ];
-    let missing = asked.into_iter().filter(|(given, ..)| given.is_none());
-    missing.map(|(_, verdict, key)| Finding::new("pressure-missing", verdict, key).from(source)).collect()
+    let missing = asked.into_iter().filter(|(given, _, _)| given.is_none());
+    let missing = missing.map(|(_, verdict, key)| Finding::new(MISSING, verdict, key).from(source));
+    let surge = service.surge_pressure_bar.is_none().then(|| {
+        let unknown = || Finding::new(MISSING, Verdict::Caution, cases::SURGE_MISSING).from(source);
+        estimated_surge(subject).unwrap_or_else(unknown)
+    });
+    missing.chain(surge).collect()
+}
+
+/// The peak that a relief setting lets through, by the factor of the tables. An estimate: it is no pass where the
+/// weakest part bears it, and no stop where it does not.
+fn estimated_surge(subject: &Subject<'_>) -> Option<Finding> {
+    let relief = subject.service.relief_bar?;
+    let factor = subject.catalogue.limit("surge-over-relief")?;
+    let surge = relief.get() * factor.value?;
+    let rating = rating::assembly(subject).map(|(rating, _)| rating.get());
+    let key = match rating {
+        Some(rating) if surge > rating => cases::SURGE_ESTIMATED_ABOVE,
+        _ => cases::SURGE_ESTIMATED,
+    };
+    Some(
+        Finding::new(MISSING, Verdict::Caution, key)
+            .measured(surge, rating, Bar::UNIT)
+            .about("relief", format!("{:.0}", relief.get()))
+            .about("factor", factor.value.map_or_else(String::new, |factor| factor.to_string()))
+            .from(&factor.provenance),
+    )
 }
 
 /// A relief valve set below the pressure the line works at, or a peak below it: one of the two figures is

@@ -1,0 +1,138 @@
+// Oil: from the flow of a check to the speed, the size that would do and the surge, which goes to the check as an estimate.
+import assert from 'node:assert/strict';
+import test from 'node:test';
+import { typeNumber } from './technician.mjs';
+import { ask, axe, browse, demo, fits, keepJob, open, phone, serve, sizes } from './support.mjs';
+
+const { spec, service } = demo('replacement.json');
+const thumb = (page) => page.getByRole('contentinfo');
+/** The job once all that stands on the screen is on the disk. */
+async function kept(page, url) {
+  await page.getByRole('banner').getByText('Kept', { exact: true }).waitFor();
+  return (await ask(url, 'job.list', {})).jobs[0].content;
+}
+const withFlow = (flow_l_min, over = {}) => ({
+  ...service,
+  duties: [],
+  flow_l_min,
+  ...over,
+});
+
+test('a flow that is too fast leads to the size that passed the check, with a way back', async (t) => {
+  const [browser, { url }] = await Promise.all([browse(t), serve(t, { empty: true })]);
+  await keepJob(url, { step: 'check', spec, service: withFlow(150, { bend_radius_mm: 320 }) });
+  const page = await open(t, browser, url, phone);
+  const finding = page.getByRole('main').locator('li.finding').filter({ hasText: 'Flow speed' }).first();
+  await finding.getByRole('button', { name: 'See what the oil does' }).click();
+  await page.getByRole('img', { name: /^The bore cut open/ }).waitFor();
+  const asked = {
+    spec,
+    service: withFlow(150, { bend_radius_mm: 320 }),
+    elbows: [{ angle_deg: 45 }, { angle_deg: 90 }],
+  };
+  const answer = await ask(url, 'oil', asked);
+  const speed = answer.warm.velocity_m_s.toFixed(1);
+  await page.getByRole('status').getByText(speed).waitFor();
+  assert.ok(answer.warm.velocity_m_s > answer.usual.high_m_s, 'the demo bore is too small for it');
+  await axe(page, 'oil, too fast');
+  await fits(page, 'oil, too fast');
+  const wider = answer.sizes.find(({ verdict }) => verdict !== 'stop');
+  await thumb(page)
+    .getByRole('button', { name: `Take 2SN DN${wider.dn}` })
+    .click();
+  await page.getByRole('status').getByText(wider.velocity_m_s.toFixed(1)).waitFor();
+  assert.equal((await kept(page, url)).spec.hose.dn, wider.dn);
+  await thumb(page).getByRole('button', { name: 'Undo' }).click();
+  await page.getByRole('status').getByText(speed).waitFor();
+  assert.equal((await kept(page, url)).spec.hose.dn, 16);
+});
+
+test('a surge is estimated from how fast the valve shuts, and goes to the check as an estimate', async (t) => {
+  const [browser, { url }] = await Promise.all([browse(t), serve(t, { empty: true })]);
+  await keepJob(url, {
+    step: 'check',
+    beside: 'oil',
+    spec,
+    service: withFlow(60, { surge_pressure_bar: null }),
+  });
+  const page = await open(t, browser, url, phone);
+  const sudden = await ask(url, 'oil', {
+    spec,
+    service: withFlow(60),
+    elbows: [{ angle_deg: 45 }, { angle_deg: 90 }],
+  });
+  const use = thumb(page).getByRole('button', { name: /^Use this surge/ });
+  await use.waitFor();
+  assert.match(await use.innerText(), new RegExp(`${Math.ceil(sudden.surge.peak_bar)}\\sbar`));
+  // A slow valve makes less of it, and half a number survives the page.
+  await page.getByRole('button', { name: /^valve shuts in/ }).click();
+  await typeNumber(page, ['2', '0']);
+  await page.waitForTimeout(300);
+  await page.reload();
+  await page.getByRole('heading', { name: 'valve shuts in' }).waitFor();
+  await axe(page, 'oil, a number');
+  await thumb(page).getByRole('button', { name: /^Keep/ }).click();
+  const slow = await ask(url, 'oil', {
+    spec,
+    service: withFlow(60),
+    elbows: [{ angle_deg: 45 }, { angle_deg: 90 }],
+    closure_time_s: 0.02,
+  });
+  const peak = Math.ceil(slow.surge.peak_bar);
+  assert.ok(peak < sudden.surge.peak_bar);
+  await page.waitForFunction((text) => document.querySelector('footer')?.innerText.includes(text), `${peak}`);
+  await use.click();
+  await page
+    .getByRole('button', { name: /^surge/ })
+    .first()
+    .waitFor();
+  const job = await kept(page, url);
+  assert.deepEqual([job.service.surge_pressure_bar, job.estimated.surge_pressure_bar, job.beside], [peak, peak, null]);
+  assert.match(
+    await page
+      .getByRole('button', { name: /^surge/ })
+      .first()
+      .innerText(),
+    new RegExp(`${peak}\\sbar est\\.`),
+  );
+});
+
+test('without a flow nothing is made up: it is asked for', async (t) => {
+  const [browser, { url }] = await Promise.all([browse(t), serve(t, { empty: true })]);
+  await keepJob(url, {
+    step: 'check',
+    beside: 'oil',
+    spec,
+    service: withFlow(null),
+  });
+  const page = await open(t, browser, url, phone, { refused: ['oil'] });
+  await page.getByText('NOT RECKONED').waitFor();
+  assert.equal(await page.getByRole('img', { name: /^The bore cut open/ }).count(), 0);
+  await thumb(page).getByRole('button', { name: 'Enter: flow' }).click();
+  await typeNumber(page, ['6', '0']);
+  await thumb(page).getByRole('button', { name: /^Keep/ }).click();
+  await page.getByRole('img', { name: /^The bore cut open/ }).waitFor();
+  assert.equal((await kept(page, url)).service.flow_l_min, 60);
+});
+
+test('the oil is sound at every size and in every look', async (t) => {
+  const [browser, { url }] = await Promise.all([browse(t), serve(t, { empty: true })]);
+  await keepJob(url, {
+    step: 'check',
+    beside: 'oil',
+    spec,
+    service: withFlow(150, { bend_radius_mm: 320 }),
+  });
+  for (const size of sizes) {
+    for (const look of ['light', 'dark', 'sun']) {
+      await t.test(`${size.width} × ${size.height}, ${look}`, async (t) => {
+        const page = await open(t, browser, url, size);
+        await page.evaluate((name) => localStorage.setItem('hosewright-theme', name), look);
+        await page.reload();
+        await page.getByRole('img', { name: /^The bore cut open/ }).waitFor();
+        await axe(page, `oil, ${look}`);
+        await fits(page, `oil, ${look}`);
+      });
+    }
+  }
+});
