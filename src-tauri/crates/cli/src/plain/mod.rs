@@ -1,15 +1,18 @@
 //! Answers as a person reads them on a terminal of 80 columns.
 
+mod bench;
 mod check;
 mod explain;
 mod find;
 mod make;
 mod oil;
 mod place;
+mod press;
 mod print;
 mod register;
 mod route;
 mod schema;
+mod supplier;
 mod tag;
 mod text;
 
