@@ -1,16 +1,15 @@
-import { render, screen, waitFor } from '@testing-library/svelte';
+import { fireEvent, render, screen, waitFor } from '@testing-library/svelte';
 import { describe, expect, it, vi } from 'vitest';
 import { fake } from '../../backend/fake';
-import type { Finding, HoseOverride, TagContent } from '../../backend/types';
+import type { TagContent } from '../../backend/types';
 import { emptyJob, type JobDoc } from '../../state/job-doc';
-import { benchSheet } from '../make/bench.fixture';
+import type { BenchQuestion } from '../make/bench';
+import { benchSheet, judge } from '../make/bench.fixture';
 import Host from '../make/Host.fixture.svelte';
 import Tag from './Tag.svelte';
 import { tagOf } from './again';
 import { Recorded } from './recorded.svelte';
 import { sizesFor } from './sizes';
-import { takenOn } from './taken-on';
-import { madeEvents, recordedProof } from './tagging.svelte';
 
 const tag: TagContent = {
   code: '7KQ4M-2XR9D-D',
@@ -37,64 +36,6 @@ const job = (over: Partial<JobDoc> = {}): JobDoc => ({
 });
 
 describe('the record of a hose', () => {
-  it('carries what was held, by which gauge', () => {
-    const doc = job({
-      proof: { state: 'proved', pressure_bar: 412 },
-      proving: { rig: true, failed: false, pressure_bar: 412, hold_s: 40, gauge: 'G1', calibrated: '2026-03-01' },
-    });
-    expect(recordedProof(doc)).toEqual({
-      state: 'proved',
-      pressure_bar: 412,
-      hold_s: 40,
-      gauge: 'G1',
-      gauge_calibrated: '2026-03-01',
-    });
-    expect(recordedProof(job())).toEqual({ state: 'not-proved', why: 'no-rig' });
-  });
-
-  it('has the verdict, the rating and the tables of the tag', () => {
-    expect(madeEvents(job(), made, tag)[0]?.body).toMatchObject({
-      kind: 'assembly-made',
-      code: '7KQ4M-2XR9D-D',
-      verdict: 'pass',
-      pressure_bar: 206,
-      assembled: '2026-11-25',
-      catalogue: 'tables',
-    });
-  });
-
-  it('builds a correction on what stands there', () => {
-    expect(madeEvents(job(), made, tag, 'd.1')[0]).toMatchObject({ builds_on: ['d.1'] });
-    expect(madeEvents(job(), made, tag)[0]).not.toHaveProperty('builds_on');
-  });
-
-  it('has what a person took on, by the id of the name, once', async () => {
-    const added = vi.fn((_: unknown) => ({ person: 'new' }));
-    const backend = fake({
-      check: () => ({
-        findings: ['bend', 'flow'].map((rule) => ({ case: 'override-taken', rule })) as unknown as Finding[],
-      }),
-      'people.list': () => ({ people: [{ id: 'known', name: 'First', ms: 0 }] }),
-      'people.add': added,
-    });
-    const over = (rule: string, by: string) => ({ rule, by, reason: `why ${rule}` });
-    const question = {
-      spec: { ends: [] },
-      service: { duties: [] },
-      length_practice: 'din-20066' as const,
-      overrides: [over('bend', 'First'), over('flow', 'Second'), over('old', 'First')],
-    };
-    const taken = await takenOn(backend, question, tag.code, []);
-    expect(taken.ok && taken.events.map((event) => event.body)).toEqual([
-      { kind: 'overridden', code: tag.code, rule: 'bend', reason: 'why bend', by: 'known' },
-      { kind: 'overridden', code: tag.code, rule: 'flow', reason: 'why flow', by: 'new' },
-    ]);
-    expect(added).toHaveBeenCalledExactlyOnceWith({ name: 'Second' });
-    const stands = [{ rule: 'bend', reason: 'why bend' }] as HoseOverride[];
-    const again = await takenOn(backend, question, tag.code, stands);
-    expect(again.ok && again.events).toHaveLength(1);
-  });
-
   it('differs from the job once its spec was changed, and not by what is merely left out', async () => {
     const backend = fake({
       'register.show': () => ({
@@ -114,8 +55,8 @@ describe('the record of a hose', () => {
   });
 
   it('prints its label again with the code it had', () => {
-    const { body } = madeEvents(job(), made, tag)[0] ?? {};
-    expect(tagOf({ ...body, service: { duties: [], line: 'return' } } as never)).toMatchObject({
+    const assembly = { ...tag, service: { duties: [], line: 'return' }, proof: { state: 'not-proved', why: 'no-rig' } };
+    expect(tagOf(assembly as never)).toMatchObject({
       code: tag.code,
       pressure_bar: 206,
       line: 'return',
@@ -148,6 +89,41 @@ describe('the screen', () => {
     await waitFor(() => expect((left as JobDoc | null)?.code).toBe('7KQ4M-2XR9D-D'));
     await waitFor(() => expect(asked.mock.lastCall?.[0]).toMatchObject({ code: '7KQ4M-2XR9D-D' }));
     expect(screen.getByRole('button', { name: /Save the label and keep the hose/ })).toBeTruthy();
+  });
+
+  it('keeps the hose with all that was done on the bench, under the code of its tag', async () => {
+    const recorded = vi.fn((_: unknown) => ({ code: tag.code, written: 'd.1' }));
+    const ticks = { cut: { at: '2026-11-25T10:00:00.000Z', by: 'p' } };
+    const proving = { rig: true, pressure_bar: 412, hold_s: 40, gauge: 'G1', calibrated: '2026-03-01' };
+    let left: JobDoc | null = null;
+    render(Host, {
+      of: Tag,
+      backend: fake({
+        make: () => benchSheet(),
+        'tag.make': () => made,
+        'tag.preview': preview,
+        'tag.label': () => ({ name: 'label.png', mime: 'image/png' }),
+        'bench.judge': (asked) => judge(asked as BenchQuestion),
+        'bench.record': recorded,
+      }),
+      doc: job({ ticks, proving, proof: { state: 'proved', pressure_bar: 412 }, crimps: { A: [28.5], B: [] } }),
+      onchange: (next: JobDoc) => (left = next),
+    });
+    await fireEvent.click(await screen.findByRole('button', { name: /Save the label and keep the hose/ }));
+    await waitFor(() => expect((left as JobDoc | null)?.written.made).toBe('d.1'));
+    expect(recorded.mock.lastCall?.[0]).toMatchObject({
+      code: tag.code,
+      assembled: tag.assembled,
+      bench: {
+        crimps: [
+          { role: 'A', readings_mm: [28.5], instrument: { error_mm: 0.1 } },
+          { role: 'B', readings_mm: [] },
+        ],
+        proof: { rig: true, pressure_bar: 412, hold_s: 40, gauge: 'G1', gauge_calibrated: '2026-03-01' },
+        steps: [{ code: 'cut', role: null, by: 'p' }],
+      },
+    });
+    await waitFor(() => expect((left as JobDoc | null)?.step).toBe('fit'));
   });
 
   it('keeps no hose before it is said whether it was proved', async () => {

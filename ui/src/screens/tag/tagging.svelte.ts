@@ -1,5 +1,5 @@
 import type { Answer, Backend, CallError, Question } from '../../backend';
-import type { EventRef, LabelKind, Proof, TagContent } from '../../backend/types';
+import type { LabelKind, TagContent } from '../../backend/types';
 import type { JobDoc } from '../../state/job-doc';
 
 type CheckQuestion = Question<'check'>;
@@ -54,40 +54,6 @@ export class Tagging {
   label(tag: TagContent, size: Size, as: LabelKind) {
     return this.backend.call('tag.label', { tag, ...size, as });
   }
-}
-
-/** The proof as the record keeps it. */
-export function recordedProof(doc: JobDoc): Proof {
-  const { hold_s, gauge, calibrated } = doc.proving;
-  return doc.proof.state === 'proved' && hold_s !== null
-    ? { state: 'proved', pressure_bar: doc.proof.pressure_bar, hold_s, gauge, gauge_calibrated: calibrated }
-    : { state: 'not-proved', why: 'no-rig' };
-}
-
-/** The hose as the record keeps it; a correction builds on what stands there. */
-export function madeEvents(
-  doc: JobDoc,
-  made: Answer<'tag.make'>,
-  tag: TagContent,
-  corrects: EventRef | null = null,
-): Question<'register.record'>['events'] {
-  return [
-    {
-      ...(corrects && { builds_on: [corrects] }),
-      body: {
-        kind: 'assembly-made',
-        code: tag.code,
-        spec: tag.spec,
-        service: $state.snapshot(doc.service),
-        assembled: tag.assembled,
-        proof: recordedProof(doc),
-        verdict: made.verdict,
-        pressure_bar: tag.pressure_bar,
-        catalogue: made.catalogue,
-        program: made.program,
-      },
-    },
-  ];
 }
 
 /** A code in the groups it is read aloud in. */

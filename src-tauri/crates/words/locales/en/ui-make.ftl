@@ -47,8 +47,8 @@ make-cutoff-measured = measured { $day }
 make-cutoff-type = Type it from a table
 make-cutoff-as = { $cutoff }: { $whose }
 make-cutoff-learned = { $count ->
-    [one] { $cutoff } ± { $spread }: learned from { $count } finished hose
-   *[other] { $cutoff } ± { $spread }: learned from { $count } finished hoses
+    [one] { $cutoff }: learned from { $count } finished hose
+   *[other] { $cutoff }: learned from { $count } finished hoses
 }
 
 ## The turn
