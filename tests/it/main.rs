@@ -7,10 +7,12 @@
     reason = "a test or a bench that can not go on must panic"
 )]
 
+mod bench;
 mod catalogue;
 mod check;
 mod contract;
 mod contradiction;
+mod crimp;
 mod find;
 mod flow;
 mod life;
@@ -18,10 +20,12 @@ mod lives;
 mod lookalikes;
 mod make;
 mod naming;
+mod press;
 mod print;
 mod register;
 mod route;
 mod settings;
+mod supplier;
 mod tables;
 mod tag;
 mod trust;

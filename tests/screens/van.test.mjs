@@ -189,9 +189,14 @@ test('a supplier’s table is matched, tried, taken in, looked up, used on the b
   await page.getByText('Headings stand in row 2').waitFor();
   await axe(page, 'columns');
   await fits(page, 'columns');
-  await page.getByRole('button', { name: /^Shell/ }).click();
-  await page.getByRole('button', { name: 'ferrule', exact: true }).click();
-  await page.getByRole('button', { name: /^Shell.*ferrule$/s }).waitFor();
+  for (const [heading, is] of [
+    ['Fitting', 'end family'],
+    ['Size', 'end size'],
+  ]) {
+    await page.getByRole('button', { name: new RegExp(`^${heading}`) }).click();
+    await page.getByRole('button', { name: is, exact: true }).click();
+    await page.getByRole('button', { name: new RegExp(`^${heading}.*${is}$`, 's') }).waitFor();
+  }
   await thumb.getByRole('button', { name: /^Say the supplier/ }).click();
   await page.getByLabel(/^supplier of all rows/).fill('North (invented)');
   await thumb.getByRole('button', { name: /^Try it/ }).click();

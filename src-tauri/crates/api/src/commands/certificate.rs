@@ -32,8 +32,8 @@ pub struct CertificateQuestion {
 #[serde(deny_unknown_fields)]
 pub struct Signature {
     /// Whose.
-    #[serde(default)]
-    pub name: String,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub name: Option<String>,
     /// Its strokes: points from 0 to 1 to the right and down, of a box four times as wide as high.
     pub strokes: Vec<Vec<[f64; 2]>>,
 }
@@ -91,7 +91,7 @@ fn read(api: &mut Api, asked: &CertificateQuestion) -> Result<Certificate, ApiEr
         stays,
         before,
         tolerance: tolerance.map(|(mm, from)| certificate::LengthHeld { mm, from }),
-        signed_by: asked.signature.as_ref().map(|signature| signature.name.clone()),
+        signed_by: asked.signature.as_ref().and_then(|signature| signature.name.clone()),
         signed_on: asked.signature.as_ref().map(|_| api.today()),
         names,
         strokes: asked.signature.as_ref().map(|signature| signature.strokes.clone()),

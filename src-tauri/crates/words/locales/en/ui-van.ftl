@@ -151,6 +151,10 @@ van-press-mean = mean { $mean } off target
 van-press-few = Fewer than eight crimps say nothing of the press yet.
 van-press-limits = Broken lines: what this press does by itself, { $low } to { $high }.
 van-press-steady = Nothing says that the press moved.
+van-press-earlier = { $count ->
+    [one] and { $count } sign before
+   *[other] and { $count } signs before
+}
 van-press-signal = { $code }, end { $end }, { $day }: { $what }
 
 ## Care of the press
