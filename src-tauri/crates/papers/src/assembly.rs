@@ -51,9 +51,8 @@ impl AssemblyDrawn {
             dimension(&mut out, (left + 2.0, right - 2.0), 33.0, cut);
         }
         let half = (right - left) / 2.0 + REACH;
-        let names = [(0.0, Anchor::Start, &a.0), (to.max(right), Anchor::End, &b.0)];
-        for (x, anchor, name) in names {
-            let size = fitted(name, half);
+        let size = fitted(&a.0, half).min(fitted(&b.0, half));
+        for (x, anchor, name) in [(0.0, Anchor::Start, &a.0), (to.max(right), Anchor::End, &b.0)] {
             out.ops.push(text(x, 48.0, size, anchor, name));
         }
         if let Some(turn) = self.turn_deg {

@@ -18,7 +18,7 @@ const MIGRATIONS: [&str; 2] = [
 
 /// Raise it when any projection is computed in another way: files made by an older program are
 /// then rebuilt from their log when they are opened.
-pub(crate) const PROJECTION: i64 = 1;
+pub(crate) const PROJECTION: i64 = 2;
 
 /// How long to wait for another program to finish writing.
 const PATIENCE: Duration = Duration::from_secs(5);

@@ -6,7 +6,7 @@ use hosewright_core::crimp::{Crimped, DIRECTIONS};
 use hosewright_core::quantity::Millimetres;
 use hosewright_core::record::CrimpDone;
 use hosewright_papers::sheet::Body;
-use hosewright_words::{Words, length, number};
+use hosewright_words::{Words, length};
 
 /// A table for each end, with what it is held against beneath.
 pub(super) fn crimps(of: &Certificate, words: &Words) -> Vec<Section> {
@@ -38,14 +38,19 @@ fn table(judged: &Crimped, words: &Words) -> Body {
         let reading = |direction: usize| {
             let index = (place.place - 1) * DIRECTIONS + direction;
             let read = judged.readings.iter().find(|reading| reading.index == index);
-            read.map_or_else(|| "\u{2013}".to_owned(), |read| number(read.mm.get(), 3))
+            read.map_or_else(|| "\u{2013}".to_owned(), |read| fixed(read.mm))
         };
         std::iter::once(say(&format!("certificate-place-{}", place.place)))
             .chain((0..DIRECTIONS).map(reading))
-            .chain([number(place.mean_mm.get(), 3), number(place.oval_mm.get(), 3)])
+            .chain([fixed(place.mean_mm), fixed(place.oval_mm)])
             .collect()
     });
     Body::Table { head: head.collect(), rows: rows.collect() }
+}
+
+/// A diameter with the decimals of a micrometer, so that a column of them can be compared.
+fn fixed(mm: Millimetres) -> String {
+    format!("{:.3}", mm.get())
 }
 
 fn limits(done: &CrimpDone, judged: &Crimped, words: &Words) -> String {
