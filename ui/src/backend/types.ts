@@ -3141,6 +3141,10 @@ question: Question,
  */
 settings?: Array<EndSettings>, 
 /**
+ * Whose table of the open register fills ends without settings; without, the one that fits where no other does.
+ */
+supplier?: string | null, 
+/**
  * What the saw takes; without, what the settings of this device say.
  */
 kerf_mm?: Millimetres | null, };
@@ -4560,7 +4564,7 @@ export type Signature = {
 /**
  * Whose.
  */
-name: string, 
+name?: string | null, 
 /**
  * Its strokes: points from 0 to 1 to the right and down, of a box four times as wide as high.
  */

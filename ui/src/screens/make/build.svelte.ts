@@ -79,22 +79,28 @@ export class Build {
   }
 }
 
-/** The sheet of that job, kept up to date while the component stands. */
-export function useBuild(app: App, job: () => JobDoc): Build {
+/** The sheet of that job and what the bench says, kept up to date while the component stands; of no job there is none. */
+export function useBuild(app: App, job: () => JobDoc | null): Build {
   const build = new Build(app.backend);
   const asked = $derived.by(() => {
-    const { readings, spec, service, overrides, settings } = job();
+    const doc = job();
+    if (!doc) return null;
+    const { readings, spec, service, overrides, settings } = doc;
     return JSON.stringify({ readings, spec, service, overrides, settings });
   });
   $effect(() => {
-    void build.ask(JSON.parse(asked) as Asked, app.settings.now.length_practice);
+    if (asked) void build.ask(JSON.parse(asked) as Asked, app.settings.now.length_practice);
   });
   const benched = $derived.by(() => {
-    const { settings, ticks, crimps, crimpedBy, finished, proving, scrap } = job();
+    const doc = job();
+    if (!doc) return null;
+    const { settings, ticks, crimps, crimpedBy, finished, proving, scrap } = doc;
     return JSON.stringify({ settings, ticks, crimps, crimpedBy, finished, proving, scrap });
   });
   $effect(() => {
-    if (build.question) void build.judge(JSON.parse(benched) as Benched, build.question, app.settings.now);
+    // Of what may not be made nothing is judged.
+    if (benched && build.sheet && build.question)
+      void build.judge(JSON.parse(benched) as Benched, build.question, app.settings.now);
   });
   return build;
 }

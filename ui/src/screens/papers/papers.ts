@@ -12,9 +12,16 @@ export const names = {
   report: 'papers-report',
 } as const satisfies Record<PaperKind, WordId>;
 
-/** What there is: a sheet of what is made, and of what is on record its certificate and report. */
-export function kindsFor(inHand: boolean, onRecord: boolean): PaperKind[] {
-  return [...(inHand ? (['build-sheet'] as const) : []), ...(onRecord ? (['certificate', 'report'] as const) : [])];
+/**
+ * What there is: a sheet of what is in hand, and of what is on record its report and, unless it `failed` its proof, its
+ * certificate. Null is not on record.
+ */
+export function kindsFor(inHand: boolean, failed: boolean | null): PaperKind[] {
+  return [
+    ...(inHand ? (['build-sheet'] as const) : []),
+    ...(failed === false ? (['certificate'] as const) : []),
+    ...(failed === null ? [] : (['report'] as const)),
+  ];
 }
 
 /** Whether somebody signs it. */
