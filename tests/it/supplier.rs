@@ -225,6 +225,9 @@ fn one_suppliers_row_fills_the_sheet_under_its_name_and_two_are_never_mixed() {
     .expect("kept");
     let two = answer(&mut api, "make", make.clone()).expect("it may be made");
     assert_eq!((&two["filled"], &two["settings"][0]["crimp_diameter_mm"]), (&json!([]), &Value::Null));
+    let chosen = json!({"question": question(), "supplier": "South (invented)"});
+    let chosen = answer(&mut api, "make", chosen).expect("it may be made");
+    assert_eq!(chosen["settings"][0]["crimp_diameter_mm"], 28.1, "a person chooses");
     let look = answer(&mut api, "supplier.lookup", json!({"spec": question()["spec"]})).expect("a look");
     let whose: Vec<_> = look["ends"][0]["rows"]
         .as_array()
@@ -238,6 +241,20 @@ fn one_suppliers_row_fills_the_sheet_under_its_name_and_two_are_never_mixed() {
         1
     );
     assert_eq!(answer(&mut api, "make", make).expect("made")["filled"].as_array().map(Vec::len), Some(2));
+}
+
+#[test]
+fn a_row_for_just_that_end_stands_over_one_for_any() {
+    let (_folder, mut api) = begin();
+    let any = row(
+        "North (invented)",
+        &[("family", Value::Null), ("size", Value::Null), ("crimp_diameter_mm", json!(28.9))],
+    );
+    for row in [any, row("North (invented)", &[])] {
+        answer(&mut api, "supplier.keep", json!({"row": row})).expect("kept");
+    }
+    let made = answer(&mut api, "make", json!({"question": question()})).expect("it may be made");
+    assert_eq!(made["settings"][0]["crimp_diameter_mm"], 28.5);
 }
 
 #[rstest]

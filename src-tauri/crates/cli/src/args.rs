@@ -71,6 +71,9 @@ pub enum Command {
         /// The register whose suppliers' tables fill ends without settings.
         #[arg(long)]
         db: Option<PathBuf>,
+        /// Whose table, where rows of several fit.
+        #[arg(long, requires = "db")]
+        supplier: Option<String>,
     },
     /// Readings over a crimped ferrule -> may it be ticked.
     Crimp {

@@ -58,14 +58,15 @@ pub fn run(arguments: &Arguments) -> Result<Outcome, ApiError> {
             let answer = commands::check::check(&mut api, input::question(question)?, &[])?;
             Outcome::of(&answer, json, api.words())
         }
-        Command::Make { question, settings, subject, out, paper, db } => {
+        Command::Make { question, settings, subject, out, paper, db, supplier } => {
             if let Some(db) = db {
                 bench::open(&mut api, db)?;
             }
             let question: Question = input::question(question)?;
             let settings = settings.as_deref().map(input::question).transpose()?.unwrap_or_default();
             let sheet = SheetFile { subject, out: out.as_deref(), paper: *paper };
-            make(&mut api, MakeQuestion { question, settings, kerf_mm: None }, &sheet, json)
+            let asked = MakeQuestion { question, settings, supplier: supplier.clone(), kerf_mm: None };
+            make(&mut api, asked, &sheet, json)
         }
         Command::Crimp { readings } => {
             let answer = commands::crimp::crimp(&mut api, input::question(readings)?, &[])?;

@@ -27,6 +27,9 @@ pub struct MakeQuestion {
     /// Insertion, ferrule, die set and crimp diameter of each end, from the user's supplier.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub settings: Vec<EndSettings>,
+    /// Whose table of the open register fills ends without settings; without, the one that fits where no other does.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub supplier: Option<String>,
     /// What the saw takes; without, what the settings of this device say.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub kerf_mm: Option<Millimetres>,

@@ -152,6 +152,11 @@ impl SupplierRow {
             && self.size.as_ref().is_none_or(|size| *size == end.size)
     }
 
+    /// How closely it says which end it is for: more for family and size than for a family, least for any.
+    pub fn narrowness(&self) -> usize {
+        usize::from(self.family.is_some()) + usize::from(self.size.is_some())
+    }
+
     /// Whether both are for the same: a later one takes the place of the earlier.
     pub fn same_as(&self, other: &Self) -> bool {
         self.key() == other.key()

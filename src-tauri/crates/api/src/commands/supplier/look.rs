@@ -163,8 +163,8 @@ fn last(
     })
 }
 
-/// Fills ends that nobody gave settings for, each from the one row that fits it. Where several fit a person chooses:
-/// figures of two suppliers are never mixed. Without an open register, or with a hose or end that is not in the tables,
+/// Fills ends that nobody gave settings for, each from the one row that fits it; of one supplier's rows one for that
+/// end stands over one for any. Where several fit a person chooses: figures of two suppliers are never mixed. Without an open register, or with a hose or end that is not in the tables,
 /// nothing is filled.
 pub(in super::super) fn fill(api: &mut Api, asked: &mut MakeQuestion) -> Result<Vec<Filled>, ApiError> {
     let catalogue = api.catalogue;
@@ -175,8 +175,17 @@ pub(in super::super) fn fill(api: &mut Api, asked: &mut MakeQuestion) -> Result<
     let mut filled = Vec::new();
     for role in [Role::A, Role::B] {
         let Some(end) = spec.end(role) else { continue };
-        let mut fitting = rows.iter().filter(|kept| kept.row.holds(hose, end));
-        let (Some(kept), None) = (fitting.next(), fitting.next()) else { continue };
+        let fitting: Vec<_> = rows
+            .iter()
+            .filter(|kept| kept.row.holds(hose, end))
+            .filter(|kept| asked.supplier.as_ref().is_none_or(|wanted| *wanted == kept.row.supplier))
+            .collect();
+        let narrower = |kept: &SupplierKept| {
+            let other = |other: &&SupplierKept| other.row.supplier == kept.row.supplier;
+            fitting.iter().copied().filter(other).any(|other| other.row.narrowness() > kept.row.narrowness())
+        };
+        let mut narrowest = fitting.iter().copied().filter(|kept| !narrower(kept));
+        let (Some(kept), None) = (narrowest.next(), narrowest.next()) else { continue };
         let given =
             asked.settings.iter().any(|given| given.role == role && *given != EndSettings::unknown(role));
         if given {
