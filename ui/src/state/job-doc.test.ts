@@ -22,7 +22,7 @@ it('made is done once it is proved, or noted that it is not; tagged once it is o
   expect(done({ ...made, proof: { state: 'no-rig' }, ticks: { 'no-rig': { at: '2026-11-25', by: null } } })).toContain(
     'make',
   );
-  const written = { made: { device: 'd', seq: 1 }, fitted: null } as unknown as JobDoc['written'];
+  const written = { made: 'd/1', taken: true, fitted: null };
   expect(done({ ...made, step: 'check', written })).toEqual(['find', 'check', 'make', 'tag']);
 });
 

@@ -86,8 +86,8 @@ export interface JobDoc {
   assembled: string | null;
   /** The tag's code, once it is made. */
   code: TagCode | null;
-  /** What stands in the register already, so that nothing is written twice. */
-  written: { made: EventRef | null; fitted: EventRef | null };
+  /** What stands in the register already, so that nothing is written twice; `taken`: the limits that were taken on too. */
+  written: { made: EventRef | null; taken: boolean; fitted: EventRef | null };
   /** Coming off and going on. */
   fit: Fitting;
   /** Which figure each end is tightened by, as the person chose it from the table. */
@@ -193,20 +193,24 @@ export function emptyJob(): JobDoc {
     proving: noProof(),
     assembled: null,
     code: null,
-    written: { made: null, fitted: null },
+    written: { made: null, taken: false, fitted: null },
     fit: { date: null, hours: null, cause: null, note: '' },
     tighten: {},
   };
 }
 
-/** A job as it may have been kept: ticks were once the time alone, and a proof that leaked stood beside its figures. */
-type Kept = Omit<Partial<JobDoc>, 'ticks' | 'proving'> & {
+/**
+ * A job as it may have been kept: ticks were once the time alone, a proof that leaked stood beside its figures, and what
+ * was taken on went on record with the hose.
+ */
+type Kept = Omit<Partial<JobDoc>, 'ticks' | 'proving' | 'written'> & {
   ticks?: Record<string, Tick | string>;
+  written?: Omit<JobDoc['written'], 'taken'> & Partial<JobDoc['written']>;
   proving?: Proving & { failed?: boolean };
 };
 
 /** A kept job as it goes on: what it had no room for yet is empty. */
-export function resumed({ ticks = {}, proving, ...kept }: Kept): JobDoc {
+export function resumed({ ticks = {}, proving, written = emptyJob().written, ...kept }: Kept): JobDoc {
   const asTick = (tick: Tick | string): Tick => (typeof tick === 'string' ? { at: tick, by: null } : tick);
   const { failed = false, ...proved }: Proving & { failed?: boolean } = proving ?? noProof();
   const last = Object.values(ticks).map(asTick).at(-1)?.at ?? new Date(0).toISOString();
@@ -218,6 +222,7 @@ export function resumed({ ticks = {}, proving, ...kept }: Kept): JobDoc {
     ...kept,
     ticks: Object.fromEntries(Object.entries(ticks).map(([name, tick]) => [name, asTick(tick)])),
     proving: proved,
+    written: { ...written, taken: written.taken ?? written.made !== null },
   };
 }
 

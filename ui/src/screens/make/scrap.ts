@@ -71,5 +71,5 @@ export function makeAgain(doc: JobDoc): void {
   doc.proving = noProof();
   doc.assembled = null;
   doc.code = null;
-  doc.written.made = null;
+  doc.written = { made: null, taken: false, fitted: null };
 }

@@ -1,12 +1,14 @@
 import { fireEvent, render, screen, waitFor } from '@testing-library/svelte';
 import { describe, expect, it, vi } from 'vitest';
 import { fake } from '../../backend/fake';
-import type { TagContent } from '../../backend/types';
+import type { Finding, HoseOverride, TagContent } from '../../backend/types';
 import { emptyJob, type JobDoc } from '../../state/job-doc';
 import type { BenchQuestion } from '../make/bench';
 import { benchSheet, judge } from '../make/bench.fixture';
 import Host from '../make/Host.fixture.svelte';
 import Tag from './Tag.svelte';
+import { takenOn } from './taken-on';
+import { corrected } from './tagging.svelte';
 import { tagOf } from './again';
 import { Recorded } from './recorded.svelte';
 import { sizesFor } from './sizes';
@@ -36,6 +38,33 @@ const job = (over: Partial<JobDoc> = {}): JobDoc => ({
 });
 
 describe('the record of a hose', () => {
+  it('has what a person took on, by the id of the name, once', async () => {
+    const added = vi.fn((_: unknown) => ({ person: 'new' }));
+    const backend = fake({
+      check: () => ({
+        findings: ['bend', 'flow'].map((rule) => ({ case: 'override-taken', rule })) as unknown as Finding[],
+      }),
+      'people.list': () => ({ people: [{ id: 'known', name: 'First', ms: 0 }] }),
+      'people.add': added,
+    });
+    const over = (rule: string, by: string) => ({ rule, by, reason: `why ${rule}` });
+    const question = {
+      spec: { ends: [] },
+      service: { duties: [] },
+      length_practice: 'din-20066' as const,
+      overrides: [over('bend', 'First'), over('flow', 'Second'), over('old', 'First')],
+    };
+    const taken = await takenOn(backend, question, tag.code, []);
+    expect(taken.ok && taken.events.map((event) => event.body)).toEqual([
+      { kind: 'overridden', code: tag.code, rule: 'bend', reason: 'why bend', by: 'known' },
+      { kind: 'overridden', code: tag.code, rule: 'flow', reason: 'why flow', by: 'new' },
+    ]);
+    expect(added).toHaveBeenCalledExactlyOnceWith({ name: 'Second' });
+    const stands = [{ rule: 'bend', reason: 'why bend' }] as HoseOverride[];
+    const again = await takenOn(backend, question, tag.code, stands);
+    expect(again.ok && again.events).toHaveLength(1);
+  });
+
   it('differs from the job once its spec was changed, and not by what is merely left out', async () => {
     const backend = fake({
       'register.show': () => ({
@@ -47,11 +76,31 @@ describe('the record of a hose', () => {
     await recorded.read(tag.code);
     const of = (overall_length_mm: number) =>
       job({
-        written: { made: 'd.1', fitted: null },
+        written: { made: 'd.1', taken: true, fitted: null },
         spec: { turn_deg: null, overall_length_mm, adapters: [], ends: [] },
       });
     expect(recorded.differs(of(900))).toBe(false);
     expect(recorded.differs(of(950))).toBe(true);
+  });
+
+  it('is corrected on what stands there, with what was done on the bench', () => {
+    const stands = {
+      version: 'd.1',
+      code: tag.code,
+      bench: { settings: [] },
+      proof: { state: 'not-proved', why: 'no-rig' },
+    };
+    const [event] = corrected(job(), made, { ...tag, spec: { ends: [], overall_length_mm: 950 } }, stands as never);
+    expect(event).toMatchObject({
+      builds_on: ['d.1'],
+      body: {
+        kind: 'assembly-made',
+        code: tag.code,
+        bench: stands.bench,
+        spec: { overall_length_mm: 950 },
+        verdict: 'pass',
+      },
+    });
   });
 
   it('prints its label again with the code it had', () => {

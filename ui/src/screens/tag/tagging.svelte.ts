@@ -1,5 +1,5 @@
 import type { Answer, Backend, CallError, Question } from '../../backend';
-import type { LabelKind, TagContent } from '../../backend/types';
+import type { Assembly, LabelKind, TagContent, Versioned } from '../../backend/types';
 import type { JobDoc } from '../../state/job-doc';
 
 type CheckQuestion = Question<'check'>;
@@ -54,6 +54,29 @@ export class Tagging {
   label(tag: TagContent, size: Size, as: LabelKind) {
     return this.backend.call('tag.label', { tag, ...size, as });
   }
+}
+
+/** The hose on record, corrected: what its tag says now over what was done on the bench. */
+export function corrected(
+  doc: JobDoc,
+  made: Answer<'tag.make'>,
+  tag: TagContent,
+  { version, ...recorded }: Versioned<Assembly>,
+): Question<'register.record'>['events'] {
+  const { spec, pressure_bar } = tag;
+  const { verdict, catalogue, program } = made;
+  const service = $state.snapshot(doc.service);
+  const body = {
+    kind: 'assembly-made' as const,
+    ...recorded,
+    spec,
+    service,
+    verdict,
+    pressure_bar,
+    catalogue,
+    program,
+  };
+  return [{ builds_on: [version], body }];
 }
 
 /** A code in the groups it is read aloud in. */
