@@ -385,6 +385,18 @@ mod papers {
         assert!(text.lines().all(|line| line.chars().count() <= 80), "{text}");
     }
 
+    /// The letters of English, German and Spanish come out of the PDF as they went in.
+    #[test]
+    fn every_letter_can_be_copied_from_a_paper() {
+        let letters =
+            ["ABCDEFGHIJKLMNOPQRSTUVWXYZ", "abcdefghijklmnopqrstuvwxyz", "ÄÖÜẞäöüß", "ÁÉÍÓÚÜÑáéíóúüñ¿¡"];
+        for letters in letters {
+            let asked = json!({"make": make(), "subject": letters, "paper": "a4", "as": "pdf"});
+            let text = text_of(&paper(&mut api(), "make.paper", asked));
+            assert!(text.contains(letters), "{letters} is not in:\n{text}");
+        }
+    }
+
     #[test]
     fn the_build_sheet_is_drawn_and_its_lengths_say_where_their_limits_are_from() {
         let asked = |kind: &str| json!({"make": make(), "subject": "Loader 2, place 14", "paper": "letter", "as": kind});

@@ -63,7 +63,7 @@ fn drawing(build: &BuildSheet, words: &Words) -> Body {
             .map(|cut| format!("{} {}", words.say("sheet-cut-length", &[]), length(cut.get(), 1))),
         turn_deg: build.turn.as_ref().map(|turn| turn.turn_deg.get()),
     };
-    Body::Drawing(drawn.drawing(DRAWN_MM))
+    Body::Drawing { drawing: drawn.drawing(DRAWN_MM), said: String::new() }
 }
 
 /// The name of an end as it stands on a drawing, and its angle.

@@ -73,13 +73,11 @@ fn beginning(of: &Certificate, words: &Words) -> Vec<Section> {
 fn ending(title: &str, of: &Certificate, mut sections: Vec<Section>, words: &Words) -> Sheet {
     let program = of.assembly.program.clone();
     if let (Some(strokes), Some(day)) = (&of.strokes, of.signed_on) {
-        sections.push(section("certificate-signature", Body::Drawing(signature(strokes, 70.0)), words));
         let who = of.signed_by.as_deref().unwrap_or_default().trim();
-        let signed = format!("{}  {day}", if who.is_empty() { "?" } else { who });
-        sections.push(Section {
-            heading: String::new(),
-            body: Body::Facts(vec![(words.say("certificate-signed", &[]), signed)]),
-        });
+        let signed = format!("{} {who} {day}", words.say("certificate-signed", &[]));
+        let caption = signed.split_whitespace().collect::<Vec<_>>().join(" ");
+        let drawn = Body::Drawing { drawing: signature(strokes, 70.0, &caption), said: caption };
+        sections.push(section("certificate-signature", drawn, words));
     } else {
         sections.push(section(
             "certificate-signature",
@@ -112,5 +110,5 @@ fn drawing(of: &Certificate, words: &Words) -> Body {
             .map(|cut| format!("{} {}", words.say("certificate-cut", &[]), length(cut.get(), 1))),
         turn_deg: spec.turn_deg.map(|turn| turn.get()),
     };
-    Body::Drawing(drawn.drawing(DRAWN_MM))
+    Body::Drawing { drawing: drawn.drawing(DRAWN_MM), said: String::new() }
 }

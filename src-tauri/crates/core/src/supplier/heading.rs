@@ -116,7 +116,7 @@ fn meant(heading: &str) -> Option<Column> {
     // A tolerance is one whatever it is a tolerance of, and a size of a hose is the hose's.
     match best {
         Some((_, column)) if column != Column::CrimpTolerance => {
-            let tolerance = Column::CrimpTolerance.words().iter().any(|words| fits(&words));
+            let tolerance = Column::CrimpTolerance.words().iter().any(fits);
             Some(if tolerance { Column::CrimpTolerance } else { column })
         }
         Some((_, column)) => Some(column),

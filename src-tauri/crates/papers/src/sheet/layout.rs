@@ -31,14 +31,17 @@ pub(super) fn pages(sheet: &Sheet, paper: Paper, words: &Words) -> Vec<Drawing> 
     let mut page = Pages::new(sheet, paper);
     for section in &sheet.sections {
         // A heading stays with its drawing.
-        let beneath =
-            if let Body::Drawing(drawing) = &section.body { drawing.height_mm + GAP } else { 6.0 * EM };
+        let beneath = if let Body::Drawing { drawing, .. } = &section.body {
+            drawing.height_mm + GAP
+        } else {
+            6.0 * EM
+        };
         page.heading(&section.heading, beneath);
         match &section.body {
             Body::Facts(facts) => page.facts(facts),
             Body::Table { head, rows } => page.table(head, rows),
             Body::Steps(steps) => page.steps(steps, words),
-            Body::Drawing(drawing) => {
+            Body::Drawing { drawing, .. } => {
                 let left = page.left();
                 let ops = drawing.ops.iter().map(|op| op.moved(left, 0.0)).collect();
                 page.place(Block { ops, height: drawing.height_mm });

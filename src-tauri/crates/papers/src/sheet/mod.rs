@@ -45,8 +45,13 @@ pub enum Body {
     Steps(Vec<Step>),
     /// Plain paragraphs.
     Text(Vec<String>),
-    /// A drawing no wider than the page leaves room for; plain text has none.
-    Drawing(Drawing),
+    /// A drawing no wider than the page leaves room for.
+    Drawing {
+        /// The drawing.
+        drawing: Drawing,
+        /// What plain text says in its place; empty leaves the section out there.
+        said: String,
+    },
 }
 
 /// A step and the cautions that belong to it.

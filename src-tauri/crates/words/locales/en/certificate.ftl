@@ -51,6 +51,6 @@ certificate-hours = Machine's hours
 certificate-off = Came off
 certificate-before = The hose before it
 certificate-signature = Signature
-certificate-signed = Signed
+certificate-signed = Signed:
 certificate-unsigned = Not signed
 certificate-first = This paper says what was written down in the register under this code. The instructions of the makers of hose, ends, press and machine, local codes and licensed practice come before it.
