@@ -78,7 +78,9 @@ fn read(api: &mut Api, asked: &CertificateQuestion) -> Result<Certificate, ApiEr
     let before = match stays.first() {
         Some(first) => register.place(first.at.place)?.and_then(|place| {
             let earlier = place.stays.into_iter().filter(|stay| stay.code != asked.code);
-            earlier.filter(|stay| stay.off_date.is_some() && stay.off_date <= first.on_date).last()
+            earlier
+                .filter(|stay| stay.off_date.is_some() && stay.off_date <= first.on_date)
+                .max_by_key(|stay| stay.off_date)
         }),
         None => None,
     };
