@@ -15,5 +15,6 @@ mod pressure;
 mod properties;
 mod prudence;
 mod tables;
+mod whole;
 mod words;
 mod yours;

@@ -7,11 +7,13 @@
     reason = "a test or a bench that can not go on must panic"
 )]
 
+mod bench;
 mod catalogue;
 mod check;
 mod contract;
 mod contradiction;
 mod cutting;
+mod crimp;
 mod find;
 mod flow;
 mod life;
@@ -19,10 +21,12 @@ mod lives;
 mod lookalikes;
 mod make;
 mod naming;
+mod press;
 mod print;
 mod register;
 mod route;
 mod settings;
+mod supplier;
 mod tables;
 mod tag;
 mod trust;

@@ -105,7 +105,8 @@ fn settings(role: Role) -> EndSettings {
 }
 
 fn sheet_of(question: &Question, settings: &[EndSettings]) -> Result<BuildSheet, MakeError> {
-    make(catalogue(), &check(catalogue(), question).expect("the question can be asked"), settings)
+    let checked = check(catalogue(), question).expect("the question can be asked");
+    make(catalogue(), &checked, settings, Vec::new(), None)
 }
 
 fn made(change: impl FnOnce(&mut Question)) -> BuildSheet {
@@ -354,7 +355,7 @@ fn a_caution_new_to_the_tables_stands_at_the_first_step_of_its_part_of_the_job()
     tables.cautions.push(new("N1", Step::Prove));
     tables.cautions.push(new("N2", Step::Keep));
     let checked = check(&tables, &question()).expect("the question can be asked");
-    let sheet = make(&tables, &checked, &[]).expect("it may be made");
+    let sheet = make(&tables, &checked, &[], Vec::new(), None).expect("it may be made");
     let at = |id: &str| {
         let here = sheet.steps.iter().filter(|at| at.cautions.iter().any(|caution| caution.id == id));
         here.map(|at| at.code).collect::<Vec<_>>()
@@ -408,10 +409,10 @@ fn a_finding_that_stops_holds_whatever_the_verdict_was_set_to() {
     question.service.surge_pressure_bar = Some(Bar(260.0));
     let mut checked = check(catalogue(), &question).expect("it can be asked");
     checked.verdict = Verdict::Pass;
-    assert!(matches!(make(catalogue(), &checked, &[]), Err(MakeError::Stopped { .. })));
+    assert!(matches!(make(catalogue(), &checked, &[], Vec::new(), None), Err(MakeError::Stopped { .. })));
     let mut checked = check(catalogue(), &self::question()).expect("it can be asked");
     checked.verdict = Verdict::Stop;
-    assert!(matches!(make(catalogue(), &checked, &[]), Err(MakeError::Stopped { .. })));
+    assert!(matches!(make(catalogue(), &checked, &[], Vec::new(), None), Err(MakeError::Stopped { .. })));
 }
 
 #[test]

@@ -80,7 +80,7 @@ fn settings_are_kept_on_the_device() {
     assert_eq!(kept, written);
     assert_eq!(
         written["instruments"],
-        json!({"caliper": "C 7", "thread_gauge": "", "seat_gauge": "", "tape": ""})
+        json!({"caliper": "C 7", "thread_gauge": "", "seat_gauge": "", "tape": "", "micrometer": ""})
     );
     assert_eq!(
         written["label_width_mm"], first["label_width_mm"],

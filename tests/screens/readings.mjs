@@ -82,8 +82,6 @@ export const REPLACEMENT = {
 
 /** The demo's own settings of an end (demo/settings.json, demo/replacement.json), by the words that ask for them. */
 export const SETTINGS = {
-  'Cut-off, end A': { mm: '41' },
-  'Cut-off, end B': { mm: '44' },
   'Insertion depth': { mm: '34' },
   Skive: { pick: 'none' },
   Ferrule: { text: 'demo ferrule 16' },
@@ -94,6 +92,14 @@ export const SETTINGS = {
   From: { text: 'invented for the demo' },
 };
 export const CRIMP = '28.5';
+/** What a new end of each is measured as, from its sealing point to its hose stop. */
+export const CUTOFFS = { A: '41', B: '44' };
+/** The finished hose. */
+export const FINISHED = {
+  'Measure the finished length': '1242',
+  'Measure the turn': '90',
+};
 
 /** Whatever arrow of the bench stands at the thumb. */
-export const ARROW = /^(Tick: |Measure the cut-off of|Enter: |Read (the crimp|on) at|Prove at|Make the tag)/;
+export const ARROW =
+  /^(Tick: |Measure (the cut-off of|on: |the finished length|the turn)|Enter: |Read (the crimp|on) at|Prove at|Write down|Make the tag)/;

@@ -1,7 +1,7 @@
 // What a technician does with the screens: reads what is asked and answers from the demo's readings.
 
 import assert from 'node:assert/strict';
-import { ARROW, CRIMP, MOST, QUESTION, SETTINGS, readOf } from './readings.mjs';
+import { ARROW, CRIMP, CUTOFFS, FINISHED, MOST, QUESTION, SETTINGS, readOf } from './readings.mjs';
 
 const button = (page, name) => page.getByRole('button', { name });
 /** What stands at the thumb: the one arrow and what is beside it. */
@@ -99,8 +99,18 @@ export async function stepInView(page) {
   assert.ok(hidden.above <= 1 && hidden.below <= 1, `the step in hand is cut off: ${JSON.stringify(hidden)}`);
 }
 
-/** Makes the hose, step by step, without a rig; `look` is called at each kind of step. */
-export async function make(page, look) {
+/** What was held at the rig, by the words that ask for it. */
+const HELD = {
+  'Pressure held': { bar: '412' },
+  'Time held': { plain: '45' },
+  Gauge: { text: 'G7' },
+};
+
+/**
+ * Makes the hose, step by step, without a rig or with one; `look` is called at each kind of step, and `between` before
+ * each arrow is followed: whatever it does, the same arrow stands after it.
+ */
+export async function make(page, look, { rig = false, between = null } = {}) {
   const seen = new Set();
   for (;;) {
     const arrow = thumb(page).getByRole('button', { name: ARROW });
@@ -109,19 +119,61 @@ export async function make(page, look) {
     const kind = verb.split(/[:\d]| (of|at) /)[0];
     if (!seen.has(kind)) await look(`make: ${kind}`);
     seen.add(kind);
+    if (between) {
+      await between(kind);
+      await arrow.waitFor();
+      assert.equal(await arrow.innerText(), verb, 'the same arrow stands');
+    }
     if (verb.startsWith('Tick')) await stepInView(page);
-    if (verb.startsWith('Prove at')) {
+    if (verb.startsWith('Prove at') && !rig) {
       await button(page, 'No rig').click();
       continue;
     }
     await arrow.click();
     if (verb.startsWith('Make the tag')) return;
-    if (/^(Enter|Measure)/.test(verb)) await enter(page);
+    const [name] = verb.split('\n');
+    if (FINISHED[name]) {
+      await typeNumber(page, FINISHED[name], name.includes('length') ? 'mm' : undefined);
+      await thumb(page).getByRole('button', { name: /^Keep/ }).click();
+    } else if (verb.startsWith('Measure')) {
+      await measureCutoff(page, between);
+    } else if (verb.startsWith('Enter')) {
+      await enter(page);
+    } else if (verb.startsWith('Write down')) {
+      await writeHeld(page);
+      continue;
+    }
     if (/^Read/.test(verb)) await readCrimp(page);
     await thumb(page)
       .getByRole('button', { name: verb.split('\n')[0] })
       .waitFor({ state: 'hidden' });
   }
+}
+
+/** Reads a new end until its cut-off is taken; the pad comes back by itself for the next reading. */
+async function measureCutoff(page, between) {
+  const title = thumb(page).getByRole('heading', { level: 2 });
+  const [, end] = (await title.innerText()).match(/^Cut-off ([AB])/);
+  for (let reading = 1; (await title.count()) > 0; reading += 1) {
+    await title.filter({ hasText: `Cut-off ${end}, reading ${reading}` }).waitFor();
+    await typeNumber(page, CUTOFFS[end], 'mm');
+    // Half a number is kept with the rest.
+    if (between && reading === 2) {
+      await between('half a cut-off');
+      await button(page, `Keep ${CUTOFFS[end]} mm`).waitFor();
+    }
+    await button(page, /^Keep/).click();
+    await title.filter({ hasText: new RegExp(`reading ${reading}$`) }).waitFor({ state: 'hidden' });
+  }
+}
+
+/** Writes down what was asked of the proof. */
+async function writeHeld(page) {
+  const title = await thumb(page).getByRole('heading', { level: 2 }).innerText();
+  const held = HELD[title];
+  if (held.text) await page.keyboard.type(held.text);
+  else await typeNumber(page, held.bar ?? held.plain, held.bar && 'bar');
+  await thumb(page).getByRole('button', { name: /^Keep/ }).click();
 }
 
 /** Four directions at the place along the ferrule that is asked; then the pad goes away by itself. */

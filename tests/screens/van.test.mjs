@@ -2,7 +2,8 @@ import assert from 'node:assert/strict';
 import { readFileSync, readdirSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import test from 'node:test';
-import { axe, browse, file, fits, folder, goTo, hosewright, open, phone, pick, serve, sizes } from './support.mjs';
+import { axe, browse, demo, file, fits, folder, goTo, hosewright, keepJob, open, phone, pick, serve } from './support.mjs';
+import { sizes } from './support.mjs';
 
 async function sheet(page, name) {
   await goTo(page, 'Van');
@@ -30,6 +31,8 @@ test('every sheet of the van is sound at every size', async (t) => {
     for (const name of [
       'Units, paper, label',
       'Instruments',
+      'Supplier tables',
+      'Press',
       'People and this device',
       'Records in and out',
       'Storage and versions',
@@ -164,4 +167,82 @@ test('two vans give each other bundles, and the log is proved', async (t) => {
   await there.getByText(/events.* are as they were written/).waitFor();
   const { events } = JSON.parse(hosewright('register', '--db', other.db, 'verify', '--json'));
   assert.ok(events > 100, 'the events have come over');
+});
+
+/** A supplier's table as they come: a title over it, headings of its own, one row that can not be read. */
+const TABLE = [
+  'Crimp table, invented for the tests;;;;;;;;;;',
+  'Norm;Type;DN;Fitting;Size;Shell;Insertion [mm];Skive;Die;Crimp diameter [mm];Tolerance [mm]',
+  'EN 853;2SN;16;JIC 37 flare;-10;S16;34;none;die 28;28,5;0,1',
+  'EN 853;2SN;16;ORFS;-10;S16;34;none;die 28;28,4;0,1',
+  'EN 853;2SN;18;ORFS;-10;S18;34;none;die 28;28,4;0,1',
+].join('\n');
+
+test('a supplier’s table is matched, tried, taken in, looked up, used on the bench and removed', async (t) => {
+  const [browser, { url }] = await Promise.all([browse(t), serve(t)]);
+  const table = join(folder(t), 'north.csv');
+  writeFileSync(table, TABLE);
+  const page = await open(t, browser, url);
+  const thumb = page.getByRole('contentinfo');
+  await sheet(page, /^Supplier tables/);
+  await pick(page, page.getByRole('button', { name: /^Take in a table/ }), table);
+  await page.getByText('Headings stand in row 2').waitFor();
+  await axe(page, 'columns');
+  await fits(page, 'columns');
+  for (const [heading, is] of [
+    ['Fitting', 'end family'],
+    ['Size', 'end size'],
+  ]) {
+    await page.getByRole('button', { name: new RegExp(`^${heading}`) }).click();
+    await page.getByRole('button', { name: is, exact: true }).click();
+    await page.getByRole('button', { name: new RegExp(`^${heading}.*${is}$`, 's') }).waitFor();
+  }
+  await thumb.getByRole('button', { name: /^Say the supplier/ }).click();
+  await page.getByLabel(/^supplier of all rows/).fill('North (invented)');
+  await thumb.getByRole('button', { name: /^Try it/ }).click();
+  await page.getByText('1 row can not be taken in').waitFor();
+  await page.getByText(/^Row 5/).waitFor();
+  await axe(page, 'dry run');
+  assert.equal(await thumb.getByRole('button', { name: /^Take it in/ }).count(), 0);
+  await thumb.getByRole('button', { name: /^Leave this row out/ }).click();
+  await thumb.getByRole('button', { name: /^Take it in/ }).click();
+  await page.getByText('Taken in:').waitFor();
+  await thumb.getByRole('button', { name: /^Done/ }).click();
+
+  await page.getByRole('button', { name: /^North \(invented\).*2/s }).click();
+  await page.getByLabel('Look for').fill('orfs');
+  await page.getByText('EN 853 2SN DN16, ORFS \u221210').waitFor();
+  assert.equal(await page.getByText('JIC 37 flare').count(), 0);
+  await axe(page, 'rows');
+
+  const { spec, service } = demo('replacement.json');
+  await keepJob(url, { step: 'make', spec, service: { duties: [], ...service } });
+  await page.reload();
+  await thumb.getByRole('button', { name: 'Tick: parts are here' }).waitFor();
+  await page.getByText(/from North \(invented\), north.csv, row 3/).waitFor();
+  await page.getByRole('button', { name: /^Crimp diameter, end B: 28.4/ }).waitFor();
+
+  await sheet(page, /^Supplier tables/);
+  await page.getByRole('button', { name: /^North/ }).click();
+  await page.getByRole('button', { name: /^Remove all of North/ }).click();
+  await page.getByRole('button', { name: 'Remove them' }).click();
+  await page.getByText('No supplier’s table is here yet.').waitFor();
+});
+
+test('care of the press is set, done and due', async (t) => {
+  const [browser, { url }] = await Promise.all([browse(t), serve(t)]);
+  const page = await open(t, browser, url);
+  await sheet(page, /^Press/);
+  await page.getByText('No crimp is on record yet.').waitFor();
+  await page.getByLabel('What is done').fill('Grease the cones');
+  await page.getByLabel('every so many months').fill('6');
+  await page.getByRole('button', { name: 'Add to the care' }).click();
+  await page.getByText('due', { exact: true }).waitFor();
+  await page.getByRole('button', { name: 'Done today' }).click();
+  await page.getByText(/due on /).waitFor();
+  await page.reload();
+  await goTo(page, 'Van');
+  await page.getByRole('button', { name: /^Press/ }).first().click();
+  await page.getByText('Grease the cones').waitFor();
+  await axe(page, 'press');
 });

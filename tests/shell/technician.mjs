@@ -1,6 +1,7 @@
 // What a technician does with the program in its window: the thumb on its own keypad and arrows, and no keyboard.
 
-import { ARROW, CRIMP, MOST, QUESTION, REPLACEMENT, SETTINGS, readOf } from '../screens/readings.mjs';
+import { ARROW, CRIMP, CUTOFFS, FINISHED, MOST, QUESTION, REPLACEMENT } from '../screens/readings.mjs';
+import { SETTINGS, readOf } from '../screens/readings.mjs';
 
 /** What stands at the thumb: the keypad, the one arrow and what is beside it. */
 const THUMB = 'footer';
@@ -144,11 +145,57 @@ const heading = (program, within, fields) =>
 
 /** Makes the hose, step by step, without a rig. */
 export async function make(program) {
-  await follow(program, ARROW, 'Make the tag', async (verb) => {
-    if (/^(Enter|Measure)/.test(verb)) await enter(program);
-    if (/^Read/.test(verb)) await readCrimp(program);
-  });
+  await follow(program, ARROW, 'Make the tag', (verb) => actAtBench(program, verb));
   await program.click('button', /^Make the tag/, THUMB);
+}
+
+/**
+ * Makes the hose as `make` does, in a program that `restart` kills and brings up again before every arrow is followed:
+ * the same arrow stands each time. Gives the program that is up in the end, and how often it was killed.
+ */
+export async function makeKilled(first, restart) {
+  let program = first;
+  for (let killed = 1; killed <= MOST; killed += 1) {
+    const verb = await arrow(program, ARROW);
+    program = await restart();
+    if ((await arrow(program, ARROW)) !== verb) throw new Error(`"${verb}" did not outlive the program`);
+    if (verb.startsWith('Make the tag')) {
+      await program.click('button', /^Make the tag/, THUMB);
+      return { program, killed };
+    }
+    if (verb.startsWith('Prove at')) {
+      await program.click('button', /^No rig/);
+    } else {
+      await program.click('button', verb, THUMB);
+      await actAtBench(program, verb);
+    }
+    await gone(program, verb, THUMB);
+  }
+  throw new Error(`no tag after ${MOST} steps`);
+}
+
+/** Does what an arrow of the bench asked for. */
+async function actAtBench(program, verb) {
+  if (FINISHED[verb]) {
+    await typeNumber(program, FINISHED[verb], verb.includes('length') ? 'mm' : undefined);
+    await program.click('button', /^Keep/, THUMB);
+  } else if (verb.startsWith('Measure')) {
+    await measureCutoff(program);
+  } else if (verb.startsWith('Enter')) {
+    await enter(program);
+  } else if (verb.startsWith('Read')) {
+    await readCrimp(program);
+  }
+}
+
+/** Reads a new end three times; the pad comes back by itself until its cut-off is taken. */
+async function measureCutoff(program) {
+  const end = await heading(program, THUMB, ['Cut-off A', 'Cut-off B']);
+  for (let reading = 1; reading <= 3; reading += 1) {
+    await program.find('heading', `${end}, reading ${reading}`);
+    await typeNumber(program, CUTOFFS[end.at(-1)], 'mm');
+    await program.click('button', /^Keep/, THUMB);
+  }
 }
 
 /** Enters the setting that the open field asks for. */

@@ -5,9 +5,10 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { test } from 'node:test';
 import { device, files, until } from './driver.mjs';
-import { asked, check, find, fit, keep, make, typeNumber } from './technician.mjs';
+import { asked, check, find, fit, keep, make, makeKilled, typeNumber } from './technician.mjs';
 
-const fleet = readFileSync(new URL('../../demo/fleet.csv', import.meta.url), 'utf8');
+const demo = (name) => readFileSync(new URL(`../../demo/${name}`, import.meta.url), 'utf8');
+const fleet = demo('fleet.csv');
 
 test('a burst hose is found, made, tagged, fitted and found by its label, though the program is killed three times', async (t) => {
   const own = device(t);
@@ -26,7 +27,12 @@ test('a burst hose is found, made, tagged, fitted and found by its label, though
   await typeNumber(program, '23.5', 'mm');
   const half = await until('half a number is kept', async () => {
     const [{ job, content }] = await jobs();
-    return JSON.stringify(content.typing ?? null).includes('23.5') && { job, content };
+    return (
+      JSON.stringify(content.typing ?? null).includes('23.5') && {
+        job,
+        content,
+      }
+    );
   });
   await restart();
   assert.deepEqual(await asked(program), halfRead);
@@ -63,7 +69,12 @@ test('a burst hose is found, made, tagged, fitted and found by its label, though
   const labels = files(join(own.downloads, 'hosewright'));
   assert.equal(labels.length, 1, labels.join(', '));
   assert.match(labels[0], /\.png$/);
-  await fit(program, { machine: /^Excavator 3/, place: /^14 Stick/, hours: '6813', cause: /^abrasion/ });
+  await fit(program, {
+    machine: /^Excavator 3/,
+    place: /^14 Stick/,
+    hours: '6813',
+    cause: /^abrasion/,
+  });
   await until('the job is done', async () => (await jobs()).length === 0);
 
   await restart();
@@ -74,4 +85,38 @@ test('a burst hose is found, made, tagged, fitted and found by its label, though
   const { status, stays } = await program.call('register.show', { code });
   assert.equal(status.state, 'fitted');
   assert.equal(stays[0].at.place_name, 'Stick cylinder, rod side');
+});
+
+test('a hose is built from the first part to its tag, though the program is killed before every step', async (t) => {
+  const own = device(t);
+  let program = await own.open();
+  const { spec, service } = JSON.parse(demo('replacement.json'));
+  const ends = spec.ends.map(({ cutoff_mm: _, ...end }) => end);
+  const content = {
+    step: 'make',
+    spec: { ...spec, ends },
+    service: { duties: [], ...service },
+  };
+  await program.call('job.keep', { job: null, content });
+  await program.kill();
+  program = await own.open();
+  const built = await makeKilled(program, async () => {
+    await program.text('Kept');
+    await program.kill();
+    program = await own.open();
+    return program;
+  });
+  assert.ok(built.killed > 25, `killed ${built.killed} times`);
+  await built.program.text('Save the label and keep the hose');
+  const [job] = (await built.program.call('job.list')).jobs;
+  assert.deepEqual([job.content.crimps.A.length, job.content.crimps.B.length], [12, 12]);
+  assert.deepEqual(job.content.finished, {
+    cut_mm: 1155,
+    length_mm: 1242,
+    turn_deg: 90,
+  });
+  assert.deepEqual(
+    job.content.spec.ends.map((end) => end.cutoff_mm),
+    [41, 44],
+  );
 });

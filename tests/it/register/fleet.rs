@@ -128,6 +128,7 @@ pub fn an_assembly(tag: &str, assembled: Option<&str>) -> Assembly {
         assembled: assembled.map(day),
         proof: Proof::NotProved { why: NotProved::NoRig },
         verdict: None,
+        bench: None,
         pressure_bar: Some(Bar(206.8)),
         catalogue: "tables".into(),
         program: "test".into(),

@@ -98,6 +98,10 @@ verdict?: Verdict | null,
  */
 pressure_bar?: Bar | null, 
 /**
+ * What was done at the bench; none where it was made elsewhere or nothing was written down.
+ */
+bench?: BenchRecord | null, 
+/**
  * Version of the tables the check rested on.
  */
 catalogue: string, 
@@ -105,36 +109,6 @@ catalogue: string,
  * Version of the program.
  */
 program: string, };
-
-/**
- * A figure that nobody gave.
- */
-export type Assumption = { 
-/**
- * Which: `oil-usual-grade`, `oil-usual-index`, `oil-bulk-modulus`, `oil-density`, `rigid-wall`,
- * `sudden-closure`, `smooth-bore`.
- */
-what: string, 
-/**
- * It in words; empty until the edge writes it.
- */
-words: string, 
-/**
- * Its value; none where it is none, such as a closure at once.
- */
-value: number | null, 
-/**
- * Unit of the value.
- */
-unit: string, 
-/**
- * The publication, table or practice.
- */
-source: string, 
-/**
- * How it came to be known.
- */
-basis: Basis, };
 
 /**
  * A pressure in bar (gauge, unless the field's name says `abs`).
@@ -145,6 +119,136 @@ export type Bar = number;
  * How a value came to be known.
  */
 export type Basis = "published" | "derived" | "reference-library" | "common-practice" | "lower-of-two" | "bounded" | "memory" | "proxy" | "none" | "yours";
+
+/**
+ * What was read, measured and proved of one assembly, as far as it has come.
+ */
+export type Bench = { 
+/**
+ * The readings of the crimps.
+ */
+crimps: Array<CrimpRead>, 
+/**
+ * Length of the hose as it was cut.
+ */
+cut_length_mm: Millimetres | null, 
+/**
+ * Length and turn of the finished assembly.
+ */
+finished: Finished, 
+/**
+ * The proof test.
+ */
+proof: Proving, 
+/**
+ * The steps that are ticked.
+ */
+steps: Array<StepDone>, };
+
+/**
+ * What was done at the bench, judged.
+ */
+export type BenchJudged = { 
+/**
+ * The crimps that were read, A first.
+ */
+crimps: Array<Crimped>, 
+/**
+ * Length and turn.
+ */
+finished: Array<FinishedCheck>, 
+/**
+ * The proof test.
+ */
+proof: ProofJudged, 
+/**
+ * Whether it may be tagged.
+ */
+tag: boolean, 
+/**
+ * Why not, by the words `bench-why-<code>`.
+ */
+why_not: Array<string>, };
+
+/**
+ * What was made, and what was read, measured and proved of it.
+ */
+export type BenchQuestion = { 
+/**
+ * What was to be made, by which settings.
+ */
+make: MakeQuestion, 
+/**
+ * What was done.
+ */
+bench: Bench, };
+
+/**
+ * What was done at the bench: by which settings, with which readings, by whom.
+ */
+export type BenchRecord = { 
+/**
+ * The settings that were worked to, each with its source.
+ */
+settings?: Array<EndSettings>, 
+/**
+ * Length of the hose as it was cut.
+ */
+cut_length_mm?: Millimetres | null, 
+/**
+ * Length and turn of the finished assembly as they were measured.
+ */
+finished: Finished, 
+/**
+ * The crimps as they were read.
+ */
+crimps?: Array<CrimpDone>, 
+/**
+ * The steps that were ticked.
+ */
+steps?: Array<StepDone>, };
+
+/**
+ * An assembly to be recorded with all that was done at the bench.
+ */
+export type BenchRecordQuestion = { 
+/**
+ * What was to be made, by which settings.
+ */
+make: MakeQuestion, 
+/**
+ * What was done.
+ */
+bench: Bench, 
+/**
+ * The code of its tag; a new one without.
+ */
+code?: TagCode | null, 
+/**
+ * When it was assembled; the present day without.
+ */
+assembled?: string | null, 
+/**
+ * First day of the period printed on the hose.
+ */
+hose_made?: string | null, };
+
+/**
+ * What was recorded.
+ */
+export type BenchRecorded = { 
+/**
+ * Its code.
+ */
+code: TagCode, 
+/**
+ * The event; it is on the disk.
+ */
+written: EventRef, 
+/**
+ * What stands on record.
+ */
+assembly: Assembly, };
 
 /**
  * How a hose lies in one pose, at the length within its change under pressure where it bends most.
@@ -252,6 +356,10 @@ turn: Turn | null,
  */
 settings: [EndSettings, EndSettings], 
 /**
+ * The ends whose settings are from a supplier's table of yours.
+ */
+filled: Array<Filled>, 
+/**
  * What to get before the hose is cut.
  */
 missing: Array<Missing>, 
@@ -267,10 +375,6 @@ proof: ProofDue,
  * How each end is tightened on the machine, A first.
  */
 tighten: Array<Tighten>, 
-/**
- * How clean the finished hose has to be, and how it is made so.
- */
-cleanliness: Array<Cleanliness>, 
 /**
  * The tables it rests on.
  */
@@ -290,21 +394,37 @@ of: Part,
 reading: string, };
 
 /**
- * How often hoses failed for one cause.
+ * How a thing to be done at the press stands.
  */
-export type CauseCount = { 
+export type CareDue = { 
 /**
- * By the code of the failure causes.
+ * Crimps since it was done; all that are on record where nobody knows when.
  */
-cause: string, 
+crimps_since: number, 
 /**
- * What it is called.
+ * The day it is due by months; none without, or where nobody knows when it was done.
+ */
+due_on: string | null, 
+/**
+ * `caution` where it is due or nobody knows; `pass` where not.
+ */
+verdict: Verdict, 
+/**
+ * What, such as `grease the die shoes`.
  */
 name: string, 
 /**
- * How often.
+ * After how many crimps.
  */
-times: number, };
+every_crimps?: number | null, 
+/**
+ * After how many months.
+ */
+every_months?: number | null, 
+/**
+ * When it was done last; none is not known.
+ */
+last_done?: string | null, };
 
 /**
  * A cause of failure.
@@ -329,9 +449,71 @@ seen: string, };
 export type Celsius = number;
 
 /**
- * What a cure changes.
+ * A certificate or a report to be made.
  */
-export type Change = "length" | "exit" | "form";
+export type CertificateQuestion = { 
+/**
+ * The hose.
+ */
+code: TagCode, 
+/**
+ * Size of the paper.
+ */
+paper: PaperSize, 
+/**
+ * The kind of file.
+ */
+as: PaperKind, 
+/**
+ * Who signs it, as it was drawn on the screen.
+ */
+signature?: Signature | null, };
+
+/**
+ * One value of a control chart.
+ */
+export type ChartPoint = { 
+/**
+ * The value.
+ */
+value: number, 
+/**
+ * How far it lies from the one before; none of the first.
+ */
+range: number | null, 
+/**
+ * What it gives away.
+ */
+signals: Array<Signal>, };
+
+/**
+ * A control chart of values in the order they were taken.
+ */
+export type Charted = { 
+/**
+ * Mean of all: the centre line.
+ */
+centre: number, 
+/**
+ * Mean of the ranges between neighbours.
+ */
+moving_range: number, 
+/**
+ * Lower limit.
+ */
+lower: number, 
+/**
+ * Upper limit.
+ */
+upper: number, 
+/**
+ * Upper limit of a moving range.
+ */
+range_upper: number, 
+/**
+ * The values.
+ */
+points: Array<ChartPoint>, };
 
 /**
  * The answer of a check.
@@ -367,12 +549,7 @@ findings: Array<Finding>,
 /**
  * Other hoses that were put through the same check.
  */
-alternatives: Array<Alternative>, 
-/**
- * What was not looked at, because nobody said or because the check never does. Same for same leaves most of
- * this out.
- */
-not_checked: Array<NotChecked>, };
+alternatives: Array<Alternative>, };
 
 /**
  * A circuit of a machine.
@@ -399,35 +576,6 @@ relief_bar?: Bar | null, };
  * A circuit of a machine, with one relief setting.
  */
 export type CircuitId = string;
-
-/**
- * A rule of cleanliness of the tables.
- */
-export type Cleanliness = { 
-/**
- * Its key among the limits, such as `cleanliness-general`.
- */
-rule: string, 
-/**
- * What it asks: a class, a method, or what to do.
- */
-asks: string, 
-/**
- * By which code the class is written; blank where it is none.
- */
-code: string, 
-/**
- * What it is for.
- */
-applies_to: string, 
-/**
- * Where it stands.
- */
-source: string, 
-/**
- * How sure that is.
- */
-basis: Basis, };
 
 /**
  * Shape of the sealing cone of the part measured.
@@ -516,57 +664,249 @@ held: number, };
 export type Cover = "plain" | "non-conductive" | "flame-resistant" | "antistatic";
 
 /**
- * One change that would better the verdict, routed before it is offered.
+ * A crimp as it was read, with what it was held against.
  */
-export type Cure = { 
+export type CrimpDone = { 
 /**
- * What is changed.
+ * Which end.
  */
-change: Change, 
+role: Role, 
 /**
- * What it is, in words; empty until the edge writes it.
+ * The supplier's diameter.
  */
-what: string, 
+target_mm?: Millimetres | null, 
 /**
- * At which end; none where the length is changed.
+ * How far either way it might be off.
  */
-end: Role | null, 
+tolerance_mm?: Millimetres | null, 
 /**
- * The end's form with the change.
+ * Diameters over the flats, four at each of three places.
  */
-form: string | null, 
+readings_mm: Array<Millimetres | null>, 
 /**
- * Where its elbow points.
+ * What they were read with.
  */
-points: Points | null, 
+instrument: Instrument, 
 /**
- * The drop it was routed with.
+ * What they said.
  */
-drop_mm: Millimetres | null, 
+verdict: Judged, };
+
 /**
- * The rigid length it was routed with.
+ * A tolerance, and what is accepted by it.
  */
-rigid_mm: Millimetres | null, 
+export type CrimpLimits = { 
 /**
- * Drop and rigid length are in plain proportion to the hose and have to be measured on the real end.
+ * Target less tolerance.
  */
-assumed: boolean, 
+low_mm: Millimetres, 
 /**
- * The overall length that goes with it.
+ * Target and tolerance.
  */
-overall_length_mm: Millimetres, 
+high_mm: Millimetres, 
 /**
- * The turn between two bent ends that goes with it.
+ * The lower limit and the expanded uncertainty; none where the instrument leaves no room.
  */
-turn_deg: Degrees | null, 
+accept_low_mm: Millimetres | null, 
 /**
- * Verdict of the whole with it.
+ * The upper limit less the expanded uncertainty.
  */
-verdict: Verdict, 
+accept_high_mm: Millimetres | null, };
+
 /**
- * Tightest radius at the inside of the bend with it.
+ * One crimp of a die set.
  */
-min_inside_radius_mm: Millimetres | null, };
+export type CrimpOf = { 
+/**
+ * The assembly.
+ */
+code: TagCode, 
+/**
+ * The end.
+ */
+role: Role, 
+/**
+ * When it was assembled.
+ */
+assembled: string | null, 
+/**
+ * Mean of the readings less target.
+ */
+deviation_mm: Millimetres, };
+
+/**
+ * One place along the ferrule.
+ */
+export type CrimpPlace = { 
+/**
+ * Its number, from 1 behind the mouth.
+ */
+place: number, 
+/**
+ * How many readings.
+ */
+count: number, 
+/**
+ * Their mean.
+ */
+mean_mm: Millimetres, 
+/**
+ * The smallest.
+ */
+min_mm: Millimetres, 
+/**
+ * The largest.
+ */
+max_mm: Millimetres, 
+/**
+ * Out of round: the largest less the smallest.
+ */
+oval_mm: Millimetres, };
+
+/**
+ * The diameters read over the flats of one ferrule, and what they shall be.
+ */
+export type CrimpQuestion = { 
+/**
+ * Which end.
+ */
+role?: Role | null, 
+/**
+ * The supplier's diameter.
+ */
+target_mm?: Millimetres | null, 
+/**
+ * How far either way it may be off.
+ */
+tolerance_mm?: Millimetres | null, 
+/**
+ * Four directions at the place behind the mouth of the ferrule, four in its middle, four before its end; none
+ * was not read.
+ */
+readings_mm: Array<Millimetres | null>, 
+/**
+ * What they were read with.
+ */
+instrument: Instrument, };
+
+/**
+ * The readings of one crimp. What they are held against stands in the settings of that end.
+ */
+export type CrimpRead = { 
+/**
+ * Which end.
+ */
+role: Role, 
+/**
+ * Four directions at each of three places; none was not read.
+ */
+readings_mm: Array<Millimetres | null>, 
+/**
+ * What they were read with.
+ */
+instrument: Instrument, };
+
+/**
+ * One reading.
+ */
+export type CrimpReading = { 
+/**
+ * Its number, from 0.
+ */
+index: number, 
+/**
+ * The diameter.
+ */
+mm: Millimetres, 
+/**
+ * Where it lies; none without a tolerance.
+ */
+lies: Lies | null, };
+
+/**
+ * What the readings of a crimp say, and what is done next.
+ */
+export type Crimped = { 
+/**
+ * Which end.
+ */
+role: Role | null, 
+/**
+ * May be ticked on `pass` alone.
+ */
+verdict: Judged, 
+/**
+ * The next thing to do: the first of the codes.
+ */
+do: string, 
+/**
+ * All that is to be done, by the words `bench-<code>`.
+ */
+codes: Array<string>, 
+/**
+ * The readings that were taken.
+ */
+readings: Array<CrimpReading>, 
+/**
+ * The places along the ferrule at which any was taken.
+ */
+places: Array<CrimpPlace>, 
+/**
+ * How many readings were taken.
+ */
+count: number, 
+/**
+ * How many are wanted.
+ */
+wanted: number, 
+/**
+ * The reading to be taken next, from 0; none once all are.
+ */
+next: number | null, 
+/**
+ * Mean of all.
+ */
+mean_mm: Millimetres | null, 
+/**
+ * The smallest.
+ */
+min_mm: Millimetres | null, 
+/**
+ * The largest.
+ */
+max_mm: Millimetres | null, 
+/**
+ * Standard deviation of all.
+ */
+spread_mm: Millimetres | null, 
+/**
+ * Out of round: from the smallest to the largest at one place, where that is most.
+ */
+oval_mm: Millimetres | null, 
+/**
+ * Mean of the last place less that of the first: negative where the ferrule narrows towards its end.
+ */
+taper_mm: Millimetres | null, 
+/**
+ * Mean less target: what the press is followed by.
+ */
+deviation_mm: Millimetres | null, 
+/**
+ * The tolerance and what is accepted by it; none where none was entered.
+ */
+limits: CrimpLimits | null, 
+/**
+ * What the instrument is for this tolerance; none where none was entered.
+ */
+instrument: InstrumentFit | null, 
+/**
+ * The decision rule.
+ */
+source: string, 
+/**
+ * How sure that is.
+ */
+basis: Basis, };
 
 /**
  * From overall length to cut length.
@@ -599,7 +939,103 @@ out_of_square: Figure | null,
 /**
  * Tolerance of the finished overall length: minus (negative) and plus.
  */
-length_tolerance_mm: [number, number] | null, };
+length_tolerance_mm: [number, number] | null, 
+/**
+ * Where that tolerance is from.
+ */
+length_source: Provenance | null, 
+/**
+ * What the saw takes; none is not known.
+ */
+kerf_mm: Millimetres | null, 
+/**
+ * What the cut takes off the reel: its length and the kerf. None while either is not known.
+ */
+off_reel_mm: Millimetres | null, };
+
+/**
+ * The cut-off of one end.
+ */
+export type CutoffLearned = { 
+/**
+ * The robust mean.
+ */
+mm: Millimetres, 
+/**
+ * Robust standard deviation; none of fewer than three.
+ */
+spread_mm: Millimetres | null, 
+/**
+ * From how many hoses.
+ */
+n: number, 
+/**
+ * How it was parted from the other end's.
+ */
+how: HowLearned, };
+
+/**
+ * A cut-off that was measured.
+ */
+export type CutoffMeasured = { 
+/**
+ * The mean; none without a reading.
+ */
+cutoff_mm: Millimetres | null, 
+/**
+ * Standard deviation of the readings; none of a single one.
+ */
+spread_mm: Millimetres | null, 
+/**
+ * Expanded uncertainty of the mean, coverage factor 2: the spread of the mean and the instrument's error.
+ */
+expanded_mm: Millimetres | null, 
+/**
+ * How many readings.
+ */
+count: number, 
+/**
+ * Whether it may be taken: `pass` once three readings agree.
+ */
+verdict: Judged, 
+/**
+ * What is done next, by the words `bench-<code>`.
+ */
+do: string, 
+/**
+ * How it is measured, by the words `bench-<code>`.
+ */
+steps: Array<string>, };
+
+/**
+ * The readings of one new end.
+ */
+export type CutoffReadings = { 
+/**
+ * From sealing point to hose stop, the end taken up anew each time.
+ */
+readings_mm: Array<Millimetres>, 
+/**
+ * What they were read with.
+ */
+instrument: Instrument, };
+
+/**
+ * Both cut-offs of two ends together.
+ */
+export type CutoffSum = { 
+/**
+ * The robust mean.
+ */
+mm: Millimetres, 
+/**
+ * Robust standard deviation; none of fewer than three.
+ */
+spread_mm: Millimetres | null, 
+/**
+ * From how many hoses.
+ */
+n: number, };
 
 /**
  * How grave a wrong pair is: the worst that the table says of it.
@@ -626,6 +1062,23 @@ export type DeviceNamed = {
 name: string, };
 
 /**
+ * The crimps of one die set in order.
+ */
+export type DieSet = { 
+/**
+ * Its name.
+ */
+die_set: string, 
+/**
+ * The crimps.
+ */
+crimps: Array<CrimpOf>, 
+/**
+ * Their deviations from target as a control chart, in mm; none of fewer than eight.
+ */
+chart: Charted | null, };
+
+/**
  * A nominal diameter (DN), the size number of a hose: 12 for the half-inch hose, 6.3 in the
  * series that print fractions. Kept in tenths so that sizes compare exactly.
  */
@@ -647,49 +1100,6 @@ kept: string,
  * Whatever the job needs to go on; nobody but the job reads it.
  */
 content: JsonValue, };
-
-/**
- * A rigid end as it is drawn.
- */
-export type DrawnEnd = { 
-/**
- * The way the port's face looks, of length 1.
- */
-direction: [number, number, number], 
-/**
- * The end's axis from the sealing point to the end of the ferrule; an elbow has its corner between.
- */
-axis_mm: Array<[number, number, number]>, };
-
-/**
- * A port where it was drawn.
- */
-export type DrawnPort = { 
-/**
- * Where: to the right, up, towards the viewer.
- */
-position_mm: [Millimetres, Millimetres, Millimetres], 
-/**
- * The way the port's face looks; of any length but none.
- */
-direction: [number, number, number], };
-
-/**
- * Both ends in one pose.
- */
-export type DrawnPose = { 
-/**
- * Share of the travel: 0 closed, 1 open.
- */
-travel: number, 
-/**
- * End A.
- */
-a: DrawnEnd, 
-/**
- * End B.
- */
-b: DrawnEnd, };
 
 /**
  * One thing that falls due.
@@ -937,6 +1347,27 @@ mate?: MateFound | null, };
 export type EndKind = "male" | "nut" | "stud" | "socket" | "banjo" | "tube" | "flange" | "coupling" | "staple" | "test-point";
 
 /**
+ * What is known of one end.
+ */
+export type EndKnown = { 
+/**
+ * Which.
+ */
+role: Role, 
+/**
+ * The rows of all suppliers that fit.
+ */
+rows: Array<SupplierKept>, 
+/**
+ * How it was done last time for the same hose and end.
+ */
+last: LastTime | null, 
+/**
+ * Its cut-off, learned from finished lengths.
+ */
+cutoff: CutoffLearned | null, };
+
+/**
  * An end by name.
  */
 export type EndName = { 
@@ -1051,6 +1482,10 @@ role: Role,
  */
 source?: string | null, 
 /**
+ * Series of the fitting, by the supplier's name.
+ */
+series?: string | null, 
+/**
  * How far the hose goes on.
  */
 insertion_mm?: Millimetres | null, 
@@ -1077,7 +1512,11 @@ crimp_diameter_mm?: Millimetres | null,
 /**
  * How far either way it may be off.
  */
-crimp_tolerance_mm?: Millimetres | null, };
+crimp_tolerance_mm?: Millimetres | null, 
+/**
+ * Where the end's cut-off is from: a table, or measured on a new end.
+ */
+cutoff_source?: string | null, };
 
 /**
  * One end of an assembly.
@@ -1115,6 +1554,11 @@ cutoff_mm?: Millimetres | null,
  * The user's own rating, from their supplier; stands over the table's.
  */
 rating_bar?: Bar | null, };
+
+/**
+ * What the figure of an instrument's error is.
+ */
+export type ErrorIs = "standard" | "limits" | "expanded";
 
 /**
  * An event by its device and its number there, written `device/number`.
@@ -1222,189 +1666,9 @@ as: ExportKind, };
 export type ExportKind = "csv" | "xlsx" | "json" | "ics";
 
 /**
- * How the ports face each other. End A is always left in the drawing: x runs to the right, y up, z towards the
- * viewer, and A's port is the origin.
- */
-export type Facing = "u" | "facing" | "right-angle" | "offset" | "away" | "free";
-
-/**
- * What failed at a place.
- */
-export type Failures = { 
-/**
- * How often.
- */
-times: number, 
-/**
- * Why, the commonest first.
- */
-causes: Array<CauseCount>, 
-/**
- * How the next job there is gone about.
- */
-way: Way, };
-
-/**
  * The half that takes the other in.
  */
 export type FemalePart = "nut" | "port" | "body" | "socket" | "halves";
-
-/**
- * What of an end the spec does not say.
- */
-export type FieldEnd = { 
-/**
- * Length that can not bend: along the hose's axis from the sealing point to the end of the ferrule. A tape
- * on the old hose gives it.
- */
-rigid_mm: Millimetres | null, 
-/**
- * Where an elbow points.
- */
-points: Points, };
-
-/**
- * The ports in one pose of the machine. A is the origin but where both are `free`.
- */
-export type FieldPose = { 
-/**
- * How far B is to the right of A.
- */
-gap_mm: Millimetres | null, 
-/**
- * How far B is above A in the drawing; 0 unless given, but for `right-angle` and `offset`, which need it.
- */
-rise_mm: Millimetres | null, 
-/**
- * How far B stands out of the plane of the drawing, towards the viewer; 0 unless given.
- */
-offset_mm: Millimetres | null, 
-/**
- * How far B's port is swung in the plane of the drawing from how it faces, anticlockwise; 0 unless given.
- */
-angle_deg: Degrees | null, 
-/**
- * How far B's port is turned about its own axis, clockwise seen from outside onto its face; 0 unless given.
- */
-roll_deg: Degrees | null, 
-/**
- * A's port, where the ports are `free`.
- */
-a: DrawnPort | null, 
-/**
- * B's port, where the ports are `free`.
- */
-b: DrawnPort | null, };
-
-/**
- * A routing as it can be said in the field.
- */
-export type FieldQuestion = { 
-/**
- * The hose with its ends' forms and drops, overall length and turn. Without a length the recommended one
- * is taken.
- */
-spec: Spec, 
-/**
- * Outside diameter as measured; stands over the table's.
- */
-hose_od_mm?: Millimetres | null, 
-/**
- * How the length changes under pressure, least and greatest in percent, from the user's supplier; stands
- * over the table's.
- */
-length_change_pct?: [number, number] | null, 
-/**
- * How the ports face each other.
- */
-facing: Facing, 
-/**
- * The machine's closed pose, in which the hose is fitted.
- */
-closed: FieldPose, 
-/**
- * Its open pose.
- */
-open?: FieldPose | null, 
-/**
- * Neither port moves. Without an open pose and without this, the travel is not known.
- */
-fixed: boolean, 
-/**
- * Only how the hose lies at the length that is given: no other length and no cure is sought, as while a port
- * is being dragged.
- */
-shape_only: boolean, 
-/**
- * End A, beside what the spec says.
- */
-a: FieldEnd, 
-/**
- * End B, beside what the spec says.
- */
-b: FieldEnd, };
-
-/**
- * How a hose lies between ports as they were said, whether it may, and what would cure it.
- */
-export type FieldRouted = { 
-/**
- * The gravest finding.
- */
-verdict: Verdict, 
-/**
- * Gravest first.
- */
-findings: Array<Finding>, 
-/**
- * The ports as `route` takes them, from the closed pose to the open one.
- */
-layout: Layout, 
-/**
- * How the hose lies, pose by pose; none where it does not reach or no length would do.
- */
-routed: Routed | null, 
-/**
- * The rigid ends in every pose, in the same order: drawn even where the hose does not reach.
- */
-poses: Array<DrawnPose>, 
-/**
- * The pose that bends tightest, by its number.
- */
-worst_pose: number | null, 
-/**
- * Outside diameter reckoned with.
- */
-hose_od_mm: HoseFigure, 
-/**
- * Least radius at the inside of the bend.
- */
-min_bend_radius_mm: HoseFigure, 
-/**
- * Change of the length under pressure reckoned with, least and greatest in percent.
- */
-length_change_pct: LengthChange, 
-/**
- * Overall length that this is for: the given one, or the recommended one.
- */
-overall_length_mm: Millimetres | null, 
-/**
- * The shortest overall length that keeps the least radius in every pose and change of length, and the
- * straight length behind each ferrule.
- */
-shortest_overall_length_mm: Millimetres | null, 
-/**
- * The length to make: see [`Recommended`].
- */
-recommended: Recommended | null, 
-/**
- * The turn between two bent ends that these ports ask for, and that the hose is to be made with.
- */
-turn_deg: Degrees | null, 
-/**
- * Single changes that would better the verdict, each routed over the whole travel; simplest first.
- */
-cures: Array<Cure>, };
 
 /**
  * A figure of the tables.
@@ -1439,6 +1703,27 @@ name: string,
  * Its MIME type.
  */
 mime: string, };
+
+/**
+ * An end whose settings are from a supplier's table of the user's own.
+ */
+export type Filled = { 
+/**
+ * Which end.
+ */
+role: Role, 
+/**
+ * Whose figures they are.
+ */
+supplier: string, 
+/**
+ * Where they stand.
+ */
+from: string, 
+/**
+ * Whether the cut-off is theirs too.
+ */
+cutoff: boolean, };
 
 /**
  * One thing looked at, with its limit and where the limit comes from.
@@ -1492,6 +1777,81 @@ case: string,
  * Names put into the words, such as the `part` or `end` it is about.
  */
 names: { [key in string]: string }, };
+
+/**
+ * Length and turn of a finished assembly as they were measured.
+ */
+export type Finished = { 
+/**
+ * From sealing point to sealing point.
+ */
+length_mm: Millimetres | null, 
+/**
+ * Standard error of the tape.
+ */
+length_error_mm: Millimetres | null, 
+/**
+ * Looking along the hose from A to B with A's elbow up: clockwise to B's elbow.
+ */
+turn_deg: Degrees | null, 
+/**
+ * Standard error of what the turn was measured with.
+ */
+turn_error_deg: Degrees | null, };
+
+/**
+ * A measure of the finished assembly and what it is held against.
+ */
+export type FinishedCheck = { 
+/**
+ * `length` or `turn`.
+ */
+code: string, 
+/**
+ * May be ticked on `pass` alone.
+ */
+verdict: Judged, 
+/**
+ * What is done, by the words `bench-<code>`.
+ */
+do: string, 
+/**
+ * What was measured; none was not.
+ */
+value: number | null, 
+/**
+ * Lower limit; none where the practice has no tolerance.
+ */
+low: number | null, 
+/**
+ * Upper limit.
+ */
+high: number | null, 
+/**
+ * Lowest that is accepted, by the instrument's error; none where it leaves no room.
+ */
+accept_low: number | null, 
+/**
+ * Highest that is accepted.
+ */
+accept_high: number | null, 
+/**
+ * Unit of all.
+ */
+unit: string, 
+/**
+ * Where the tolerance is from.
+ */
+source: string, 
+/**
+ * How sure that is.
+ */
+basis: Basis, };
+
+/**
+ * What an instrument is for a tolerance.
+ */
+export type Fit = "good" | "narrow" | "too-coarse";
 
 /**
  * A hose put on a place.
@@ -1780,6 +2140,31 @@ dimensions: { [key in string]: Limits }, };
 export type Hash = string;
 
 /**
+ * A column of a sheet.
+ */
+export type HeadingFound = { 
+/**
+ * Its number, from 0.
+ */
+column: number, 
+/**
+ * Its heading as it stands there.
+ */
+heading: string, 
+/**
+ * What it seems to be; none where nothing fits.
+ */
+is: SupplierColumn | null, 
+/**
+ * The unit that stands in its heading.
+ */
+unit: SupplierUnit | null, 
+/**
+ * Its first cells.
+ */
+examples: Array<string>, };
+
+/**
  * One thing found.
  */
 export type Hit = { "what": "hose", 
@@ -1943,23 +2328,6 @@ superseded_by?: string,
  * Its sizes, smallest first.
  */
 sizes: Array<HoseSize>, };
-
-/**
- * A length that the routing rests on, with where it comes from.
- */
-export type HoseFigure = { 
-/**
- * The length; none is not known.
- */
-value: Millimetres | null, 
-/**
- * The publication, table or practice.
- */
-source: string, 
-/**
- * How it came to be known.
- */
-basis: Basis, };
 
 /**
  * One inspection.
@@ -2167,6 +2535,11 @@ hours: number,
 date: string, };
 
 /**
+ * How the cut-off of one end was parted from the other's.
+ */
+export type HowLearned = "same-ends" | "less-other";
+
+/**
  * An id for a new site, machine, circuit, place, job or person.
  */
 export type Id = { 
@@ -2244,6 +2617,44 @@ date: string,
 findings: Array<Graded>, };
 
 /**
+ * What the diameter or length was read with.
+ */
+export type Instrument = { 
+/**
+ * Its name or number, as it stands on it.
+ */
+name: string, 
+/**
+ * Its error.
+ */
+error_mm: Millimetres, 
+/**
+ * What that figure is.
+ */
+error_is: ErrorIs, };
+
+/**
+ * What an instrument is for a tolerance.
+ */
+export type InstrumentFit = { 
+/**
+ * Expanded uncertainty of one reading, coverage factor 2.
+ */
+expanded_mm: Millimetres, 
+/**
+ * Tolerance over expanded uncertainty (measurement capability index).
+ */
+capability: number, 
+/**
+ * What that makes it.
+ */
+fit: Fit, 
+/**
+ * The coarsest instrument that would be good for it.
+ */
+would_do_mm: Millimetres, };
+
+/**
  * Names or numbers of the instruments in use, as they stand on them; blank where there is none.
  */
 export type Instruments = { 
@@ -2262,7 +2673,11 @@ seat_gauge: string,
 /**
  * The tape.
  */
-tape: string, };
+tape: string, 
+/**
+ * The micrometer.
+ */
+micrometer: string, };
 
 /**
  * Which job.
@@ -2288,6 +2703,11 @@ export type Jobs = {
 jobs: Array<Draft>, };
 
 export type JsonValue = number | string | boolean | Array<JsonValue> | { [key in string]: JsonValue } | null;
+
+/**
+ * What a measurement says of a limit. Ordered: the gravest of several is that of the whole.
+ */
+export type Judged = "pass" | "unsettled" | "stop";
 
 /**
  * A job as it stands.
@@ -2362,6 +2782,31 @@ dpi: number,
 as: LabelKind, };
 
 /**
+ * How an end was put on last time.
+ */
+export type LastTime = { 
+/**
+ * In which assembly.
+ */
+code: TagCode, 
+/**
+ * When it was assembled.
+ */
+assembled: string | null, 
+/**
+ * By which settings, for the end that is asked.
+ */
+settings: EndSettings, 
+/**
+ * With which cut-off.
+ */
+cutoff_mm: Millimetres | null, 
+/**
+ * By whom, where anyone said so and the name stands.
+ */
+by: string | null, };
+
+/**
  * A hose between two ports of a machine that may move.
  */
 export type Layout = { 
@@ -2395,23 +2840,6 @@ poses: Array<Pose>,
 length_change_pct: [number, number] | null, };
 
 /**
- * How the length changes under pressure, with where that comes from.
- */
-export type LengthChange = { 
-/**
- * Least and greatest, in percent.
- */
-value: [number, number], 
-/**
- * The publication, table or practice.
- */
-source: string, 
-/**
- * How it came to be known.
- */
-basis: Basis, };
-
-/**
  * Whose length tolerances are worked to.
  */
 export type LengthPractice = "din-20066" | "american";
@@ -2420,6 +2848,11 @@ export type LengthPractice = "din-20066" | "american";
  * Units of length.
  */
 export type LengthUnit = "mm" | "inch";
+
+/**
+ * Where a reading lies.
+ */
+export type Lies = "inside" | "doubtful-low" | "doubtful-high" | "low" | "high";
 
 /**
  * How long such hoses last. Times are in the history's unit; an infinite life or bound is none.
@@ -2706,7 +3139,32 @@ question: Question,
 /**
  * Insertion, ferrule, die set and crimp diameter of each end, from the user's supplier.
  */
-settings?: Array<EndSettings>, };
+settings?: Array<EndSettings>, 
+/**
+ * Whose table of the open register fills ends without settings; without, the one that fits where no other does.
+ */
+supplier?: string | null, 
+/**
+ * What the saw takes; without, what the settings of this device say.
+ */
+kerf_mm?: Millimetres | null, };
+
+/**
+ * What a person says a column is.
+ */
+export type Matched = { 
+/**
+ * Its number, from 0.
+ */
+column: number, 
+/**
+ * What it is.
+ */
+is: SupplierColumn, 
+/**
+ * Unit of its bare numbers; millimetres without.
+ */
+unit?: SupplierUnit | null, };
 
 /**
  * What the machine's half is by its own readings, and whether it belongs to the end.
@@ -2821,19 +3279,6 @@ effort: number,
 how: string, };
 
 /**
- * Something that a check did not look at.
- */
-export type NotChecked = { 
-/**
- * What, such as `flow` or `route`.
- */
-what: string, 
-/**
- * It in words; empty until the edge writes it.
- */
-words: string, };
-
-/**
  * Why an assembly was not proved.
  */
 export type NotProved = "no-rig" | "made-elsewhere";
@@ -2855,80 +3300,6 @@ text: string, };
  * A question with nothing in it.
  */
 export type Nothing = Record<symbol, never>;
-
-/**
- * What the oil does in the hose. What can not be known from what was given is none.
- */
-export type OilAnswer = { 
-/**
- * Bore that was reckoned with: the hose's nominal one.
- */
-bore_mm: Millimetres, 
-/**
- * At the hottest that was given, or where only a viscosity was.
- */
-warm: FlowAnswer, 
-/**
- * At the coldest that was given: a cold start.
- */
-cold: FlowAnswer | null, 
-/**
- * The speed that is usual in such a line; none while nobody said what the line does.
- */
-usual: UsualSpeed | null, 
-/**
- * Whether the speed is within it: a caution above, and while it is not known.
- */
-verdict: Verdict, 
-/**
- * The sizes of this type from the smallest in which the oil runs no faster than usual.
- */
-sizes: Array<SizeTried>, 
-/**
- * When the oil is stopped.
- */
-surge: Stopped | null, 
-/**
- * What nobody gave and was taken instead.
- */
-assumed: Array<Assumption>, };
-
-/**
- * A hose and its service, as the check takes them, and what only the oil asks for.
- */
-export type OilQuestion = { 
-/**
- * The hose and, for the length, its overall length.
- */
-spec: Spec, 
-/**
- * Flow, line, fluid, its hottest and coldest, working pressure.
- */
-service: Service, 
-/**
- * Length of the whole line, where it is not the hose alone.
- */
-length_m: Metres | null, 
-/**
- * Elbows and fittings in it.
- */
-elbows: Array<Elbow>, 
-/**
- * The fluid's grade or viscosity and density, where they are known.
- */
-fluid: Fluid | null, 
-/**
- * How long the valve takes to close; at once unless given.
- */
-closure_time_s: number | null, 
-/**
- * Bulk modulus of the fluid, from its supplier.
- */
-bulk_modulus_pa: number | null, 
-/**
- * Volumetric expansion of the hose (ISO 6801), from its supplier. Without it the wall is taken as rigid.
- */
-volumetric_expansion_cm3_m_mpa: number | null, };
 
 /**
  * Where a machine was made.
@@ -3055,7 +3426,7 @@ fit?: ThreadFit, };
 /**
  * Kinds of paper files.
  */
-export type PaperKind = "pdf" | "text";
+export type PaperKind = "pdf" | "text" | "json" | "svg";
 
 /**
  * A build sheet as a paper.
@@ -3260,17 +3631,9 @@ hoses: Array<Stay>,
 last_off: Stay | null, };
 
 /**
- * A place, and what it says before the next hose is made for it.
+ * A place with the history of the hoses that sat there.
  */
-export type PlaceSaid = { 
-/**
- * What failed there, and which way the next job goes.
- */
-failures: Failures, 
-/**
- * Failures, and the hoses of the same circuit beside this one; gravest first.
- */
-findings: Array<Finding>, 
+export type PlaceSheet = { 
 /**
  * The place and what belongs there.
  */
@@ -3282,20 +3645,7 @@ at: PlaceAt,
 /**
  * What sat and sits there, by date. More than one that has not come off is a conflict.
  */
-stays: Array<Stay>, 
-/**
- * The circuit it is on, where that is known.
- */
-circuit: Versioned<Circuit> | null, 
-/**
- * The other places of that circuit, by number, and what sits there.
- */
-sisters: Array<Sister>, };
-
-/**
- * Where an elbow on a port points, in the closed pose.
- */
-export type Points = "towards" | "away" | "front" | "back";
+stays: Array<Stay>, };
 
 /**
  * The owner's limits for a scope, whole: a change writes all of them anew. None says nothing and
@@ -3357,6 +3707,61 @@ a: Port | null,
  * The far port; the fitted one unless given.
  */
 b: Port | null, };
+
+/**
+ * The press as the register shows it.
+ */
+export type Press = { 
+/**
+ * As of that day.
+ */
+on: string, 
+/**
+ * The die sets by name.
+ */
+dies: Array<DieSet>, 
+/**
+ * Crimps that are in none: no die set, target or reading was written down.
+ */
+left_out: number, 
+/**
+ * What is done at the press by the user's own schedule.
+ */
+care: Array<CareDue>, };
+
+/**
+ * A thing that is done at the press every so many crimps or months, whichever comes first.
+ */
+export type PressCare = { 
+/**
+ * What, such as `grease the die shoes`.
+ */
+name: string, 
+/**
+ * After how many crimps.
+ */
+every_crimps?: number | null, 
+/**
+ * After how many months.
+ */
+every_months?: number | null, 
+/**
+ * When it was done last; none is not known.
+ */
+last_done?: string | null, };
+
+/**
+ * What is asked of the press.
+ */
+export type PressQuestion = { 
+/**
+ * Of this die set; of all without.
+ */
+die_set: string | null, 
+/**
+ * As of which day; today without.
+ */
+on: string | null, };
 
 /**
  * Units of pressure.
@@ -3493,6 +3898,26 @@ gauge: string,
 /**
  * When the gauge was last calibrated; none is not known.
  */
+gauge_calibrated?: string | null, } | { "state": "failed", 
+/**
+ * What happened.
+ */
+what: ProofFailure, 
+/**
+ * Pressure it came to; none is not known.
+ */
+pressure_bar?: Bar | null, 
+/**
+ * How long it held, in seconds.
+ */
+hold_s?: number | null, 
+/**
+ * The gauge, by its number or mark.
+ */
+gauge: string, 
+/**
+ * When the gauge was last calibrated; none is not known.
+ */
 gauge_calibrated?: string | null, } | { "state": "not-proved", 
 /**
  * Why.
@@ -3525,6 +3950,45 @@ hold_from: Figure,
 hold_to: Figure, };
 
 /**
+ * How an assembly failed its proof.
+ */
+export type ProofFailure = "leak" | "end-moved" | "burst";
+
+/**
+ * What a proof test says.
+ */
+export type ProofJudged = { 
+/**
+ * What it is by now.
+ */
+state: ProofState, 
+/**
+ * What is done, by the words `bench-<code>`.
+ */
+do: string, 
+/**
+ * What a person should know of it: `gauge-undated`, `gauge-overdue`.
+ */
+cautions: Array<string>, 
+/**
+ * The pressure it is to be held at.
+ */
+pressure_bar: Bar, 
+/**
+ * Shortest hold, in seconds.
+ */
+hold_from_s: number, 
+/**
+ * Longest hold.
+ */
+hold_to_s: number, };
+
+/**
+ * What a proof test is by now.
+ */
+export type ProofState = "proved" | "no-rig" | "failed" | "open";
+
+/**
  * The source of a value and its basis.
  */
 export type Provenance = { 
@@ -3536,6 +4000,35 @@ source: string,
  * How it came to be known.
  */
 basis: Basis, };
+
+/**
+ * A proof test as far as it has come.
+ */
+export type Proving = { 
+/**
+ * Whether there is a rig; none while nobody said.
+ */
+rig: boolean | null, 
+/**
+ * How it failed, where it did.
+ */
+failed: ProofFailure | null, 
+/**
+ * Pressure it was held at.
+ */
+pressure_bar: Bar | null, 
+/**
+ * How long, in seconds.
+ */
+hold_s: number | null, 
+/**
+ * The gauge, by its number or mark.
+ */
+gauge: string, 
+/**
+ * When it was last calibrated; none is not known.
+ */
+gauge_calibrated: string | null, };
 
 /**
  * What a check is asked: a spec, its service and what is known of the original.
@@ -3625,32 +4118,6 @@ cannot_tell?: Array<CannotTell>, };
  * What keeps a routing from a pass.
  */
 export type Reason = "below-limit" | "near-limit" | "rival-too-tight" | "twist" | "no-limit" | "no-diameter";
-
-/**
- * The length to make. It keeps the least radius by a tenth more at its shortest: made at the short end of the
- * length tolerance and shortened by pressure; rounded up to 10 mm, and routed again.
- */
-export type Recommended = { 
-/**
- * Overall length.
- */
-overall_length_mm: Millimetres, 
-/**
- * How much the length may come out short, from the tolerance of overall lengths.
- */
-short_by_mm: Millimetres, 
-/**
- * Tightest radius at the inside of the bend with that length.
- */
-min_inside_radius_mm: Millimetres | null, 
-/**
- * The publication, table or practice.
- */
-source: string, 
-/**
- * How it came to be known.
- */
-basis: Basis, };
 
 /**
  * One event to be written.
@@ -3744,11 +4211,6 @@ shortest_free_length_mm: Millimetres | null,
  * Least and greatest twist over the poses.
  */
 twist_range_deg: [Degrees, Degrees], 
-/**
- * How far clockwise B's `up` stands of A's in the first pose, seen along the hose from A, 0 to 359; none while
- * either port has no `up` there. Two elbows are made with this turn.
- */
-turn_deg: Degrees | null, 
 /**
  * May it be routed so.
  */
@@ -3915,6 +4377,22 @@ caliper_error_mm: Millimetres,
  */
 tape_error_mm: Millimetres, 
 /**
+ * Standard error of the micrometer.
+ */
+micrometer_error_mm: Millimetres, 
+/**
+ * What the saw takes of a hose; none is not known.
+ */
+kerf_mm: Millimetres | null, 
+/**
+ * How many months a calibration of the proof gauge holds.
+ */
+gauge_months: number, 
+/**
+ * What is done at the press, and how often.
+ */
+press_care: Array<PressCare>, 
+/**
  * The instruments in use.
  */
 instruments: Instruments, 
@@ -3968,6 +4446,22 @@ caliper_error_mm: Millimetres,
  */
 tape_error_mm: Millimetres, 
 /**
+ * Standard error of the micrometer.
+ */
+micrometer_error_mm: Millimetres, 
+/**
+ * What the saw takes of a hose; none is not known.
+ */
+kerf_mm: Millimetres | null, 
+/**
+ * How many months a calibration of the proof gauge holds.
+ */
+gauge_months: number, 
+/**
+ * What is done at the press, and how often.
+ */
+press_care: Array<PressCare>, 
+/**
  * The instruments in use.
  */
 instruments: Instruments, 
@@ -3992,6 +4486,36 @@ A: boolean,
  * End B.
  */
 B: boolean, };
+
+/**
+ * A row that can not be taken.
+ */
+export type SheetRefused = { 
+/**
+ * Its number as a spreadsheet shows it.
+ */
+row: number, 
+/**
+ * The column that is wrong; none where it is the row.
+ */
+column: SupplierColumn | null, 
+/**
+ * Why, and what would be right.
+ */
+why: string, };
+
+/**
+ * A row that says just what an earlier one says.
+ */
+export type SheetRepeated = { 
+/**
+ * Its number.
+ */
+row: number, 
+/**
+ * The number of the earlier one.
+ */
+of: number, };
 
 /**
  * One step of a build sheet.
@@ -4029,33 +4553,22 @@ export type ShowQuestion = {
 code: TagCode, };
 
 /**
- * Another place of the same circuit.
+ * What a point gives away: the press is not what it was.
  */
-export type Sister = { 
+export type Signal = "outside" | "jump" | "two-of-three" | "four-of-five" | "eight-on-one-side";
+
 /**
- * The place.
+ * A signature that was drawn on a screen. It goes on the paper and is not kept.
  */
-place: PlaceId, 
+export type Signature = { 
 /**
- * Its number on the machine's drawing.
+ * Whose.
  */
-number: number, 
+name?: string | null, 
 /**
- * What people call it.
+ * Its strokes: points from 0 to 1 to the right and down, of a box four times as wide as high.
  */
-name: string, 
-/**
- * The hose that sits there; none is none that is known.
- */
-code: TagCode | null, 
-/**
- * What that hose is, or without one what belongs there.
- */
-spec: Spec | null, 
-/**
- * What the hose carries, as it was recorded; none is not known.
- */
-pressure_bar: Bar | null, };
+strokes: Array<Array<[number, number]>>, };
 
 /**
  * A site and its name.
@@ -4099,32 +4612,6 @@ machines: number,
  * Hoses on them.
  */
 hoses: number, };
-
-/**
- * Another size of the type, put through the whole check in the same service.
- */
-export type SizeTried = { 
-/**
- * Standard.
- */
-standard: string, 
-/**
- * Type.
- */
-type: string, 
-/**
- * Nominal diameter.
- */
-dn: Dn, 
-/**
- * Speed of the oil in it.
- */
-velocity_m_s: number, 
-/**
- * The gravest that the whole check says of it and not of the spec's own hose: what was left out of the question
- * speaks against both.
- */
-verdict: Verdict, };
 
 /**
  * What is taken off the hose before the end goes on.
@@ -4184,7 +4671,7 @@ export type Stated = number | Reinforcement | Cover;
 /**
  * Where a hose stands in its life.
  */
-export type Status = { "state": "made" } | { "state": "fitted" } | { "state": "taken-off" } | { "state": "withdrawn", 
+export type Status = { "state": "made" } | { "state": "fitted" } | { "state": "taken-off" } | { "state": "failed-proof" } | { "state": "withdrawn", 
 /**
  * Why.
  */
@@ -4274,6 +4761,27 @@ source: string,
 basis: Basis, };
 
 /**
+ * A step that was ticked.
+ */
+export type StepDone = { 
+/**
+ * The step: the words `step-<code>`.
+ */
+code: string, 
+/**
+ * Of which end; none for the whole.
+ */
+role?: Role | null, 
+/**
+ * When.
+ */
+at: string, 
+/**
+ * By whom; none where nobody said.
+ */
+by?: PersonId | null, };
+
+/**
  * Stock of a van or shelf, as a difference, so that two devices' changes add up.
  */
 export type StockChanged = { 
@@ -4298,31 +4806,6 @@ difference: number, };
  * What stock is counted in.
  */
 export type StockUnit = "pieces" | "millimetres";
-
-/**
- * What the pressure does when the whole flow is stopped.
- */
-export type Stopped = { 
-/**
- * Working pressure and rise together; none while the working pressure is not known.
- */
-peak_bar: Bar | null, 
-/**
- * Bulk modulus of fluid, air and wall together.
- */
-effective_bulk_modulus_pa: number, 
-/**
- * Speed of the pressure wave.
- */
-wave_speed_m_s: number | null, 
-/**
- * Time in which the wave runs to the end and back; a faster closure is as bad as a sudden one.
- */
-critical_time_s: number | null, 
-/**
- * Rise above the pressure before.
- */
-pressure_rise_bar: Bar | null, };
 
 /**
  * A reading that goes with the likeliest answer only as a stray. Nothing is settled while it stands.
@@ -4356,6 +4839,311 @@ named: string,
  * All that in words, and what to do; empty until the edge writes it.
  */
 words: string, };
+
+/**
+ * What a column of a supplier's table is.
+ */
+export type SupplierColumn = "supplier" | "standard" | "type" | "dn" | "family" | "size" | "series" | "ferrule" | "insertion" | "skive" | "skive-inner" | "lubricant" | "die-set" | "crimp-diameter" | "crimp-tolerance" | "cutoff";
+
+/**
+ * Which row.
+ */
+export type SupplierId = { 
+/**
+ * Its number here.
+ */
+id: number, };
+
+/**
+ * A sheet to be taken in.
+ */
+export type SupplierImport = { 
+/**
+ * The file's name: the rows say that they are from it.
+ */
+name: string, 
+/**
+ * Say what would be taken and refused; change nothing.
+ */
+dry_run: boolean, 
+/**
+ * The row of its headings, from 1; found by itself without.
+ */
+header_row?: number | null, 
+/**
+ * What the columns are; as their headings propose without.
+ */
+columns?: Array<Matched> | null, 
+/**
+ * What stands in no column and holds for every row, such as the supplier.
+ */
+fixed?: Partial<Record<SupplierColumn, string>>, 
+/**
+ * Rows that are left out, as a spreadsheet numbers them.
+ */
+leave_out?: Array<number>, };
+
+/**
+ * What was, or would be, taken of a sheet. Every row that is not blank is in one of these.
+ */
+export type SupplierImported = { 
+/**
+ * Nothing was changed.
+ */
+dry_run: boolean, 
+/**
+ * Rows that are not blank.
+ */
+rows: number, 
+/**
+ * Rows that are taken.
+ */
+taken: number, 
+/**
+ * Of these, rows for what there was none for.
+ */
+new: number, 
+/**
+ * Rows that take the place of an earlier edition's.
+ */
+changed: number, 
+/**
+ * Rows that were there already.
+ */
+same: number, 
+/**
+ * Rows that say just what an earlier one of the sheet says.
+ */
+repeated: Array<SheetRepeated>, 
+/**
+ * Rows that the person left out.
+ */
+left_out: Array<number>, 
+/**
+ * Rows that can not be taken, with the reason. Unless this is a dry run there are none.
+ */
+refused: Array<SheetRefused>, };
+
+/**
+ * A row of a supplier's table as it is kept.
+ */
+export type SupplierKept = { 
+/**
+ * Its number here.
+ */
+id: number, 
+/**
+ * The row.
+ */
+row: SupplierRow, 
+/**
+ * When it was kept.
+ */
+kept: string, };
+
+/**
+ * The suppliers and their rows.
+ */
+export type SupplierList = { 
+/**
+ * Every supplier.
+ */
+suppliers: Array<SupplierName>, 
+/**
+ * The rows asked for.
+ */
+rows: Array<SupplierKept>, };
+
+/**
+ * What is listed.
+ */
+export type SupplierListQuestion = { 
+/**
+ * Of this supplier; of all without.
+ */
+supplier: string | null, };
+
+/**
+ * What is known.
+ */
+export type SupplierLookup = { 
+/**
+ * Of each end, A first.
+ */
+ends: Array<EndKnown>, 
+/**
+ * Both cut-offs together, learned from finished lengths.
+ */
+cutoffs: CutoffSum | null, };
+
+/**
+ * What is to be made.
+ */
+export type SupplierLookupQuestion = { 
+/**
+ * Hose and ends.
+ */
+spec: Spec, 
+/**
+ * Settings as far as they are known: the series of an end parts its cut-offs from another's.
+ */
+settings?: Array<EndSettings>, };
+
+/**
+ * A sheet to be looked at.
+ */
+export type SupplierMatchQuestion = { 
+/**
+ * The file's name, for messages.
+ */
+name: string, 
+/**
+ * The row of its headings, from 1; found by itself without.
+ */
+header_row?: number | null, };
+
+/**
+ * What the columns of a sheet seem to be: a proposal.
+ */
+export type SupplierMatches = { 
+/**
+ * Everything that a column can be.
+ */
+choices: [SupplierColumn, SupplierColumn, SupplierColumn, SupplierColumn, SupplierColumn, SupplierColumn, SupplierColumn, SupplierColumn, SupplierColumn, SupplierColumn, SupplierColumn, SupplierColumn, SupplierColumn, SupplierColumn, SupplierColumn, SupplierColumn], 
+/**
+ * The row they stand in, from 1 as a spreadsheet shows it.
+ */
+header_row: number, 
+/**
+ * Rows beneath it that are not blank.
+ */
+rows: number, 
+/**
+ * The columns, blank ones left out.
+ */
+columns: Array<HeadingFound>, 
+/**
+ * What no row can be without and no column is: a column is chosen for it, or one value given for all rows.
+ */
+missing: Array<SupplierColumn>, };
+
+/**
+ * A supplier and how many rows there are.
+ */
+export type SupplierName = { 
+/**
+ * Its name.
+ */
+supplier: string, 
+/**
+ * How many rows.
+ */
+rows: number, };
+
+/**
+ * What is taken away: a supplier with all rows, or one row.
+ */
+export type SupplierRemove = { 
+/**
+ * All rows of this supplier.
+ */
+supplier: string | null, 
+/**
+ * This row.
+ */
+id: number | null, };
+
+/**
+ * What was taken away.
+ */
+export type SupplierRemoved = { 
+/**
+ * How many rows.
+ */
+removed: number, };
+
+/**
+ * How an end goes on a hose, by one supplier.
+ */
+export type SupplierRow = { 
+/**
+ * Whose figures they are.
+ */
+supplier: string, 
+/**
+ * The hose's standard.
+ */
+standard: string, 
+/**
+ * Its type.
+ */
+type: string, 
+/**
+ * Its size.
+ */
+dn: Dn, 
+/**
+ * Family of the end; none is any of that series.
+ */
+family?: string | null, 
+/**
+ * Size of the end; none is any.
+ */
+size?: string | null, 
+/**
+ * Series of the fitting, by the supplier's name.
+ */
+series?: string | null, 
+/**
+ * The ferrule, by the supplier's name.
+ */
+ferrule?: string | null, 
+/**
+ * How far the hose goes on.
+ */
+insertion_mm?: Millimetres | null, 
+/**
+ * What is taken off first.
+ */
+skive?: Skive | null, 
+/**
+ * What the hose is pushed on with.
+ */
+lubricant?: string | null, 
+/**
+ * The die set.
+ */
+die_set?: string | null, 
+/**
+ * Diameter over the crimped ferrule.
+ */
+crimp_diameter_mm?: Millimetres | null, 
+/**
+ * How far either way it may be off.
+ */
+crimp_tolerance_mm?: Millimetres | null, 
+/**
+ * From sealing point to hose stop.
+ */
+cutoff_mm?: Millimetres | null, 
+/**
+ * Where it stands: the file and its row, or that it was entered by hand.
+ */
+from: string, };
+
+/**
+ * A row entered by hand.
+ */
+export type SupplierRowQuestion = { 
+/**
+ * The row.
+ */
+row: SupplierRow, };
+
+/**
+ * Unit of the bare numbers of a column.
+ */
+export type SupplierUnit = "mm" | "in";
 
 /**
  * What the pressure does. What can not be known from what was given is none.
@@ -4756,27 +5544,6 @@ export type UnknownHose = {
 hose: number, };
 
 /**
- * The speed of oil that is usual in a kind of line.
- */
-export type UsualSpeed = { 
-/**
- * Least.
- */
-low_m_s: number, 
-/**
- * Most.
- */
-high_m_s: number, 
-/**
- * The publication, table or practice.
- */
-source: string, 
-/**
- * How it came to be known.
- */
-basis: Basis, };
-
-/**
  * How grave. Ordered: the gravest finding is the verdict of the whole.
  */
 export type Verdict = "pass" | "caution" | "stop";
@@ -4815,11 +5582,6 @@ export type Voided = {
  * Why.
  */
 reason: string, };
-
-/**
- * How a job at a place is gone about.
- */
-export type Way = "short" | "long";
 
 /**
  * The part that sets the pressure.
@@ -4886,11 +5648,22 @@ export interface Commands {
   'check': { input: Question; output: Answer<Checked> };
   'make': { input: MakeQuestion; output: Answer<BuildSheet> };
   'make.paper': { input: PaperQuestion; output: FileMade };
+  'cutoff.measured': { input: CutoffReadings; output: Answer<CutoffMeasured> };
+  'crimp': { input: CrimpQuestion; output: Answer<Crimped> };
+  'bench.judge': { input: BenchQuestion; output: Answer<BenchJudged> };
+  'bench.record': { input: BenchRecordQuestion; output: Answer<BenchRecorded> };
+  'certificate.paper': { input: CertificateQuestion; output: FileMade };
+  'report.paper': { input: CertificateQuestion; output: FileMade };
+  'press': { input: PressQuestion; output: Answer<Press> };
+  'supplier.match': { input: SupplierMatchQuestion; output: Answer<SupplierMatches> };
+  'supplier.import': { input: SupplierImport; output: Answer<SupplierImported> };
+  'supplier.keep': { input: SupplierRowQuestion; output: Answer<SupplierId> };
+  'supplier.list': { input: SupplierListQuestion; output: Answer<SupplierList> };
+  'supplier.remove': { input: SupplierRemove; output: Answer<SupplierRemoved> };
+  'supplier.lookup': { input: SupplierLookupQuestion; output: Answer<SupplierLookup> };
   'route': { input: Layout; output: Answer<Routed> };
-  'route.field': { input: FieldQuestion; output: Answer<FieldRouted> };
   'flow': { input: FlowQuestion; output: Answer<FlowAnswer> };
   'surge': { input: SurgeQuestion; output: Answer<SurgeAnswer> };
-  'oil': { input: OilQuestion; output: Answer<OilAnswer> };
   'life': { input: Nothing; output: Answer<Life> };
   'tag.make': { input: TagQuestion; output: Answer<TagMade> };
   'tag.preview': { input: LabelQuestion; output: Answer<LabelPreview> };
@@ -4906,7 +5679,7 @@ export interface Commands {
   'settings.write': { input: Settings; output: Answer<Settings> };
   'register.overview': { input: Nothing; output: Answer<Overview> };
   'register.machine': { input: MachineQuestion; output: Answer<MachineSheet> };
-  'register.place': { input: PlaceQuestion; output: Answer<PlaceSaid> };
+  'register.place': { input: PlaceQuestion; output: Answer<PlaceSheet> };
   'register.show': { input: ShowQuestion; output: Answer<Hose> };
   'register.due': { input: DueQuestion; output: Answer<DueList> };
   'register.life': { input: LivesQuestion; output: Answer<Lives> };

@@ -5,6 +5,7 @@ import type {
   Facing,
   Override,
   Part,
+  PersonId,
   PlaceAt,
   Points,
   Readings,
@@ -15,6 +16,7 @@ import type {
   TagProof,
 } from '../backend/types';
 import type { Draft as Typing } from '../components/keypad.svelte';
+import type { Stroke } from '../components/SignaturePad.svelte';
 
 export const steps = ['find', 'check', 'make', 'tag', 'fit'] as const;
 export type Step = (typeof steps)[number];
@@ -42,6 +44,8 @@ export interface Finding {
 /** All that a job needs to go on after the phone was put away or the program killed. */
 export interface JobDoc {
   step: Step;
+  /** Whose job it is: who ticks, reads and signs; null is not said yet. */
+  person: PersonId | null;
   /** The place it is for; null where the hose is in the hand alone. */
   at: PlaceAt | null;
   /** The hose that sits at the place and comes off. */
@@ -64,18 +68,28 @@ export interface JobDoc {
   route: Routing;
   /** What of the oil the service does not say. */
   oil: Oil;
-  /** Figures of the service that were worked out and not measured: what came out; another one stands measured. */
-  estimated: { bend_radius_mm: number | null; surge_pressure_bar: number | null };
   /** The sheet beside the check that is open; null is the check itself. */
   beside: Beside | null;
   /** The person went on to make it from a check without a stop; a stop takes it back. */
   checked: boolean;
   /** How each end goes on, from the person's own supplier. */
   settings: Given<EndSettings>[];
-  /** Steps that are done, by their code and end: when. */
-  ticks: Record<string, string>;
+  /** Steps that are done, by their code and end. */
+  ticks: Record<string, Tick>;
   /** Crimped diameters over the flats in mm, as they were read; see `CRIMP_DIRECTIONS`. Null was struck. */
   crimps: Record<Role, (number | null)[]>;
+  /** What the crimp of each end is read with. */
+  crimpedBy: Record<Role, Instrument>;
+  /** What was measured of a new end in mm, from its sealing point to its hose stop, again and again. */
+  cutoffs: Record<Role, number[]>;
+  /** What was measured of the finished hose. */
+  finished: Finished;
+  /** Why the hose in hand is scrap; null while it is not. */
+  scrap: Scrap | null;
+  /** Hoses of this job that were scrapped before this one. */
+  scraps: Scrap[];
+  /** The maker's name under the papers, as it was drawn; points in parts of the pad. */
+  signature: Stroke[];
   proof: TagProof;
   /** How it was proved: what the tag's proof and the record's are made from. */
   proving: Proving;
@@ -83,8 +97,8 @@ export interface JobDoc {
   assembled: string | null;
   /** The tag's code, once it is made. */
   code: TagCode | null;
-  /** What stands in the register already, so that nothing is written twice. */
-  written: { made: EventRef | null; fitted: EventRef | null };
+  /** What stands in the register already, so that nothing is written twice; `taken`: the limits that were taken on too. */
+  written: { made: EventRef | null; taken: boolean; fitted: EventRef | null };
   /** Coming off and going on. */
   fit: Fitting;
   /** Which figure each end is tightened by, as the person chose it from the table. */
@@ -131,12 +145,44 @@ export interface Stand {
   b_looks_deg: number | null;
 }
 
+/** A step that is done: when, and by whom. */
+export interface Tick {
+  at: string;
+  /** Null where nobody said who works. */
+  by: PersonId | null;
+}
+
+/** The hose as it was cut, and finished as it was measured; null is not yet. */
+export interface Finished {
+  /** What it was cut to: the sheet's figure, unless the person says otherwise. */
+  cut_mm: number | null;
+  length_mm: number | null;
+  turn_deg: number | null;
+}
+
+/** What a crimp can be read with; its error stands among the settings. */
+export type Instrument = 'caliper' | 'micrometer';
+
+/** How a proof fails. */
+export const failures = ['leak', 'end-moved', 'burst'] as const;
+export type Failure = (typeof failures)[number];
+
+/** A hose that did not pass: at which step, when, by whom, and how its proof stood. */
+export interface Scrap extends Tick {
+  /** The step's name in the ticks. */
+  step: string;
+  /** How its proof failed; null where it did not come to a proof, or nobody said. */
+  failed: Failure | null;
+  proving: Proving;
+  /** Under which code it stands on the record, and since which event; null while it does not. */
+  code: TagCode | null;
+  written: EventRef | null;
+}
+
 /** A proof test as far as it has come. */
 export interface Proving {
   /** Whether there is a rig; null is not said yet. */
   rig: boolean | null;
-  /** It leaked, or an end moved: the assembly is scrap. */
-  failed: boolean;
   pressure_bar: number | null;
   hold_s: number | null;
   gauge: string;
@@ -152,6 +198,9 @@ export interface Fitting {
   cause: string | null;
   note: string;
 }
+
+/** The step at which a proof shows whether it holds. */
+export const PROVED = 'release-and-look';
 
 /** The answer that the old hose had not failed. */
 export const NOT_FAILED = 'none';
@@ -192,13 +241,19 @@ export function noRouting(): Routing {
 
 /** A proof test that has not begun. */
 export function noProof(): Proving {
-  return { rig: null, failed: false, pressure_bar: null, hold_s: null, gauge: '', calibrated: null };
+  return { rig: null, pressure_bar: null, hold_s: null, gauge: '', calibrated: null };
+}
+
+/** A finished hose of which nothing was measured yet. */
+export function noFinish(): Finished {
+  return { cut_mm: null, length_mm: null, turn_deg: null };
 }
 
 /** A job with nothing in it. */
 export function emptyJob(): JobDoc {
   return {
     step: 'find',
+    person: null,
     at: null,
     replaces: null,
     readings: { ends: [], mates: [] },
@@ -211,19 +266,51 @@ export function emptyJob(): JobDoc {
     overrides: [],
     route: noRouting(),
     oil: noOil(),
-    estimated: { bend_radius_mm: null, surge_pressure_bar: null },
     beside: null,
     checked: false,
     settings: [],
     ticks: {},
     crimps: { A: [], B: [] },
+    crimpedBy: { A: 'caliper', B: 'caliper' },
+    cutoffs: { A: [], B: [] },
+    finished: noFinish(),
+    scrap: null,
+    scraps: [],
+    signature: [],
     proof: { state: 'not-proved' },
     proving: noProof(),
     assembled: null,
     code: null,
-    written: { made: null, fitted: null },
+    written: { made: null, taken: false, fitted: null },
     fit: { date: null, hours: null, cause: null, note: '' },
     tighten: {},
+  };
+}
+
+/**
+ * A job as it may have been kept: ticks were once the time alone, a proof that leaked stood beside its figures, and what
+ * was taken on went on record with the hose.
+ */
+type Kept = Omit<Partial<JobDoc>, 'ticks' | 'proving' | 'written'> & {
+  ticks?: Record<string, Tick | string>;
+  written?: Omit<JobDoc['written'], 'taken'> & Partial<JobDoc['written']>;
+  proving?: Proving & { failed?: boolean };
+};
+
+/** A kept job as it goes on: what it had no room for yet is empty. */
+export function resumed({ ticks = {}, proving, written = emptyJob().written, ...kept }: Kept): JobDoc {
+  const asTick = (tick: Tick | string): Tick => (typeof tick === 'string' ? { at: tick, by: null } : tick);
+  const { failed = false, ...proved }: Proving & { failed?: boolean } = proving ?? noProof();
+  const last = Object.values(ticks).map(asTick).at(-1)?.at ?? new Date(0).toISOString();
+  return {
+    ...emptyJob(),
+    ...(failed && {
+      scrap: { step: PROVED, at: last, by: null, failed: null, proving: proved, code: null, written: null },
+    }),
+    ...kept,
+    ticks: Object.fromEntries(Object.entries(ticks).map(([name, tick]) => [name, asTick(tick)])),
+    proving: proved,
+    written: { ...written, taken: written.taken ?? written.made !== null },
   };
 }
 

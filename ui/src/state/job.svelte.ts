@@ -1,6 +1,6 @@
 import type { Backend, CallError } from '../backend';
 import type { JobId, JsonValue } from '../backend/types';
-import { emptyJob, type JobDoc } from './job-doc';
+import { emptyJob, resumed, type JobDoc } from './job-doc';
 
 /** How long after a refused write it is tried again. */
 const RETRY_MS = 2000;
@@ -36,7 +36,7 @@ export class Job {
     await this.aside();
     this.#id = id;
     this.#last = JSON.stringify(content);
-    this.doc = { ...emptyJob(), ...(content as Partial<JobDoc>) };
+    this.doc = resumed(content as Parameters<typeof resumed>[0]);
   }
 
   /** Puts it aside; it stays among the jobs that are not done. */

@@ -2,7 +2,7 @@ import type { MachineId, PlaceId, TagCode } from '../backend/types';
 import type { PlaceId as BarPlace } from '../components/PlaceIcon.svelte';
 
 /** The sheets of the van; without one, their list. */
-export type VanPart = 'units' | 'instruments' | 'people' | 'backup' | 'records' | 'about';
+export type VanPart = 'units' | 'instruments' | 'suppliers' | 'press' | 'people' | 'backup' | 'records' | 'about';
 
 /** Where a person can be. The job's own step stands in the job, so that it comes back with it. */
 export type Screen =
@@ -13,7 +13,9 @@ export type Screen =
   | { at: 'hose'; code: TagCode }
   | { at: 'due'; part?: 'lives' }
   | { at: 'van'; part?: VanPart }
-  | { at: 'scan' };
+  | { at: 'scan' }
+  /** Of that hose on record; without one, of the job in hand. */
+  | { at: 'papers'; code?: TagCode };
 
 /** The place of the bar that a screen belongs to. */
 export function barPlace(screen: Screen): BarPlace {
@@ -23,6 +25,8 @@ export function barPlace(screen: Screen): BarPlace {
     case 'place':
     case 'hose':
       return 'machines';
+    case 'papers':
+      return screen.code === undefined ? 'job' : 'machines';
     case 'due':
       return 'due';
     case 'van':

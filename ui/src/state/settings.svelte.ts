@@ -11,8 +11,12 @@ const FIRST: Kept = {
   label_dpi: 203,
   length_practice: 'din-20066',
   caliper_error_mm: 0.1,
+  micrometer_error_mm: 0.01,
   tape_error_mm: 1,
-  instruments: { caliper: '', thread_gauge: '', seat_gauge: '', tape: '' },
+  kerf_mm: null,
+  gauge_months: 12,
+  press_care: [],
+  instruments: { caliper: '', micrometer: '', thread_gauge: '', seat_gauge: '', tape: '' },
   person: null,
 };
 

@@ -20,6 +20,12 @@ export function moment(text: string): string {
   return new Intl.DateTimeFormat(locale(), { ...DAY, ...CLOCK }).format(new Date(text));
 }
 
+/** A moment as it is said on its own day: `11:05`; on another, with the day. */
+export function clock(text: string, now = new Date()): string {
+  if (today(new Date(text)) !== today(now)) return moment(text);
+  return new Intl.DateTimeFormat(locale(), CLOCK).format(new Date(text));
+}
+
 /** Today on this phone's calendar, as the register writes days. */
 export function today(now = new Date()): string {
   const two = (value: number) => String(value).padStart(2, '0');

@@ -4,6 +4,7 @@
 //! loopback way in all go through [`Api::call`]; nothing of the trade is computed outside.
 
 mod answer;
+mod certificate;
 pub mod commands;
 mod error;
 pub mod frame;

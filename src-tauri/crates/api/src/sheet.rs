@@ -2,10 +2,11 @@
 
 use crate::PROGRAM;
 use hosewright_core::catalogue::TorqueMethod;
-use hosewright_core::make::{BuildSheet, Cleanliness, EndSettings, Part, SheetStep, TorqueValue};
+use hosewright_core::make::{BuildSheet, Cleanliness, EndSettings, Filled, Part, SheetStep, TorqueValue};
 use hosewright_core::quantity::Millimetres;
 use hosewright_core::spec::{EndSpec, Role};
-use hosewright_papers::sheet::{Body, Section, Sheet, Step};
+use hosewright_papers::AssemblyDrawn;
+use hosewright_papers::sheet::{Body, Paper, Section, Sheet, Step};
 use hosewright_words::{Pressure, Words, length, number, pressure, quantity, signed};
 
 /// The sheet's content in the reader's language. `subject` is what it is about: a code or a place.
@@ -15,9 +16,14 @@ pub fn sheet(build: &BuildSheet, subject: &str, words: &Words) -> Sheet {
     let mut sections = vec![
         section("sheet-first", Body::Text(vec![say("sheet-maker-first")])),
         section("sheet-parts", Body::Facts(parts(build, words))),
+        section("certificate-drawing", drawing(build, words)),
         section("sheet-lengths", Body::Facts(lengths(build, words))),
         section("sheet-settings", settings(build, words)),
     ];
+    if !build.filled.is_empty() {
+        let filled = build.filled.iter().map(|from| filled(from, words)).collect();
+        sections.push(Section { heading: String::new(), body: Body::Text(filled) });
+    }
     if !build.missing.is_empty() {
         sections.push(section("sheet-missing", Body::Text(missing(build, words))));
     }
@@ -47,6 +53,36 @@ fn clean(rule: &Cleanliness, words: &Words) -> String {
     let basis = words.say(&format!("basis-{}", key(&rule.basis)), &[]);
     let asks = asks.trim();
     format!("{}: {asks} ({}; {basis})", rule.applies_to, rule.source)
+}
+
+/// Width of a drawing: what both papers leave between their margins.
+pub(crate) const DRAWN_MM: f64 = Paper::A4.room_mm();
+
+fn drawing(build: &BuildSheet, words: &Words) -> Body {
+    let end = |role| {
+        build.parts.iter().find_map(|part| match part {
+            Part::End { end } if end.role == role => Some(drawn_end(end, words)),
+            _ => None,
+        })
+    };
+    let [a, b] = [Role::A, Role::B].map(|role| end(role).unwrap_or_default());
+    let drawn = AssemblyDrawn {
+        ends: [a, b],
+        overall: length(build.cut.overall_length_mm.get(), 1),
+        cut: build
+            .cut
+            .cut_length_mm
+            .map(|cut| format!("{} {}", words.say("sheet-cut-length", &[]), length(cut.get(), 1))),
+        turn_deg: build.turn.as_ref().map(|turn| turn.turn_deg.get()),
+    };
+    Body::Drawing { drawing: drawn.drawing(DRAWN_MM), said: String::new() }
+}
+
+/// The name of an end as it stands on a drawing, and its angle.
+pub(crate) fn drawn_end(end: &EndSpec, words: &Words) -> (String, f64) {
+    let form = end.form.as_deref().unwrap_or_default();
+    let angle = form.trim_start_matches(|c: char| !c.is_ascii_digit()).parse().unwrap_or(0.0);
+    (format!("{:?}  {}", end.role, end_name(end, words)), angle)
 }
 
 fn parts(build: &BuildSheet, words: &Words) -> Vec<(String, String)> {
@@ -110,11 +146,19 @@ fn lengths(build: &BuildSheet, words: &Words) -> Vec<(String, String)> {
         (words.say("sheet-cutoff", &[("end", &"B")]), mm(cut.cutoff_b_mm)),
         (words.say("sheet-overall", &[]), length(cut.overall_length_mm.get(), 1)),
     ];
+    for (name, value) in [("sheet-kerf", cut.kerf_mm), ("sheet-off-reel", cut.off_reel_mm)] {
+        if let Some(value) = value {
+            facts.push((words.say(name, &[]), length(value.get(), 1)));
+        }
+    }
     if let Some([minus, plus]) = cut.length_tolerance_mm {
-        facts.push((
-            words.say("sheet-tolerance", &[]),
-            format!("{} / {} mm", signed(plus, 1), signed(minus, 1)),
-        ));
+        let tolerance = format!("{} / {} mm", signed(plus, 1), signed(minus, 1));
+        let said = match &cut.length_source {
+            Some(from) => words
+                .say("sheet-tolerance-from", &[("tolerance", &tolerance), ("source", &from.source.as_str())]),
+            None => tolerance,
+        };
+        facts.push((words.say("sheet-tolerance", &[]), said));
     }
     if let Some(turn) = &build.turn {
         let tolerance = turn
@@ -169,6 +213,12 @@ fn settings(build: &BuildSheet, words: &Words) -> Body {
         std::iter::once(say(name)).chain(cells).collect()
     });
     Body::Table { head, rows: rows.collect() }
+}
+
+/// Whose figures an end is filled from.
+fn filled(from: &Filled, words: &Words) -> String {
+    let end = format!("{:?}", from.role);
+    words.say("sheet-filled", &[("end", &end), ("supplier", &from.supplier), ("from", &from.from)])
 }
 
 fn missing(build: &BuildSheet, words: &Words) -> Vec<String> {

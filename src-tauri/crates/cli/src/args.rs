@@ -62,12 +62,80 @@ pub enum Command {
         /// What the sheet is for, on every page: the tag's code, the machine and place.
         #[arg(long, default_value = "")]
         subject: String,
-        /// Leave the sheet as a file: .pdf or .txt.
+        /// Leave the sheet as a file: .pdf, .txt, .json or .svg.
         #[arg(long)]
         out: Option<PathBuf>,
         /// Size of the paper.
         #[arg(long, value_enum, default_value = "a4")]
         paper: Paper,
+        /// The register whose suppliers' tables fill ends without settings.
+        #[arg(long)]
+        db: Option<PathBuf>,
+        /// Whose table, where rows of several fit.
+        #[arg(long, requires = "db")]
+        supplier: Option<String>,
+    },
+    /// Readings over a crimped ferrule -> may it be ticked.
+    Crimp {
+        /// Target, tolerance, readings and instrument, as JSON; - reads standard input.
+        readings: PathBuf,
+    },
+    /// Readings of a new end -> its cut-off.
+    Cutoff {
+        /// Readings and instrument, as JSON; - reads standard input.
+        readings: PathBuf,
+    },
+    /// What was read, measured and proved -> may it be tagged; with --record its record.
+    Bench {
+        /// What was made and what was done, as JSON; - reads standard input.
+        work: PathBuf,
+        /// The register's file.
+        #[arg(long)]
+        db: Option<PathBuf>,
+        /// Write the assembly down with all that was done.
+        #[arg(long, requires = "db")]
+        record: bool,
+    },
+    /// The crimp tables of your own suppliers.
+    Supplier {
+        /// The register's file.
+        #[arg(long)]
+        db: PathBuf,
+        /// What to do with them.
+        #[command(subcommand)]
+        command: Supplier,
+    },
+    /// How the crimps lie against their targets, die set by die set, and what care the press is due.
+    Press {
+        /// The register's file.
+        #[arg(long)]
+        db: PathBuf,
+        /// Of this die set alone.
+        #[arg(long)]
+        die_set: Option<String>,
+        /// Count as of this day (YYYY-MM-DD) instead of today.
+        #[arg(long)]
+        on: Option<chrono::NaiveDate>,
+    },
+    /// The certificate of a hose that was made here, as a file: .pdf, .txt, .json or .svg.
+    Certificate {
+        /// The code on its tag.
+        code: String,
+        /// The register's file.
+        #[arg(long)]
+        db: PathBuf,
+        /// The file.
+        #[arg(long)]
+        out: PathBuf,
+        /// Size of the paper.
+        #[arg(long, value_enum, default_value = "a4")]
+        paper: Paper,
+        /// Leave out what only the bench needs: a report of the job to share.
+        #[arg(long)]
+        report: bool,
+        /// Name and strokes of a signature, as JSON.
+        #[arg(long)]
+        signature: Option<PathBuf>,
     },
     /// Pieces wanted and hose that is there -> which is cut from which reel or offcut.
     Cut {
@@ -142,6 +210,51 @@ pub enum Of {
     /// End B.
     #[value(name = "B")]
     B,
+}
+
+/// What can be done with suppliers' tables.
+#[derive(Debug, Subcommand)]
+pub enum Supplier {
+    /// What the columns of a sheet seem to be.
+    Match {
+        /// CSV or XLSX.
+        sheet: PathBuf,
+    },
+    /// Take a sheet in, all rows or none.
+    Import {
+        /// CSV or XLSX.
+        sheet: PathBuf,
+        /// Whose it is, where no column says so.
+        #[arg(long)]
+        supplier: Option<String>,
+        /// Header row, columns, values for all rows and rows left out, as JSON.
+        #[arg(long)]
+        how: Option<PathBuf>,
+        /// Say what would be taken and refused; change nothing. Ends with 2 if any row would be refused.
+        #[arg(long)]
+        dry_run: bool,
+    },
+    /// The suppliers and their rows.
+    List {
+        /// Of this supplier alone.
+        #[arg(long)]
+        supplier: Option<String>,
+    },
+    /// What is known for a spec: the rows that fit, the last time, learned cut-offs.
+    Lookup {
+        /// The spec, as JSON; - reads standard input.
+        spec: PathBuf,
+    },
+    /// Keep a row entered by hand.
+    Keep {
+        /// The row, as JSON; - reads standard input.
+        row: PathBuf,
+    },
+    /// Take a supplier's rows away.
+    Remove {
+        /// Its name.
+        supplier: String,
+    },
 }
 
 /// What can be done with tags.

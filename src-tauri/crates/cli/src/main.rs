@@ -3,6 +3,7 @@
 //! It owns what the library does not: arguments, files, standard streams, the clock and chance.
 
 mod args;
+mod bench;
 mod input;
 mod outcome;
 mod plain;

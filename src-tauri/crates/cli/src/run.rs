@@ -1,11 +1,14 @@
 //! Runs a command: reads its question, asks the API, makes the outcome.
 
 use crate::args::{Arguments, Command, LivesBy, Of, Paper, Register, Tag};
+use crate::bench;
 use crate::input;
 use crate::outcome::Outcome;
 use crate::plain::{CutShown, DueShown, Left, Schemas, SheetShown};
 use crate::world::Machine;
+use hosewright_api::commands::certificate::CertificateQuestion;
 use hosewright_api::commands::make::{MakeQuestion, PaperKind, PaperQuestion, PaperSize};
+use hosewright_api::commands::press::PressQuestion;
 use hosewright_api::commands::print::PrintQuestion;
 use hosewright_api::commands::register::{
     DueQuestion, Export, ExportKind, Import, LivesQuestion, MachineQuestion, Named, PlaceQuestion, Record,
@@ -56,11 +59,44 @@ pub fn run(arguments: &Arguments) -> Result<Outcome, ApiError> {
             let answer = commands::check::check(&mut api, input::question(question)?, &[])?;
             Outcome::of(&answer, json, api.words())
         }
-        Command::Make { question, settings, subject, out, paper } => {
+        Command::Make { question, settings, subject, out, paper, db, supplier } => {
+            if let Some(db) = db {
+                bench::open(&mut api, db)?;
+            }
             let question: Question = input::question(question)?;
             let settings = settings.as_deref().map(input::question).transpose()?.unwrap_or_default();
             let sheet = SheetFile { subject, out: out.as_deref(), paper: *paper };
-            make(&mut api, MakeQuestion { question, settings }, &sheet, json)
+            let asked = MakeQuestion { question, settings, supplier: supplier.clone(), kerf_mm: None };
+            make(&mut api, asked, &sheet, json)
+        }
+        Command::Crimp { readings } => {
+            let answer = commands::crimp::crimp(&mut api, input::question(readings)?, &[])?;
+            Outcome::of(&answer, json, api.words())
+        }
+        Command::Cutoff { readings } => {
+            let answer = commands::cutoff::measured(&mut api, input::question(readings)?, &[])?;
+            Outcome::of(&answer, json, api.words())
+        }
+        Command::Bench { work, db, record } => bench::bench(&mut api, work, db.as_deref(), *record, json),
+        Command::Supplier { db, command } => bench::supplier(&mut api, db, command, json),
+        Command::Press { db, die_set, on } => {
+            bench::open(&mut api, db)?;
+            let asked = PressQuestion { die_set: die_set.clone(), on: *on };
+            Outcome::of(&commands::press::press(&mut api, asked, &[])?, json, api.words())
+        }
+        Command::Certificate { code, db, out, paper, report, signature } => {
+            bench::open(&mut api, db)?;
+            let code = code.parse().map_err(|error| ApiError::input("code", error))?;
+            let signature = signature.as_deref().map(input::question).transpose()?;
+            let kind = paper_kind(out)?;
+            let asked = CertificateQuestion { code, paper: size(*paper), kind, signature };
+            let file = if *report {
+                commands::certificate::report(&mut api, asked, &[])?
+            } else {
+                commands::certificate::paper(&mut api, asked, &[])?
+            };
+            input::leave(out, &file.bytes)?;
+            Outcome::of(&Left::at(out), json, api.words())
         }
         Command::Cut { batch } => {
             let batch: Batch = input::question(batch)?;
@@ -145,20 +181,29 @@ fn make(api: &mut Api, asked: MakeQuestion, file: &SheetFile<'_>, json: bool) ->
         }
     };
     if let Some(out) = file.out {
-        let kind = match ending(out).as_str() {
-            "pdf" => PaperKind::Pdf,
-            "txt" => PaperKind::Text,
-            other => return Err(no_such_kind(out, other, "pdf or txt")),
-        };
-        let paper = match file.paper {
-            Paper::A4 => PaperSize::A4,
-            Paper::Letter => PaperSize::Letter,
-        };
+        let (kind, paper) = (paper_kind(out)?, size(file.paper));
         let asked = PaperQuestion { make: asked, subject: subject.clone(), paper, kind };
         let file = commands::make::paper(api, asked, &[])?;
         input::leave(out, &file.bytes)?;
     }
     Outcome::of(&SheetShown { sheet: made, subject }, json, api.words())
+}
+
+fn paper_kind(out: &Path) -> Result<PaperKind, ApiError> {
+    match ending(out).as_str() {
+        "pdf" => Ok(PaperKind::Pdf),
+        "txt" => Ok(PaperKind::Text),
+        "json" => Ok(PaperKind::Json),
+        "svg" => Ok(PaperKind::Svg),
+        other => Err(no_such_kind(out, other, "pdf, txt, json or svg")),
+    }
+}
+
+fn size(paper: Paper) -> PaperSize {
+    match paper {
+        Paper::A4 => PaperSize::A4,
+        Paper::Letter => PaperSize::Letter,
+    }
 }
 
 fn ending(path: &Path) -> String {

@@ -3,22 +3,28 @@
 //! Data flows one way, a module for each arrow:
 //! readings -> [`find`] -> candidates -> [`check`] -> findings -> [`make`] -> build sheet ->
 //! [`tag`] -> text on a label -> [`record`] -> events of the register.
-//! [`print`], [`flow`], [`route`] and [`life`] answer questions beside that way.
+//! [`print`], [`flow`], [`route`], [`crimp`](mod@crimp) and [`life`] answer questions beside that way.
 //!
 //! The crate does no input or output, has no clock and no randomness of its own, and makes no
 //! sentences: it gives codes and values, and words are made at the edge.
 
+pub mod bench;
 pub mod catalogue;
 pub mod check;
 pub mod cutting;
+pub mod crimp;
+pub mod cutoff;
 pub mod find;
 pub mod flow;
 pub mod life;
 pub mod make;
+pub mod measure;
+pub mod press;
 pub mod print;
 pub mod quantity;
 pub mod record;
 mod root;
 pub mod route;
 pub mod spec;
+pub mod supplier;
 pub mod tag;

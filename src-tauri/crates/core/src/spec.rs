@@ -208,4 +208,38 @@ pub struct Service {
     /// What the place asks beyond pressure.
     #[serde(skip_serializing_if = "Vec::is_empty")]
     pub duties: Vec<Duty>,
+    /// Which of these figures were worked out, and not measured.
+    #[serde(skip_serializing_if = "Estimated::is_empty")]
+    pub estimated: Estimated,
+}
+
+/// Figures of the service as they were worked out. While the service gives that very figure it counts as an
+/// estimate; one that is measured in its place does not.
+#[derive(Debug, Clone, Copy, Default, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(deny_unknown_fields, default)]
+pub struct Estimated {
+    /// Tightest bend, as it was routed.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub bend_radius_mm: Option<Millimetres>,
+    /// Highest peak, as it was reckoned from flow and closing time.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub surge_pressure_bar: Option<Bar>,
+}
+
+impl Estimated {
+    fn is_empty(&self) -> bool {
+        *self == Self::default()
+    }
+}
+
+impl Service {
+    /// Whether the bend that is given was worked out.
+    pub fn is_bend_estimated(&self) -> bool {
+        self.bend_radius_mm.is_some() && self.bend_radius_mm == self.estimated.bend_radius_mm
+    }
+
+    /// Whether the peak that is given was worked out.
+    pub fn is_surge_estimated(&self) -> bool {
+        self.surge_pressure_bar.is_some() && self.surge_pressure_bar == self.estimated.surge_pressure_bar
+    }
 }

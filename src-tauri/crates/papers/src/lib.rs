@@ -3,11 +3,15 @@
 //! A paper is one [`Drawing`]: a list of operations in millimetres that is written as SVG, PNG or
 //! PDF. The font is compiled in, so a paper looks the same on every machine.
 
+mod assembly;
 pub mod calendar;
 mod drawing;
 mod label;
 pub mod sheet;
+mod signature;
 pub mod table;
 
-pub use drawing::{Anchor, Drawing, DrawingError, Ink, Op, Weight, to_pdf};
+pub use assembly::AssemblyDrawn;
+pub use drawing::{Anchor, Drawing, DrawingError, Ink, Op, Weight, stacked, to_pdf};
 pub use label::{Fact, Form, Label, LabelError, LabelSize, label};
+pub use signature::signature;

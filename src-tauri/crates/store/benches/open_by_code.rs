@@ -73,6 +73,7 @@ fn fleet() -> Vec<Body> {
                 proof: Proof::NotProved { why: NotProved::NoRig },
                 verdict: None,
                 pressure_bar: None,
+                bench: None,
                 catalogue: "tables".into(),
                 program: "bench".into(),
             })));

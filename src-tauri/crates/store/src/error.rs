@@ -114,6 +114,12 @@ pub enum Error {
         /// Which hose.
         code: TagCode,
     },
+    /// The assembly is scrap.
+    #[error("hose {code} failed its proof: it is scrap and is never fitted; make it anew")]
+    ProofFailed {
+        /// Which.
+        code: TagCode,
+    },
     /// The tag was taken out of use.
     #[error("tag {code} was withdrawn; give the hose a new tag")]
     Withdrawn {

@@ -76,6 +76,12 @@ fn check_place(db: &Connection, place: &Place) -> Result<(), Error> {
 fn check_fitted(db: &Connection, fitted: &Fitted, correcting: bool) -> Result<(), Error> {
     known(db, Thing::Hose, fitted.code)?;
     known(db, Thing::Place, fitted.place)?;
+    let mut scrap = db.prepare_cached(
+        "SELECT 1 FROM assembly WHERE code = ?1 AND json_extract(content, '$.proof.state') = 'failed'",
+    )?;
+    if scrap.exists([fitted.code.to_string()])? {
+        return Err(Error::ProofFailed { code: fitted.code });
+    }
     if correcting {
         return Ok(());
     }

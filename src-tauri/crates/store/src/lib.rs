@@ -23,6 +23,7 @@ mod query;
 mod rebuild;
 mod rows;
 mod settings;
+mod suppliers;
 mod verify;
 
 pub use append::NewEvent;
@@ -38,4 +39,5 @@ pub use query::{
     PlaceSheet, Sister, SiteRow, Spell, Status, Stay, Stock, Told, Versioned, Written,
 };
 pub use settings::SettingsKept;
+pub use suppliers::{SupplierCounts, SupplierKept, SupplierRemoval};
 pub use verify::{Fault, Problem, Verified};

@@ -11,11 +11,14 @@ pub(crate) const APPLICATION_ID: i64 = 0x686f_7365;
 
 /// The steps from an empty file to the present schema, in order; never edited once released. A
 /// file's `user_version` is the number of steps it has had.
-const MIGRATIONS: [&str; 1] = [include_str!("../../../../migrations/0001_register.sql")];
+const MIGRATIONS: [&str; 2] = [
+    include_str!("../../../../migrations/0001_register.sql"),
+    include_str!("../../../../migrations/0002_supplier.sql"),
+];
 
 /// Raise it when any projection is computed in another way: files made by an older program are
 /// then rebuilt from their log when they are opened.
-pub(crate) const PROJECTION: i64 = 1;
+pub(crate) const PROJECTION: i64 = 2;
 
 /// How long to wait for another program to finish writing.
 const PATIENCE: Duration = Duration::from_secs(5);
@@ -66,7 +69,8 @@ impl Register {
     pub fn discard_if_empty(self) -> Result<(), Error> {
         let written: bool = self.db.query_row(
             "SELECT EXISTS (SELECT 1 FROM event) OR EXISTS (SELECT 1 FROM held) OR EXISTS (SELECT 1 FROM person)
-             OR EXISTS (SELECT 1 FROM setting) OR EXISTS (SELECT 1 FROM draft)",
+             OR EXISTS (SELECT 1 FROM setting) OR EXISTS (SELECT 1 FROM draft)
+             OR EXISTS (SELECT 1 FROM supplier_row)",
             [],
             |row| row.get(0),
         )?;

@@ -42,7 +42,7 @@ export function shown(doc: JobDoc, id: fields.FieldId, units: fields.Units): str
 
 /** Whether a figure of the service was worked out and not measured. */
 function estimated(doc: JobDoc, id: fields.FieldId, value: number): boolean {
-  const { bend_radius_mm, surge_pressure_bar } = doc.estimated;
+  const { bend_radius_mm, surge_pressure_bar } = doc.service.estimated ?? {};
   return (
     (id === 'service.bend_radius_mm' && value === bend_radius_mm) ||
     (id === 'service.surge_pressure_bar' && value === surge_pressure_bar)

@@ -8,7 +8,7 @@ export type Next =
   | { do: 'replace'; stay: Stay }
   /** It is made and sits nowhere. */
   | { do: 'fit' }
-  /** It failed: only another like it is made. */
+  /** It failed, in service or its proof: only another like it is made. */
   | { do: 'again' }
   /** Its tag counts no more, nobody knows yet what it is, or its record contradicts itself. */
   | { do: 'nothing' };
@@ -18,6 +18,7 @@ export function nextOf(hose: Hose): Next {
   const stay = sitting(hose.stays).at(-1);
   if (stay) return { do: 'replace', stay };
   if (hose.status.state === 'withdrawn' || !hose.assembly || hose.conflicts.length > 0) return { do: 'nothing' };
+  if (hose.status.state === 'failed-proof') return { do: 'again' };
   return hose.stays.some(({ cause }) => cause !== null) ? { do: 'again' } : { do: 'fit' };
 }
 
@@ -27,4 +28,5 @@ export const statusWord: Record<Status['state'], WordId> = {
   fitted: 'hose-status-fitted',
   'taken-off': 'hose-status-taken-off',
   withdrawn: 'hose-status-withdrawn',
+  'failed-proof': 'hose-status-failed-proof',
 };

@@ -68,6 +68,6 @@ export function fit(assembly: Assembly, made: string): Partial<JobDoc> {
     code: assembly.code,
     spec: structuredClone(assembly.spec),
     service: { ...assembly.service, duties: assembly.service.duties ?? [] },
-    written: { made, fitted: null },
+    written: { made, taken: true, fitted: null },
   };
 }

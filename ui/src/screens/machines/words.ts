@@ -7,6 +7,7 @@ import { day } from '../../words/date';
 import { number, pressure, withUnit } from '../../words/number';
 import type { WordId } from '../../words/ids';
 import { say } from '../../words/words';
+import { failureWords } from '../make/scrap';
 
 export const kindWord: Record<MachineKind, WordId> = {
   excavator: 'machines-kind-excavator',
@@ -50,6 +51,7 @@ export function proofText(proof: Proof): string {
   if (proof.state === 'not-proved') {
     return say(proof.why === 'no-rig' ? 'machines-proof-no-rig' : 'machines-proof-elsewhere');
   }
+  if (proof.state === 'failed') return say('machines-proof-failed', { what: failureWords(proof.what) });
   return say('machines-proof-proved', {
     pressure: pressure(proof.pressure_bar),
     seconds: withUnit(number(proof.hold_s, 0), 's'),

@@ -1,9 +1,10 @@
 import type { Answer, CallError, Question } from '../../backend';
 import type { Backend } from '../../backend';
-import type { Evidence, Finding, LengthPractice } from '../../backend/types';
+import type { Evidence, Finding, LengthPractice, Settings } from '../../backend/types';
 import type { App } from '../../state/app.svelte';
 import type { JobDoc } from '../../state/job-doc';
 import { anyRead } from '../check/asking.svelte';
+import { benchOf, type Benched } from './bench';
 
 /** What of a job decides how its hose is made. */
 type Asked = Pick<JobDoc, 'readings' | 'spec' | 'service' | 'overrides' | 'settings'>;
@@ -17,7 +18,10 @@ export class Build {
   stops: Finding[] = $state.raw([]);
   /** What was asked of the check; the tag and the paper are asked the same. */
   question: Question<'check'> | null = $state.raw(null);
+  /** What the bench's readings say: null until it was judged. */
+  judged: Answer<'bench.judge'> | null = $state.raw(null);
   #latest = 0;
+  #judging = 0;
   #found: { readings: string; evidence: Evidence | null } = { readings: '', evidence: null };
 
   constructor(readonly backend: Backend) {}
@@ -40,6 +44,13 @@ export class Build {
     this.sheet = reply.ok ? reply.value : null;
     this.error = reply.ok ? null : reply.error;
     this.stops = stops;
+  }
+
+  /** Has what was read and held on the bench judged. Only the answer to the latest question counts. */
+  async judge(benched: Benched, question: Question<'check'>, settings: Settings): Promise<void> {
+    const mine = ++this.#judging;
+    const reply = await this.backend.call('bench.judge', benchOf(benched, question, settings));
+    if (mine === this.#judging) this.judged = reply.ok ? reply.value : null;
   }
 
   /** What the readings say of the hose that was found; none where nothing was read. */
@@ -68,15 +79,28 @@ export class Build {
   }
 }
 
-/** The sheet of that job, kept up to date while the component stands. */
-export function useBuild(app: App, job: () => JobDoc): Build {
+/** The sheet of that job and what the bench says, kept up to date while the component stands; of no job there is none. */
+export function useBuild(app: App, job: () => JobDoc | null): Build {
   const build = new Build(app.backend);
   const asked = $derived.by(() => {
-    const { readings, spec, service, overrides, settings } = job();
+    const doc = job();
+    if (!doc) return null;
+    const { readings, spec, service, overrides, settings } = doc;
     return JSON.stringify({ readings, spec, service, overrides, settings });
   });
   $effect(() => {
-    void build.ask(JSON.parse(asked) as Asked, app.settings.now.length_practice);
+    if (asked) void build.ask(JSON.parse(asked) as Asked, app.settings.now.length_practice);
+  });
+  const benched = $derived.by(() => {
+    const doc = job();
+    if (!doc) return null;
+    const { settings, ticks, crimps, crimpedBy, finished, proving, scrap } = doc;
+    return JSON.stringify({ settings, ticks, crimps, crimpedBy, finished, proving, scrap });
+  });
+  $effect(() => {
+    // Of what may not be made nothing is judged.
+    if (benched && build.sheet && build.question)
+      void build.judge(JSON.parse(benched) as Benched, build.question, app.settings.now);
   });
   return build;
 }

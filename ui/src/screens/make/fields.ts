@@ -4,7 +4,7 @@ import type { BuildSheet, EndSettings, Missing, Role, Skive } from '../../backen
 import type { Quantity } from '../../components/keypad.svelte';
 import type { WordId } from '../../words/ids';
 import type { JobDoc } from '../../state/job-doc';
-import { number, pressure, withUnit } from '../../words/number';
+import { angle, number, pressure, withUnit } from '../../words/number';
 import { say } from '../../words/words';
 import { crimped, taped, type LengthUnit } from './lengths';
 
@@ -26,9 +26,17 @@ export type EndKey = (typeof endKeys)[number];
 export const proofKeys = ['pressure_bar', 'hold_s', 'gauge'] as const;
 export type ProofKey = (typeof proofKeys)[number];
 
+/** What is measured of the finished hose at a step of its own. */
+export const finishedKeys = ['length_mm', 'turn_deg'] as const;
+export type FinishedKey = (typeof finishedKeys)[number];
+
 /** A field that can be typed, as it stands in the job's `typing`. */
 export type Field =
-  { of: 'end'; role: Role; key: EndKey } | { of: 'crimp'; role: Role; index: number } | { of: 'proof'; key: ProofKey };
+  | { of: 'end'; role: Role; key: EndKey }
+  | { of: 'crimp'; role: Role; index: number }
+  | { of: 'cutoff'; role: Role; index: number }
+  | { of: 'finished'; key: FinishedKey | 'cut_mm' }
+  | { of: 'proof'; key: ProofKey };
 
 /** How a field is typed. */
 export type Kind = { by: 'number'; quantity: Quantity } | { by: 'text' } | { by: 'skive' };
@@ -41,9 +49,11 @@ export function fieldName(field: Field): string {
     case 'end':
       return `${AREA}.${field.role}.${field.key}`;
     case 'crimp':
-      return `${AREA}.crimp.${field.role}.${field.index}`;
+    case 'cutoff':
+      return `${AREA}.${field.of}.${field.role}.${field.index}`;
+    case 'finished':
     case 'proof':
-      return `${AREA}.proof.${field.key}`;
+      return `${AREA}.${field.of}.${field.key}`;
   }
 }
 
@@ -53,14 +63,16 @@ export function fieldOf(name: string): Field | null {
   if (area !== AREA) return null;
   const end = endKeys.find((key) => key === second);
   if ((first === 'A' || first === 'B') && end) return { of: 'end', role: first, key: end };
-  if (first === 'crimp' && (second === 'A' || second === 'B') && third)
-    return { of: 'crimp', role: second, index: Number(third) };
+  if ((first === 'crimp' || first === 'cutoff') && (second === 'A' || second === 'B') && third)
+    return { of: first, role: second, index: Number(third) };
+  const finished = (['cut_mm', ...finishedKeys] as const).find((key) => key === second);
+  if (first === 'finished' && finished) return { of: 'finished', key: finished };
   const proof = proofKeys.find((key) => key === second);
   return first === 'proof' && proof ? { of: 'proof', key: proof } : null;
 }
 
 export function kindOf(field: Field): Kind {
-  if (field.of === 'crimp') return { by: 'number', quantity: 'length' };
+  if (field.of === 'crimp' || field.of === 'cutoff') return { by: 'number', quantity: 'length' };
   switch (field.key) {
     case 'source':
     case 'ferrule':
@@ -73,13 +85,14 @@ export function kindOf(field: Field): Kind {
     case 'pressure_bar':
       return { by: 'number', quantity: 'pressure' };
     case 'hold_s':
+    case 'turn_deg':
       return { by: 'number', quantity: 'plain' };
     default:
       return { by: 'number', quantity: 'length' };
   }
 }
 
-const LABELS: Record<EndKey | ProofKey, WordId> = {
+const LABELS: Record<EndKey | FinishedKey | ProofKey | 'cut_mm', WordId> = {
   cutoff_mm: 'make-cutoff',
   insertion_mm: 'make-insertion',
   skive: 'make-skive',
@@ -89,13 +102,16 @@ const LABELS: Record<EndKey | ProofKey, WordId> = {
   crimp_diameter_mm: 'make-crimp-diameter',
   crimp_tolerance_mm: 'make-crimp-tolerance',
   source: 'make-source',
+  cut_mm: 'make-finished-cut',
+  length_mm: 'make-finished-length',
+  turn_deg: 'make-finished-turn',
   pressure_bar: 'make-proof-pressure',
   hold_s: 'make-proof-hold',
   gauge: 'make-proof-gauge',
 };
 
 /** The name of a field without its end. */
-export function labelOf(key: EndKey | ProofKey): string {
+export function labelOf(key: keyof typeof LABELS): string {
   return say(LABELS[key]);
 }
 
@@ -106,6 +122,9 @@ export function titleOf(field: Field): string {
       return say('make-field-at', { field: labelOf(field.key), end: field.role });
     case 'crimp':
       return say('make-crimp-reading', { end: field.role, number: String(field.index + 1) });
+    case 'cutoff':
+      return say('make-cutoff-reading', { end: field.role, number: String(field.index + 1) });
+    case 'finished':
     case 'proof':
       return labelOf(field.key);
   }
@@ -132,11 +151,23 @@ export function fieldFor(missing: Missing): Field | null {
 /** What stands in a field; null while it is not known. */
 export function valueOf(doc: JobDoc, field: Field): number | string | Skive | null {
   if (field.of === 'crimp') return doc.crimps[field.role][field.index] ?? null;
+  if (field.of === 'cutoff') return doc.cutoffs[field.role][field.index] ?? null;
+  if (field.of === 'finished') return doc.finished[field.key];
   if (field.of === 'proof') return doc.proving[field.key] || null;
   const { role, key } = field;
   if (key === 'cutoff_mm') return doc.spec.ends.find((end) => end.role === role)?.cutoff_mm ?? null;
   return doc.settings.find((settings) => settings.role === role)?.[key] ?? null;
 }
+
+/** A setting of an end: the job's own, or what the sheet took from the one supplier's row that suits. */
+export function settingAt(sheet: BuildSheet, doc: JobDoc, role: Role, key: EndKey): number | string | Skive | null {
+  const own = valueOf(doc, { of: 'end', role, key });
+  if (own !== null || key === 'cutoff_mm') return own;
+  return sheet.settings.find((one) => one.role === role)?.[key] ?? null;
+}
+
+/** The step that each measure of the finished hose is taken at: what was ticked rested on it as it stood. */
+export const FINISHED_STEPS: Record<FinishedKey, string> = { length_mm: 'measure-length', turn_deg: 'measure-turn' };
 
 /** Writes a reading of a crimp, or strikes it. What was ticked rested on the readings as they stood. */
 export function putReading(doc: JobDoc, role: Role, index: number, mm: number | null): void {
@@ -150,6 +181,11 @@ export function putReading(doc: JobDoc, role: Role, index: number, mm: number | 
 export function setValue(doc: JobDoc, field: Field, value: number | string | Skive): void {
   if (field.of === 'crimp') {
     putReading(doc, field.role, field.index, Number(value));
+  } else if (field.of === 'cutoff') {
+    doc.cutoffs[field.role][field.index] = Number(value);
+  } else if (field.of === 'finished') {
+    doc.finished[field.key] = Number(value);
+    if (field.key !== 'cut_mm') delete doc.ticks[FINISHED_STEPS[field.key]];
   } else if (field.of === 'proof') {
     if (field.key === 'gauge') doc.proving.gauge = String(value);
     else doc.proving[field.key] = Number(value);
@@ -189,6 +225,8 @@ export function written(field: Field, value: number | string | Skive, unit: Leng
   if (typeof value === 'object') return skiveOf(value, unit);
   if (field.of === 'proof' && field.key === 'pressure_bar') return pressure(value);
   if (field.of === 'proof') return withUnit(number(value, 0), 's');
+  if (field.of === 'finished' && field.key === 'turn_deg') return angle(value);
+  if (field.of === 'cutoff') return taped(value, unit);
   return field.of === 'crimp' || field.key.startsWith('crimp') ? crimped(value, unit) : taped(value, unit);
 }
 

@@ -1,38 +1,35 @@
-// What is done next on the bench.
+// What is done next on the bench. Whether a crimp, a length or a proof will do is judged by `bench.judge`.
+import type { Answer } from '../../backend';
 import type { BuildSheet, Role, SheetStep } from '../../backend/types';
 import type { JobDoc } from '../../state/job-doc';
-import { firstOutside, nextReading } from './crimp';
-import { fieldFor, proofKeys, type Field } from './fields';
-import { benchSteps, currentOf, nameOf } from './steps';
+import { fieldFor, FINISHED_STEPS, finishedKeys, valueOf, type Field, type FinishedKey } from './fields';
+import { benchSteps, currentOf, nameOf, PROVING } from './steps';
+
+export type Judged = Answer<'bench.judge'>;
+export type CrimpJudged = Judged['crimps'][number];
+export type FinishedJudged = Judged['finished'][number];
 
 export type Next =
   | { do: 'enter'; field: Field }
-  | { do: 'crimp-outside'; role: Role; index: number }
+  | { do: 'crimp'; role: Role; crimp: CrimpJudged }
   | { do: 'read-crimp'; role: Role; index: number }
+  | { do: 'measure'; key: FinishedKey }
+  | { do: 'finished'; key: FinishedKey; finished: FinishedJudged }
   | { do: 'tick'; step: SheetStep; then: SheetStep | null }
   | { do: 'say-rig' }
   | { do: 'write-proof'; field: Field }
   | { do: 'make-again' }
-  | { do: 'tag' };
-
-/** Why a proof that was written down proves nothing; null while it is not written, or where it proves. */
-export function shortfall(sheet: BuildSheet, doc: JobDoc): 'low' | 'short' | null {
-  const { pressure_bar, hold_s } = doc.proving;
-  if (pressure_bar !== null && pressure_bar < sheet.proof.proof_pressure_bar) return 'low';
-  return hold_s !== null && hold_s < sheet.proof.hold_from.value ? 'short' : null;
-}
-
-/** What the assembly's proof is, as far as it was written down. */
-export function proofOf(sheet: BuildSheet, doc: JobDoc): JobDoc['proof'] {
-  const { rig, failed, pressure_bar, hold_s, gauge } = doc.proving;
-  if (rig === false) return { state: 'no-rig' };
-  const held = rig === true && !failed && hold_s !== null && gauge !== '' && shortfall(sheet, doc) === null;
-  const done = benchSteps(sheet, doc.proving).every((step) => step.step !== 'prove' || nameOf(step) in doc.ticks);
-  return held && done && pressure_bar !== null ? { state: 'proved', pressure_bar } : { state: 'not-proved' };
-}
+  | { do: 'tag' }
+  | { do: 'wait' };
 
 /** The step that is ticked once its readings stand, all of them inside. */
 const MEASURED = 'measure-crimp';
+
+/** Steps at which a hose may turn out to be scrap. */
+const CHECKS: ReadonlySet<string> = new Set([
+  ...['mark-not-moved', 'bore-gauge', 'nuts-free', ...Object.values(FINISHED_STEPS)],
+  ...PROVING,
+]);
 
 /** Settings that a step can not be done without. */
 const NEEDS: Record<string, readonly string[]> = {
@@ -40,11 +37,55 @@ const NEEDS: Record<string, readonly string[]> = {
   crimp: ['die-set', 'crimp-diameter', 'crimp-tolerance'],
 };
 
+/** What is asked of the proof by the code of what it still needs. */
+const PROOF_FIELDS: Record<string, Field> = {
+  'write-pressure': { of: 'proof', key: 'pressure_bar' },
+  'proof-low': { of: 'proof', key: 'pressure_bar' },
+  'write-hold': { of: 'proof', key: 'hold_s' },
+  'proof-short': { of: 'proof', key: 'hold_s' },
+  'write-gauge': { of: 'proof', key: 'gauge' },
+};
+
+/** What was judged of that end's crimp; null before it was read, and while the readings that stand are being judged. */
+export function crimpOfEnd(judged: Judged | null, doc: Pick<JobDoc, 'crimps'>, role: Role): CrimpJudged | null {
+  const crimp = judged?.crimps.find((one) => one.role === role);
+  const read = doc.crimps[role].flatMap((mm, index) => (mm === null ? [] : [`${index}:${mm}`]));
+  const same = crimp?.readings.map(({ index, mm }) => `${index}:${mm}`).join() === read.join();
+  return crimp && same && read.length > 0 ? crimp : null;
+}
+
+/** The first crimp that was judged and will not do; such a hose is neither ticked on, tagged nor fitted. */
+export function crimpStopped(judged: Judged | null, doc: Pick<JobDoc, 'crimps'>): CrimpJudged | null {
+  const crimps = (['A', 'B'] as const).map((role) => crimpOfEnd(judged, doc, role));
+  return crimps.find((crimp) => crimp?.verdict === 'stop') ?? null;
+}
+
+/** What was judged of the finished length or turn. */
+export function finishedOf(judged: Judged | null, key: FinishedKey): FinishedJudged | null {
+  const code = key === 'length_mm' ? 'length' : 'turn';
+  return judged?.finished.find((one) => one.code === code) ?? null;
+}
+
+/** Whether that step is one at which the hose may not pass. */
+export function mayFail(step: SheetStep): boolean {
+  return CHECKS.has(step.code);
+}
+
+/** What the assembly's proof is, as far as it was judged and its steps are ticked. */
+export function proofOf(sheet: BuildSheet, judged: Judged | null, doc: JobDoc): JobDoc['proof'] {
+  if (doc.proving.rig === false) return { state: 'no-rig' };
+  const done = benchSteps(sheet, doc.proving).every((step) => step.step !== 'prove' || nameOf(step) in doc.ticks);
+  const { pressure_bar } = doc.proving;
+  return judged?.proof.state === 'proved' && done && pressure_bar !== null
+    ? { state: 'proved', pressure_bar }
+    : { state: 'not-proved' };
+}
+
 /** The one next thing. What is missing is got before the cut, later only where the step in hand needs it. */
-export function nextOf(sheet: BuildSheet, doc: JobDoc): Next {
-  if (doc.proving.failed) return { do: 'make-again' };
-  const out = firstOutside(sheet, doc.crimps);
-  if (out) return { do: 'crimp-outside', ...out };
+export function nextOf(sheet: BuildSheet, judged: Judged | null, doc: JobDoc): Next {
+  if (doc.scrap) return { do: 'make-again' };
+  const stopped = crimpStopped(judged, doc);
+  if (stopped) return { do: 'crimp', role: stopped.role ?? 'A', crimp: stopped };
   const steps = benchSteps(sheet, doc.proving);
   const step = currentOf(steps, doc.ticks);
   const before = !('cut' in doc.ticks);
@@ -54,21 +95,47 @@ export function nextOf(sheet: BuildSheet, doc: JobDoc): Next {
       (before || one.code === 'cutoff' || (step?.role === one.role && NEEDS[step?.code ?? '']?.includes(one.code))),
   );
   const field = gap && fieldFor(gap);
-  if (field && step?.code !== 'fetch-parts') return { do: 'enter', field };
-  if (!step) {
-    if (doc.proving.rig === null) return { do: 'say-rig' };
-    if (doc.proof.state !== 'not-proved') return { do: 'tag' };
-    const open = proofKeys.find((key) => !doc.proving[key]);
-    const short = shortfall(sheet, doc) === 'low' ? 'pressure_bar' : 'hold_s';
-    return { do: 'write-proof', field: { of: 'proof', key: open ?? short } };
-  }
-  const reading = step.code === MEASURED && step.role ? nextReading(doc.crimps[step.role]) : null;
-  if (step.role && reading !== null) return { do: 'read-crimp', role: step.role, index: reading };
+  // What was entered just now is missed by a sheet that is on its way out.
+  if (field && step?.code !== 'fetch-parts')
+    return valueOf(doc, field) === null ? { do: 'enter', field } : { do: 'wait' };
+  if (!step) return proofNext(judged, doc);
+  if (step.code === MEASURED && step.role) return crimpNext(judged, doc, step, step.role, steps);
+  const key = finishedKeys.find((one) => FINISHED_STEPS[one] === step.code);
+  if (key) return finishedNext(judged, doc, step, key, steps);
+  return tickOf(step, steps);
+}
+
+function tickOf(step: SheetStep, steps: readonly SheetStep[]): Next {
   return { do: 'tick', step, then: steps[steps.indexOf(step) + 1] ?? null };
 }
 
-/** Whether a step may be ticked, whatever the order: a crimp only once it is read at all places and lies inside. */
-export function mayTick(sheet: BuildSheet, doc: JobDoc, step: SheetStep): boolean {
-  if (step.code !== MEASURED || !step.role || nameOf(step) in doc.ticks) return true;
-  return nextReading(doc.crimps[step.role]) === null && firstOutside(sheet, doc.crimps)?.role !== step.role;
+function crimpNext(judged: Judged | null, doc: JobDoc, step: SheetStep, role: Role, steps: SheetStep[]): Next {
+  if (!doc.crimps[role].some((one) => one !== null)) return { do: 'read-crimp', role, index: 0 };
+  const crimp = crimpOfEnd(judged, doc, role);
+  if (!crimp) return { do: 'wait' };
+  if (crimp.verdict === 'pass') return tickOf(step, steps);
+  if (crimp.do === 'read-on' && crimp.next !== null) return { do: 'read-crimp', role, index: crimp.next };
+  return { do: 'crimp', role, crimp };
+}
+
+function finishedNext(judged: Judged | null, doc: JobDoc, step: SheetStep, key: FinishedKey, steps: SheetStep[]): Next {
+  if (doc.finished[key] === null) return { do: 'measure', key };
+  const finished = finishedOf(judged, key);
+  if (!finished || finished.value !== doc.finished[key]) return { do: 'wait' };
+  return finished.verdict === 'pass' ? tickOf(step, steps) : { do: 'finished', key, finished };
+}
+
+function proofNext(judged: Judged | null, doc: JobDoc): Next {
+  if (doc.proving.rig === null) return { do: 'say-rig' };
+  if (doc.proof.state !== 'not-proved') return { do: 'tag' };
+  const field = judged && PROOF_FIELDS[judged.proof.do];
+  return field ? { do: 'write-proof', field } : { do: 'wait' };
+}
+
+/** Whether a step may be ticked, whatever the order: one that is measured only once what was measured passes. */
+export function mayTick(judged: Judged | null, step: SheetStep, doc: JobDoc): boolean {
+  if (nameOf(step) in doc.ticks) return true;
+  if (step.code === MEASURED && step.role) return crimpOfEnd(judged, doc, step.role)?.verdict === 'pass';
+  const key = finishedKeys.find((one) => FINISHED_STEPS[one] === step.code);
+  return !key || finishedOf(judged, key)?.verdict === 'pass';
 }

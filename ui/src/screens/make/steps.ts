@@ -1,7 +1,8 @@
 // Which steps of a build sheet are done on which screen, and which of them is the one in hand.
 import type { BuildSheet, SheetStep, Step } from '../../backend/types';
 import type { Step as Row } from '../../components/Steps.svelte';
-import type { JobDoc, Proving } from '../../state/job-doc';
+import { PROVED, type JobDoc, type Proving, type Tick } from '../../state/job-doc';
+import { clock } from '../../words/date';
 import { angle, number, pressure, withUnit } from '../../words/number';
 import { say, sayCode } from '../../words/words';
 import { crimped, crimpFigure, figureIn, signedIn, taped, type LengthUnit } from './lengths';
@@ -17,8 +18,18 @@ export function textOf(step: SheetStep): string {
   return step.role ? say('make-at-end', { end: step.role, step: text }) : text;
 }
 
+/** The words of a step by its name in the ticks. */
+export function textOfName(name: string): string {
+  const [code = '', end] = name.split('.');
+  const text = sayCode(`step-${code}`) ?? code;
+  return end ? say('make-at-end', { end, step: text }) : text;
+}
+
 /** The one step of proving that is done where there is no rig. */
 const NO_RIG = 'no-rig';
+
+/** Steps at which a proof can fail. */
+export const PROVING: ReadonlySet<string> = new Set(['raise-pressure', 'hold-pressure', PROVED]);
 
 /** Steps of the bench, in order. Proving is shown once it is said whether there is a rig. */
 export function benchSteps(sheet: BuildSheet, proving: Proving): SheetStep[] {
@@ -43,6 +54,7 @@ export function rowsOf(
   ticks: JobDoc['ticks'],
   sheet: BuildSheet,
   unit: LengthUnit = 'mm',
+  whose: (person: Tick['by']) => string | null = () => null,
 ): Row[] {
   const current = currentOf(steps, ticks);
   return steps.map((step) => ({
@@ -50,14 +62,20 @@ export function rowsOf(
     text: textOf(step),
     state: nameOf(step) in ticks ? 'done' : step === current ? 'now' : 'todo',
     detail: detailOf(step, sheet, unit) ?? undefined,
+    ticked: tickedOf(ticks[nameOf(step)], whose),
     cautions: step === current ? step.cautions.map((caution) => caution.caution) : undefined,
   }));
 }
 
-/** Ticks a step, or takes the tick back. */
+/** When a step was ticked, and by whom where that was said. */
+function tickedOf(tick: Tick | undefined, whose: (person: Tick['by']) => string | null): string | undefined {
+  return tick && [clock(tick.at), whose(tick.by)].filter(Boolean).join(', ');
+}
+
+/** Ticks a step in the name of whoever works on the job, or takes the tick back. */
 export function tick(doc: JobDoc, name: string, now: Date): void {
   if (name in doc.ticks) delete doc.ticks[name];
-  else doc.ticks[name] = now.toISOString();
+  else doc.ticks[name] = { at: now.toISOString(), by: doc.person };
 }
 
 /** The figures a step goes by; null for a step without one, or while they are not known. */

@@ -14,7 +14,7 @@ export function tagOf(assembly: Assembly): TagContent {
     proof:
       proof.state === 'proved'
         ? { state: 'proved', pressure_bar: proof.pressure_bar }
-        : { state: proof.why === 'no-rig' ? 'no-rig' : 'not-proved' },
+        : { state: proof.state === 'not-proved' && proof.why === 'no-rig' ? 'no-rig' : 'not-proved' },
     catalogue: assembly.catalogue,
   };
 }

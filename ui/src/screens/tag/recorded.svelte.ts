@@ -1,12 +1,11 @@
 import type { Backend } from '../../backend';
-import type { EventRef, HoseOverride, Spec, TagCode } from '../../backend/types';
+import type { Assembly, HoseOverride, TagCode, Versioned } from '../../backend/types';
 import type { JobDoc } from '../../state/job-doc';
 
 /** The hose as it stands on the record, held against what the job says now. */
 export class Recorded {
-  #spec: Spec | null = $state.raw(null);
-  /** The event that stands; a correction builds on it. */
-  version: EventRef | null = $state.raw(null);
+  /** As it stands; a correction builds on its version. */
+  assembly: Versioned<Assembly> | null = $state.raw(null);
   /** What was taken on already. */
   overrides: readonly HoseOverride[] = $state.raw([]);
 
@@ -14,15 +13,14 @@ export class Recorded {
 
   async read(code: TagCode | null): Promise<void> {
     const reply = code ? await this.backend.call('register.show', { code }) : null;
-    const assembly = reply?.ok ? reply.value.assembly : null;
-    this.#spec = assembly?.spec ?? null;
-    this.version = assembly?.version ?? null;
+    this.assembly = reply?.ok ? reply.value.assembly : null;
     this.overrides = reply?.ok ? reply.value.overrides : [];
   }
 
   /** Whether the spec was changed after the hose was recorded: tag and record then say what it is not. */
   differs(doc: JobDoc): boolean {
-    return doc.written.made !== null && this.#spec !== null && plain(this.#spec) !== plain(doc.spec);
+    const { assembly } = this;
+    return doc.written.made !== null && assembly !== null && plain(assembly.spec) !== plain(doc.spec);
   }
 }
 

@@ -1,16 +1,17 @@
-import { render, screen, waitFor } from '@testing-library/svelte';
+import { fireEvent, render, screen, waitFor } from '@testing-library/svelte';
 import { describe, expect, it, vi } from 'vitest';
 import { fake } from '../../backend/fake';
 import type { Finding, HoseOverride, TagContent } from '../../backend/types';
 import { emptyJob, type JobDoc } from '../../state/job-doc';
-import { benchSheet } from '../make/bench.fixture';
+import type { BenchQuestion } from '../make/bench';
+import { benchSheet, judge } from '../make/bench.fixture';
 import Host from '../make/Host.fixture.svelte';
 import Tag from './Tag.svelte';
+import { takenOn } from './taken-on';
+import { corrected } from './tagging.svelte';
 import { tagOf } from './again';
 import { Recorded } from './recorded.svelte';
 import { sizesFor } from './sizes';
-import { takenOn } from './taken-on';
-import { madeEvents, recordedProof } from './tagging.svelte';
 
 const tag: TagContent = {
   code: '7KQ4M-2XR9D-D',
@@ -37,37 +38,6 @@ const job = (over: Partial<JobDoc> = {}): JobDoc => ({
 });
 
 describe('the record of a hose', () => {
-  it('carries what was held, by which gauge', () => {
-    const doc = job({
-      proof: { state: 'proved', pressure_bar: 412 },
-      proving: { rig: true, failed: false, pressure_bar: 412, hold_s: 40, gauge: 'G1', calibrated: '2026-03-01' },
-    });
-    expect(recordedProof(doc)).toEqual({
-      state: 'proved',
-      pressure_bar: 412,
-      hold_s: 40,
-      gauge: 'G1',
-      gauge_calibrated: '2026-03-01',
-    });
-    expect(recordedProof(job())).toEqual({ state: 'not-proved', why: 'no-rig' });
-  });
-
-  it('has the verdict, the rating and the tables of the tag', () => {
-    expect(madeEvents(job(), made, tag)[0]?.body).toMatchObject({
-      kind: 'assembly-made',
-      code: '7KQ4M-2XR9D-D',
-      verdict: 'pass',
-      pressure_bar: 206,
-      assembled: '2026-11-25',
-      catalogue: 'tables',
-    });
-  });
-
-  it('builds a correction on what stands there', () => {
-    expect(madeEvents(job(), made, tag, 'd.1')[0]).toMatchObject({ builds_on: ['d.1'] });
-    expect(madeEvents(job(), made, tag)[0]).not.toHaveProperty('builds_on');
-  });
-
   it('has what a person took on, by the id of the name, once', async () => {
     const added = vi.fn((_: unknown) => ({ person: 'new' }));
     const backend = fake({
@@ -106,16 +76,36 @@ describe('the record of a hose', () => {
     await recorded.read(tag.code);
     const of = (overall_length_mm: number) =>
       job({
-        written: { made: 'd.1', fitted: null },
+        written: { made: 'd.1', taken: true, fitted: null },
         spec: { turn_deg: null, overall_length_mm, adapters: [], ends: [] },
       });
     expect(recorded.differs(of(900))).toBe(false);
     expect(recorded.differs(of(950))).toBe(true);
   });
 
+  it('is corrected on what stands there, with what was done on the bench', () => {
+    const stands = {
+      version: 'd.1',
+      code: tag.code,
+      bench: { settings: [] },
+      proof: { state: 'not-proved', why: 'no-rig' },
+    };
+    const [event] = corrected(job(), made, { ...tag, spec: { ends: [], overall_length_mm: 950 } }, stands as never);
+    expect(event).toMatchObject({
+      builds_on: ['d.1'],
+      body: {
+        kind: 'assembly-made',
+        code: tag.code,
+        bench: stands.bench,
+        spec: { overall_length_mm: 950 },
+        verdict: 'pass',
+      },
+    });
+  });
+
   it('prints its label again with the code it had', () => {
-    const { body } = madeEvents(job(), made, tag)[0] ?? {};
-    expect(tagOf({ ...body, service: { duties: [], line: 'return' } } as never)).toMatchObject({
+    const assembly = { ...tag, service: { duties: [], line: 'return' }, proof: { state: 'not-proved', why: 'no-rig' } };
+    expect(tagOf(assembly as never)).toMatchObject({
       code: tag.code,
       pressure_bar: 206,
       line: 'return',
@@ -148,6 +138,41 @@ describe('the screen', () => {
     await waitFor(() => expect((left as JobDoc | null)?.code).toBe('7KQ4M-2XR9D-D'));
     await waitFor(() => expect(asked.mock.lastCall?.[0]).toMatchObject({ code: '7KQ4M-2XR9D-D' }));
     expect(screen.getByRole('button', { name: /Save the label and keep the hose/ })).toBeTruthy();
+  });
+
+  it('keeps the hose with all that was done on the bench, under the code of its tag', async () => {
+    const recorded = vi.fn((_: unknown) => ({ code: tag.code, written: 'd.1' }));
+    const ticks = { cut: { at: '2026-11-25T10:00:00.000Z', by: 'p' } };
+    const proving = { rig: true, pressure_bar: 412, hold_s: 40, gauge: 'G1', calibrated: '2026-03-01' };
+    let left: JobDoc | null = null;
+    render(Host, {
+      of: Tag,
+      backend: fake({
+        make: () => benchSheet(),
+        'tag.make': () => made,
+        'tag.preview': preview,
+        'tag.label': () => ({ name: 'label.png', mime: 'image/png' }),
+        'bench.judge': (asked) => judge(asked as BenchQuestion),
+        'bench.record': recorded,
+      }),
+      doc: job({ ticks, proving, proof: { state: 'proved', pressure_bar: 412 }, crimps: { A: [28.5], B: [] } }),
+      onchange: (next: JobDoc) => (left = next),
+    });
+    await fireEvent.click(await screen.findByRole('button', { name: /Save the label and keep the hose/ }));
+    await waitFor(() => expect((left as JobDoc | null)?.written.made).toBe('d.1'));
+    expect(recorded.mock.lastCall?.[0]).toMatchObject({
+      code: tag.code,
+      assembled: tag.assembled,
+      bench: {
+        crimps: [
+          { role: 'A', readings_mm: [28.5], instrument: { error_mm: 0.1 } },
+          { role: 'B', readings_mm: [] },
+        ],
+        proof: { rig: true, pressure_bar: 412, hold_s: 40, gauge: 'G1', gauge_calibrated: '2026-03-01' },
+        steps: [{ code: 'cut', role: null, by: 'p' }],
+      },
+    });
+    await waitFor(() => expect((left as JobDoc | null)?.step).toBe('fit'));
   });
 
   it('keeps no hose before it is said whether it was proved', async () => {

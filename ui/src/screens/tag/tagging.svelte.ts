@@ -1,5 +1,5 @@
 import type { Answer, Backend, CallError, Question } from '../../backend';
-import type { EventRef, LabelKind, Proof, TagContent } from '../../backend/types';
+import type { Assembly, LabelKind, TagContent, Versioned } from '../../backend/types';
 import type { JobDoc } from '../../state/job-doc';
 
 type CheckQuestion = Question<'check'>;
@@ -56,38 +56,27 @@ export class Tagging {
   }
 }
 
-/** The proof as the record keeps it. */
-export function recordedProof(doc: JobDoc): Proof {
-  const { hold_s, gauge, calibrated } = doc.proving;
-  return doc.proof.state === 'proved' && hold_s !== null
-    ? { state: 'proved', pressure_bar: doc.proof.pressure_bar, hold_s, gauge, gauge_calibrated: calibrated }
-    : { state: 'not-proved', why: 'no-rig' };
-}
-
-/** The hose as the record keeps it; a correction builds on what stands there. */
-export function madeEvents(
+/** The hose on record, corrected: what its tag says now over what was done on the bench. */
+export function corrected(
   doc: JobDoc,
   made: Answer<'tag.make'>,
   tag: TagContent,
-  corrects: EventRef | null = null,
+  { version, ...recorded }: Versioned<Assembly>,
 ): Question<'register.record'>['events'] {
-  return [
-    {
-      ...(corrects && { builds_on: [corrects] }),
-      body: {
-        kind: 'assembly-made',
-        code: tag.code,
-        spec: tag.spec,
-        service: $state.snapshot(doc.service),
-        assembled: tag.assembled,
-        proof: recordedProof(doc),
-        verdict: made.verdict,
-        pressure_bar: tag.pressure_bar,
-        catalogue: made.catalogue,
-        program: made.program,
-      },
-    },
-  ];
+  const { spec, pressure_bar } = tag;
+  const { verdict, catalogue, program } = made;
+  const service = $state.snapshot(doc.service);
+  const body = {
+    kind: 'assembly-made' as const,
+    ...recorded,
+    spec,
+    service,
+    verdict,
+    pressure_bar,
+    catalogue,
+    program,
+  };
+  return [{ builds_on: [version], body }];
 }
 
 /** A code in the groups it is read aloud in. */

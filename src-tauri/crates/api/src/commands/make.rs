@@ -2,9 +2,11 @@
 
 use super::File;
 use super::check::checked;
+use super::supplier;
 use crate::{Answer, Api, ApiError};
 use hosewright_core::check::Question;
 use hosewright_core::make::{self, BuildSheet, EndSettings, MakeError};
+use hosewright_core::quantity::Millimetres;
 use hosewright_papers::sheet::Paper;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -25,15 +27,34 @@ pub struct MakeQuestion {
     /// Insertion, ferrule, die set and crimp diameter of each end, from the user's supplier.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub settings: Vec<EndSettings>,
+    /// Whose table of the open register fills ends without settings; without, the one that fits where no other does.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub supplier: Option<String>,
+    /// What the saw takes; without, what the settings of this device say.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub kerf_mm: Option<Millimetres>,
 }
 
-/// A spec that may be made -> parts, lengths, settings and steps with the cautions at their steps.
+/// A spec that may be made -> parts, lengths, settings and steps with the cautions at their steps. An end without
+/// settings of its own is filled from the supplier's table of the open register, where only one row fits.
 ///
 /// # Errors
 /// The check says stop, something without which nothing can be cut is missing, or a field can not be.
 pub fn make(api: &mut Api, asked: MakeQuestion, _: &[u8]) -> Result<Answer<BuildSheet>, ApiError> {
+    let (_, made) = made(api, asked)?;
+    Ok(api.answer(made))
+}
+
+/// What is made, filled from the supplier's table: the question as it was answered, and the answer.
+pub(super) fn made(api: &mut Api, mut asked: MakeQuestion) -> Result<(MakeQuestion, BuildSheet), ApiError> {
+    let filled = supplier::fill(api, &mut asked)?;
     let checked = checked(api, &asked.question)?;
-    Ok(api.answer(make::make(api.catalogue, &checked, &asked.settings)?))
+    let kerf = match asked.kerf_mm {
+        Some(kerf) => Some(kerf),
+        None => api.settings()?.kerf_mm,
+    };
+    let sheet = make::make(api.catalogue, &checked, &asked.settings, filled, kerf)?;
+    Ok((asked, sheet))
 }
 
 /// A build sheet as a paper.
@@ -62,6 +83,15 @@ pub enum PaperSize {
     Letter,
 }
 
+impl From<PaperSize> for Paper {
+    fn from(size: PaperSize) -> Self {
+        match size {
+            PaperSize::A4 => Paper::A4,
+            PaperSize::Letter => Paper::Letter,
+        }
+    }
+}
+
 /// Kinds of paper files.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
 #[serde(rename_all = "kebab-case")]
@@ -70,30 +100,18 @@ pub enum PaperKind {
     Pdf,
     /// Plain text of 80 columns.
     Text,
+    /// What stands on it, as a document for other programs.
+    Json,
+    /// The pages as pictures below each other, to be looked at before they are printed.
+    Svg,
 }
-
-/// Columns of a sheet as plain text: those of a terminal.
-const COLUMNS: usize = 80;
 
 /// The build sheet as a file.
 ///
 /// # Errors
 /// As [`make`], and when the pages can not be written.
 pub fn paper(api: &mut Api, asked: PaperQuestion, _: &[u8]) -> Result<File, ApiError> {
-    let build = make(api, asked.make, &[])?.content;
-    let sheet = crate::sheet::sheet(&build, &asked.subject, &api.words);
-    let paper = match asked.paper {
-        PaperSize::A4 => Paper::A4,
-        PaperSize::Letter => Paper::Letter,
-    };
-    let (ending, mime, bytes) = match asked.kind {
-        PaperKind::Text => {
-            ("txt", "text/plain; charset=utf-8", sheet.to_text(COLUMNS, &api.words).into_bytes())
-        }
-        PaperKind::Pdf => {
-            let pdf = hosewright_papers::to_pdf(&sheet.pages(paper, &api.words), &sheet.title);
-            ("pdf", "application/pdf", pdf.map_err(|error| ApiError::file("", error))?)
-        }
-    };
-    Ok(File { name: format!("build-sheet.{ending}"), mime, bytes })
+    let made = make(api, asked.make, &[])?;
+    let sheet = crate::sheet::sheet(&made.content, &asked.subject, &api.words);
+    super::paper::file(api, "build-sheet", &sheet, &made, asked.paper, asked.kind)
 }

@@ -1,21 +1,28 @@
 //! The one table of commands: name, function, question and answer. Every way in goes through it, and
 //! the JSON Schemas and the types of the screens are made from it.
 
+pub mod bench;
+pub mod certificate;
 pub mod check;
 mod contradiction;
 pub mod cut;
+pub mod crimp;
+pub mod cutoff;
 pub mod find;
 pub mod job;
 pub mod life;
 mod lookalike;
 pub mod make;
 pub mod oil;
+mod paper;
 pub mod people;
+pub mod press;
 pub mod print;
 pub mod register;
 pub mod route;
 pub mod settings;
 mod stray;
+pub mod supplier;
 pub mod tables;
 pub mod tag;
 
@@ -138,6 +145,19 @@ table! {
     "make" => make::make: make::MakeQuestion => Answer<hosewright_core::make::BuildSheet>,
     "make.paper" => make::paper: make::PaperQuestion => File,
     "cut" => cut::cut: hosewright_core::cutting::Batch => Answer<hosewright_core::cutting::CutPlan>,
+    "cutoff.measured" => cutoff::measured: hosewright_core::cutoff::CutoffReadings => Answer<hosewright_core::cutoff::CutoffMeasured>,
+    "crimp" => crimp::crimp: hosewright_core::crimp::CrimpQuestion => Answer<hosewright_core::crimp::Crimped>,
+    "bench.judge" => bench::judge: bench::BenchQuestion => Answer<hosewright_core::bench::BenchJudged>,
+    "bench.record" => bench::record: bench::BenchRecordQuestion => Answer<bench::BenchRecorded>,
+    "certificate.paper" => certificate::paper: certificate::CertificateQuestion => File,
+    "report.paper" => certificate::report: certificate::CertificateQuestion => File,
+    "press" => press::press: press::PressQuestion => Answer<press::Press>,
+    "supplier.match" => supplier::matches: supplier::SupplierMatchQuestion => Answer<supplier::SupplierMatches>,
+    "supplier.import" => supplier::import: supplier::SupplierImport => Answer<supplier::SupplierImported>,
+    "supplier.keep" => supplier::keep: supplier::SupplierRowQuestion => Answer<supplier::SupplierId>,
+    "supplier.list" => supplier::list: supplier::SupplierListQuestion => Answer<supplier::SupplierList>,
+    "supplier.remove" => supplier::remove: supplier::SupplierRemove => Answer<supplier::SupplierRemoved>,
+    "supplier.lookup" => supplier::lookup: supplier::SupplierLookupQuestion => Answer<supplier::SupplierLookup>,
     "route" => route::route: hosewright_core::route::Layout => Answer<hosewright_core::route::Routed>,
     "route.field" => route::field: hosewright_core::route::field::FieldQuestion => Answer<hosewright_core::route::field::FieldRouted>,
     "flow" => oil::flow: hosewright_core::flow::FlowQuestion => Answer<hosewright_core::flow::FlowAnswer>,

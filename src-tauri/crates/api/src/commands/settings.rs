@@ -5,6 +5,7 @@ use super::make::PaperSize;
 use crate::{Answer, Api, ApiError};
 use hosewright_core::catalogue::LengthPractice;
 use hosewright_core::find::CALIPER_ERROR;
+use hosewright_core::press::PressCare;
 use hosewright_core::quantity::Millimetres;
 use hosewright_core::record::PersonId;
 use schemars::JsonSchema;
@@ -34,6 +35,14 @@ pub struct Settings {
     pub caliper_error_mm: Millimetres,
     /// Standard error of the tape.
     pub tape_error_mm: Millimetres,
+    /// Standard error of the micrometer.
+    pub micrometer_error_mm: Millimetres,
+    /// What the saw takes of a hose; none is not known.
+    pub kerf_mm: Option<Millimetres>,
+    /// How many months a calibration of the proof gauge holds.
+    pub gauge_months: u32,
+    /// What is done at the press, and how often.
+    pub press_care: Vec<PressCare>,
     /// The instruments in use.
     pub instruments: Instruments,
     /// Who is working; none when nobody said so, or when the name was erased.
@@ -52,6 +61,8 @@ pub struct Instruments {
     pub seat_gauge: String,
     /// The tape.
     pub tape: String,
+    /// The micrometer.
+    pub micrometer: String,
 }
 
 /// Units of length.
@@ -74,6 +85,12 @@ pub enum PressureUnit {
     Psi,
 }
 
+/// Standard error of a micrometer that reads to a hundredth of a millimetre: common practice.
+const MICROMETER_ERROR: Millimetres = Millimetres(0.01);
+
+/// Months between calibrations of a pressure gauge: common practice.
+const GAUGE_MONTHS: u32 = 12;
+
 /// Standard error of a tape read to the millimetre along a hose: common practice.
 const TAPE_ERROR: Millimetres = Millimetres(1.0);
 
@@ -89,6 +106,10 @@ impl Default for Settings {
             length_practice: LengthPractice::default(),
             caliper_error_mm: CALIPER_ERROR,
             tape_error_mm: TAPE_ERROR,
+            micrometer_error_mm: MICROMETER_ERROR,
+            kerf_mm: None,
+            gauge_months: GAUGE_MONTHS,
+            press_care: Vec::new(),
             instruments: Instruments::default(),
             person: None,
         }
@@ -116,6 +137,9 @@ impl Settings {
             ("label_dpi", self.label_dpi, 150.0, 1200.0),
             ("caliper_error_mm", self.caliper_error_mm.get(), 0.001, 5.0),
             ("tape_error_mm", self.tape_error_mm.get(), 0.001, 100.0),
+            ("micrometer_error_mm", self.micrometer_error_mm.get(), 0.0001, 5.0),
+            ("kerf_mm", self.kerf_mm.map_or(0.0, Millimetres::get), 0.0, 20.0),
+            ("gauge_months", f64::from(self.gauge_months), 1.0, 120.0),
         ];
         for (field, value, least, most) in numbers {
             if !(least..=most).contains(&value) {
@@ -125,12 +149,14 @@ impl Settings {
                 ));
             }
         }
-        let Instruments { caliper, thread_gauge, seat_gauge, tape } = &self.instruments;
+        care(&self.press_care)?;
+        let Instruments { caliper, thread_gauge, seat_gauge, tape, micrometer } = &self.instruments;
         let names = [
             ("instruments.caliper", caliper),
             ("instruments.thread_gauge", thread_gauge),
             ("instruments.seat_gauge", seat_gauge),
             ("instruments.tape", tape),
+            ("instruments.micrometer", micrometer),
         ];
         match names.into_iter().find(|(_, name)| name.chars().count() > LONGEST_NAME) {
             Some((field, _)) => Err(ApiError::input(
@@ -140,6 +166,19 @@ impl Settings {
             None => Ok(()),
         }
     }
+}
+
+/// Most things that are done at a press.
+const MOST_CARES: usize = 50;
+
+fn care(cares: &[PressCare]) -> Result<(), ApiError> {
+    if cares.len() > MOST_CARES {
+        return Err(ApiError::input("press_care", format!("{MOST_CARES} at most are kept")));
+    }
+    for care in cares {
+        care.plausible().map_err(|error| ApiError::input("press_care", error))?;
+    }
+    Ok(())
 }
 
 /// Settings of this device as they were kept.
@@ -164,6 +203,16 @@ pub fn read(api: &mut Api, _: Nothing, _: &[u8]) -> Result<Answer<SettingsRead>,
         read.settings.person = None;
     }
     Ok(api.answer(read))
+}
+
+impl Api {
+    /// What holds on this device; what stands on the first day where no register is open.
+    pub(super) fn settings(&mut self) -> Result<Settings, ApiError> {
+        if self.register.is_none() {
+            return Ok(Settings::default());
+        }
+        Ok(kept(self)?.settings)
+    }
 }
 
 /// What was kept, over what stands on the first day. A key of another version says nothing here; a value that can not

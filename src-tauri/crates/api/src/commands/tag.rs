@@ -7,6 +7,7 @@ use hosewright_core::check::{Finding, Question, Verdict};
 use hosewright_core::spec::Service;
 use hosewright_core::tag::{self, Assembled, Proof, TagCode, TagContent};
 use hosewright_papers::{DrawingError, Form, Label, LabelError, LabelSize};
+use hosewright_store::Status;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
@@ -54,8 +55,11 @@ const OF_SERVICE: [&str; 2] = ["working-pressure-missing", "fluid-missing"];
 /// of its parts, and the answer cautions that it was not checked against any service.
 ///
 /// # Errors
-/// Names the field that can not be.
+/// Names the field that can not be; refuses an assembly that failed its proof.
 pub fn make(api: &mut Api, asked: TagQuestion, _: &[u8]) -> Result<Answer<TagMade>, ApiError> {
+    if let Some(code) = asked.code {
+        not_scrap(api, code)?;
+    }
     let checked = checked(api, &asked.question)?;
     let service_checked = asked.question.service != Service::default();
     let stops: Vec<Finding> = checked
@@ -85,6 +89,18 @@ pub fn make(api: &mut Api, asked: TagQuestion, _: &[u8]) -> Result<Answer<TagMad
     };
     let text = tag.as_ref().map(tag::write);
     Ok(api.answer(TagMade { verdict, service_checked, tag, text, stops }))
+}
+
+/// Refuses an assembly that stands on record as one that failed its proof.
+fn not_scrap(api: &Api, code: TagCode) -> Result<(), ApiError> {
+    let Some(register) = &api.register else { return Ok(()) };
+    match register.hose(&code)?.map(|hose| hose.status) {
+        Some(Status::FailedProof) => Err(ApiError::input(
+            "code",
+            format!("{code} failed its proof: it is scrap and gets no tag; make it anew"),
+        )),
+        _ => Ok(()),
+    }
 }
 
 /// A label to be made.

@@ -1,5 +1,6 @@
 //! Answers as a person reads them on a terminal of 80 columns.
 
+mod bench;
 mod check;
 mod cut;
 mod explain;
@@ -7,10 +8,12 @@ mod find;
 mod make;
 mod oil;
 mod place;
+mod press;
 mod print;
 mod register;
 mod route;
 mod schema;
+mod supplier;
 mod tag;
 mod text;
 

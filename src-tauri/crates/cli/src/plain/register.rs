@@ -105,6 +105,7 @@ fn status(status: &Status) -> &'static str {
         Status::Made => "status-made",
         Status::Fitted => "status-fitted",
         Status::TakenOff => "status-taken-off",
+        Status::FailedProof => "status-failed-proof",
         Status::Withdrawn { .. } => "status-withdrawn",
     }
 }

@@ -19,6 +19,7 @@ cases! {
     WORKING_PRESSURE_MISSING = "working-pressure-missing",
     RELIEF_MISSING = "relief-missing",
     SURGE_MISSING = "surge-missing",
+    SURGE_RECKONED = "surge-reckoned",
     SURGE_ESTIMATED = "surge-estimated",
     SURGE_ESTIMATED_ABOVE = "surge-estimated-above",
     RELIEF_BELOW_WORKING = "relief-below-working",
@@ -63,6 +64,8 @@ cases! {
 
     BEND_MISSING = "bend-missing",
     BEND_OK = "bend-ok",
+    BEND_ESTIMATED_OK = "bend-estimated-ok",
+    BEND_ESTIMATED_NEAR = "bend-estimated-near",
     BEND_UNVERIFIED = "bend-unverified",
     BEND_TOO_TIGHT = "bend-too-tight",
     BEND_LIMIT_UNKNOWN = "bend-limit-unknown",

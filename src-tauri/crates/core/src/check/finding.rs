@@ -115,6 +115,10 @@ pub struct Checked {
     pub cut_length_mm: Option<Millimetres>,
     /// Tolerance of the overall length: minus (negative) and plus.
     pub length_tolerance_mm: Option<[f64; 2]>,
+    /// Where that tolerance is from.
+    #[serde(skip)]
+    #[ts(skip)]
+    pub length_source: Option<Provenance>,
     /// By gravity, gravest first.
     pub findings: Vec<Finding>,
     /// Other hoses that were put through the same check.

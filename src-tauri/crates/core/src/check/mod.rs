@@ -50,6 +50,7 @@ pub fn check(catalogue: &Catalogue, question: &Question) -> Result<Checked, Chec
         weakest: assembly.map(|(_, part)| part),
         cut_length_mm: length::cut_length(&question.spec),
         length_tolerance_mm: length::tolerance(&subject),
+        length_source: length::source(&subject),
         alternatives: alternatives::alternatives(&subject, &findings),
         not_checked: not_checked::not_checked(&findings),
         findings,

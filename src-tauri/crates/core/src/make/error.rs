@@ -23,6 +23,12 @@ pub enum MakeError {
     /// Two settings are given for one end.
     #[error("settings for end {0:?} are given twice; one for A and one for B are expected")]
     SettingsTwice(Role),
+    /// A kerf that can not be.
+    #[error("kerf_mm is {value}; what the saw takes, from 0 to 20 mm, is expected")]
+    Kerf {
+        /// What was given, as text.
+        value: String,
+    },
     /// A setting that can not be.
     #[error("settings.{field} is {value} for end {role:?}; a number from 0 up is expected")]
     Setting {
@@ -42,6 +48,7 @@ impl MakeError {
             Self::Stopped { .. } => "",
             Self::Missing { field, .. } | Self::Setting { field, .. } => field,
             Self::SettingsTwice(_) => "settings",
+            Self::Kerf { .. } => "kerf_mm",
         }
     }
 }

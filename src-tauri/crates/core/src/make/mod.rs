@@ -8,6 +8,6 @@ mod tighten;
 
 pub use error::MakeError;
 pub use plan::{SheetStep, StepCaution, codes};
-pub use settings::{EndSettings, MISSING, Missing, Skive};
+pub use settings::{EndSettings, Filled, MISSING, Missing, Skive};
 pub use sheet::{BuildSheet, Cleanliness, Cut, Figure, Part, Proof, Turn, make};
 pub use tighten::{Tighten, TorqueValue};

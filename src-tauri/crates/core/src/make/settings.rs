@@ -16,6 +16,9 @@ pub struct EndSettings {
     /// The table, sheet or measurement the figures are from.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub source: Option<String>,
+    /// Series of the fitting, by the supplier's name.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub series: Option<String>,
     /// How far the hose goes on.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub insertion_mm: Option<Millimetres>,
@@ -37,6 +40,22 @@ pub struct EndSettings {
     /// How far either way it may be off.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub crimp_tolerance_mm: Option<Millimetres>,
+    /// Where the end's cut-off is from: a table, or measured on a new end.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub cutoff_source: Option<String>,
+}
+
+/// An end whose settings are from a supplier's table of the user's own.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema, TS)]
+pub struct Filled {
+    /// Which end.
+    pub role: Role,
+    /// Whose figures they are.
+    pub supplier: String,
+    /// Where they stand.
+    pub from: String,
+    /// Whether the cut-off is theirs too.
+    pub cutoff: bool,
 }
 
 /// What is taken off the hose before the end goes on.
@@ -97,6 +116,7 @@ impl EndSettings {
         Self {
             role,
             source: None,
+            series: None,
             insertion_mm: None,
             skive: None,
             ferrule: None,
@@ -104,6 +124,7 @@ impl EndSettings {
             die_set: None,
             crimp_diameter_mm: None,
             crimp_tolerance_mm: None,
+            cutoff_source: None,
         }
     }
 

@@ -2,7 +2,7 @@
 
 use super::MakeError;
 use super::plan::{self, SheetStep};
-use super::settings::{self, EndSettings, Missing};
+use super::settings::{self, EndSettings, Filled, Missing};
 use super::tighten::{self, Tighten};
 use crate::catalogue::{Basis, Catalogue, Connection, Provenance};
 use crate::check::{Checked, Finding, Verdict, bent};
@@ -27,6 +27,8 @@ pub struct BuildSheet {
     pub turn: Option<Turn>,
     /// How each end goes on, A first: yours.
     pub settings: [EndSettings; 2],
+    /// The ends whose settings are from a supplier's table of yours.
+    pub filled: Vec<Filled>,
     /// What to get before the hose is cut.
     pub missing: Vec<Missing>,
     /// The steps.
@@ -116,6 +118,12 @@ pub struct Cut {
     pub out_of_square: Option<Figure>,
     /// Tolerance of the finished overall length: minus (negative) and plus.
     pub length_tolerance_mm: Option<[f64; 2]>,
+    /// Where that tolerance is from.
+    pub length_source: Option<Provenance>,
+    /// What the saw takes; none is not known.
+    pub kerf_mm: Option<Millimetres>,
+    /// What the cut takes off the reel: its length and the kerf. None while either is not known.
+    pub off_reel_mm: Option<Millimetres>,
 }
 
 /// The turn of B's elbow against A's: looking along the hose from A to B with A's elbow up,
@@ -147,22 +155,28 @@ pub struct Proof {
 /// How far either way the cut may be off (common practice of the trade).
 const AIM_MM: f64 = 2.0;
 
+/// Widest kerf that is taken: a wider one is a slip of the finger.
+const MOST_KERF_MM: f64 = 20.0;
+
 /// Makes the build sheet of what was checked.
 ///
 /// `settings` are the user's own, from the supplier of the ends; what they lack is listed in
-/// [`BuildSheet::missing`] with nothing put in its place.
+/// [`BuildSheet::missing`] with nothing put in its place. `filled` says which of them are from
+/// a supplier's table. `kerf` is what the user's saw takes; it counts on the reel.
 ///
 /// # Errors
-/// The check says stop; a length, or the turn of two bent ends, is missing; settings that can not be.
+/// The check says stop; a length, or the turn of two bent ends, is missing; settings or a kerf that can not be.
 pub fn make(
     catalogue: &Catalogue,
     checked: &Checked,
     settings: &[EndSettings],
+    filled: Vec<Filled>,
+    kerf: Option<Millimetres>,
 ) -> Result<BuildSheet, MakeError> {
     not_stopped(checked)?;
     let spec = &checked.spec;
     let hose = spec.hose.clone().ok_or_else(|| missing("spec.hose", "a hose by standard, type and DN"))?;
-    let cut = cut(catalogue, checked, &hose)?;
+    let cut = cut(catalogue, checked, &hose, kerf)?;
     let turn = turn(catalogue, spec, cut.overall_length_mm)?;
     let proof = proof(catalogue, checked)?;
     let settings = settings::of_both_ends(settings)?;
@@ -185,6 +199,7 @@ pub fn make(
         cut,
         turn,
         settings,
+        filled,
         proof,
         tighten,
         cleanliness: CLEANLINESS.iter().filter_map(|key| cleanliness(catalogue, key)).collect(),
@@ -225,7 +240,15 @@ fn parts(spec: &Spec, hose: HoseRef) -> Vec<Part> {
     std::iter::once(Part::Hose { hose, cover: spec.cover }).chain(ends).chain(adapters).collect()
 }
 
-fn cut(catalogue: &Catalogue, checked: &Checked, hose: &HoseRef) -> Result<Cut, MakeError> {
+fn cut(
+    catalogue: &Catalogue,
+    checked: &Checked,
+    hose: &HoseRef,
+    kerf: Option<Millimetres>,
+) -> Result<Cut, MakeError> {
+    if let Some(value) = kerf.map(|kerf| kerf.get()).filter(|kerf| !(0.0..=MOST_KERF_MM).contains(kerf)) {
+        return Err(MakeError::Kerf { value: value.to_string() });
+    }
     let spec = &checked.spec;
     let overall = spec.overall_length_mm;
     let overall = overall
@@ -244,6 +267,9 @@ fn cut(catalogue: &Catalogue, checked: &Checked, hose: &HoseRef) -> Result<Cut, 
         },
         out_of_square: out_of_square(catalogue, hose),
         length_tolerance_mm: checked.length_tolerance_mm,
+        length_source: checked.length_source.clone(),
+        kerf_mm: kerf,
+        off_reel_mm: checked.cut_length_mm.zip(kerf).map(|(cut, kerf)| Millimetres(cut.get() + kerf.get())),
     })
 }
 

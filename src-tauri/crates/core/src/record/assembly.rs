@@ -1,5 +1,6 @@
 //! A hose assembly as it was made, and its proof.
 
+use super::BenchRecord;
 use crate::check::Verdict;
 use crate::quantity::Bar;
 use crate::spec::{Service, Spec};
@@ -33,6 +34,9 @@ pub struct Assembly {
     /// Working pressure of the assembly: its weakest part's. None is not known, never unlimited.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub pressure_bar: Option<Bar>,
+    /// What was done at the bench; none where it was made elsewhere or nothing was written down.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub bench: Option<Box<BenchRecord>>,
     /// Version of the tables the check rested on.
     pub catalogue: String,
     /// Version of the program.
@@ -55,11 +59,40 @@ pub enum Proof {
         #[serde(default, skip_serializing_if = "Option::is_none")]
         gauge_calibrated: Option<NaiveDate>,
     },
+    /// It leaked, moved or burst: the assembly is scrap and is never tagged or fitted.
+    Failed {
+        /// What happened.
+        what: ProofFailure,
+        /// Pressure it came to; none is not known.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        pressure_bar: Option<Bar>,
+        /// How long it held, in seconds.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        hold_s: Option<f64>,
+        /// The gauge, by its number or mark.
+        #[serde(default)]
+        gauge: String,
+        /// When the gauge was last calibrated; none is not known.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        gauge_calibrated: Option<NaiveDate>,
+    },
     /// Not proved, and why.
     NotProved {
         /// Why.
         why: NotProved,
     },
+}
+
+/// How an assembly failed its proof.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(rename_all = "kebab-case")]
+pub enum ProofFailure {
+    /// Fluid came out of the hose or at an end.
+    Leak,
+    /// An end moved on the hose.
+    EndMoved,
+    /// It burst.
+    Burst,
 }
 
 /// Why an assembly was not proved.
@@ -96,6 +129,7 @@ pub(super) mod tests {
             proof: Proof::NotProved { why: NotProved::NoRig },
             verdict: None,
             pressure_bar: None,
+            bench: None,
             catalogue: "tables".into(),
             program: "test".into(),
         }

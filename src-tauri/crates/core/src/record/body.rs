@@ -2,8 +2,10 @@
 
 use super::{
     Assembly, Circuit, Fitted, HoursRead, Inspected, Machine, Noted, Overridden, PhotoAdded, Place,
-    PolicySet, Site, StockChanged, TagWithdrawn, TakenOff,
+    PolicySet, Proof, Site, StockChanged, TagWithdrawn, TakenOff,
 };
+use crate::measure::Judged;
+use crate::spec::Role;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use serde_json::value::RawValue;
@@ -13,7 +15,7 @@ use ts_rs::TS;
 
 /// The schema of the bodies this program writes. Raise it when a body gains a field or a kind is
 /// added; a program that does not know a kind keeps the event as it is.
-pub const SCHEMA: u32 = 1;
+pub const SCHEMA: u32 = 2;
 
 /// What happened. Every body is written whole; a correction is a new body of the same kind in an
 /// event that builds on the old one.
@@ -104,6 +106,15 @@ pub enum BodyError {
         /// The field.
         field: &'static str,
     },
+    /// A crimp that is outside its tolerance, or not what it is said to be.
+    #[error(
+        "the crimp at end {role:?} is kept only as what its readings say, and one outside its tolerance only \
+         with the assembly that failed its proof: crimp again, or make the hose anew"
+    )]
+    Crimp {
+        /// Which end.
+        role: Role,
+    },
     /// A number out of its range.
     #[error("`{field}` is {value}, which can not be; a finite number of at least 0 is expected")]
     Number {
@@ -132,7 +143,7 @@ impl Body {
                 .and(number("relief_bar", circuit.relief_bar.map(|pressure| pressure.get()))),
             Body::PlaceSet(place) => text("name", &place.name),
             Body::AssemblyMade(made) => {
-                number("pressure_bar", made.pressure_bar.map(|pressure| pressure.get()))
+                number("pressure_bar", made.pressure_bar.map(|pressure| pressure.get())).and(crimps(made))
             }
             Body::Fitted(fitted) => number("hours", fitted.hours),
             Body::TakenOff(off) => number("hours", off.hours).and(optional("note", off.note.as_deref())),
@@ -149,6 +160,21 @@ impl Body {
             Body::Unknown { .. } => Ok(()),
         }
     }
+}
+
+/// A crimp is kept as its readings say, whoever claims what; one outside goes with scrap alone.
+fn crimps(made: &Assembly) -> Result<(), BodyError> {
+    let scrap = matches!(made.proof, Proof::Failed { .. });
+    let crimps = made.bench.iter().flat_map(|bench| &bench.crimps);
+    for done in crimps {
+        let kept = done
+            .judged()
+            .is_ok_and(|read| read.verdict == done.verdict && (scrap || read.verdict != Judged::Stop));
+        if !kept {
+            return Err(BodyError::Crimp { role: done.role });
+        }
+    }
+    Ok(())
 }
 
 fn text(field: &'static str, value: &str) -> Result<(), BodyError> {

@@ -8,6 +8,7 @@
 
 mod arrange;
 mod assembly;
+mod bench;
 mod beside;
 mod body;
 mod clock;
@@ -20,7 +21,8 @@ mod track;
 mod whereabouts;
 
 pub use arrange::{Arranged, Entry, Node, Shape, arrange};
-pub use assembly::{Assembly, NotProved, Proof, TagWithdrawn};
+pub use assembly::{Assembly, NotProved, Proof, ProofFailure, TagWithdrawn};
+pub use bench::{BenchRecord, CrimpDone, Finished, StepDone};
 pub use beside::{About, Graded, Inspected, Noted, Overridden, PhotoAdded, StockChanged, StockUnit};
 pub use body::{Body, BodyError, BodyText, DeviceNamed, SCHEMA, Voided};
 pub use clock::Hlc;

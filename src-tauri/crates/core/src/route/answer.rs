@@ -14,7 +14,7 @@ use crate::quantity::{Degrees, Millimetres};
 
 /// An inside radius that keeps the limit by less than this part of it is a caution: the shape is an estimate.
 /// Common practice.
-const MARGIN: f64 = 0.1;
+pub(crate) const MARGIN: f64 = 0.1;
 
 /// Twist from which a hose loses much of its life: up to 70 % at 5 degrees (trade press, two articles).
 const TWIST_DEG: f64 = 5.0;

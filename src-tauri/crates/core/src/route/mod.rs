@@ -31,6 +31,7 @@ mod travel;
 mod twist;
 mod vector;
 
+pub(crate) use answer::MARGIN;
 pub use answer::route;
 pub use error::RouteError;
 pub use layout::{Layout, Port, Pose};

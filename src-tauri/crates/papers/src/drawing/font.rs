@@ -121,7 +121,9 @@ mod tests {
     #[test]
     fn every_letter_of_the_languages_is_in_the_font() {
         for weight in [Weight::Regular, Weight::Bold] {
-            let text = "ABCXYZ abcxyz 0123456789 äöüÄÖÜß ñáéíóúÑÁÉÍÓÚ¿¡ °×±−–’“”½⅛";
+            // The alphabets of English, German and Spanish, and the signs that the words and papers use.
+            let text = "ABCDEFGHIJKLMNOPQRSTUVWXYZ abcdefghijklmnopqrstuvwxyz 0123456789 ÄÖÜẞ äöüß \
+                        ÁÉÍÓÚÜÑ áéíóúüñ ªº ¿¡ «»„“”‚‘’ °×±−–—…·Ø≤≥µ½¼¾⅛⅜⅝⅞ €§%&@#";
             for glyph in glyphs(text, weight) {
                 let shown = &text[glyph.range.clone()];
                 assert_ne!(glyph.id, GlyphId::NOTDEF, "{shown} in {weight:?}");

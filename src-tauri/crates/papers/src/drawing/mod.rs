@@ -141,6 +141,39 @@ impl Drawing {
     }
 }
 
+/// The pages below each other as one drawing, parted by a line.
+pub fn stacked(pages: &[Drawing]) -> Drawing {
+    let width = pages.iter().map(|page| page.width_mm).fold(1.0, f64::max);
+    let mut all = Drawing::new(width, pages.iter().map(|page| page.height_mm).sum::<f64>().max(1.0));
+    let mut top = 0.0;
+    for page in pages {
+        if top > 0.0 {
+            all.ops.push(Op::Line { points: vec![(0.0, top), (width, top)], width: 0.3, dash: None });
+        }
+        all.ops.extend(page.ops.iter().map(|op| op.moved(0.0, top)));
+        top += page.height_mm;
+    }
+    all
+}
+
+impl Op {
+    /// The same, so far to the right and down.
+    pub fn moved(&self, right: f64, down: f64) -> Self {
+        let mut moved = self.clone();
+        match &mut moved {
+            Op::Line { points, .. } => points.iter_mut().for_each(|(x, y)| {
+                *x += right;
+                *y += down;
+            }),
+            Op::Rect { x, y, .. } | Op::Text { x, y, .. } | Op::Modules { x, y, .. } => {
+                *x += right;
+                *y += down;
+            }
+        }
+        moved
+    }
+}
+
 /// Where a text starts, its anchor taken into account.
 pub(crate) fn text_start(x: f64, size: f64, weight: Weight, anchor: Anchor, text: &str) -> f64 {
     let width = font::width(text, size, weight);

@@ -6,7 +6,7 @@ use crate::{Anchor, Drawing, Op, Weight};
 use hosewright_words::Words;
 
 /// Margin on every side, in mm: printers of either paper reach it, and a punch leaves it whole.
-const MARGIN: f64 = 18.0;
+pub(super) const MARGIN: f64 = 18.0;
 /// Letters, em in mm (11 points).
 const EM: f64 = 3.9;
 /// Letters of footer and page number.
@@ -30,11 +30,22 @@ const STRONG: f64 = 0.6;
 pub(super) fn pages(sheet: &Sheet, paper: Paper, words: &Words) -> Vec<Drawing> {
     let mut page = Pages::new(sheet, paper);
     for section in &sheet.sections {
-        page.heading(&section.heading);
+        // A heading stays with its drawing.
+        let beneath = if let Body::Drawing { drawing, .. } = &section.body {
+            drawing.height_mm + GAP
+        } else {
+            6.0 * EM
+        };
+        page.heading(&section.heading, beneath);
         match &section.body {
             Body::Facts(facts) => page.facts(facts),
             Body::Table { head, rows } => page.table(head, rows),
             Body::Steps(steps) => page.steps(steps, words),
+            Body::Drawing { drawing, .. } => {
+                let left = page.left();
+                let ops = drawing.ops.iter().map(|op| op.moved(left, 0.0)).collect();
+                page.place(Block { ops, height: drawing.height_mm });
+            }
             Body::Text(paragraphs) => {
                 for paragraph in paragraphs {
                     let block = page.block(paragraph, Weight::Regular, page.left(), page.width());
@@ -59,10 +70,9 @@ impl Block {
     }
 
     /// Puts another beneath.
-    fn below(&mut self, gap: f64, mut other: Block) {
+    fn below(&mut self, gap: f64, other: Block) {
         let down = self.height + gap;
-        other.ops.iter_mut().for_each(|op| shift(op, down));
-        self.ops.append(&mut other.ops);
+        self.ops.extend(other.ops.iter().map(|op| op.moved(0.0, down)));
         self.height = down + other.height;
     }
 
@@ -70,13 +80,6 @@ impl Block {
     fn beside(&mut self, mut other: Block) {
         self.ops.append(&mut other.ops);
         self.height = self.height.max(other.height);
-    }
-}
-
-fn shift(op: &mut Op, down: f64) {
-    match op {
-        Op::Line { points, .. } => points.iter_mut().for_each(|(_, y)| *y += down),
-        Op::Rect { y, .. } | Op::Text { y, .. } | Op::Modules { y, .. } => *y += down,
     }
 }
 
@@ -138,10 +141,7 @@ impl<'a> Pages<'a> {
         }
         let y = self.y;
         if let Some(page) = self.done.last_mut() {
-            page.ops.extend(block.ops.into_iter().map(|mut op| {
-                shift(&mut op, y);
-                op
-            }));
+            page.ops.extend(block.ops.iter().map(|op| op.moved(0.0, y)));
         }
         self.y += block.height + GAP;
     }
@@ -157,12 +157,13 @@ impl<'a> Pages<'a> {
         block
     }
 
-    fn heading(&mut self, heading: &str) {
+    /// A heading, with room for what stands beneath it.
+    fn heading(&mut self, heading: &str, beneath: f64) {
         if heading.is_empty() {
             return;
         }
         // A heading never stands alone at a page's foot: some lines must fit beneath it.
-        if self.y + HEADING + 6.0 * EM > self.bottom() {
+        if self.y + HEADING + beneath > self.bottom() {
             self.turn();
         }
         let y = CAP_HEIGHT * HEADING;

@@ -8,7 +8,7 @@ use crate::Drawing;
 use hosewright_words::Words;
 
 /// What stands on a sheet. All texts come in the reader's language.
-#[derive(Debug, Clone, Default, PartialEq, Eq)]
+#[derive(Debug, Clone, Default, PartialEq)]
 pub struct Sheet {
     /// What the sheet is.
     pub title: String,
@@ -21,7 +21,7 @@ pub struct Sheet {
 }
 
 /// A part of a sheet under its own heading.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Section {
     /// Heading; may be empty.
     pub heading: String,
@@ -30,7 +30,7 @@ pub struct Section {
 }
 
 /// What a section holds.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub enum Body {
     /// Names and values.
     Facts(Vec<(String, String)>),
@@ -45,6 +45,13 @@ pub enum Body {
     Steps(Vec<Step>),
     /// Plain paragraphs.
     Text(Vec<String>),
+    /// A drawing no wider than the page leaves room for.
+    Drawing {
+        /// The drawing.
+        drawing: Drawing,
+        /// What plain text says in its place; empty leaves the section out there.
+        said: String,
+    },
 }
 
 /// A step and the cautions that belong to it.
@@ -66,6 +73,11 @@ pub enum Paper {
 }
 
 impl Paper {
+    /// Room between the margins, in mm.
+    pub const fn room_mm(self) -> f64 {
+        self.size_mm().0 - 2.0 * layout::MARGIN
+    }
+
     /// Width and height in mm.
     pub const fn size_mm(self) -> (f64, f64) {
         match self {

@@ -5,7 +5,8 @@ use hosewright_words::Words;
 
 pub(super) fn write(sheet: &Sheet, width: usize, words: &Words) -> String {
     let mut out = hanging(&format!("{}  ", sheet.title), &sheet.subject, width);
-    for section in &sheet.sections {
+    let silent = |body: &Body| matches!(body, Body::Drawing { said, .. } if said.is_empty());
+    for section in sheet.sections.iter().filter(|section| !silent(&section.body)) {
         out.push('\n');
         if !section.heading.is_empty() {
             out += &format!("{}\n", section.heading);
@@ -16,6 +17,7 @@ pub(super) fn write(sheet: &Sheet, width: usize, words: &Words) -> String {
                 out += &columns(std::iter::once(head).chain(rows).map(|row| row.iter()), width);
             }
             Body::Steps(steps) => out += &numbered(steps, width, words),
+            Body::Drawing { said, .. } => out += &hanging("", said, width),
             Body::Text(paragraphs) => {
                 for paragraph in paragraphs {
                     out += &hanging("", paragraph, width);

@@ -43,7 +43,7 @@ pub enum TableError {
 
 /// The rows of a table, the first sheet's of a workbook, each cell as text. Row 1 of the file is
 /// the first; empty rows are kept, so that a row's number is the one a spreadsheet shows. Dates are
-/// written `2026-11-25`.
+/// written `2026-11-25`; what stands in merged cells of a workbook stands in each of them.
 ///
 /// `name` is the file's, for messages; what it is, is told by its bytes.
 ///

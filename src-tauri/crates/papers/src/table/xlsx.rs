@@ -43,37 +43,75 @@ fn cells(bytes: &[u8], name: &str) -> Result<Vec<Vec<String>>, TableError> {
     let mut workbook: Xlsx<_> = calamine::open_workbook_from_rs(Cursor::new(bytes))
         .map_err(|error: calamine::XlsxError| broken(name, error))?;
     let sheet = workbook.sheet_names().first().cloned().ok_or_else(|| broken(name, "it has no sheet"))?;
+    let mut grid = Grid { name, rows: Vec::new(), held: 0 };
     let mut reader = workbook.worksheet_cells_reader(&sheet).map_err(|error| broken(name, error))?;
-    let mut rows: Vec<Vec<String>> = Vec::new();
-    let mut held = 0;
     while let Some(cell) = reader.next_cell().map_err(|error| broken(name, error))? {
         let text = text(cell.get_value());
-        if text.is_empty() {
-            continue;
-        }
-        let (row, column) = cell.get_position();
-        let (at, column) = (row as usize, column as usize);
-        if column >= COLUMNS as usize || at >= CELLS {
-            return Err(too_many_cells(name));
-        }
-        if rows.len() <= at {
-            held += at + 1 - rows.len();
-            rows.resize(at + 1, Vec::new());
-        }
-        if let Some(row) = rows.get_mut(at) {
-            if row.len() <= column {
-                held += column + 1 - row.len();
-                if held > CELLS {
-                    return Err(too_many_cells(name));
-                }
-                row.resize(column + 1, String::new());
-            }
-            if let Some(cell) = row.get_mut(column) {
-                *cell = text;
-            }
+        if !text.is_empty() {
+            grid.put(cell.get_position(), text)?;
         }
     }
-    Ok(rows)
+    drop(reader);
+    let merged = workbook.merge_cells_by_sheet_name(&sheet).map_err(|error| broken(name, error))?;
+    grid.fill(merged.into_iter().map(|region| (region.start, region.end)))?;
+    Ok(grid.rows)
+}
+
+/// The cells of a sheet, each row as long as its last cell that is not blank.
+struct Grid<'a> {
+    name: &'a str,
+    rows: Vec<Vec<String>>,
+    held: usize,
+}
+
+impl Grid<'_> {
+    fn get(&self, (row, column): (u32, u32)) -> Option<&str> {
+        let cell = self.rows.get(row as usize)?.get(column as usize)?;
+        (!cell.is_empty()).then_some(cell)
+    }
+
+    fn put(&mut self, (row, column): (u32, u32), text: String) -> Result<(), TableError> {
+        let (at, column) = (row as usize, column as usize);
+        if column >= COLUMNS as usize || at >= CELLS {
+            return Err(too_many_cells(self.name));
+        }
+        if self.rows.len() <= at {
+            self.held += at + 1 - self.rows.len();
+            self.rows.resize(at + 1, Vec::new());
+        }
+        let Some(row) = self.rows.get_mut(at) else { return Ok(()) };
+        if row.len() <= column {
+            self.held += column + 1 - row.len();
+            if self.held > CELLS {
+                return Err(too_many_cells(self.name));
+            }
+            row.resize(column + 1, String::new());
+        }
+        if let Some(cell) = row.get_mut(column) {
+            *cell = text;
+        }
+        Ok(())
+    }
+
+    /// Writes what stands in the corner of merged cells into all of them: it holds for each of their rows.
+    fn fill(&mut self, merged: impl Iterator<Item = ((u32, u32), (u32, u32))>) -> Result<(), TableError> {
+        let mut filled = 0;
+        for (start, end) in merged {
+            let Some(text) = self.get(start).map(str::to_owned) else { continue };
+            for row in start.0..=end.0 {
+                for column in start.1..=end.1 {
+                    filled += 1;
+                    if filled > CELLS {
+                        return Err(too_many_cells(self.name));
+                    }
+                    if self.get((row, column)).is_none() {
+                        self.put((row, column), text.clone())?;
+                    }
+                }
+            }
+        }
+        Ok(())
+    }
 }
 
 fn text(value: &DataRef<'_>) -> String {
@@ -151,6 +189,18 @@ mod tests {
         .collect();
         let bytes = to_xlsx("hoses", &rows).unwrap();
         assert_eq!(read(&bytes, "hoses.xlsx").unwrap(), rows);
+    }
+
+    #[test]
+    fn what_stands_in_merged_cells_holds_for_each_of_their_rows() {
+        let mut workbook = Workbook::new();
+        let page = workbook.add_worksheet();
+        page.merge_range(0, 0, 2, 0, "EN 853", &Format::new()).unwrap();
+        for row in 0..3 {
+            page.write_number(row, 1, f64::from(row)).unwrap();
+        }
+        let rows = read(&workbook.save_to_buffer().unwrap(), "merged.xlsx").unwrap();
+        assert_eq!(rows, [["EN 853", "0"], ["EN 853", "1"], ["EN 853", "2"]]);
     }
 
     #[test]

@@ -3,7 +3,7 @@
 use super::{Stay, Versioned, Written, stay, written};
 use crate::{Error, Register, rows};
 use chrono::NaiveDate;
-use hosewright_core::record::{About, Assembly, EventRef, Graded, Hash, PersonId, Track};
+use hosewright_core::record::{About, Assembly, EventRef, Graded, Hash, PersonId, Proof, Track};
 use hosewright_core::tag::TagCode;
 use rusqlite::{Connection, OptionalExtension, Row};
 use schemars::JsonSchema;
@@ -45,6 +45,8 @@ pub enum Status {
     Fitted,
     /// Off again.
     TakenOff,
+    /// It failed its proof: scrap, never fitted.
+    FailedProof,
     /// Its tag was taken out of use.
     Withdrawn {
         /// Why.
@@ -115,10 +117,11 @@ impl Register {
         }
         let key = &code.to_string();
         let about = About::Hose(*code).to_string();
-        let assembly = rows_of(db, "SELECT version, content FROM assembly WHERE code = ?1", key, |row| {
-            Ok(Versioned { version: version(row)?, record: rows::json(row, "content")? })
-        })?
-        .pop();
+        let assembly: Option<Versioned<Assembly>> =
+            rows_of(db, "SELECT version, content FROM assembly WHERE code = ?1", key, |row| {
+                Ok(Versioned { version: version(row)?, record: rows::json(row, "content")? })
+            })?
+            .pop();
         let stays = stay::of(db, Some(code), None)?;
         let conflicts = rows_of(
             db,
@@ -129,7 +132,7 @@ impl Register {
         )?;
         Ok(Some(Hose {
             code: *code,
-            status: status(db, code, &stays)?,
+            status: status(db, code, &stays, assembly.as_ref().map(|made| &made.record.proof))?,
             assembly,
             stays,
             inspections: rows_of(db, include_str!("hose_inspections.sql"), key, inspection)?,
@@ -152,7 +155,7 @@ impl Register {
     }
 }
 
-fn status(db: &Connection, code: &TagCode, stays: &[Stay]) -> Result<Status, Error> {
+fn status(db: &Connection, code: &TagCode, stays: &[Stay], proof: Option<&Proof>) -> Result<Status, Error> {
     let reason: Option<String> = db
         .prepare_cached("SELECT reason FROM withdrawal WHERE code = ?1")?
         .query_row([code.to_string()], |row| row.get(0))
@@ -160,6 +163,7 @@ fn status(db: &Connection, code: &TagCode, stays: &[Stay]) -> Result<Status, Err
     Ok(match reason {
         Some(reason) => Status::Withdrawn { reason },
         None if stays.iter().any(|stay| stay.off.is_none()) => Status::Fitted,
+        None if matches!(proof, Some(Proof::Failed { .. })) => Status::FailedProof,
         None if stays.is_empty() => Status::Made,
         None => Status::TakenOff,
     })

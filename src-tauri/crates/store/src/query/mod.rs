@@ -1,5 +1,6 @@
 //! What screens ask the register: one file for each question, its SQL beside it.
 
+mod bench;
 mod conflict;
 mod counts;
 mod device;

@@ -173,6 +173,7 @@ status-made = made, not fitted yet
 status-fitted = fitted
 status-taken-off = taken off
 status-withdrawn = tag withdrawn
+status-failed-proof = failed its proof: scrap
 due-heading = As of { $on }: { $count ->
     [one] 1 date
    *[other] { $count } dates, soonest first

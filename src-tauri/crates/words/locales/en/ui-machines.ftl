@@ -29,6 +29,7 @@ machines-counted-unknown = Day not known
 machines-drop = drop { $drop }
 machines-both-ends = { $end } both ends
 machines-proof-no-rig = Not proved: no rig
+machines-proof-failed = Failed: { $what }
 machines-proof-elsewhere = Not proved here
 machines-proof-proved = Proved at { $pressure } for { $seconds }, gauge { $gauge }
 machines-stay-fitted = fitted { $day }

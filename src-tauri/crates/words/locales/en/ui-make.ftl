@@ -11,6 +11,15 @@ make-hero-crimp = over the flats, end { $end }
 make-hero-length = sealing point to sealing point
 make-hero-proof = proof, hold { $hold }
 
+## Parts, and who works
+make-parts = Parts, all new
+make-part-hose = Hose
+make-part-adapter = Adapter
+make-part-ferrule = ferrule { $ferrule }
+make-part-ferrule-open = ferrule not known yet
+make-worker = Ticked by
+make-worker-none = nobody yet: say who works
+
 ## The cut
 make-cut-drawing = The hose on the saw. Cut { $length }.
 make-cut-drawing-open = The hose on the saw. The cut length is not known: a cut-off is missing.
@@ -19,13 +28,33 @@ make-cut-aim-only = aim ± { $by }
 make-cut-overall = overall
 make-cut-cutoff = cut-off { $end }
 make-cut-how = From your supplier’s table, or measure a new end: from its sealing point to the stop the hose goes up to.
-make-cut-end-drawing = A new end { $end }: measure from the sealing point to the hose stop.
 make-cut-sealing = sealing point
 make-cut-stop = hose stop
+make-cut-end-drawing = A new end { $end }: measure from the sealing point to the hose stop.
+make-cut-kerf = saw takes { $kerf }
+make-cut-off-reel = off the reel { $length }
+make-cut-kerf-open = What the saw takes off the reel is not set (Van, Instruments).
+make-cutoff-reading = Cut-off { $end }, reading { $number }
+make-cutoff-so-far = read so far: { $readings }
+make-cutoff-from-nut = A new end, clean, nut pushed back. From where it seals (nose, seat or flat face)
+make-cutoff-from-male = A new end, clean. From the end of its thread, or its seat, as its standard says,
+make-cutoff-from-flange = A new end, clean. From the face of its head
+make-cutoff-from-banjo = A new end, clean. From the middle of its eye
+make-cutoff-from-standpipe = A new end, clean. From the end of its tube
+make-cutoff-bent = (bent: the middle of its sealing face, measured along the hose)
+make-cutoff-to = to the stop the hose goes up to.
+make-cutoff-measured = measured { $day }
+make-cutoff-type = Type it from a table
+make-cutoff-as = { $cutoff }: { $whose }
+make-cutoff-learned = { $count ->
+    [one] { $cutoff }: learned from { $count } finished hose
+   *[other] { $cutoff }: learned from { $count } finished hoses
+}
 
 ## The turn
 make-turn = Turn
 make-turn-how = Look along the hose from A to B, A’s elbow up: B’s elbow stands { $turn } clockwise.
+make-turn-found = Measured: { $turn }.
 make-turn-name = Turn of B against A: { $turn }, clockwise from A, looking from A to B.
 
 ## Settings of the ends
@@ -43,6 +72,11 @@ make-crimp-diameter = Crimp diameter
 make-crimp-tolerance = Crimp tolerance
 make-source = From
 make-source-how = The table, sheet or measurement these figures are from.
+make-filled = from { $supplier }, { $from }: the one row that suits
+make-offers = Take a whole row
+make-offer-row = { $end } as { $supplier } says
+make-offer-last = { $end } as last time: { $what }
+make-offer-source = { $supplier }, { $from }
 make-missing = To get before the hose is cut
 make-field-at = { $field }, end { $end }
 make-field-open = not known
@@ -69,22 +103,56 @@ make-crimp-how = On the flats between the ridges, in four directions, at three p
 make-crimp-target = { $target }
 make-crimp-place = place { $place } of { $places }
 make-crimp-mean = mean { $mean }
-make-crimp-range = { $min } to { $max }
-make-crimp-inside = All { $count } inside the tolerance you entered
-make-crimp-outside = { $out } of { $count } outside the tolerance you entered
-make-crimp-outside-how = Above the upper limit: press once more, smaller. Below the lower: scrap. A crimped ferrule is never opened or used again (common practice, not verified; the supplier’s word comes first).
-make-crimp-coarse = Your caliper reads to ± { $error }: too coarse for ± { $tolerance }. Use a micrometer.
+make-crimp-oval = oval { $oval }
+make-crimp-taper = taper { $taper }
+make-crimp-read-with = Read with
+make-crimp-instrument = { $instrument } ± { $error }
+make-crimp-change = change to { $instrument }
+make-crimp-change-anew = change to { $instrument }: the readings are taken anew
+make-crimp-finer = Read { $end } with the micrometer
+make-caliper = caliper
+make-micrometer = micrometer
 make-crimp-none = Not read yet
-make-crimp-no-target = No target entered: nothing to hold it against
 make-crimp-name = Crimp of end { $end } in section. Readings: { $readings }.
 make-crimp-span-name = Readings against target { $target }: { $min } to { $max }, mean { $mean }.
 make-crimp-read = Read the crimp at { $end }
 make-crimp-read-on = Read on at { $end }: place { $place } of { $places }
 make-crimp-read-again = Read again at { $end }: { $reading }
-make-crimp-not-within = not within { $target }: not ticked
 make-crimp-again = Crimp { $end } again
+make-crimp-again-note = then read it anew
 make-crimp-mend = Crimp { $end }, reading { $number }: { $reading }. Change or strike.
 make-crimp-strike = Strike { $reading }
+
+## The finished hose
+make-finished = Finished hose
+make-finished-cut = Cut to
+make-finished-cut-how = What the hose was cut to, where it is not the figure of the sheet: cut-offs are learned from it.
+make-finished-length = Length
+make-finished-turn = Turn
+make-finished-length-how = From sealing point to sealing point, laid straight, nuts pushed back; of a bent end to the middle of its sealing face.
+make-finished-turn-how = Look along the hose from A to B, A’s elbow up: degrees clockwise to B’s elbow, 0 to 359.
+make-finished-limits = { $low } to { $high }
+make-measure-length = Measure the finished length
+make-measure-turn = Measure the turn
+make-measure-turn-then = from A to B, A’s elbow up, clockwise
+make-measure-again = Measure again: { $value }
+make-not-passed = It did not pass
+make-not-passed-note = scrap
+
+## Scrap
+make-scrap-word = SCRAP
+make-scrap-how = Cut it up; no end is used again. Find the cause before the next one is made.
+make-scrap-at = Did not pass: { $step }
+make-scrap-on-record = on record as { $code }
+make-scrap-ask = It did not pass?
+make-scrap-then = Then this hose ends here: scrap. Another one is made.
+make-scrap-it = It is scrap
+make-scrap-it-note = make another one
+make-scrap-not = No: go on with it
+make-scraps = Scrapped before this one
+make-failed-leak = It leaked
+make-failed-end-moved = An end moved
+make-failed-burst = It burst
 
 ## Proof
 make-proof = Proof
@@ -102,12 +170,12 @@ make-proof-pressure-how = What the gauge showed at the end of the hold.
 make-proof-hold-how = Seconds from full pressure to release.
 make-proof-gauge-how = Its name or number, as it stands on it.
 make-proof-write = Write down what was held
-make-proof-low = { $pressure } is less than the proof of { $proof }: this proves nothing. Prove again, or write what was held.
-make-proof-short = { $held } is less than { $least }: this proves nothing. Hold again, or write what was held.
-make-proof-is-proved = Proved at { $pressure }, { $hold }
-make-proof-is-no-rig = Not proved: no rig. It stands so on the record and the tag.
-make-proof-leaked = It leaked, or an end moved
-make-proof-scrap = Scrap. Cut it up; no end is used again. Find the cause before the next one is made.
+make-proof-proved-word = PROVED
+make-proof-is-proved = { $pressure }, held { $hold }.
+make-proof-no-rig-word = NOT PROVED
+make-proof-is-no-rig = No rig. It stands so on the record, the tag and the papers.
+make-proof-failed = It failed
+make-proof-failed-then = Release all pressure first. Then this hose ends here: scrap, and it stays on record as failed.
 make-proof-again = Make it again
 make-proof-again-then = ticks, readings and proof start anew
 make-proof-other = Change: rig or no rig
@@ -125,6 +193,8 @@ make-steps-more = { $count ->
 make-next = Next: { $step }
 make-enter = Enter: { $field }
 make-measure-cutoff = Measure the cut-off of { $end }
+make-measure-cutoff-anew = Measure { $end } anew
+make-measure-cutoff-on = Measure on: cut-off of { $end }
 make-measure-cutoff-then = before the hose is cut
 make-to-tag = Make the tag
 make-to-tag-then = label, code, mark on the ferrule
@@ -171,11 +241,10 @@ make-tick-leak-check = Tick: no leak
 make-tick-clean-up = Tick: wiped up
 make-tick-log-hours = Tick: hours are noted
 
-## Paper, title and refusal
-make-paper = Build sheet as PDF
-make-paper-note = for the bench or the file
+## Papers, title and refusal
+make-papers = Papers
+make-papers-note = build sheet, certificate, report
 make-saved = Saved: { $where }
-make-not-saved = NOT SAVED
 make-title = Make the hose
 make-hose-in-hand = Hose in the hand
 make-place = { $machine } · place { $number }

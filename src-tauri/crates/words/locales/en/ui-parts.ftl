@@ -74,3 +74,10 @@ line-suction = Suction
 line-case-drain = Case drain
 line-pilot = Pilot
 line-cylinder = Cylinder
+
+## Names and signatures
+parts-name-erased = name erased
+signature-drawn = Signature, as drawn
+signature-open = Sign here, on the line
+signature-back = Take the last stroke back
+signature-clear = Start anew

@@ -30,6 +30,7 @@ tag-on-record = it stands on the record
 tag-to-fit = Fit the hose
 tag-crimp-outside = Crimp { $end } lies outside
 tag-crimp-outside-then = no tag before it is read or crimped again
+tag-bench-open = Finish it on the bench
 tag-prove = Say whether it was proved
 tag-prove-then = the tag says it either way
 tag-not-kept = NOT KEPT

@@ -32,20 +32,155 @@ van-label-dpi-how = Stands in the printer’s papers: 203, 300 or 600 are usual.
 
 ## Instruments
 van-instruments = Instruments
-van-instruments-note = caliper, gauges, tape and their errors
+van-instruments-note = caliper, gauges, tape, saw
 van-errors = How far off they read
 van-errors-note = Standard error. It weighs every reading: too small makes a wrong answer look sure.
 van-caliper = Caliper
 van-caliper-error = Error of the caliper
+van-micrometer = Micrometer
+van-micrometer-error = Error of the micrometer
 van-tape = Tape
 van-tape-error = Error of the tape
 van-thread-gauge = Thread gauge
 van-seat-gauge = Seat gauge
 van-error-how = From its certificate, or measure one gauge block ten times.
+van-bench = Saw and pressure gauge
+van-kerf = saw takes
+van-kerf-how = How wide the saw’s cut is: it counts on the reel. Measure one.
+van-gauge-months = gauge calibrated every
+van-gauge-months-how = Months between calibrations of the pressure gauge, by your own rule.
+van-months = { $count ->
+    [one] { $count } month
+   *[other] { $count } months
+}
 van-names = Names or numbers on them
 van-name-hint = none
 van-keep-names = Keep the names
 van-names-kept = The names are kept.
+
+## Supplier tables
+van-suppliers = Supplier tables
+van-suppliers-note = crimp settings, yours
+van-suppliers-means = Crimp settings from your own suppliers, as they give them. They stand as yours wherever they are shown, with the supplier and the file.
+van-suppliers-none = No supplier’s table is here yet.
+van-suppliers-all = All suppliers
+van-supplier-rows = { $count ->
+    [one] row
+   *[other] rows
+}
+van-supplier-pick = Take in a table
+van-supplier-import = A supplier’s table
+van-supplier-look = Look for
+van-supplier-look-hint = hose, end, size, ferrule
+van-supplier-not-found = No row has all of these words.
+van-supplier-more = Show more rows
+van-supplier-remove-row = Remove this row
+van-supplier-remove = Remove all of { $supplier }
+van-supplier-remove-means = All rows of { $supplier } go from this register. Hoses made with them keep their settings on record.
+van-supplier-remove-yes = Remove them
+van-match-rows = { $count ->
+    [one] { $rows } row.
+   *[other] { $rows } rows.
+}
+van-match-title = Which column is what
+van-match-how = Tap a column to change what it is taken for. Nothing is taken in before you have seen what would be.
+van-match-header = Headings stand in row { $row }
+van-match-no-heading = no heading
+van-match-not-read = not read
+van-match-unit = Unit of { $column }
+van-match-say = Say the { $column }
+van-match-say-then = or tap the column it stands in
+van-match-fixed = { $column } of all rows
+van-match-fixed-hint = or tap the column it stands in
+van-match-try = Try it
+van-match-try-then = row by row; nothing is taken in yet
+van-match-take = Take it in
+van-match-take-then = { $count ->
+    [one] { $rows } row, all or none
+   *[other] { $rows } rows, all or none
+}
+van-match-away = Put it away
+van-match-done = Done
+van-outcome-would = Would be:
+van-outcome-done = Taken in:
+van-outcome-counts = of { $rows } rows { $new } new, { $changed } changed, { $same } known already.
+van-outcome-repeated = Said twice in the table: rows { $rows }.
+van-outcome-left = Left out: rows { $rows }.
+van-outcome-refused = { $count ->
+    [one] { $rows } row can not be taken in
+   *[other] { $rows } rows can not be taken in
+}
+van-outcome-row = Row { $row }
+van-outcome-leave = { $count ->
+    [one] Leave this row out
+   *[other] Leave these { $rows } rows out
+}
+van-outcome-leave-note = and try the rest
+van-column-supplier = supplier
+van-column-standard = hose standard
+van-column-type = hose type
+van-column-dn = DN
+van-column-family = end family
+van-column-size = end size
+van-column-series = series of the end
+van-column-ferrule = ferrule
+van-column-insertion = insertion depth
+van-column-skive = cover skived over
+van-column-skive-inner = tube skived over
+van-column-lubricant = lubricant
+van-column-die-set = die set
+van-column-crimp-diameter = crimp diameter
+van-column-crimp-tolerance = crimp tolerance
+van-column-cutoff = cut-off
+
+## Press
+van-press = Press
+van-press-note = crimps of each die set, care
+van-press-means = How far each crimp’s mean lay from its target, die set by die set. A run to one side says the press moves before a crimp lies outside.
+van-press-none = No crimp is on record yet.
+van-press-left-out = { $count ->
+    [one] { $shown } crimp is in no chart: its die set, target or readings were not written down.
+   *[other] { $shown } crimps are in no chart: die set, target or readings were not written down.
+}
+van-press-crimps = { $count ->
+    [one] { $shown } crimp
+   *[other] { $shown } crimps
+}
+van-press-chart = Die set { $die }: how far { $count } crimps lay from their targets, { $low } to { $high }.
+van-press-mean = mean { $mean } off target
+van-press-few = Fewer than eight crimps say nothing of the press yet.
+van-press-limits = Broken lines: what this press does by itself, { $low } to { $high }.
+van-press-steady = Nothing says that the press moved.
+van-press-earlier = { $count ->
+    [one] and { $count } sign before
+   *[other] and { $count } signs before
+}
+van-press-signal = { $code }, end { $end }, { $day }: { $what }
+
+## Care of the press
+van-care = Care of the press
+van-care-means = As the press’s own book says; the intervals are yours.
+van-care-none = No care is set. The book of the press names what and how often.
+van-care-name = What is done
+van-care-name-hint = such as grease the cones
+van-care-crimps = every so many crimps
+van-care-months = every so many months
+van-care-add = Add to the care
+van-care-done = Done today
+van-care-remove = Remove
+van-care-last = last { $day }
+van-care-never = never done here
+van-care-due = due
+van-care-due-on = due on { $day }
+van-care-since = { $count ->
+    [one] { $shown } crimp since
+   *[other] { $shown } crimps since
+}
+van-care-every-crimps = every { $count } crimps
+van-care-every-months = { $count ->
+    [one] every month
+   *[other] every { $count } months
+}
 
 ## People
 van-people = People and this device
@@ -189,7 +324,11 @@ van-setting-label-height-mm = label height
 van-setting-label-dpi = label printer
 van-setting-length-practice = length tolerances
 van-setting-caliper-error-mm = error of the caliper
+van-setting-micrometer-error-mm = error of the micrometer
 van-setting-tape-error-mm = error of the tape
+van-setting-kerf-mm = what the saw takes
+van-setting-gauge-months = calibration of the gauge
+van-setting-press-care = care of the press
 van-setting-instruments = names of the instruments
 van-setting-person = who is working
 

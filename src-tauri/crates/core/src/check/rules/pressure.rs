@@ -38,7 +38,12 @@ fn missing(subject: &Subject<'_>, source: &Provenance) -> Vec<Finding> {
         let unknown = || Finding::new(MISSING, Verdict::Caution, cases::SURGE_MISSING).from(source);
         estimated_surge(subject).unwrap_or_else(unknown)
     });
-    missing.chain(surge).collect()
+    let reckoned = service.is_surge_estimated().then(|| {
+        let surge = service.surge_pressure_bar.map(Bar::get);
+        let finding = Finding::new(MISSING, Verdict::Caution, cases::SURGE_RECKONED).from(source);
+        Finding { value: surge, unit: Bar::UNIT, ..finding }
+    });
+    missing.chain(surge).chain(reckoned).collect()
 }
 
 /// The peak that a relief setting lets through, by the factor of the tables. An estimate: it is no pass where the

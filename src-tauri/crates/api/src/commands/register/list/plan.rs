@@ -181,6 +181,7 @@ fn assembly(api: &Api, code: TagCode, row: &Row) -> Result<Assembly, ApiError> {
         proof: Proof::NotProved { why: NotProved::MadeElsewhere },
         verdict: None,
         pressure_bar,
+        bench: None,
         catalogue: api.catalogue.version.clone(),
         program: PROGRAM.to_owned(),
     })

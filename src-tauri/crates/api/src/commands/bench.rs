@@ -1,0 +1,117 @@
+//! `bench`: what was read, measured and proved -> whether the hose may be tagged, and its record.
+
+use super::make::{MakeQuestion, made};
+use crate::{Answer, Api, ApiError, PROGRAM};
+use chrono::NaiveDate;
+use hosewright_core::bench::{self, Bench, BenchError, BenchJudged};
+use hosewright_core::make::BuildSheet;
+use hosewright_core::record::{Assembly, Body, EventRef, Proof};
+use hosewright_core::tag::TagCode;
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+use ts_rs::TS;
+
+impl From<BenchError> for ApiError {
+    fn from(error: BenchError) -> Self {
+        ApiError::input(error.field(), &error)
+    }
+}
+
+/// What was made, and what was read, measured and proved of it.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(deny_unknown_fields)]
+pub struct BenchQuestion {
+    /// What was to be made, by which settings.
+    pub make: MakeQuestion,
+    /// What was done.
+    pub bench: Bench,
+}
+
+/// Judges crimps, finished length and turn, and the proof.
+///
+/// # Errors
+/// The check says stop; a reading or figure that can not be.
+pub fn judge(api: &mut Api, asked: BenchQuestion, _: &[u8]) -> Result<Answer<BenchJudged>, ApiError> {
+    let (_, _, judged) = judged(api, asked.make, &asked.bench)?;
+    Ok(api.answer(judged))
+}
+
+type Judged = (MakeQuestion, BuildSheet, BenchJudged);
+
+/// What was asked, filled from the supplier's table; its sheet; and the bench, judged by it.
+fn judged(api: &mut Api, make: MakeQuestion, bench: &Bench) -> Result<Judged, ApiError> {
+    let (asked, sheet) = made(api, make)?;
+    let months = api.settings()?.gauge_months;
+    let judged = bench::judge(&sheet, bench, api.today(), months)?;
+    Ok((asked, sheet, judged))
+}
+
+/// An assembly to be recorded with all that was done at the bench.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(deny_unknown_fields)]
+pub struct BenchRecordQuestion {
+    /// What was to be made, by which settings.
+    pub make: MakeQuestion,
+    /// What was done.
+    pub bench: Bench,
+    /// The code of its tag; a new one without.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub code: Option<TagCode>,
+    /// When it was assembled; the present day without.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub assembled: Option<NaiveDate>,
+    /// First day of the period printed on the hose.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub hose_made: Option<NaiveDate>,
+}
+
+/// What was recorded.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema, TS)]
+pub struct BenchRecorded {
+    /// Its code.
+    pub code: TagCode,
+    /// The event; it is on the disk.
+    pub written: EventRef,
+    /// What stands on record.
+    pub assembly: Assembly,
+}
+
+/// Records an assembly with settings, readings, finished length and turn, steps and proof. One that failed its proof is
+/// recorded as scrap; any other must be such that it may be tagged.
+///
+/// # Errors
+/// The check says stop; the bench is not such that it may be tagged; the register can not be written.
+pub fn record(
+    api: &mut Api,
+    asked: BenchRecordQuestion,
+    _: &[u8],
+) -> Result<Answer<BenchRecorded>, ApiError> {
+    let (make, sheet, judged) = judged(api, asked.make, &asked.bench)?;
+    let proof = judged.proof_record(&asked.bench);
+    let proof = match proof {
+        Some(proof) if judged.tag || matches!(proof, Proof::Failed { .. }) => proof,
+        _ => {
+            let open: Vec<String> =
+                judged.why_not.iter().map(|code| api.words.say(&format!("bench-why-{code}"), &[])).collect();
+            return Err(ApiError::input("bench", open.join(" ")));
+        }
+    };
+    let code = asked.code.unwrap_or_else(|| api.new_code());
+    let assembly = Assembly {
+        code,
+        spec: make.question.spec,
+        service: make.question.service,
+        hose_made: asked.hose_made,
+        assembled: Some(asked.assembled.unwrap_or_else(|| api.today())),
+        proof,
+        verdict: Some(sheet.verdict),
+        pressure_bar: Some(sheet.proof.working_pressure_bar),
+        bench: Some(Box::new(judged.record(&sheet, &asked.bench))),
+        catalogue: api.catalogue.version.clone(),
+        program: PROGRAM.to_owned(),
+    };
+    let now = api.world.now();
+    let written = api.register()?.append([Body::AssemblyMade(Box::new(assembly.clone()))], now)?;
+    let written = written.into_iter().next().ok_or_else(|| ApiError::file("db", "nothing was written"))?;
+    Ok(api.answer(BenchRecorded { code, written, assembly }))
+}

@@ -1,0 +1,14 @@
+//! The crimp tables of the user's own suppliers: a sheet of cells -> rows, each taken or refused with its reason.
+//!
+//! None is shipped: what only a fitting maker knows is never invented.
+
+mod cell;
+mod column;
+mod heading;
+mod read;
+mod row;
+
+pub use column::Column;
+pub use heading::{HeadingFound, Headings, LengthUnit, headings};
+pub use read::{Matched, SheetError, SheetRead, SheetRefused, SheetRepeated, Sheeted, read};
+pub use row::{RowError, SupplierRow};
