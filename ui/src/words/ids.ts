@@ -1230,6 +1230,7 @@ export const wordIds = [
   'routing-roll',
   'routing-roll-how',
   'routing-said',
+  'routing-seeking',
   'routing-shortest',
   'routing-side',
   'routing-side-name',

@@ -143,6 +143,7 @@ export function asked(doc: Pick<JobDoc, 'spec' | 'route'>): Given<FieldQuestion>
     closed: pose(facing, closed),
     ...(moves && { open: pose(facing, open) }),
     fixed,
+    shape_only: false,
     a: ends.A,
     b: ends.B,
     hose_od_mm,

@@ -71,26 +71,40 @@ it('an elbow is drawn round its corner, from the ferrule to the sealing face', (
 describe('asking', () => {
   const question = (gap_mm: number) => ({ facing: 'u', closed: { gap_mm } }) as FieldQuestion;
   function slow() {
-    const calls: (number | null)[] = [];
+    const calls: [gap: number | null | undefined, shape: boolean][] = [];
     const backend = fake({
       'route.field': (input) => {
-        const { closed } = input as FieldQuestion;
-        calls.push(closed.gap_mm);
-        return { verdict: 'pass', worst_pose: closed.gap_mm ?? 0 };
+        const given = input as FieldQuestion;
+        calls.push([given.closed.gap_mm, given.shape_only ?? false]);
+        return { verdict: 'pass', worst_pose: given.closed.gap_mm ?? 0 };
       },
     });
-    return { calls, routed: new Routed(backend) };
+    return { calls, routed: new Routed(backend, () => Promise.resolve()) };
   }
 
-  it('an end that is dragged on is asked for where it is, and not for where it was', async () => {
+  it('shows the shape first, then the whole', async () => {
+    const { calls, routed } = slow();
+    await routed.ask(question(300));
+    expect(calls).toEqual([
+      [300, true],
+      [300, false],
+    ]);
+    expect(routed.state).toBe('whole');
+  });
+
+  it('an end that is dragged on is asked for where it is, and the whole once it rests', async () => {
     const { calls, routed } = slow();
     const done = routed.ask(question(300));
     void routed.ask(question(305));
     void routed.ask(question(310));
-    expect(routed.settled).toBe(false);
+    expect(routed.state).toBe('old');
     await done;
-    expect(calls).toEqual([300, 310]);
-    expect([routed.settled, routed.answer?.worst_pose]).toEqual([true, 310]);
+    expect(calls).toEqual([
+      [300, true],
+      [310, true],
+      [310, false],
+    ]);
+    expect(routed.answer?.worst_pose).toBe(310);
   });
 
   it('what was taken back shows nothing', async () => {
@@ -98,7 +112,7 @@ describe('asking', () => {
     const done = routed.ask(question(300));
     void routed.ask(null);
     await done;
-    expect([routed.settled, routed.answer]).toEqual([false, null]);
+    expect(routed.answer).toBeNull();
   });
 });
 

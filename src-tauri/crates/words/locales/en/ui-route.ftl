@@ -6,6 +6,7 @@ routing-estimate = An estimate.
 routing-estimate-why = Weight, set and clamps are not in it: look at the hose over the whole travel.
 routing-not-routed = NOT ROUTED
 routing-inside = inside
+routing-seeking = Lengths and changes that would do are being looked for.
 routing-laying = The hose is being laid
 routing-tried = Changed. Look at it, or take it back.
 
