@@ -111,6 +111,36 @@ catalogue: string,
 program: string, };
 
 /**
+ * A figure that nobody gave.
+ */
+export type Assumption = { 
+/**
+ * Which: `oil-usual-grade`, `oil-usual-index`, `oil-bulk-modulus`, `oil-density`, `rigid-wall`,
+ * `sudden-closure`, `smooth-bore`.
+ */
+what: string, 
+/**
+ * It in words; empty until the edge writes it.
+ */
+words: string, 
+/**
+ * Its value; none where it is none, such as a closure at once.
+ */
+value: number | null, 
+/**
+ * Unit of the value.
+ */
+unit: string, 
+/**
+ * The publication, table or practice.
+ */
+source: string, 
+/**
+ * How it came to be known.
+ */
+basis: Basis, };
+
+/**
  * A pressure in bar (gauge, unless the field's name says `abs`).
  */
 export type Bar = number;
@@ -119,6 +149,27 @@ export type Bar = number;
  * How a value came to be known.
  */
 export type Basis = "published" | "derived" | "reference-library" | "common-practice" | "lower-of-two" | "bounded" | "memory" | "proxy" | "none" | "yours";
+
+/**
+ * Pieces of one hose that are wanted, and the hose that is there.
+ */
+export type Batch = { 
+/**
+ * StockCut lengths wanted.
+ */
+pieces_mm: Array<Millimetres>, 
+/**
+ * Hose that is there.
+ */
+stock: Array<Stock>, 
+/**
+ * What the saw takes at each cut.
+ */
+kerf_mm: Millimetres, 
+/**
+ * From which length a rest is worth keeping; the user's own.
+ */
+useful_mm: Millimetres, };
 
 /**
  * What was read, measured and proved of one assembly, as far as it has come.
@@ -376,6 +427,10 @@ proof: ProofDue,
  */
 tighten: Array<Tighten>, 
 /**
+ * How clean the finished hose has to be, and how it is made so.
+ */
+cleanliness: Array<Cleanliness>, 
+/**
  * The tables it rests on.
  */
 catalogue: string, };
@@ -427,6 +482,23 @@ every_months?: number | null,
 last_done?: string | null, };
 
 /**
+ * How often hoses failed for one cause.
+ */
+export type CauseCount = { 
+/**
+ * By the code of the failure causes.
+ */
+cause: string, 
+/**
+ * What it is called.
+ */
+name: string, 
+/**
+ * How often.
+ */
+times: number, };
+
+/**
  * A cause of failure.
  */
 export type CauseEntry = { 
@@ -468,6 +540,11 @@ as: PaperKind,
  * Who signs it, as it was drawn on the screen.
  */
 signature?: Signature | null, };
+
+/**
+ * What a cure changes.
+ */
+export type Change = "length" | "exit" | "form";
 
 /**
  * One value of a control chart.
@@ -549,7 +626,12 @@ findings: Array<Finding>,
 /**
  * Other hoses that were put through the same check.
  */
-alternatives: Array<Alternative>, };
+alternatives: Array<Alternative>, 
+/**
+ * What was not looked at, because nobody said or because the check never does. Same for same leaves most of
+ * this out.
+ */
+not_checked: Array<NotChecked>, };
 
 /**
  * A circuit of a machine.
@@ -576,6 +658,35 @@ relief_bar?: Bar | null, };
  * A circuit of a machine, with one relief setting.
  */
 export type CircuitId = string;
+
+/**
+ * A rule of cleanliness of the tables.
+ */
+export type Cleanliness = { 
+/**
+ * Its key among the limits, such as `cleanliness-general`.
+ */
+rule: string, 
+/**
+ * What it asks: a class, a method, or what to do.
+ */
+asks: string, 
+/**
+ * By which code the class is written; blank where it is none.
+ */
+code: string, 
+/**
+ * What it is for.
+ */
+applies_to: string, 
+/**
+ * Where it stands.
+ */
+source: string, 
+/**
+ * How sure that is.
+ */
+basis: Basis, };
 
 /**
  * Shape of the sealing cone of the part measured.
@@ -909,6 +1020,59 @@ source: string,
 basis: Basis, };
 
 /**
+ * One change that would better the verdict, routed before it is offered.
+ */
+export type Cure = { 
+/**
+ * What is changed.
+ */
+change: Change, 
+/**
+ * What it is, in words; empty until the edge writes it.
+ */
+what: string, 
+/**
+ * At which end; none where the length is changed.
+ */
+end: Role | null, 
+/**
+ * The end's form with the change.
+ */
+form: string | null, 
+/**
+ * Where its elbow points.
+ */
+points: Points | null, 
+/**
+ * The drop it was routed with.
+ */
+drop_mm: Millimetres | null, 
+/**
+ * The rigid length it was routed with.
+ */
+rigid_mm: Millimetres | null, 
+/**
+ * Drop and rigid length are in plain proportion to the hose and have to be measured on the real end.
+ */
+assumed: boolean, 
+/**
+ * The overall length that goes with it.
+ */
+overall_length_mm: Millimetres, 
+/**
+ * The turn between two bent ends that goes with it.
+ */
+turn_deg: Degrees | null, 
+/**
+ * Verdict of the whole with it.
+ */
+verdict: Verdict, 
+/**
+ * Tightest radius at the inside of the bend with it.
+ */
+min_inside_radius_mm: Millimetres | null, };
+
+/**
  * From overall length to cut length.
  */
 export type Cut = { 
@@ -952,6 +1116,35 @@ kerf_mm: Millimetres | null,
  * What the cut takes off the reel: its length and the kerf. None while either is not known.
  */
 off_reel_mm: Millimetres | null, };
+
+/**
+ * Which piece is cut from what.
+ */
+export type CutPlan = { 
+/**
+ * The stocks that are cut, in the order they were given.
+ */
+cuts: Array<StockCut>, 
+/**
+ * Pieces that no stock can give, by their place in the question.
+ */
+unmade: Array<number>, 
+/**
+ * New hose taken off the reels, kerf included.
+ */
+reel_mm: Millimetres, 
+/**
+ * Rests of cut offcuts that are too short to keep.
+ */
+scrap_mm: Millimetres, 
+/**
+ * Nothing better exists: less left unmade, then less off the reels, then less scrap.
+ */
+proved: boolean, 
+/**
+ * No plan that leaves as little unmade takes less than this off the reels.
+ */
+least_reel_mm: Millimetres, };
 
 /**
  * The cut-off of one end.
@@ -1100,6 +1293,49 @@ kept: string,
  * Whatever the job needs to go on; nobody but the job reads it.
  */
 content: JsonValue, };
+
+/**
+ * A rigid end as it is drawn.
+ */
+export type DrawnEnd = { 
+/**
+ * The way the port's face looks, of length 1.
+ */
+direction: [number, number, number], 
+/**
+ * The end's axis from the sealing point to the end of the ferrule; an elbow has its corner between.
+ */
+axis_mm: Array<[number, number, number]>, };
+
+/**
+ * A port where it was drawn.
+ */
+export type DrawnPort = { 
+/**
+ * Where: to the right, up, towards the viewer.
+ */
+position_mm: [Millimetres, Millimetres, Millimetres], 
+/**
+ * The way the port's face looks; of any length but none.
+ */
+direction: [number, number, number], };
+
+/**
+ * Both ends in one pose.
+ */
+export type DrawnPose = { 
+/**
+ * Share of the travel: 0 closed, 1 open.
+ */
+travel: number, 
+/**
+ * End A.
+ */
+a: DrawnEnd, 
+/**
+ * End B.
+ */
+b: DrawnEnd, };
 
 /**
  * One thing that falls due.
@@ -1561,6 +1797,20 @@ rating_bar?: Bar | null, };
 export type ErrorIs = "standard" | "limits" | "expanded";
 
 /**
+ * Figures of the service as they were worked out. While the service gives that very figure it counts as an
+ * estimate; one that is measured in its place does not.
+ */
+export type Estimated = { 
+/**
+ * Tightest bend, as it was routed.
+ */
+bend_radius_mm: Millimetres | null, 
+/**
+ * Highest peak, as it was reckoned from flow and closing time.
+ */
+surge_pressure_bar: Bar | null, };
+
+/**
  * An event by its device and its number there, written `device/number`.
  */
 export type EventRef = string;
@@ -1666,9 +1916,189 @@ as: ExportKind, };
 export type ExportKind = "csv" | "xlsx" | "json" | "ics";
 
 /**
+ * How the ports face each other. End A is always left in the drawing: x runs to the right, y up, z towards the
+ * viewer, and A's port is the origin.
+ */
+export type Facing = "u" | "facing" | "right-angle" | "offset" | "away" | "free";
+
+/**
+ * What failed at a place.
+ */
+export type Failures = { 
+/**
+ * How often.
+ */
+times: number, 
+/**
+ * Why, the commonest first.
+ */
+causes: Array<CauseCount>, 
+/**
+ * How the next job there is gone about.
+ */
+way: Way, };
+
+/**
  * The half that takes the other in.
  */
 export type FemalePart = "nut" | "port" | "body" | "socket" | "halves";
+
+/**
+ * What of an end the spec does not say.
+ */
+export type FieldEnd = { 
+/**
+ * Length that can not bend: along the hose's axis from the sealing point to the end of the ferrule. A tape
+ * on the old hose gives it.
+ */
+rigid_mm: Millimetres | null, 
+/**
+ * Where an elbow points.
+ */
+points: Points, };
+
+/**
+ * The ports in one pose of the machine. A is the origin but where both are `free`.
+ */
+export type FieldPose = { 
+/**
+ * How far B is to the right of A.
+ */
+gap_mm: Millimetres | null, 
+/**
+ * How far B is above A in the drawing; 0 unless given, but for `right-angle` and `offset`, which need it.
+ */
+rise_mm: Millimetres | null, 
+/**
+ * How far B stands out of the plane of the drawing, towards the viewer; 0 unless given.
+ */
+offset_mm: Millimetres | null, 
+/**
+ * How far B's port is swung in the plane of the drawing from how it faces, anticlockwise; 0 unless given.
+ */
+angle_deg: Degrees | null, 
+/**
+ * How far B's port is turned about its own axis, clockwise seen from outside onto its face; 0 unless given.
+ */
+roll_deg: Degrees | null, 
+/**
+ * A's port, where the ports are `free`.
+ */
+a: DrawnPort | null, 
+/**
+ * B's port, where the ports are `free`.
+ */
+b: DrawnPort | null, };
+
+/**
+ * A routing as it can be said in the field.
+ */
+export type FieldQuestion = { 
+/**
+ * The hose with its ends' forms and drops, overall length and turn. Without a length the recommended one
+ * is taken.
+ */
+spec: Spec, 
+/**
+ * Outside diameter as measured; stands over the table's.
+ */
+hose_od_mm?: Millimetres | null, 
+/**
+ * How the length changes under pressure, least and greatest in percent, from the user's supplier; stands
+ * over the table's.
+ */
+length_change_pct?: [number, number] | null, 
+/**
+ * How the ports face each other.
+ */
+facing: Facing, 
+/**
+ * The machine's closed pose, in which the hose is fitted.
+ */
+closed: FieldPose, 
+/**
+ * Its open pose.
+ */
+open?: FieldPose | null, 
+/**
+ * Neither port moves. Without an open pose and without this, the travel is not known.
+ */
+fixed: boolean, 
+/**
+ * Only how the hose lies at the length that is given: no other length and no cure is sought, as while a port
+ * is being dragged.
+ */
+shape_only: boolean, 
+/**
+ * End A, beside what the spec says.
+ */
+a: FieldEnd, 
+/**
+ * End B, beside what the spec says.
+ */
+b: FieldEnd, };
+
+/**
+ * How a hose lies between ports as they were said, whether it may, and what would cure it.
+ */
+export type FieldRouted = { 
+/**
+ * The gravest finding.
+ */
+verdict: Verdict, 
+/**
+ * Gravest first.
+ */
+findings: Array<Finding>, 
+/**
+ * The ports as `route` takes them, from the closed pose to the open one.
+ */
+layout: Layout, 
+/**
+ * How the hose lies, pose by pose; none where it does not reach or no length would do.
+ */
+routed: Routed | null, 
+/**
+ * The rigid ends in every pose, in the same order: drawn even where the hose does not reach.
+ */
+poses: Array<DrawnPose>, 
+/**
+ * The pose that bends tightest, by its number.
+ */
+worst_pose: number | null, 
+/**
+ * Outside diameter reckoned with.
+ */
+hose_od_mm: HoseFigure, 
+/**
+ * Least radius at the inside of the bend.
+ */
+min_bend_radius_mm: HoseFigure, 
+/**
+ * Change of the length under pressure reckoned with, least and greatest in percent.
+ */
+length_change_pct: LengthChange, 
+/**
+ * Overall length that this is for: the given one, or the recommended one.
+ */
+overall_length_mm: Millimetres | null, 
+/**
+ * The shortest overall length that keeps the least radius in every pose and change of length, and the
+ * straight length behind each ferrule.
+ */
+shortest_overall_length_mm: Millimetres | null, 
+/**
+ * The length to make: see [`Recommended`].
+ */
+recommended: Recommended | null, 
+/**
+ * The turn between two bent ends that these ports ask for, and that the hose is to be made with.
+ */
+turn_deg: Degrees | null, 
+/**
+ * Single changes that would better the verdict, each routed over the whole travel; simplest first.
+ */
+cures: Array<Cure>, };
 
 /**
  * A figure of the tables.
@@ -2330,6 +2760,23 @@ superseded_by?: string,
 sizes: Array<HoseSize>, };
 
 /**
+ * A length that the routing rests on, with where it comes from.
+ */
+export type HoseFigure = { 
+/**
+ * The length; none is not known.
+ */
+value: Millimetres | null, 
+/**
+ * The publication, table or practice.
+ */
+source: string, 
+/**
+ * How it came to be known.
+ */
+basis: Basis, };
+
+/**
  * One inspection.
  */
 export type HoseInspection = { 
@@ -2840,6 +3287,23 @@ poses: Array<Pose>,
 length_change_pct: [number, number] | null, };
 
 /**
+ * How the length changes under pressure, with where that comes from.
+ */
+export type LengthChange = { 
+/**
+ * Least and greatest, in percent.
+ */
+value: [number, number], 
+/**
+ * The publication, table or practice.
+ */
+source: string, 
+/**
+ * How it came to be known.
+ */
+basis: Basis, };
+
+/**
  * Whose length tolerances are worked to.
  */
 export type LengthPractice = "din-20066" | "american";
@@ -3279,6 +3743,19 @@ effort: number,
 how: string, };
 
 /**
+ * Something that a check did not look at.
+ */
+export type NotChecked = { 
+/**
+ * What, such as `flow` or `route`.
+ */
+what: string, 
+/**
+ * It in words; empty until the edge writes it.
+ */
+words: string, };
+
+/**
  * Why an assembly was not proved.
  */
 export type NotProved = "no-rig" | "made-elsewhere";
@@ -3300,6 +3777,80 @@ text: string, };
  * A question with nothing in it.
  */
 export type Nothing = Record<symbol, never>;
+
+/**
+ * What the oil does in the hose. What can not be known from what was given is none.
+ */
+export type OilAnswer = { 
+/**
+ * Bore that was reckoned with: the hose's nominal one.
+ */
+bore_mm: Millimetres, 
+/**
+ * At the hottest that was given, or where only a viscosity was.
+ */
+warm: FlowAnswer, 
+/**
+ * At the coldest that was given: a cold start.
+ */
+cold: FlowAnswer | null, 
+/**
+ * The speed that is usual in such a line; none while nobody said what the line does.
+ */
+usual: UsualSpeed | null, 
+/**
+ * Whether the speed is within it: a caution above, and while it is not known.
+ */
+verdict: Verdict, 
+/**
+ * The sizes of this type from the smallest in which the oil runs no faster than usual.
+ */
+sizes: Array<SizeTried>, 
+/**
+ * When the oil is stopped.
+ */
+surge: Stopped | null, 
+/**
+ * What nobody gave and was taken instead.
+ */
+assumed: Array<Assumption>, };
+
+/**
+ * A hose and its service, as the check takes them, and what only the oil asks for.
+ */
+export type OilQuestion = { 
+/**
+ * The hose and, for the length, its overall length.
+ */
+spec: Spec, 
+/**
+ * Flow, line, fluid, its hottest and coldest, working pressure.
+ */
+service: Service, 
+/**
+ * Length of the whole line, where it is not the hose alone.
+ */
+length_m: Metres | null, 
+/**
+ * Elbows and fittings in it.
+ */
+elbows: Array<Elbow>, 
+/**
+ * The fluid's grade or viscosity and density, where they are known.
+ */
+fluid: Fluid | null, 
+/**
+ * How long the valve takes to close; at once unless given.
+ */
+closure_time_s: number | null, 
+/**
+ * Bulk modulus of the fluid, from its supplier.
+ */
+bulk_modulus_pa: number | null, 
+/**
+ * Volumetric expansion of the hose (ISO 6801), from its supplier. Without it the wall is taken as rigid.
+ */
+volumetric_expansion_cm3_m_mpa: number | null, };
 
 /**
  * Where a machine was made.
@@ -3631,9 +4182,17 @@ hoses: Array<Stay>,
 last_off: Stay | null, };
 
 /**
- * A place with the history of the hoses that sat there.
+ * A place, and what it says before the next hose is made for it.
  */
-export type PlaceSheet = { 
+export type PlaceSaid = { 
+/**
+ * What failed there, and which way the next job goes.
+ */
+failures: Failures, 
+/**
+ * Failures, and the hoses of the same circuit beside this one; gravest first.
+ */
+findings: Array<Finding>, 
 /**
  * The place and what belongs there.
  */
@@ -3645,7 +4204,20 @@ at: PlaceAt,
 /**
  * What sat and sits there, by date. More than one that has not come off is a conflict.
  */
-stays: Array<Stay>, };
+stays: Array<Stay>, 
+/**
+ * The circuit it is on, where that is known.
+ */
+circuit: Versioned<Circuit> | null, 
+/**
+ * The other places of that circuit, by number, and what sits there.
+ */
+sisters: Array<Sister>, };
+
+/**
+ * Where an elbow on a port points, in the closed pose.
+ */
+export type Points = "towards" | "away" | "front" | "back";
 
 /**
  * The owner's limits for a scope, whole: a change writes all of them anew. None says nothing and
@@ -4120,6 +4692,32 @@ cannot_tell?: Array<CannotTell>, };
 export type Reason = "below-limit" | "near-limit" | "rival-too-tight" | "twist" | "no-limit" | "no-diameter";
 
 /**
+ * The length to make. It keeps the least radius by a tenth more at its shortest: made at the short end of the
+ * length tolerance and shortened by pressure; rounded up to 10 mm, and routed again.
+ */
+export type Recommended = { 
+/**
+ * Overall length.
+ */
+overall_length_mm: Millimetres, 
+/**
+ * How much the length may come out short, from the tolerance of overall lengths.
+ */
+short_by_mm: Millimetres, 
+/**
+ * Tightest radius at the inside of the bend with that length.
+ */
+min_inside_radius_mm: Millimetres | null, 
+/**
+ * The publication, table or practice.
+ */
+source: string, 
+/**
+ * How it came to be known.
+ */
+basis: Basis, };
+
+/**
  * One event to be written.
  */
 export type RecordEvent = { 
@@ -4211,6 +4809,11 @@ shortest_free_length_mm: Millimetres | null,
  * Least and greatest twist over the poses.
  */
 twist_range_deg: [Degrees, Degrees], 
+/**
+ * How far clockwise B's `up` stands of A's in the first pose, seen along the hose from A, 0 to 359; none while
+ * either port has no `up` there. Two elbows are made with this turn.
+ */
+turn_deg: Degrees | null, 
 /**
  * May it be routed so.
  */
@@ -4334,7 +4937,11 @@ vacuum_kpa_abs: number | null,
 /**
  * What the place asks beyond pressure.
  */
-duties: Array<Duty>, };
+duties: Array<Duty>, 
+/**
+ * Which of these figures were worked out, and not measured.
+ */
+estimated: Estimated, };
 
 /**
  * Settings of this device. What is left out is as it was on the first day.
@@ -4571,6 +5178,35 @@ name?: string | null,
 strokes: Array<Array<[number, number]>>, };
 
 /**
+ * Another place of the same circuit.
+ */
+export type Sister = { 
+/**
+ * The place.
+ */
+place: PlaceId, 
+/**
+ * Its number on the machine's drawing.
+ */
+number: number, 
+/**
+ * What people call it.
+ */
+name: string, 
+/**
+ * The hose that sits there; none is none that is known.
+ */
+code: TagCode | null, 
+/**
+ * What that hose is, or without one what belongs there.
+ */
+spec: Spec | null, 
+/**
+ * What the hose carries, as it was recorded; none is not known.
+ */
+pressure_bar: Bar | null, };
+
+/**
  * A site and its name.
  */
 export type Site = { 
@@ -4612,6 +5248,32 @@ machines: number,
  * Hoses on them.
  */
 hoses: number, };
+
+/**
+ * Another size of the type, put through the whole check in the same service.
+ */
+export type SizeTried = { 
+/**
+ * Standard.
+ */
+standard: string, 
+/**
+ * Type.
+ */
+type: string, 
+/**
+ * Nominal diameter.
+ */
+dn: Dn, 
+/**
+ * Speed of the oil in it.
+ */
+velocity_m_s: number, 
+/**
+ * The gravest that the whole check says of it and not of the spec's own hose: what was left out of the question
+ * speaks against both.
+ */
+verdict: Verdict, };
 
 /**
  * What is taken off the hose before the end goes on.
@@ -4782,6 +5444,19 @@ at: string,
 by?: PersonId | null, };
 
 /**
+ * A length of hose that can be cut from.
+ */
+export type Stock = { 
+/**
+ * Reel or offcut.
+ */
+sort: StockSort, 
+/**
+ * How much is left.
+ */
+length_mm: Millimetres, };
+
+/**
  * Stock of a van or shelf, as a difference, so that two devices' changes add up.
  */
 export type StockChanged = { 
@@ -4803,9 +5478,60 @@ unit: StockUnit,
 difference: number, };
 
 /**
+ * What is cut from one stock.
+ */
+export type StockCut = { 
+/**
+ * The stock, by its place in the question.
+ */
+stock: number, 
+/**
+ * The pieces, by their place in the question, longest first.
+ */
+pieces: Array<number>, 
+/**
+ * What is left of the stock.
+ */
+left_mm: Millimetres, 
+/**
+ * Whether the rest is kept; a shorter one of an offcut is scrap.
+ */
+kept: boolean, };
+
+/**
+ * What a stock is. A reel's rest stays on the reel, whatever its length.
+ */
+export type StockSort = "reel" | "offcut";
+
+/**
  * What stock is counted in.
  */
 export type StockUnit = "pieces" | "millimetres";
+
+/**
+ * What the pressure does when the whole flow is stopped.
+ */
+export type Stopped = { 
+/**
+ * Working pressure and rise together; none while the working pressure is not known.
+ */
+peak_bar: Bar | null, 
+/**
+ * Bulk modulus of fluid, air and wall together.
+ */
+effective_bulk_modulus_pa: number, 
+/**
+ * Speed of the pressure wave.
+ */
+wave_speed_m_s: number | null, 
+/**
+ * Time in which the wave runs to the end and back; a faster closure is as bad as a sudden one.
+ */
+critical_time_s: number | null, 
+/**
+ * Rise above the pressure before.
+ */
+pressure_rise_bar: Bar | null, };
 
 /**
  * A reading that goes with the likeliest answer only as a stray. Nothing is settled while it stands.
@@ -5544,6 +6270,27 @@ export type UnknownHose = {
 hose: number, };
 
 /**
+ * The speed of oil that is usual in a kind of line.
+ */
+export type UsualSpeed = { 
+/**
+ * Least.
+ */
+low_m_s: number, 
+/**
+ * Most.
+ */
+high_m_s: number, 
+/**
+ * The publication, table or practice.
+ */
+source: string, 
+/**
+ * How it came to be known.
+ */
+basis: Basis, };
+
+/**
  * How grave. Ordered: the gravest finding is the verdict of the whole.
  */
 export type Verdict = "pass" | "caution" | "stop";
@@ -5582,6 +6329,11 @@ export type Voided = {
  * Why.
  */
 reason: string, };
+
+/**
+ * How a job at a place is gone about.
+ */
+export type Way = "short" | "long";
 
 /**
  * The part that sets the pressure.
@@ -5648,6 +6400,7 @@ export interface Commands {
   'check': { input: Question; output: Answer<Checked> };
   'make': { input: MakeQuestion; output: Answer<BuildSheet> };
   'make.paper': { input: PaperQuestion; output: FileMade };
+  'cut': { input: Batch; output: Answer<CutPlan> };
   'cutoff.measured': { input: CutoffReadings; output: Answer<CutoffMeasured> };
   'crimp': { input: CrimpQuestion; output: Answer<Crimped> };
   'bench.judge': { input: BenchQuestion; output: Answer<BenchJudged> };
@@ -5662,8 +6415,10 @@ export interface Commands {
   'supplier.remove': { input: SupplierRemove; output: Answer<SupplierRemoved> };
   'supplier.lookup': { input: SupplierLookupQuestion; output: Answer<SupplierLookup> };
   'route': { input: Layout; output: Answer<Routed> };
+  'route.field': { input: FieldQuestion; output: Answer<FieldRouted> };
   'flow': { input: FlowQuestion; output: Answer<FlowAnswer> };
   'surge': { input: SurgeQuestion; output: Answer<SurgeAnswer> };
+  'oil': { input: OilQuestion; output: Answer<OilAnswer> };
   'life': { input: Nothing; output: Answer<Life> };
   'tag.make': { input: TagQuestion; output: Answer<TagMade> };
   'tag.preview': { input: LabelQuestion; output: Answer<LabelPreview> };
@@ -5679,7 +6434,7 @@ export interface Commands {
   'settings.write': { input: Settings; output: Answer<Settings> };
   'register.overview': { input: Nothing; output: Answer<Overview> };
   'register.machine': { input: MachineQuestion; output: Answer<MachineSheet> };
-  'register.place': { input: PlaceQuestion; output: Answer<PlaceSheet> };
+  'register.place': { input: PlaceQuestion; output: Answer<PlaceSaid> };
   'register.show': { input: ShowQuestion; output: Answer<Hose> };
   'register.due': { input: DueQuestion; output: Answer<DueList> };
   'register.life': { input: LivesQuestion; output: Answer<Lives> };

@@ -9,7 +9,7 @@ use ts_rs::TS;
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
 #[serde(deny_unknown_fields)]
 pub struct Batch {
-    /// Cut lengths wanted.
+    /// StockCut lengths wanted.
     pub pieces_mm: Vec<Millimetres>,
     /// Hose that is there.
     pub stock: Vec<Stock>,
@@ -48,7 +48,7 @@ pub enum StockSort {
 #[derive(Debug, Clone, PartialEq, Serialize, JsonSchema, TS)]
 pub struct CutPlan {
     /// The stocks that are cut, in the order they were given.
-    pub cuts: Vec<Cut>,
+    pub cuts: Vec<StockCut>,
     /// Pieces that no stock can give, by their place in the question.
     pub unmade: Vec<usize>,
     /// New hose taken off the reels, kerf included.
@@ -63,7 +63,7 @@ pub struct CutPlan {
 
 /// What is cut from one stock.
 #[derive(Debug, Clone, PartialEq, Serialize, JsonSchema, TS)]
-pub struct Cut {
+pub struct StockCut {
     /// The stock, by its place in the question.
     pub stock: usize,
     /// The pieces, by their place in the question, longest first.

@@ -1,6 +1,6 @@
 //! The batch in whole tenths of a millimetre, and the plan in millimetres again.
 
-use super::batch::{Batch, Cut, CutPlan, Stock, StockSort};
+use super::batch::{Batch, StockCut, CutPlan, Stock, StockSort};
 use super::bound::Bound;
 use super::error::CuttingError;
 use super::state::{Cost, State, UNMADE};
@@ -84,7 +84,7 @@ impl Measured {
             pieces.sort_by_key(|piece| (std::cmp::Reverse(self.pieces[*piece]), *piece));
             let left = self.left(stock, state.used[stock]);
             let kept = self.stocks[stock].reel || left >= self.useful;
-            Some(Cut { stock, pieces, left_mm: millimetres(u64::from(left)), kept })
+            Some(StockCut { stock, pieces, left_mm: millimetres(u64::from(left)), kept })
         });
         CutPlan {
             cuts: cuts.collect(),

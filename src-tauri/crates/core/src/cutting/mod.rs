@@ -15,7 +15,7 @@ mod measure;
 mod search;
 mod state;
 
-pub use batch::{Batch, Cut, CutPlan, Stock, StockSort};
+pub use batch::{Batch, CutPlan, Stock, StockCut, StockSort};
 pub use error::CuttingError;
 
 use measure::Measured;
