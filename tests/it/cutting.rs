@@ -71,13 +71,15 @@ fn a_length_that_can_not_be_is_named() {
 
 /// The plan's own figures, from its cuts alone.
 fn counted_again(batch: &Batch, plan: &CutPlan) -> Result<(f64, f64), TestCaseError> {
-    let mut seen: Vec<usize> = plan.cuts.iter().flat_map(|cut| cut.pieces.clone()).chain(plan.unmade.clone()).collect();
+    let mut seen: Vec<usize> =
+        plan.cuts.iter().flat_map(|cut| cut.pieces.clone()).chain(plan.unmade.clone()).collect();
     seen.sort_unstable();
     prop_assert_eq!(seen, (0..batch.pieces_mm.len()).collect::<Vec<_>>(), "each piece once");
     let (mut reel, mut scrap) = (0.0, 0.0);
     for cut in &plan.cuts {
         let stock = batch.stock[cut.stock];
-        let used: f64 = cut.pieces.iter().map(|piece| batch.pieces_mm[*piece].get() + batch.kerf_mm.get()).sum();
+        let used: f64 =
+            cut.pieces.iter().map(|piece| batch.pieces_mm[*piece].get() + batch.kerf_mm.get()).sum();
         let left = (stock.length_mm.get() - used).max(0.0);
         prop_assert!(used <= stock.length_mm.get() + batch.kerf_mm.get() + 1e-6, "{cut:?} of {stock:?}");
         prop_assert!((cut.left_mm.get() - left).abs() < 1e-6, "{cut:?} leaves {left}");

@@ -47,8 +47,9 @@ fn a_limit_names_the_very_caution_it_rests_on() {
 fn no_hose_is_its_own_alternative_nor_anothers_twin_without_a_row_that_says_so() {
     let rows = catalogue().hoses.iter().filter(|row| [6.3, 16.0, 51.0].contains(&row.dn.get()));
     for row in rows {
-        let question =
-            changed(|question| question.spec.hose = Some(hose(row.standard.as_str(), row.kind.as_str(), row.dn.get())));
+        let question = changed(|question| {
+            question.spec.hose = Some(hose(row.standard.as_str(), row.kind.as_str(), row.dn.get()))
+        });
         for other in checked(&question).alternatives {
             assert_ne!((&other.standard, &other.kind), (&row.standard, &row.kind));
             let called_twin = other.grounds.iter().any(|why| why.case.key == "alternative-twin-ok");
@@ -57,7 +58,11 @@ fn no_hose_is_its_own_alternative_nor_anothers_twin_without_a_row_that_says_so()
                 .interchange
                 .iter()
                 .any(|with| with.equal && with.standard == other.standard && with.kind == other.kind);
-            assert_eq!(called_twin, is_twin, "{} {} for {} {}", other.standard, other.kind, row.standard, row.kind);
+            assert_eq!(
+                called_twin, is_twin,
+                "{} {} for {} {}",
+                other.standard, other.kind, row.standard, row.kind
+            );
         }
     }
 }
@@ -86,10 +91,14 @@ fn a_figure_that_was_worked_out_is_said_so_and_needs_a_margin() {
     ] {
         assert_eq!(finding(&routed(radius), key).verdict, verdict, "{radius} mm");
     }
-    let measured_since = asked(|question| question.service.estimated.bend_radius_mm = Some(Millimetres(219.0)));
+    let measured_since =
+        asked(|question| question.service.estimated.bend_radius_mm = Some(Millimetres(219.0)));
     assert_eq!(finding(&measured_since, "bend-ok").verdict, Verdict::Pass);
     let reckoned = asked(|question| {
         question.service.estimated.surge_pressure_bar = question.service.surge_pressure_bar;
     });
-    assert_eq!((reckoned.verdict, finding(&reckoned, "surge-reckoned").value), (Verdict::Caution, Some(250.0)));
+    assert_eq!(
+        (reckoned.verdict, finding(&reckoned, "surge-reckoned").value),
+        (Verdict::Caution, Some(250.0))
+    );
 }

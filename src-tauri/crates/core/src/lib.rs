@@ -11,9 +11,9 @@
 pub mod bench;
 pub mod catalogue;
 pub mod check;
-pub mod cutting;
 pub mod crimp;
 pub mod cutoff;
+pub mod cutting;
 pub mod find;
 pub mod flow;
 pub mod life;

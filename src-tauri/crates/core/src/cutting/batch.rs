@@ -9,7 +9,7 @@ use ts_rs::TS;
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
 #[serde(deny_unknown_fields)]
 pub struct Batch {
-    /// StockCut lengths wanted.
+    /// Cut lengths wanted.
     pub pieces_mm: Vec<Millimetres>,
     /// Hose that is there.
     pub stock: Vec<Stock>,

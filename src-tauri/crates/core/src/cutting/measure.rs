@@ -1,6 +1,6 @@
 //! The batch in whole tenths of a millimetre, and the plan in millimetres again.
 
-use super::batch::{Batch, StockCut, CutPlan, Stock, StockSort};
+use super::batch::{Batch, CutPlan, Stock, StockCut, StockSort};
 use super::bound::Bound;
 use super::error::CuttingError;
 use super::state::{Cost, State, UNMADE};
