@@ -4,7 +4,7 @@ use hosewright_core::catalogue::{Catalogue, LengthPractice};
 use hosewright_core::check::{Checked, Evidence, Finding, Question, Verdict, check};
 use hosewright_core::find::{EndCandidate, EndFound, HoseCandidate, Settled, UnknownHose};
 use hosewright_core::quantity::{Bar, Celsius, Dn, LitresPerMinute, Millimetres};
-use hosewright_core::spec::{EndSpec, Estimated, Gender, HoseRef, Line, Role, Service, Spec};
+use hosewright_core::spec::{EndSpec, Gender, HoseRef, Line, Role, Service, Spec};
 
 pub fn catalogue() -> &'static Catalogue {
     Catalogue::embedded()
@@ -91,7 +91,7 @@ pub fn known() -> Question {
             bend_radius_mm: Some(Millimetres(220.0)),
             vacuum_kpa_abs: None,
             duties: Vec::new(),
-            estimated: Estimated::default(),
+            estimated: None,
         },
         found: Some(Evidence {
             hose: vec![was("EN 853", "2SN", 16.0, 0.996)],

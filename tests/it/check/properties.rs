@@ -5,9 +5,7 @@ use hosewright_core::catalogue::LengthPractice;
 use hosewright_core::check::{Evidence, Override, Question, Verdict};
 use hosewright_core::find::{Settled, UnknownHose};
 use hosewright_core::quantity::{Bar, Celsius, Degrees, LitresPerMinute, Millimetres};
-use hosewright_core::spec::{
-    Adapter, Cover, Duty, EndSpec, Estimated, Gender, HoseRef, Line, Role, Service, Spec,
-};
+use hosewright_core::spec::{Adapter, Cover, Duty, EndSpec, Gender, HoseRef, Line, Role, Service, Spec};
 use hosewright_core::tag::{self, Proof, TagCode, TagContent};
 use proptest::prelude::*;
 
@@ -107,7 +105,7 @@ prop_compose! {
             working_pressure_bar: working.map(Bar), relief_bar: relief.map(Bar), surge_pressure_bar: surge.map(Bar),
             fluid: fluid.map(str::to_owned), fluid_min_c: cold.map(Celsius), fluid_max_c: hot.map(Celsius),
             ambient_max_c: air.map(Celsius), flow_l_min: flow.map(LitresPerMinute), line,
-            bend_radius_mm: bend.map(Millimetres), vacuum_kpa_abs: None, duties, estimated: Estimated::default(),
+            bend_radius_mm: bend.map(Millimetres), vacuum_kpa_abs: None, duties, estimated: None,
         }
     }
 }

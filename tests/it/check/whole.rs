@@ -4,7 +4,7 @@ use super::line::{asked, catalogue, changed, checked, end, finding, hose, known}
 use hosewright_core::check::{CheckError, Evidence, Verdict, assembly_rating, check};
 use hosewright_core::find::{Readings, find};
 use hosewright_core::quantity::Millimetres;
-use hosewright_core::spec::Role;
+use hosewright_core::spec::{Estimated, Role};
 
 #[test]
 fn what_find_said_goes_whole_into_the_check() {
@@ -80,7 +80,8 @@ fn a_figure_that_was_worked_out_is_said_so_and_needs_a_margin() {
     let routed = |radius: f64| {
         asked(|question| {
             question.service.bend_radius_mm = Some(Millimetres(radius));
-            question.service.estimated.bend_radius_mm = question.service.bend_radius_mm;
+            question.service.estimated =
+                Some(Estimated { bend_radius_mm: question.service.bend_radius_mm, ..Estimated::default() });
         })
     };
     // The hose may be bent to 200 mm; a tenth of that is the margin of the estimate (common practice).
@@ -91,11 +92,16 @@ fn a_figure_that_was_worked_out_is_said_so_and_needs_a_margin() {
     ] {
         assert_eq!(finding(&routed(radius), key).verdict, verdict, "{radius} mm");
     }
-    let measured_since =
-        asked(|question| question.service.estimated.bend_radius_mm = Some(Millimetres(219.0)));
+    let measured_since = asked(|question| {
+        question.service.estimated =
+            Some(Estimated { bend_radius_mm: Some(Millimetres(219.0)), ..Estimated::default() });
+    });
     assert_eq!(finding(&measured_since, "bend-ok").verdict, Verdict::Pass);
     let reckoned = asked(|question| {
-        question.service.estimated.surge_pressure_bar = question.service.surge_pressure_bar;
+        question.service.estimated = Some(Estimated {
+            surge_pressure_bar: question.service.surge_pressure_bar,
+            ..Estimated::default()
+        });
     });
     assert_eq!(
         (reckoned.verdict, finding(&reckoned, "surge-reckoned").value),

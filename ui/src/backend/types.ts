@@ -155,7 +155,7 @@ export type Basis = "published" | "derived" | "reference-library" | "common-prac
  */
 export type Batch = { 
 /**
- * StockCut lengths wanted.
+ * Cut lengths wanted.
  */
 pieces_mm: Array<Millimetres>, 
 /**
@@ -4941,7 +4941,7 @@ duties: Array<Duty>,
 /**
  * Which of these figures were worked out, and not measured.
  */
-estimated: Estimated, };
+estimated: Estimated | null, };
 
 /**
  * Settings of this device. What is left out is as it was on the first day.

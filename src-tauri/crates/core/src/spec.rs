@@ -209,8 +209,8 @@ pub struct Service {
     #[serde(skip_serializing_if = "Vec::is_empty")]
     pub duties: Vec<Duty>,
     /// Which of these figures were worked out, and not measured.
-    #[serde(skip_serializing_if = "Estimated::is_empty")]
-    pub estimated: Estimated,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub estimated: Option<Estimated>,
 }
 
 /// Figures of the service as they were worked out. While the service gives that very figure it counts as an
@@ -226,20 +226,16 @@ pub struct Estimated {
     pub surge_pressure_bar: Option<Bar>,
 }
 
-impl Estimated {
-    fn is_empty(&self) -> bool {
-        *self == Self::default()
-    }
-}
-
 impl Service {
     /// Whether the bend that is given was worked out.
     pub fn is_bend_estimated(&self) -> bool {
-        self.bend_radius_mm.is_some() && self.bend_radius_mm == self.estimated.bend_radius_mm
+        let estimated = self.estimated.and_then(|one| one.bend_radius_mm);
+        self.bend_radius_mm.is_some_and(|given| estimated == Some(given))
     }
 
     /// Whether the peak that is given was worked out.
     pub fn is_surge_estimated(&self) -> bool {
-        self.surge_pressure_bar.is_some() && self.surge_pressure_bar == self.estimated.surge_pressure_bar
+        let estimated = self.estimated.and_then(|one| one.surge_pressure_bar);
+        self.surge_pressure_bar.is_some_and(|given| estimated == Some(given))
     }
 }

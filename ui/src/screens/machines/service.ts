@@ -3,7 +3,7 @@ import type { Given } from '../../backend';
 import type { Duty, Line, Place, RecordEvent, Service, Versioned } from '../../backend/types';
 
 /** A value of a service. */
-export type ServiceKey = keyof Service;
+export type ServiceKey = Exclude<keyof Service, 'estimated'>;
 
 /** What is shown first, by what a check asks first. */
 export const serviceKeys: readonly ServiceKey[] = [
