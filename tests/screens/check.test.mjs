@@ -8,6 +8,16 @@ import { ask, axe, browse, demo, fits, keepJob, open, phone, serve } from './sup
 const { spec, service } = demo('replacement.json');
 const thumb = (page) => page.getByRole('contentinfo');
 
+/** All that the bench asks before a tag, without a rig. */
+const made = {
+  settings: demo('settings.json'),
+  crimps: { A: Array(12).fill(28.5), B: Array(12).fill(28.5) },
+  crimpedBy: { A: 'micrometer', B: 'micrometer' },
+  finished: { cut_mm: 1155, length_mm: 1242, turn_deg: 90 },
+  proof: { state: 'no-rig' },
+  proving: { rig: false, pressure_bar: null, hold_s: null, gauge: '', calibrated: null },
+};
+
 test('a limit of prudence is taken on with a name and a reason, and both go on the record of the hose', async (t) => {
   const [browser, { url, db }] = await Promise.all([browse(t), serve(t, { empty: true })]);
   const fast = { ...service, duties: [], flow_l_min: 150 };
@@ -16,7 +26,7 @@ test('a limit of prudence is taken on with a name and a reason, and both go on t
     readings: demo('burst-readings.json'),
     spec,
     service: fast,
-    proof: { state: 'no-rig' },
+    ...made,
   });
   const page = await open(t, browser, url, phone);
   const finding = page.getByRole('listitem').filter({ hasText: 'Flow' }).first();

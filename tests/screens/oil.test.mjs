@@ -87,7 +87,7 @@ test('a surge is estimated from how fast the valve shuts, and goes to the check 
     .first()
     .waitFor();
   const job = await kept(page, url);
-  assert.deepEqual([job.service.surge_pressure_bar, job.estimated.surge_pressure_bar, job.beside], [peak, peak, null]);
+  assert.deepEqual([job.service.surge_pressure_bar, job.service.estimated.surge_pressure_bar, job.beside], [peak, peak, null]);
   assert.match(
     await page
       .getByRole('button', { name: /^surge/ })
