@@ -106,6 +106,7 @@ fn the_turn_is_measured_the_short_way_round(
 #[case::no_word_of_a_rig("/proof", json!({}), "proof-open")]
 #[case::failed("/proof/failed", json!(null), "")]
 #[case::low("/proof/pressure_bar", json!(499), "proof-open")]
+#[case::another_unit("/proof/pressure_bar", json!(7975), "proof-open")]
 #[case::short("/proof/hold_s", json!(29), "proof-open")]
 #[case::no_gauge("/proof/gauge", json!(" "), "proof-open")]
 fn what_is_not_sound_keeps_the_hose_from_its_tag(
@@ -289,6 +290,35 @@ fn a_cut_off_is_measured_on_a_new_end(
         assert!((measured["cutoff_mm"].as_f64().expect("a mean") - mean).abs() < 1e-9);
     }
     assert_eq!(measured["steps"].as_array().map(Vec::len), Some(4), "it says how");
+}
+
+#[test]
+fn an_instrument_that_can_not_tell_settles_no_cut_off() {
+    let asked = json!({"readings_mm": [25.0, 25.0, 25.0], "instrument": {"error_mm": 5}});
+    let measured = answer(&mut api(), "cutoff.measured", asked).expect("measured");
+    assert_eq!((&measured["verdict"], &measured["do"]), (&json!("unsettled"), &json!("cutoff-coarse")));
+}
+
+#[test]
+fn how_a_hose_was_made_that_failed_is_no_example_and_it_gets_no_label_though_its_tag_was_withdrawn() {
+    let (_folder, mut api) = begin();
+    let sound =
+        answer(&mut api, "tag.make", json!({"question": make()["question"]})).expect("a tag")["tag"].clone();
+    let mut bench = bench();
+    bench["proof"]["failed"] = json!("burst");
+    let asked = json!({"make": make(), "bench": bench, "code": sound["code"]});
+    answer(&mut api, "bench.record", asked).expect("scrap is recorded too");
+    let withdrawn = json!({"kind": "tag-withdrawn", "code": sound["code"], "reason": "scrapped"});
+    answer(&mut api, "register.record", json!({"events": [{"body": withdrawn}]})).expect("written");
+    let again = answer(&mut api, "tag.make", json!({"question": make()["question"], "code": sound["code"]}));
+    assert!(again.expect_err("no tag").message.contains("scrap"));
+    let label = json!({"tag": sound, "width_mm": 60, "height_mm": 40, "dpi": 300, "as": "png"});
+    assert!(api.call("tag.label", label, &[]).expect_err("no label").message.contains("scrap"));
+    let looked =
+        answer(&mut api, "supplier.lookup", json!({"spec": make()["question"]["spec"]})).expect("looked up");
+    for end in looked["ends"].as_array().expect("ends") {
+        assert_eq!(end["last"], Value::Null, "{end}");
+    }
 }
 
 #[test]

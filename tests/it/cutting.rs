@@ -58,6 +58,10 @@ fn pieces_are_paired_so_that_two_offcuts_come_out_even() {
 fn what_no_stock_can_give_is_said_and_the_rest_is_cut() {
     let plan = planned(&batch(&[3000.0, 800.0], &[1000.0], &[]));
     assert_eq!((plan.unmade, plan.cuts.len()), (vec![0], 1));
+    // What is left unmade takes no new hose.
+    assert!(plan.least_reel_mm <= plan.reel_mm, "{:?} of {:?}", plan.least_reel_mm, plan.reel_mm);
+    let none = planned(&batch(&[5000.0], &[3000.0], &[]));
+    assert_eq!((none.unmade, none.least_reel_mm.get()), (vec![0], 0.0));
 }
 
 #[test]
@@ -145,7 +149,7 @@ proptest! {
         let plan = planned(&batch);
         let (reel, scrap) = counted_again(&batch, &plan)?;
         prop_assert!((plan.reel_mm.get() - reel).abs() < 1e-6 && (plan.scrap_mm.get() - scrap).abs() < 1e-6);
-        prop_assert!(plan.least_reel_mm.get() <= plan.reel_mm.get() || !plan.unmade.is_empty());
+        prop_assert!(plan.least_reel_mm.get() <= plan.reel_mm.get());
         prop_assert_eq!(&planned(&batch), &plan, "the same batch, the same plan");
     }
 

@@ -305,3 +305,51 @@ proptest! {
         }
     }
 }
+
+#[test]
+fn a_heading_that_names_something_else_of_a_crimp_is_not_the_diameter_to_crimp_to() {
+    let is = |heading: &str| {
+        let cells =
+            vec![vec!["Standard".to_owned(), heading.to_owned()], vec!["EN 853".into(), "28.5".into()]];
+        headings(&cells, Some(1)).columns[1].is
+    };
+    for heading in ["Crimp", "Crimp OD [mm]", "Crimp diameter", "Prensado"] {
+        assert_eq!(is(heading), Some(Column::CrimpDiameter), "{heading}");
+    }
+    for heading in ["Crimp length", "Crimp OD min", "Crimp diameter max", "Pre crimp diameter"] {
+        assert_eq!(is(heading), None, "{heading}");
+    }
+    assert_eq!(is("Crimp die"), Some(Column::DieSet));
+}
+
+#[test]
+fn a_bare_number_beneath_dash_is_the_dash_and_one_beneath_dn_the_nominal_diameter() {
+    let dn = |heading: &str| {
+        let cells = [
+            ["Supplier", "Standard", "Type", heading, "Crimp"],
+            ["S (invented)", "EN 853", "2SN", "10", "28.5"],
+        ];
+        let cells: Vec<Vec<String>> = cells.iter().map(|row| row.map(str::to_owned).to_vec()).collect();
+        read(Catalogue::embedded(), &cells, &Sheeted { name: "s".into(), ..Sheeted::default() })
+            .expect("a sheet")
+            .rows[0]
+            .1
+            .dn
+            .get()
+    };
+    // -10 is 10/16 in, DN 16 (ISO 4397).
+    assert_eq!((dn("Dash"), dn("DN")), (16.0, 10.0));
+}
+
+#[test]
+fn a_bare_length_without_a_unit_in_a_sheet_of_inches_is_asked_for() {
+    let cells = [
+        ["Supplier", "Standard", "Type", "DN", "Crimp OD (in)", "Cut off"],
+        ["S (invented)", "EN 853", "2SN", "16", "1.122", "1.10"],
+    ];
+    let cells: Vec<Vec<String>> = cells.iter().map(|row| row.map(str::to_owned).to_vec()).collect();
+    let sheet = read(Catalogue::embedded(), &cells, &Sheeted { name: "s".into(), ..Sheeted::default() })
+        .expect("a sheet");
+    assert_eq!((sheet.rows.len(), sheet.refused[0].column), (0, Some(Column::Cutoff)));
+    assert!(sheet.refused[0].why.contains("no unit"), "{:?}", sheet.refused);
+}

@@ -4,6 +4,7 @@ use super::File;
 use super::check::checked;
 use crate::{Answer, Api, ApiError};
 use hosewright_core::check::{Finding, Question, Verdict};
+use hosewright_core::record;
 use hosewright_core::spec::Service;
 use hosewright_core::tag::{self, Assembled, Proof, TagCode, TagContent};
 use hosewright_papers::{DrawingError, Form, Label, LabelError, LabelSize};
@@ -94,13 +95,15 @@ pub fn make(api: &mut Api, asked: TagQuestion, _: &[u8]) -> Result<Answer<TagMad
 /// Refuses an assembly that stands on record as one that failed its proof.
 fn not_scrap(api: &Api, code: TagCode) -> Result<(), ApiError> {
     let Some(register) = &api.register else { return Ok(()) };
-    match register.hose(&code)?.map(|hose| hose.status) {
-        Some(Status::FailedProof) => Err(ApiError::input(
-            "code",
-            format!("{code} failed its proof: it is scrap and gets no tag; make it anew"),
-        )),
-        _ => Ok(()),
+    let Some(hose) = register.hose(&code)? else { return Ok(()) };
+    // Its proof counts, whatever became of it since.
+    let failed =
+        hose.assembly.as_ref().is_some_and(|made| matches!(made.record.proof, record::Proof::Failed { .. }));
+    if failed || hose.status == Status::FailedProof {
+        let why = format!("{code} failed its proof: it is scrap and gets no tag; make it anew");
+        return Err(ApiError::input("code", why));
     }
+    Ok(())
 }
 
 /// A label to be made.
@@ -145,6 +148,7 @@ impl From<LabelError> for ApiError {
 }
 
 fn composed(api: &Api, asked: &LabelQuestion) -> Result<Label, ApiError> {
+    not_scrap(api, asked.tag.code)?;
     let size = LabelSize { width_mm: asked.width_mm, height_mm: asked.height_mm, dpi: asked.dpi };
     Ok(hosewright_papers::label(&asked.tag, size, &api.words)?)
 }

@@ -48,6 +48,7 @@ pub const CODES: &[&str] = &[
     "write-hold",
     "write-gauge",
     "proof-low",
+    "proof-high",
     "proof-short",
     "proof-failed",
     "proof-no-rig",
@@ -68,6 +69,10 @@ pub(super) fn judge(due: &make::Proof, done: &Proving, today: NaiveDate, months:
     }
 }
 
+/// A hose for fluid power bursts at four times its working pressure or more and is proved at twice that (ISO 7751):
+/// at twice the proof it may be damaged, and a figure so high is mostly written in another unit.
+const BURST_OVER_PROOF: f64 = 2.0;
+
 /// A failure stands over everything else that was written.
 fn state(due: &make::Proof, done: &Proving) -> (ProofState, &'static str) {
     if done.failed.is_some() {
@@ -81,6 +86,9 @@ fn state(due: &make::Proof, done: &Proving) -> (ProofState, &'static str) {
     let open = match (done.pressure_bar, done.hold_s) {
         (None, _) => "write-pressure",
         (Some(pressure), _) if pressure.get() < due.proof_pressure_bar.get() => "proof-low",
+        (Some(pressure), _) if pressure.get() >= due.proof_pressure_bar.get() * BURST_OVER_PROOF => {
+            "proof-high"
+        }
         (Some(_), None) => "write-hold",
         (Some(_), Some(hold)) if hold < due.hold_from.value => "proof-short",
         _ if done.gauge.trim().is_empty() => "write-gauge",

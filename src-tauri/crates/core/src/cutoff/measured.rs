@@ -71,7 +71,7 @@ impl CutoffError {
 pub const STEPS: &[&str] = &["cutoff-new-end", "cutoff-find-stop", "cutoff-find-seal", "cutoff-read"];
 
 /// What is done next.
-pub const CODES: &[&str] = &["tick", "cutoff-repeat", "cutoff-apart"];
+pub const CODES: &[&str] = &["tick", "cutoff-repeat", "cutoff-apart", "cutoff-coarse"];
 
 const MOST_MM: f64 = 1000.0;
 const MOST: usize = 20;
@@ -79,6 +79,8 @@ const MOST: usize = 20;
 /// Readings that are wanted, and how far apart they may lie (common practice: half of what the cut may be off).
 const WANTED: usize = 3;
 const APART_MM: f64 = 1.0;
+/// An instrument less sure than the cut's own allowance, either way, tells nothing of a cut-off (common practice).
+const MOST_UNSURE_MM: f64 = 2.0;
 
 /// What the readings say.
 ///
@@ -95,8 +97,10 @@ pub fn measured(asked: &CutoffReadings) -> Result<CutoffMeasured, CutoffError> {
     }
     let spread = Spread::of(readings);
     let count = spread.map_or(0, |spread| spread.count);
+    let coarse = 2.0 * asked.instrument.standard_mm() > MOST_UNSURE_MM;
     let (verdict, next_do) = match spread {
         Some(spread) if spread.range() > APART_MM => (Judged::Stop, "cutoff-apart"),
+        Some(_) if coarse => (Judged::Unsettled, "cutoff-coarse"),
         Some(_) if count >= WANTED => (Judged::Pass, "tick"),
         _ => (Judged::Unsettled, "cutoff-repeat"),
     };

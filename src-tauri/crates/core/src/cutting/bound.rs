@@ -9,12 +9,19 @@ use super::state::Cost;
 pub(super) struct Bound {
     pub unmade: u64,
     pub reel: u64,
+    /// What the offcuts can not give whatever is cut from them.
+    beyond_offcuts: u64,
 }
 
 impl Bound {
     /// Whether nothing better than that cost exists.
     pub fn reached_by(&self, cost: Cost) -> bool {
         cost == Cost { unmade: self.unmade, reel: self.reel, scrap: 0 }
+    }
+
+    /// The least new hose that any plan takes which leaves that much unmade.
+    pub fn least_reel(&self, unmade: u64) -> u64 {
+        self.beyond_offcuts.saturating_sub(unmade)
     }
 }
 
@@ -36,6 +43,6 @@ pub(super) fn bound(batch: &Measured) -> Bound {
         }
     }
     let unmade = wanted.saturating_sub(offcuts + reels);
-    let reel = wanted.saturating_sub(unmade + offcuts + last_cuts);
-    Bound { unmade, reel }
+    let beyond_offcuts = wanted.saturating_sub(offcuts + last_cuts);
+    Bound { unmade, reel: beyond_offcuts.saturating_sub(unmade), beyond_offcuts }
 }

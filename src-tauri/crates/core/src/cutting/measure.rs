@@ -92,7 +92,7 @@ impl Measured {
             reel_mm: millimetres(state.cost.reel),
             scrap_mm: millimetres(state.cost.scrap),
             proved,
-            least_reel_mm: millimetres(bound.reel),
+            least_reel_mm: millimetres(bound.least_reel(state.cost.unmade)),
         }
     }
 }

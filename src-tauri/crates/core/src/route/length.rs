@@ -41,6 +41,9 @@ pub(super) fn shortest(
     // A curve of that radius turns by no more than its length over the radius.
     let turn = travel.iter().map(|ends| (-ends.b.direction).angle_to(ends.a.direction)).fold(0.0, f64::max);
     let least_mm = gap_mm.max(turn * least_radius_mm * (1.0 - 1e-9));
+    if !longest_mm.is_finite() {
+        return Err(RouteError::NoLength { up_to_mm: f64::MAX });
+    }
     let reach_mm = least_mm * least_mm / changes.shortest(least_mm).max(f64::MIN_POSITIVE);
     let wide = |shape: &Shape| radius_mm(shape) >= least_radius_mm;
     let keeps = |ends: &Ends, length_mm: f64| {

@@ -162,6 +162,7 @@ impl Column {
             ],
             Column::CrimpDiameter => &[
                 "crimp",
+                "crimp ø",
                 "crimp od",
                 "crimp dia",
                 "crimp diameter",

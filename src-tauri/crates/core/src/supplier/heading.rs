@@ -95,6 +95,12 @@ fn proposed(head: &[String]) -> Vec<Option<Column>> {
         .collect()
 }
 
+/// Words that name the crimp diameter only where nothing stands beside them.
+const ALONE: [&str; 2] = ["crimp", "prensado"];
+
+/// What stands in a heading of something else than the diameter to crimp to: a limit of it, or what it was before.
+const NOT_THE_TARGET: [&str; 6] = ["min", "max", "minimum", "maximum", "pre", "before"];
+
 /// The column whose words stand in a heading.
 fn meant(heading: &str) -> Option<Column> {
     let plain = plain(heading);
@@ -102,7 +108,9 @@ fn meant(heading: &str) -> Option<Column> {
         return Some(Column::CrimpTolerance);
     }
     let padded = format!(" {plain} ");
-    let fits = |words: &&str| padded.contains(&format!(" {words} "));
+    let stands = |words: &str| padded.contains(&format!(" {words} "));
+    // "Crimp" alone is the diameter; beside another word it is of what that word says.
+    let fits = |words: &&str| stands(words) && (!ALONE.contains(words) || plain == **words);
     let longest =
         |column: &Column| column.words().iter().filter(|words| fits(words)).map(|words| words.len()).max();
     let mut best: Option<(usize, Column)> = None;
@@ -113,6 +121,8 @@ fn meant(heading: &str) -> Option<Column> {
             best = Some((length, column));
         }
     }
+    let other = NOT_THE_TARGET.iter().any(|word| stands(word));
+    let best = best.filter(|(_, column)| !(other && *column == Column::CrimpDiameter));
     // A tolerance is one whatever it is a tolerance of, and a size of a hose is the hose's.
     match best {
         Some((_, column)) if column != Column::CrimpTolerance => {

@@ -98,6 +98,8 @@ enum Wrong {
     Name(#[from] UnknownName),
     #[error("{0}")]
     Row(#[from] RowError),
+    #[error("other lengths of this sheet are in inches and this column has no unit; match it with mm or in")]
+    NoUnit,
     #[error("two tolerances stand in this row; leave one out")]
     TwoTolerances,
     #[error("the end's size has no family beside it; match its column or give one value for all rows")]
@@ -123,6 +125,11 @@ pub fn read(catalogue: &Catalogue, cells: &[Vec<String>], how: &Sheeted) -> Resu
     if found.rows == 0 {
         return Err(SheetError::Empty);
     }
+    let dashes = columns.iter().any(|matched| {
+        let heading = cells.get(found.header_row.saturating_sub(1)).and_then(|row| row.get(matched.column));
+        matched.is == Column::Dn && heading.is_some_and(|heading| heading.to_lowercase().contains("dash"))
+    });
+    let inches = columns.iter().any(|matched| matched.unit == Some(LengthUnit::In));
     let mut read = SheetRead::default();
     for (at, row) in cells.iter().enumerate().skip(found.header_row) {
         let number = at + 1;
@@ -133,7 +140,7 @@ pub fn read(catalogue: &Catalogue, cells: &[Vec<String>], how: &Sheeted) -> Resu
             read.left_out.push(number);
             continue;
         }
-        let reader = Reader { catalogue, columns: &columns, fixed: &how.fixed, cells: row };
+        let reader = Reader { catalogue, columns: &columns, fixed: &how.fixed, cells: row, dashes, inches };
         match reader.row(&format!("{}, row {number}", how.name)) {
             Ok(row) => read.take(number, row),
             Err((column, wrong)) => {
@@ -175,6 +182,10 @@ struct Reader<'a> {
     columns: &'a [Matched],
     fixed: &'a BTreeMap<Column, String>,
     cells: &'a [String],
+    /// The hose's size stands in a column of dash sizes.
+    dashes: bool,
+    /// Some lengths stand in inches: a bare number in a column without a unit can be either.
+    inches: bool,
 }
 
 type At = (Option<Column>, Wrong);
@@ -203,15 +214,21 @@ impl Reader<'_> {
         column: Column,
         read: impl Fn(&str, Option<LengthUnit>) -> Result<T, CellError>,
     ) -> Result<Option<T>, At> {
-        self.get(column)
-            .map(|(cell, unit)| read(&cell, unit).map_err(|error| (Some(column), error.into())))
-            .transpose()
+        let Some((cell, unit)) = self.get(column) else { return Ok(None) };
+        let bare = cell.chars().all(|letter| letter.is_ascii_digit() || ".,/ -".contains(letter));
+        if self.inches && unit.is_none() && bare && column.is_length() {
+            return Err((Some(column), Wrong::NoUnit));
+        }
+        read(&cell, unit).map(Some).map_err(|error| (Some(column), error.into()))
     }
 
     fn row(&self, from: &str) -> Result<SupplierRow, At> {
         let supplier = self.needed(Column::Supplier)?;
         let (standard, kind) = self.hose()?;
         let size = self.needed(Column::Dn)?;
+        let bare = !size.is_empty() && size.chars().all(|letter| letter.is_ascii_digit());
+        // A bare 10 in a column of dash sizes is the dash, and DN 10 is another hose.
+        let size = if self.dashes && bare { format!("-{size}") } else { size };
         let dn = cell::dn(&size, self.catalogue, &standard, &kind)
             .map_err(|error| (Some(Column::Dn), error.into()))?;
         let (family, size) = self.end()?;

@@ -50,6 +50,8 @@ bench-write-gauge = Write down the gauge
 bench-write-gauge-how = Its number or mark: a proof without a gauge proves nothing.
 bench-proof-low = Below proof pressure
 bench-proof-low-how = Release it, then raise it to proof pressure and hold it there.
+bench-proof-high = Far above proof pressure
+bench-proof-high-how = At twice proof pressure a hose may burst. Read the gauge's unit again. If it was raised so high, the hose is scrap.
 bench-proof-short = Not held long enough
 bench-proof-short-how = Hold it again for the full time.
 bench-proof-failed = Failed: scrap
@@ -76,6 +78,8 @@ bench-cutoff-find-seal = Find the sealing point: nose of the cone, flat face, he
 bench-cutoff-read = Read from one to the other along the axis, three times, the end taken up anew each time.
 bench-cutoff-repeat = Read it again
 bench-cutoff-repeat-how = Three readings, the end taken up anew each time, show whether they agree.
+bench-cutoff-coarse = Too coarse for a cut-off
+bench-cutoff-coarse-how = The instrument is unsure by more than the 2 mm a cut may be off. Take a caliper.
 bench-cutoff-apart = The readings do not agree
 bench-cutoff-apart-how = They lie more than 1 mm apart. Find the hose stop and the sealing point again and read anew.
 

@@ -7,7 +7,7 @@ use hosewright_core::catalogue::Catalogue;
 use hosewright_core::cutoff::{CutoffLearned, CutoffSum, Lengths, learned};
 use hosewright_core::make::{EndSettings, Filled};
 use hosewright_core::quantity::Millimetres;
-use hosewright_core::record::{Assembly, PersonId};
+use hosewright_core::record::{Assembly, PersonId, Proof};
 use hosewright_core::spec::{EndSpec, HoseRef, Role, Spec};
 use hosewright_core::tag::TagCode;
 use hosewright_store::SupplierKept;
@@ -141,6 +141,10 @@ fn last(
     name: &impl Fn(PersonId) -> Option<String>,
 ) -> Option<LastTime> {
     benches.iter().rev().find_map(|made| {
+        // How a hose was made that failed is no example.
+        if matches!(made.proof, Proof::Failed { .. }) {
+            return None;
+        }
         let bench = made.bench.as_ref()?;
         let spec = named(catalogue, &made.spec).ok()?;
         let of = spec.hose.as_ref()?;
@@ -157,7 +161,8 @@ fn last(
             code: made.code,
             assembled: made.assembled,
             settings: EndSettings { role: wanted.role, ..settings },
-            cutoff_mm: end.cutoff_mm,
+            // A cut-off is of one form of an end: an elbow's is not a straight one's.
+            cutoff_mm: end.cutoff_mm.filter(|_| (&end.form, end.gender) == (&wanted.form, wanted.gender)),
             by: bench.steps.iter().rev().find_map(|step| step.by).and_then(name),
         })
     })
@@ -193,8 +198,11 @@ pub(in super::super) fn fill(api: &mut Api, asked: &mut MakeQuestion) -> Result<
         }
         asked.settings.retain(|given| given.role != role);
         let mut settings = kept.row.settings(role);
-        let open =
-            asked.question.spec.ends.iter_mut().find(|end| end.role == role && end.cutoff_mm.is_none());
+        // A row knows no form: its cut-off is taken for the straight end of just that family and size, no other.
+        let of_this = kept.row.family.is_some() && kept.row.size.is_some();
+        let straight = |end: &&mut EndSpec| of_this && end.form.as_deref() == Some("straight");
+        let open = asked.question.spec.ends.iter_mut();
+        let open = { open }.find(|end| end.role == role && end.cutoff_mm.is_none()).filter(straight);
         let cutoff = open.is_some() && kept.row.cutoff_mm.is_some();
         if let Some(end) = open {
             end.cutoff_mm = kept.row.cutoff_mm;

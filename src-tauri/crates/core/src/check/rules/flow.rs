@@ -53,7 +53,8 @@ enum Larger<'a> {
 /// carry too little. The sizes tried are wide enough, so that none of them asks for a larger one again.
 fn larger<'a>(subject: &Subject<'a>, hose: Hose<'a>, bore: Millimetres) -> Larger<'a> {
     let sizes = subject.catalogue.sizes(&hose.row.standard, &hose.row.kind);
-    let mut wide: Vec<&HoseRow> = sizes.filter(|row| row.id_nom_mm >= bore).collect();
+    let larger = |row: &&HoseRow| row.id_nom_mm >= bore && row.id_nom_mm > hose.row.id_nom_mm;
+    let mut wide: Vec<&HoseRow> = sizes.filter(larger).collect();
     wide.sort_by(|a, b| a.id_nom_mm.get().total_cmp(&b.id_nom_mm.get()));
     let passes = |row: &&HoseRow| {
         let other = Hose::of(subject.catalogue, row);
