@@ -29,6 +29,11 @@ describe('what the check says of a hose that sits', () => {
     expect([sits.sign, sits.why, sits.open.length]).toEqual(['caution', null, 1]);
   });
 
+  it('is not asked too much by an estimate: that is named as not known', () => {
+    const sits = sitsUnder(checked(finding('caution', 'surge-estimated-above')));
+    expect([sits.sign, sits.over, sits.open.length]).toEqual(['caution', [], 1]);
+  });
+
   it('is not settled where a stop is for want of knowing', () => {
     expect(sitsUnder(checked(finding('stop', 'hose-missing'))).sign).toBe('unsettled');
     expect(sitsUnder(checked(finding('stop', 'pressure-unknown'))).sign).toBe('unsettled');

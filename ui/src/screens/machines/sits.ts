@@ -9,7 +9,7 @@ import { serviceOf, type Ground } from './start-job';
 const ASKED =
   /^(working|relief|surge|pressure|heat|fluid|out-of-scope|cold|frost|ambient|bend|duty|vacuum|suction|flow)(-|$)/;
 /** Nothing is over its limit: something is not known for sure. */
-const DOUBT = /-(missing|unknown|unrated|unverified|proxy)$/;
+const DOUBT = /-(missing|unknown|unrated|unverified|proxy|reckoned|estimated|estimated-above|estimated-near)$/;
 /** Two figures of the place itself that can not both be right, whatever hose sits there. */
 const CONTRADICTION = 'pressure-contradiction';
 
