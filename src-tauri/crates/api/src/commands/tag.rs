@@ -8,7 +8,6 @@ use hosewright_core::record;
 use hosewright_core::spec::Service;
 use hosewright_core::tag::{self, Assembled, Proof, TagCode, TagContent};
 use hosewright_papers::{DrawingError, Form, Label, LabelError, LabelSize};
-use hosewright_store::Status;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
@@ -97,9 +96,7 @@ fn not_scrap(api: &Api, code: TagCode) -> Result<(), ApiError> {
     let Some(register) = &api.register else { return Ok(()) };
     let Some(hose) = register.hose(&code)? else { return Ok(()) };
     // Its proof counts, whatever became of it since.
-    let failed =
-        hose.assembly.as_ref().is_some_and(|made| matches!(made.record.proof, record::Proof::Failed { .. }));
-    if failed || hose.status == Status::FailedProof {
+    if hose.assembly.is_some_and(|made| matches!(made.record.proof, record::Proof::Failed { .. })) {
         let why = format!("{code} failed its proof: it is scrap and gets no tag; make it anew");
         return Err(ApiError::input("code", why));
     }

@@ -7,8 +7,7 @@ use super::state::Cost;
 /// The least that any plan costs. Scrap has no bound but nothing.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(super) struct Bound {
-    pub unmade: u64,
-    pub reel: u64,
+    unmade: u64,
     /// What the offcuts can not give whatever is cut from them.
     beyond_offcuts: u64,
 }
@@ -16,7 +15,7 @@ pub(super) struct Bound {
 impl Bound {
     /// Whether nothing better than that cost exists.
     pub fn reached_by(&self, cost: Cost) -> bool {
-        cost == Cost { unmade: self.unmade, reel: self.reel, scrap: 0 }
+        cost == Cost { unmade: self.unmade, reel: self.least_reel(self.unmade), scrap: 0 }
     }
 
     /// The least new hose that any plan takes which leaves that much unmade.
@@ -43,6 +42,5 @@ pub(super) fn bound(batch: &Measured) -> Bound {
         }
     }
     let unmade = wanted.saturating_sub(offcuts + reels);
-    let beyond_offcuts = wanted.saturating_sub(offcuts + last_cuts);
-    Bound { unmade, reel: beyond_offcuts.saturating_sub(unmade), beyond_offcuts }
+    Bound { unmade, beyond_offcuts: wanted.saturating_sub(offcuts + last_cuts) }
 }

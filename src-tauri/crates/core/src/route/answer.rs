@@ -17,7 +17,7 @@ use crate::quantity::{Degrees, Millimetres};
 pub(crate) const MARGIN: f64 = 0.1;
 
 /// Twist from which a hose loses much of its life: up to 70 % at 5 degrees (trade press, two articles).
-const TWIST_DEG: f64 = 5.0;
+pub(super) const TWIST_DEG: f64 = 5.0;
 
 /// The hose between the ports: how tight it bends and twists in every pose, and whether it may.
 ///

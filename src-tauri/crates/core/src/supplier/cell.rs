@@ -49,13 +49,18 @@ pub(super) fn tidy(cell: &str) -> String {
         .join(" ")
 }
 
+/// Whether a cell has a number and no unit.
+pub(super) fn is_bare(cell: &str) -> bool {
+    cell.chars().all(|c| c.is_ascii_digit() || ['.', ',', ' ', '-', '/'].contains(&c))
+}
+
 /// A length; a unit in the cell stands over that of the column.
 pub(super) fn length(cell: &str, unit: Option<LengthUnit>) -> Result<Millimetres, CellError> {
     let wrong = || CellError::Length { cell: cell.to_owned() };
     if is_date(cell) {
         return Err(CellError::Date { cell: cell.to_owned() });
     }
-    let bare = cell.chars().all(|c| c.is_ascii_digit() || ['.', ',', ' ', '-', '/'].contains(&c));
+    let bare = is_bare(cell);
     let inches = unit == Some(LengthUnit::In) && bare;
     // Two figures in one cell, as in `27.4 1.079`, are no fraction.
     if bare && cell.contains(' ') && !cell.contains('/') {

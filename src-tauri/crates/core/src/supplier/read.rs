@@ -215,8 +215,7 @@ impl Reader<'_> {
         read: impl Fn(&str, Option<LengthUnit>) -> Result<T, CellError>,
     ) -> Result<Option<T>, At> {
         let Some((cell, unit)) = self.get(column) else { return Ok(None) };
-        let bare = cell.chars().all(|letter| letter.is_ascii_digit() || ".,/ -".contains(letter));
-        if self.inches && unit.is_none() && bare && column.is_length() {
+        if self.inches && unit.is_none() && column.is_length() && cell::is_bare(&cell) {
             return Err((Some(column), Wrong::NoUnit));
         }
         read(&cell, unit).map(Some).map_err(|error| (Some(column), error.into()))

@@ -6,6 +6,7 @@ use super::question::FieldQuestion;
 use crate::catalogue::{Basis, Catalogue, Provenance};
 use crate::check::{Finding, Verdict, cases, practice, unverified};
 use crate::quantity::{Degrees, Millimetres};
+use crate::route::answer::TWIST_DEG;
 use crate::route::{Reason, RouteError, Routed};
 
 /// A figure of the tables that a rule rests on.
@@ -25,9 +26,6 @@ pub(super) struct Rules {
     /// Twist from which much of a hose's life is lost.
     pub twist: Rule,
 }
-
-/// Twist at which trade press tells of a life shortened by up to 70 % (rule L050): the rule names it.
-const TWIST_DEG: f64 = 5.0;
 
 impl Rules {
     /// From the catalogue's limits.

@@ -6,12 +6,10 @@ use super::findings::{Rules, bend_verdict};
 use crate::catalogue::{Basis, Catalogue, LengthPractice, Provenance};
 use crate::check::Verdict;
 use crate::quantity::Millimetres;
+use crate::route::MARGIN;
 use crate::route::length::{Fineness, shortest};
 use crate::route::lie::Changes;
 use crate::route::travel::travel;
-
-/// By how much the recommended length keeps the least radius: an estimate needs as much. Common practice.
-const MARGIN: f64 = 1.1;
 
 /// The recommended length is a whole number of these, as lengths are ordered. Common practice.
 const ROUND_MM: f64 = 10.0;
@@ -33,7 +31,7 @@ pub(super) fn shortest_mm(case: &Case<'_>, rules: &Rules, factor: f64) -> Option
 
 /// The length to make, routed at its longest and shortest. None where no length will do.
 pub(super) fn recommended(catalogue: &Catalogue, case: &Case<'_>, rules: &Rules) -> Option<Recommended> {
-    let shortest = shortest_mm(case, rules, MARGIN)?;
+    let shortest = shortest_mm(case, rules, 1.0 + MARGIN)?;
     let mut length = (shortest / ROUND_MM).ceil() * ROUND_MM;
     for _ in 0..STEPS {
         let overall_length_mm = Millimetres(length);
