@@ -16,7 +16,10 @@ const asked = (key) => ({
 async function finding(t, content, more, size = phone) {
   const [browser, { url }] = await Promise.all([browse(t), serve(t, { empty: true })]);
   await keepJob(url, { step: 'find', ...content });
-  return open(t, browser, url, size, more);
+  const page = await open(t, browser, url, size, more);
+  // The first answer moves what is under the thumb: a refusal stands above all else.
+  await page.waitForLoadState('networkidle');
+  return page;
 }
 
 /** The same end with the keypad up. */

@@ -102,6 +102,7 @@ export async function open(t, browser, url, viewport = phone, { refused = [], ..
     hasTouch: viewport.width < 1000,
     ...more,
   });
+  await context.addInitScript(hasten, HASTE);
   const page = await context.newPage();
   unhurried(page);
   page.setDefaultTimeout(15_000);
@@ -125,6 +126,15 @@ export async function open(t, browser, url, viewport = phone, { refused = [], ..
   return page;
 }
 
+/** So many times faster runs the page's clock, by which it tells a second tap from a first one that was meant. */
+const HASTE = 8;
+
+/** Runs in the page: its clock goes faster, so that a tap need not wait as long as a person does. */
+function hasten(times) {
+  const now = performance.now.bind(performance);
+  performance.now = () => now() * times;
+}
+
 /**
  * Taps in one place come no faster than a person's who looks first: a second one that comes sooner falls
  * (`ui/src/state/second-tap.ts`). `hurried` is the click as it was.
@@ -137,7 +147,7 @@ function unhurried(page) {
   locator.click = async function click(...how) {
     const box = await this.boundingBox();
     const [x, y] = box ? [box.x + box.width / 2, box.y + box.height / 2] : [last.x, last.y];
-    const wait = Math.hypot(x - last.x, y - last.y) < 80 ? last.at + 400 - Date.now() : 0;
+    const wait = Math.hypot(x - last.x, y - last.y) < 80 ? last.at + 400 / HASTE - Date.now() : 0;
     if (wait > 0) await new Promise((done) => setTimeout(done, wait));
     await this.hurried(...how);
     last = { at: Date.now(), x, y };

@@ -141,6 +141,8 @@ export async function make(page, look, { rig = false, between = null } = {}) {
       await enter(page);
     } else if (verb.startsWith('Write down')) {
       await writeHeld(page);
+      // The same arrow asks for the next thing: what the core says of this one comes a moment later.
+      await arrow.filter({ hasText: verb.split('\n')[1] }).waitFor({ state: 'hidden' });
       continue;
     }
     if (/^Read/.test(verb)) await readCrimp(page);
