@@ -4,7 +4,7 @@ use chrono::{DateTime, NaiveDate, Utc};
 use hosewright_core::quantity::Bar;
 use hosewright_core::record::{
     About, Assembly, Body, Circuit, CircuitId, DeviceId, Fitted, Machine, MachineId, NotProved, Noted,
-    PersonId, Place, PlaceId, Proof, Site, SiteId, TakenOff,
+    OilLine, PersonId, Place, PlaceId, Proof, Site, SiteId, TakenOff,
 };
 use hosewright_core::spec::{Line, Service, Spec};
 use hosewright_core::tag::TagCode;
@@ -104,6 +104,13 @@ pub fn a_place(n: u8, on: u8, name: &str) -> Body {
         circuit: None,
         spec: Some(spec(1240.0)),
         service: Service { working_pressure_bar: Some(Bar(210.0)), ..Service::default() },
+        ports: Some(
+            serde_json::from_value(serde_json::json!({
+                "facing": "u", "closed": {"gap_mm": 300}, "open": {"gap_mm": 420}, "a": {"rigid_mm": 62}
+            }))
+            .expect("ports"),
+        ),
+        oil: Some(OilLine { iso_vg: Some(46.0), elbows_90: Some(2), ..OilLine::default() }),
     }))
 }
 

@@ -3816,6 +3816,31 @@ surge: Stopped | null,
 assumed: Array<Assumption>, };
 
 /**
+ * What flow and surge need of a line beside its service.
+ */
+export type OilLine = { 
+/**
+ * Length of the line, where it is more than the hose.
+ */
+length_mm: Millimetres | null, 
+/**
+ * Elbows of 45 degrees beside those of the ends.
+ */
+elbows_45: number | null, 
+/**
+ * Elbows of 90 degrees beside those of the ends.
+ */
+elbows_90: number | null, 
+/**
+ * Viscosity grade of the oil (ISO 3448).
+ */
+iso_vg: number | null, 
+/**
+ * In how many milliseconds a valve shuts.
+ */
+closing_ms: number | null, };
+
+/**
  * A hose and its service, as the check takes them, and what only the oil asks for.
  */
 export type OilQuestion = { 
@@ -4115,7 +4140,15 @@ spec?: Spec | null,
 /**
  * What it has to stand there.
  */
-service: Service, };
+service: Service, 
+/**
+ * How its ports stand.
+ */
+ports?: Ports | null, 
+/**
+ * What is known of the line and its oil.
+ */
+oil?: OilLine | null, };
 
 /**
  * Where a place is. What another device has not handed over yet is not known.
@@ -4266,6 +4299,35 @@ up?: [number, number, number] | null,
  * Straight and stiff length from the port to where the hose can bend; none unless given.
  */
 rigid_mm?: Millimetres | null, };
+
+/**
+ * The ports of a place; each value as in [`crate::route::field::FieldQuestion`].
+ */
+export type Ports = { 
+/**
+ * How they face each other.
+ */
+facing: Facing, 
+/**
+ * The machine's closed pose.
+ */
+closed: FieldPose, 
+/**
+ * Its open pose.
+ */
+open?: FieldPose | null, 
+/**
+ * Neither port moves.
+ */
+fixed: boolean, 
+/**
+ * End A.
+ */
+a: FieldEnd, 
+/**
+ * End B.
+ */
+b: FieldEnd, };
 
 /**
  * Where both ports are at one moment.

@@ -131,6 +131,8 @@ export interface Routing {
   hose_od_mm: number | null;
   /** The pose shown, by its number; null is the tightest. */
   pose: number | null;
+  /** It was said in an earlier job at the place. */
+  earlier: boolean;
 }
 
 /** Where B stands, seen from A: right, up, towards the viewer, and how it is swung. Null is not known. */
@@ -236,6 +238,7 @@ export function noRouting(): Routing {
     ends: { A: end(), B: end() },
     hose_od_mm: null,
     pose: null,
+    earlier: false,
   };
 }
 

@@ -63,6 +63,8 @@ fn fleet() -> Vec<Body> {
                 circuit: None,
                 spec: Some(spec.clone()),
                 service: Service::default(),
+                ports: None,
+                oil: None,
             })));
             bodies.push(Body::AssemblyMade(Box::new(Assembly {
                 code: code(p),

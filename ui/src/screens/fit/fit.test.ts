@@ -1,7 +1,8 @@
 import { render, screen } from '@testing-library/svelte';
 import { describe, expect, it, vi } from 'vitest';
-import type { TorqueValue } from '../../backend/types';
-import { emptyJob, NOT_FAILED } from '../../state/job-doc';
+import type { OilLine, Place, Ports, Service, TorqueValue, Versioned } from '../../backend/types';
+import { emptyJob, NOT_FAILED, noOil, noRouting, noStand } from '../../state/job-doc';
+import { begunWith, oilLineOf, portsOf } from '../parts/place-ports';
 import { placeAt } from '../place.fixture';
 import { fitEvents, type Change } from './finish';
 import Torque from './Torque.svelte';
@@ -12,6 +13,8 @@ const change = (over: Partial<Change> = {}): Change => ({
   off: 'OLD',
   at: placeAt,
   fit: { ...emptyJob().fit, hours: 6812, cause: 'ABR', note: ' cover worn ' },
+  place: null,
+  said: { route: noRouting(), oil: noOil() },
   today: '2026-11-25',
   ...over,
 });
@@ -39,6 +42,46 @@ describe('what stands on the record', () => {
       { kind: 'fitted', code: 'NEW', place: 'p', date: '2026-11-20', already_there: false },
     ]);
     expect(fitted).toBe(0);
+  });
+});
+
+describe('what the place keeps for the next job', () => {
+  const place: Versioned<Place> = {
+    version: 'd/7',
+    place: 'p',
+    machine: 'm',
+    number: 14,
+    name: 'Stick cylinder',
+    line: null,
+    circuit: null,
+    spec: null,
+    service: { duties: [] } as unknown as Service,
+  };
+  const stand = { ...noStand(), gap_mm: 300, rise_mm: 40, a_looks_deg: 90, b_looks_deg: 225.5, offset_mm: 0 };
+  const end = { points: 'front' as const, rigid_mm: 62 };
+  const route = {
+    ...noRouting(),
+    facing: 'free' as const,
+    closed: stand,
+    open: { ...stand, gap_mm: 420 },
+    ends: { A: end, B: { ...end, rigid_mm: null } },
+  };
+  const oil = { ...noOil(), iso_vg: 46, elbows_90: 2 };
+
+  it('is how the ports stand and the oil, as they were said, and the next job begins with them', () => {
+    const { events } = fitEvents(change({ place, said: { route, oil } }));
+    const kept = events.at(-1);
+    expect(kept).toMatchObject({ body: { kind: 'place-set', number: 14, name: 'Stick cylinder' }, builds_on: ['d/7'] });
+    // As it comes back from the record: text and back.
+    const next = begunWith(JSON.parse(JSON.stringify(kept?.body)) as Place);
+    expect(next).toEqual({ route: { ...route, earlier: true }, oil });
+    expect(begunWith({ ...place, ports: portsOf(route) as Ports, oil: oilLineOf(oil) as OilLine })).toEqual(next);
+  });
+
+  it('is not written where nothing was said, or the place says so already', () => {
+    const same = { ...place, ports: portsOf(route) as Ports, oil: oilLineOf(oil) as OilLine };
+    expect(fitEvents(change({ place })).events).toHaveLength(3);
+    expect(fitEvents(change({ place: same, said: { route, oil } })).events).toHaveLength(3);
   });
 });
 

@@ -2,6 +2,7 @@
 import type { Given } from '../../backend';
 import type { Assembly, Circuit, Place, PlaceAt, Service, Spec, TagCode } from '../../backend/types';
 import type { JobDoc } from '../../state/job-doc';
+import { begunWith } from '../parts/place-ports';
 
 /** What is known where the job starts. */
 export interface Ground {
@@ -52,13 +53,20 @@ export function sameForSame(ground: Ground): Partial<JobDoc> | null {
     replaces: ground.replaces,
     spec: structuredClone(spec),
     service: serviceOf(ground),
+    ...begunWith(ground.place),
     sameForSame: true,
   };
 }
 
 /** The long way: the old hose is measured first. */
 export function measure(ground: Ground): Partial<JobDoc> {
-  return { step: 'find', at: ground.at, replaces: ground.replaces, service: serviceOf(ground) };
+  return {
+    step: 'find',
+    at: ground.at,
+    replaces: ground.replaces,
+    service: serviceOf(ground),
+    ...begunWith(ground.place),
+  };
 }
 
 /** A hose that is made and tagged goes on its machine. */

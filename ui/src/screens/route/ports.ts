@@ -1,9 +1,10 @@
 // How the ports of a hose stand, as the job keeps it and as the routing is asked.
 import type { Given } from '../../backend';
-import type { Facing, FieldPose, FieldQuestion } from '../../backend/types';
+import type { Facing, FieldQuestion } from '../../backend/types';
 import type { Quantity } from '../../components/keypad.svelte';
 import type { JobDoc, Routing, Stand } from '../../state/job-doc';
 import type { WordId } from '../../words/ids';
+import { poseOf } from '../parts/place-ports';
 
 export const facings = ['u', 'facing', 'offset', 'right-angle', 'away', 'free'] as const satisfies readonly Facing[];
 export type PoseName = 'closed' | 'open';
@@ -140,27 +141,12 @@ export function asked(doc: Pick<JobDoc, 'spec' | 'route'>): Given<FieldQuestion>
   return {
     spec: doc.spec,
     facing,
-    closed: pose(facing, closed),
-    ...(moves && { open: pose(facing, open) }),
+    closed: poseOf(facing, closed),
+    ...(moves && { open: poseOf(facing, open) }),
     fixed,
     shape_only: false,
     a: ends.A,
     b: ends.B,
     hose_od_mm,
   };
-}
-
-function pose(facing: Facing, stand: Stand): Given<FieldPose> {
-  const { gap_mm, rise_mm, offset_mm, angle_deg, roll_deg, a_looks_deg, b_looks_deg } = stand;
-  if (facing !== 'free') return { gap_mm, rise_mm, offset_mm, angle_deg, roll_deg };
-  return {
-    roll_deg,
-    a: { position_mm: [0, 0, 0], direction: looking(a_looks_deg ?? 0) },
-    b: { position_mm: [gap_mm ?? 0, rise_mm ?? 0, offset_mm ?? 0], direction: looking(b_looks_deg ?? 0) },
-  };
-}
-
-function looking(degrees: number): [number, number, number] {
-  const turn = (degrees * Math.PI) / 180;
-  return [Math.cos(turn), Math.sin(turn), 0];
 }

@@ -1,10 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { fake } from '../../backend/fake';
-import type { Draft, FieldQuestion } from '../../backend/types';
+import type { FieldQuestion } from '../../backend/types';
 import { emptyJob, noRouting, noStand, type Routing } from '../../state/job-doc';
 import { Routed } from './asking.svelte';
 import { asked, isRouteField, putRouteNumber, routeNumber, wanted } from './ports';
-import { lastRouting } from './last';
 import { course } from './stage';
 import { routeLabel, routeWritten } from './words';
 
@@ -114,14 +113,4 @@ describe('asking', () => {
     await done;
     expect(routed.answer).toBeNull();
   });
-});
-
-it('the ports of another job at the same place come back, and those of no other', () => {
-  const said = routing({ facing: 'u', closed: stand({ gap_mm: 300 }), pose: 4 });
-  const job = (id: string, place: string | null, route: unknown) =>
-    ({ job: id, kept: '', content: { at: place && { place }, route } }) as unknown as Draft;
-  const drafts = [job('mine', 'p', said), job('old', 'p', undefined), job('b', 'q', said), job('c', 'p', said)];
-  expect(lastRouting(drafts, 'p', 'mine')).toMatchObject({ facing: 'u', closed: { gap_mm: 300 }, pose: null });
-  expect(lastRouting(drafts.slice(0, 3), 'p', 'mine')).toBeNull();
-  expect(lastRouting(drafts, null, 'mine')).toBeNull();
 });

@@ -15,7 +15,7 @@ use ts_rs::TS;
 
 /// The schema of the bodies this program writes. Raise it when a body gains a field or a kind is
 /// added; a program that does not know a kind keeps the event as it is.
-pub const SCHEMA: u32 = 2;
+pub const SCHEMA: u32 = 3;
 
 /// What happened. Every body is written whole; a correction is a new body of the same kind in an
 /// event that builds on the old one.

@@ -1,6 +1,6 @@
 //! Sites, machines, their circuits and the places where hoses sit.
 
-use super::{CircuitId, MachineId, PlaceId, SiteId};
+use super::{CircuitId, MachineId, OilLine, PlaceId, Ports, SiteId};
 use crate::quantity::Bar;
 use crate::spec::{Line, Service, Spec};
 use chrono::NaiveDate;
@@ -79,4 +79,10 @@ pub struct Place {
     /// What it has to stand there.
     #[serde(default)]
     pub service: Service,
+    /// How its ports stand.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub ports: Option<Ports>,
+    /// What is known of the line and its oil.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub oil: Option<OilLine>,
 }

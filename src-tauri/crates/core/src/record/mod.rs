@@ -17,6 +17,7 @@ mod hex;
 mod id;
 mod machine;
 mod policy;
+mod ports;
 mod track;
 mod whereabouts;
 
@@ -31,5 +32,6 @@ pub use hex::HexError;
 pub use id::{CircuitId, DeviceId, Hash, JobId, MachineId, PersonId, PlaceId, SiteId};
 pub use machine::{Circuit, HoursRead, Machine, Place, Site};
 pub use policy::{PolicySet, Scope, ScopeError};
+pub use ports::{OilLine, Ports};
 pub use track::Track;
 pub use whereabouts::{Fitted, Stint, TakenOff, stints};

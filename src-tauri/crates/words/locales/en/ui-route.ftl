@@ -13,7 +13,6 @@ routing-tried = Changed. Look at it, or take it back.
 ## Ports
 routing-facing = How do the ports face?
 routing-facing-how = As you see them from where the bend is seen best. End A is always at the left.
-routing-as-last = As in the other job at this place
 routing-facing-u = Side by side
 routing-facing-facing = In one line
 routing-facing-offset = On two lines
@@ -21,6 +20,8 @@ routing-facing-right-angle = At a right angle
 routing-facing-away = Away from each other
 routing-facing-free = Any other way
 routing-change-facing = other ports
+routing-earlier = The ports are those of the last job here.
+routing-earlier-why = Look whether they still stand so before you go by this.
 routing-said = What was said of the ports
 routing-stands = Where B stands
 routing-ends = What can not bend

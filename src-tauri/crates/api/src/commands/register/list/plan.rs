@@ -137,6 +137,8 @@ impl Plan {
             circuit: None,
             spec: Some(row.spec.clone()),
             service: row.service.clone(),
+            ports: None,
+            oil: None,
         })));
         place
     }
