@@ -4,8 +4,23 @@
 //! blurred and smaller copies, until one finds something. A code whose modules are less than some
 //! 4 pixels wide in the picture is beyond all of them.
 
+mod chain;
+mod decode;
+mod mark;
+mod mesh;
+mod modules;
 mod picture;
+mod plane;
+mod point;
 mod reader;
+mod settle;
+mod solomon;
+mod surface;
+mod symbol;
+mod trio;
+
+use chain::Effort;
+use plane::Grey;
 
 use thiserror::Error;
 
@@ -48,8 +63,15 @@ pub enum SightError {
 /// When the bytes are no picture of these kinds, a broken one, or one too large to open safely.
 pub fn read(bytes: &[u8]) -> Result<Vec<Found>, SightError> {
     let picture = picture::open(bytes)?;
-    Ok(picture::copies(picture)
-        .map(|copy| reader::read(&copy))
-        .find(|found| !found.is_empty())
-        .unwrap_or_default())
+    let found = chain::read(picture.clone(), Effort::Photo);
+    Ok(found)
+}
+
+/// Every QR code in a frame of a live camera: its width, its height and its grey values row by row. It takes the
+/// short way, for the next frame comes at once; none is an empty list, as is a frame of another size than it says.
+pub fn read_frame(width: usize, height: usize, grey: &[u8]) -> Vec<Found> {
+    if grey.len() != width * height {
+        return Vec::new();
+    }
+    chain::read(Grey { width, height, pixels: grey.to_vec() }, Effort::Frame)
 }

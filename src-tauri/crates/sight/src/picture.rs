@@ -1,6 +1,7 @@
 //! Opening a picture within bounds, and the copies of it that readers try.
 
 use crate::SightError;
+use crate::plane::Grey;
 use image::imageops::{self, FilterType};
 use image::{GrayImage, ImageFormat, ImageReader, Limits};
 use std::io::Cursor;
@@ -18,7 +19,7 @@ pub(crate) struct Copy {
 }
 
 /// The picture in grey.
-pub(crate) fn open(bytes: &[u8]) -> Result<GrayImage, SightError> {
+pub(crate) fn open(bytes: &[u8]) -> Result<Grey, SightError> {
     let reader = || {
         let mut reader =
             ImageReader::new(Cursor::new(bytes)).with_guessed_format().map_err(|_| SightError::Kind)?;
@@ -35,7 +36,9 @@ pub(crate) fn open(bytes: &[u8]) -> Result<GrayImage, SightError> {
     if u64::from(width) * u64::from(height) > u64::from(PIXELS) {
         return Err(SightError::TooLarge { width, height, limit: PIXELS / 1_000_000 });
     }
-    Ok(reader()?.decode().map_err(broken)?.into_luma8())
+    let grey = reader()?.decode().map_err(broken)?.into_luma8();
+    let (width, height) = grey.dimensions();
+    Ok(Grey { width: width as usize, height: height as usize, pixels: grey.into_raw() })
 }
 
 /// The copies to try, each made when it is its turn.

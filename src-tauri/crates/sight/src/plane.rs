@@ -1,0 +1,182 @@
+//! A grey picture, and how much each of its places stands out from what surrounds it.
+
+use crate::point::Point;
+
+/// A picture of one value a pixel.
+#[derive(Debug, Clone, PartialEq)]
+pub(crate) struct Plane<T> {
+    pub(crate) width: usize,
+    pub(crate) height: usize,
+    pub(crate) pixels: Vec<T>,
+}
+
+/// Grey values, 0 black to 255 white.
+pub(crate) type Grey = Plane<u8>;
+
+/// Grey value less the mean round it, cut at 127: negative is darker than its surroundings.
+pub(crate) type Contrast = Plane<i8>;
+
+impl<T: Copy + Into<f32>> Plane<T> {
+    /// The value at a place between the middles of pixels; at the rim, the rim's.
+    pub(crate) fn between(&self, place: Point) -> f32 {
+        // The middle of the first pixel is at a half.
+        let x = (place.x - 0.5).clamp(0.0, (self.width - 1) as f32);
+        let y = (place.y - 0.5).clamp(0.0, (self.height - 1) as f32);
+        let (column, row) = ((x as usize).min(self.width - 2), (y as usize).min(self.height - 2));
+        let (fx, fy) = (x - column as f32, y - row as f32);
+        let first = row * self.width + column;
+        let (above, below) = (&self.pixels[first..first + 2], &self.pixels[first + self.width..first + self.width + 2]);
+        let (a, b): (f32, f32) = (above[0].into(), above[1].into());
+        let (c, d): (f32, f32) = (below[0].into(), below[1].into());
+        let (top, bottom) = (a + (b - a) * fx, c + (d - c) * fx);
+        top + (bottom - top) * fy
+    }
+
+    pub(crate) fn holds(&self, place: Point) -> bool {
+        place.x >= 0.0 && place.y >= 0.0 && place.x < self.width as f32 && place.y < self.height as f32
+    }
+}
+
+impl Grey {
+    /// Half as wide and high: each pixel the mean of four.
+    pub(crate) fn halved(&self) -> Self {
+        let (width, height) = (self.width / 2, self.height / 2);
+        let mut pixels = Vec::with_capacity(width * height);
+        for row in 0..height {
+            let above = &self.pixels[2 * row * self.width..][..2 * width];
+            let below = &self.pixels[(2 * row + 1) * self.width..][..2 * width];
+            pixels.extend(above.chunks_exact(2).zip(below.chunks_exact(2)).map(|(above, below)| {
+                let sum = u16::from(above[0]) + u16::from(above[1]) + u16::from(below[0]) + u16::from(below[1]);
+                ((sum + 2) / 4) as u8
+            }));
+        }
+        Self { width, height, pixels }
+    }
+
+    /// Twice as wide and high.
+    pub(crate) fn doubled(&self) -> Self {
+        let (width, height) = (self.width * 2, self.height * 2);
+        let mut pixels = Vec::with_capacity(width * height);
+        for row in 0..height {
+            for column in 0..width {
+                let place = Point { x: (column as f32 + 0.5) / 2.0, y: (row as f32 + 0.5) / 2.0 };
+                pixels.push(self.between(place).round() as u8);
+            }
+        }
+        Self { width, height, pixels }
+    }
+
+    /// The mean of three by three pixels.
+    pub(crate) fn smoothed(&self) -> Self {
+        let mut pixels = Vec::with_capacity(self.pixels.len());
+        let mut columns = vec![0_u16; self.width];
+        for row in 0..self.height {
+            let line = |row: usize| &self.pixels[row.min(self.height - 1) * self.width..][..self.width];
+            let (above, here, below) = (line(row.saturating_sub(1)), line(row), line(row + 1));
+            for (sum, ((a, b), c)) in columns.iter_mut().zip(above.iter().zip(here).zip(below)) {
+                *sum = u16::from(*a) + u16::from(*b) + u16::from(*c);
+            }
+            let last = self.width - 1;
+            pixels.push(((2 * columns[0] + columns[1.min(last)]) / 9) as u8);
+            pixels.extend(columns.windows(3).map(|sums| ((sums[0] + sums[1] + sums[2]) / 9) as u8));
+            if last > 0 {
+                pixels.push(((columns[last - 1] + 2 * columns[last]) / 9) as u8);
+            }
+        }
+        Self { width: self.width, height: self.height, pixels }
+    }
+
+    /// Each pixel less the mean of the square that reaches so many pixels from it.
+    pub(crate) fn contrast(&self, reach: usize) -> Contrast {
+        let (width, height) = (self.width, self.height);
+        let mut pixels = Vec::with_capacity(self.pixels.len());
+        let line = |row: usize| &self.pixels[row * width..][..width];
+        let mut columns = vec![0_u32; width];
+        (0..reach.min(height)).for_each(|row| add(&mut columns, line(row)));
+        let mut sums = vec![0_u32; width + 1];
+        for row in 0..height {
+            if row + reach < height {
+                add(&mut columns, line(row + reach));
+            }
+            if row > reach {
+                for (sum, value) in columns.iter_mut().zip(line(row - reach - 1)) {
+                    *sum -= u32::from(*value);
+                }
+            }
+            let rows = (row + reach + 1).min(height) - row.saturating_sub(reach);
+            for (at, column) in columns.iter().enumerate() {
+                sums[at + 1] = sums[at].wrapping_add(*column);
+            }
+            let here = line(row);
+            let value = |column: usize, left: usize, right: usize| {
+                let part = 1.0 / (rows * (right - left)) as f32;
+                let mean = sums[right].wrapping_sub(sums[left]) as f32 * part;
+                (f32::from(here[column]) - mean) as i8
+            };
+            let inner = reach.min(width)..width.saturating_sub(reach).max(reach.min(width));
+            pixels.extend((0..inner.start).map(|at| value(at, 0, (at + reach + 1).min(width))));
+            let part = 1.0 / (rows * (2 * reach + 1)) as f32;
+            let from = inner.start - reach.min(inner.start);
+            let ends = sums[from..].iter().zip(&sums[(from + 2 * reach + 1).min(width)..]);
+            pixels.extend(here[inner.clone()].iter().zip(ends).map(|(here, (left, right))| {
+                (f32::from(*here) - right.wrapping_sub(*left) as f32 * part) as i8
+            }));
+            // What the inner stretch left off, at the right rim.
+            let done = pixels.len() - row * width;
+            pixels.extend((done..width).map(|at| value(at, at.saturating_sub(reach), width)));
+        }
+        Contrast { width, height, pixels }
+    }
+}
+
+fn add(columns: &mut [u32], line: &[u8]) {
+    for (sum, value) in columns.iter_mut().zip(line) {
+        *sum += u32::from(*value);
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// A picture of no pattern, from a small generator.
+    fn noise(width: usize, height: usize) -> Grey {
+        let mut state = 1_u32;
+        let mut next = || {
+            state = state.wrapping_mul(1_664_525).wrapping_add(1_013_904_223);
+            (state >> 24) as u8
+        };
+        Grey { width, height, pixels: (0..width * height).map(|_| next()).collect() }
+    }
+
+    #[test]
+    fn contrast_is_the_difference_from_the_mean_of_the_square_round_a_pixel() {
+        for (width, height, reach) in [(9, 7, 2), (40, 30, 7), (5, 60, 7), (60, 5, 20), (2, 2, 1), (15, 15, 7)] {
+            let picture = noise(width, height);
+            let contrast = picture.contrast(reach);
+            assert_eq!(contrast.pixels.len(), width * height, "{width} x {height}");
+            for row in 0..height {
+                for column in 0..width {
+                    let (mut sum, mut count) = (0.0, 0.0);
+                    for y in row.saturating_sub(reach)..(row + reach + 1).min(height) {
+                        for x in column.saturating_sub(reach)..(column + reach + 1).min(width) {
+                            sum += f32::from(picture.pixels[y * width + x]);
+                            count += 1.0;
+                        }
+                    }
+                    let expected = f32::from(picture.pixels[row * width + column]) - sum / count;
+                    let found = f32::from(contrast.pixels[row * width + column]);
+                    assert!((found - expected.clamp(-128.0, 127.0)).abs() <= 1.01, "{column} {row} of {width} x {height}");
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn a_value_between_pixels_lies_between_theirs() {
+        let picture = Grey { width: 2, height: 2, pixels: vec![0, 100, 0, 100] };
+        for (x, expected) in [(0.0, 0.0), (0.5, 0.0), (1.0, 50.0), (1.25, 75.0), (2.0, 100.0)] {
+            assert_eq!(picture.between(Point { x, y: 1.0 }), expected, "at {x}");
+        }
+    }
+}
