@@ -21,6 +21,7 @@ pub mod print;
 pub mod register;
 pub mod route;
 pub mod settings;
+pub mod stock;
 mod stray;
 pub mod supplier;
 pub mod tables;
@@ -149,6 +150,11 @@ table! {
     "crimp" => crimp::crimp: hosewright_core::crimp::CrimpQuestion => Answer<hosewright_core::crimp::Crimped>,
     "bench.judge" => bench::judge: bench::BenchQuestion => Answer<hosewright_core::bench::BenchJudged>,
     "bench.record" => bench::record: bench::BenchRecordQuestion => Answer<bench::BenchRecorded>,
+    "bench.undo" => stock::undo: stock::BenchUndo => Answer<stock::BenchUndone>,
+    "stock.list" => stock::list: stock::StockQuestion => Answer<stock::StockList>,
+    "stock.change" => stock::change: stock::StockChange => Answer<stock::StockChangedAnswer>,
+    "stock.take" => stock::take: stock::StockTake => Answer<stock::StockTaken>,
+    "stock.need" => stock::need: stock::NeedQuestion => Answer<stock::Need>,
     "certificate.paper" => certificate::paper: certificate::CertificateQuestion => File,
     "report.paper" => certificate::report: certificate::CertificateQuestion => File,
     "press" => press::press: press::PressQuestion => Answer<press::Press>,

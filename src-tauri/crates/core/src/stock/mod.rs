@@ -7,4 +7,4 @@ mod thing;
 
 pub use need::{Found, Shelved, Stands, Wanted, needs};
 pub use order::{CrimpTurn, Setup, ToCrimp, setups};
-pub use thing::{Item, Side, StockKind, Thing};
+pub use thing::{Item, StockKind, Thing};

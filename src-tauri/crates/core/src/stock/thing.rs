@@ -1,7 +1,7 @@
 //! What is kept on a van or shelf, by what it is and not by an id: the same thing that two devices load adds up.
 
 use crate::quantity::{Bar, Dn};
-use crate::spec::{EndSpec, Gender, HoseRef};
+use crate::spec::{Gender, HoseRef, Side};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
@@ -73,38 +73,6 @@ pub enum Thing {
         /// The supplier's name for it.
         name: String,
     },
-}
-
-/// One side of an adapter.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
-#[serde(deny_unknown_fields)]
-#[ts(rename = "AdapterSide")]
-pub struct Side {
-    /// Family by the tables' name.
-    pub family: String,
-    /// Size within the family.
-    pub size: String,
-    /// Which half; none for flanges.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub gender: Option<Gender>,
-}
-
-impl Side {
-    /// Whether it is that end's very connection.
-    pub fn is_like(&self, end: &EndSpec) -> bool {
-        self.family == end.family && self.size == end.size && self.gender == end.gender
-    }
-
-    /// Whether that end screws into it: the same connection, the other half. A side or end whose half nobody wrote
-    /// down takes nothing, but for flanges, which have none.
-    pub fn takes(&self, end: &EndSpec) -> bool {
-        let halves = match (self.gender, end.gender) {
-            (Some(own), Some(other)) => own != other,
-            (None, None) => self.family.starts_with("flange"),
-            _ => false,
-        };
-        self.family == end.family && self.size == end.size && halves
-    }
 }
 
 /// A thing that is kept, or anything else by what people call it, such as `assembly oil 1 l`.
@@ -249,16 +217,5 @@ mod tests {
             let json = serde_json::to_string(&item).expect("writes");
             assert_eq!(serde_json::from_str::<Item>(&json).expect("reads"), item);
         }
-    }
-
-    #[test]
-    fn an_end_of_a_side_that_nobody_described_is_not_taken() {
-        let side = |gender| Side { family: "JIC 37 flare".into(), size: "-10".into(), gender };
-        let end: EndSpec =
-            serde_json::from_str(r#"{"role":"A","family":"JIC 37 flare","size":"-10","gender":"female"}"#)
-                .expect("an end");
-        assert!(side(Some(Gender::Male)).takes(&end));
-        assert!(!side(Some(Gender::Female)).takes(&end) && !side(None).takes(&end));
-        assert!(side(Some(Gender::Female)).is_like(&end) && !side(None).is_like(&end));
     }
 }

@@ -1,8 +1,8 @@
 //! What is on the vans and shelves.
 
 use super::Versioned;
-use crate::{Error, Register, rows};
-use hosewright_core::record::{EventRef, Piece, PieceId, PriceSet, StockUnit};
+use crate::{Error, Register, log, rows};
+use hosewright_core::record::{Body, EventRef, Piece, PieceId, PriceSet, Proof, StockUnit, Track};
 use hosewright_core::stock::Item;
 use hosewright_core::tag::TagCode;
 use rusqlite::Row;
@@ -137,6 +137,52 @@ impl Register {
             };
             Ok(StockUsed { version: rows::parsed(row, "version")?, what })
         })
+    }
+
+    /// What of the stock two devices changed at once, by name.
+    ///
+    /// # Errors
+    /// The register can not be read.
+    pub fn stock_conflicts(&self) -> Result<Vec<String>, Error> {
+        let sql = "SELECT DISTINCT event FROM conflict
+                   WHERE track LIKE 'piece/%' OR track LIKE 'price/%' OR track LIKE 'stock-place/%' ORDER BY event";
+        let events: Vec<EventRef> = self.rows(sql, [], |row| rows::parsed(row, "event"))?;
+        let mut names = Vec::new();
+        for at in events {
+            match log::get(&self.db, at)?.map(|event| event.body.read()) {
+                Some(Body::PieceSet(piece)) => names.push(piece.hose.name()),
+                Some(Body::PriceSet(price)) => names.push(price.item.name()),
+                Some(Body::StockPlaced(placed)) => names.push(placed.item.name()),
+                _ => {}
+            }
+        }
+        names.sort();
+        names.dedup();
+        Ok(names)
+    }
+
+    /// What goes with builds that are struck out by voiding these events: what they used, unless they failed their
+    /// proof. A build that an older version of its record still stands for is not struck out.
+    ///
+    /// # Errors
+    /// The register can not be read.
+    pub fn given_back_with(&self, voided: &[EventRef]) -> Result<Vec<EventRef>, Error> {
+        let mut back = Vec::new();
+        for at in voided {
+            let Some(Body::AssemblyMade(made)) = log::get(&self.db, *at)?.map(|event| event.body.read())
+            else {
+                continue;
+            };
+            let versions = log::entries(&self.db, &Track::Made(made.code).to_string())?;
+            let stands = versions.iter().any(|entry| !entry.void && !voided.contains(&entry.at));
+            if !stands && !matches!(made.proof, Proof::Failed { .. }) {
+                back.extend(self.used_for(made.code)?.into_iter().map(|used| used.version));
+            }
+        }
+        back.retain(|at| !voided.contains(at));
+        back.sort_unstable();
+        back.dedup();
+        Ok(back)
     }
 
     fn rows<T>(
