@@ -37,6 +37,7 @@ pub struct NeedQuestion {
     pub count: Option<u32>,
     /// Sleeves, seals and other things that each hose takes beside.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    #[ts(optional, as = "Option<Vec<Extra>>")]
     pub more: Vec<Extra>,
 }
 
@@ -241,7 +242,8 @@ impl Build {
     fn said(&self, api: &Api) -> Vec<Said> {
         let mut said = Vec::new();
         if self.cut_mm.is_none() {
-            said.push(Said::of(api.words(), "cut-length-not-known", &[]));
+            let name = self.hose.as_ref().map(Thing::name).unwrap_or_default();
+            said.push(Said::of(api.words(), "cut-length-not-known", &[("name", &name)]));
         }
         if self.kerf.is_none() {
             said.push(Said::of(api.words(), "kerf-not-known", &[]));

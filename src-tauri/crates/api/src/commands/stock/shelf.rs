@@ -15,6 +15,7 @@ use ts_rs::TS;
 
 /// Something that a person must see: stock below nothing, a piece cut twice.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema, TS)]
+#[ts(rename = "StockSaid")]
 pub struct Said {
     /// What: the words `stock-said-<code>`.
     pub code: &'static str,
@@ -36,7 +37,6 @@ pub const SAID: &[&str] = &[
     "negative",
     "negative-piece",
     "untold-piece",
-    "unreckoned-piece",
     "conflict",
     "kerf-not-known",
     "cut-length-not-known",
@@ -45,7 +45,6 @@ pub const SAID: &[&str] = &[
     "tax-not-said",
     "hose-old",
     "too-many-pieces",
-    "scrapped",
     "nothing-used",
     "no-labour-rate",
 ];
@@ -392,4 +391,12 @@ pub(in crate::commands) fn tenths(field: &str, length: Millimetres) -> Result<i6
         return Err(ApiError::input(field, why));
     }
     Ok(tenths.round() as i64)
+}
+
+/// How much, with its unit where it is a length.
+pub fn amount(quantity: i64, unit: StockUnit) -> String {
+    match unit {
+        StockUnit::Pieces => quantity.to_string().replace('-', "\u{2212}"),
+        StockUnit::Millimetres => hosewright_words::length(quantity as f64, 0),
+    }
 }
