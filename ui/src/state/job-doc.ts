@@ -156,7 +156,7 @@ export interface Tick {
 
 /** What of the stock goes into the hose in hand, once it is recorded. */
 export interface OffStock {
-  used: NonNullable<Answer<'stock.need'>['used']>;
+  used: Required<Answer<'stock.need'>['used'][number]>;
   /** The hose it was said for, by its name: of another one a person says it anew. */
   hose: string;
 }

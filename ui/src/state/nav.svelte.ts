@@ -2,7 +2,8 @@ import type { MachineId, PlaceId, TagCode } from '../backend/types';
 import type { PlaceId as BarPlace } from '../components/PlaceIcon.svelte';
 
 /** The sheets of the van; without one, their list. */
-export type VanPart = 'prices' | 'units' | 'instruments' | 'suppliers' | 'press' | 'people' | 'backup' | 'records' | 'about';
+export type VanPart =
+  'prices' | 'units' | 'instruments' | 'suppliers' | 'press' | 'people' | 'backup' | 'records' | 'about';
 
 /** Where a person can be. The job's own step stands in the job, so that it comes back with it. */
 export type Screen =

@@ -7,7 +7,13 @@ import { Read } from '../parts/read.svelte';
 import type { Build } from './build.svelte';
 
 export type Need = Answer<'stock.need'>;
-type Used = NonNullable<Need['used']>;
+/** What goes into one hose, whole: what of it there is none is an empty list. */
+export type Used = Required<Need['used'][number]>;
+
+/** What the first hose asked about takes; null while something is not there or not known. */
+export function usedOf({ used: [used] }: Need): Used | null {
+  return used ? { store: used.store, pieces: used.pieces ?? [], items: used.items ?? [] } : null;
+}
 
 /** Whether stock is kept at all: where none is, nothing of it stands on the bench's sheet. */
 export function isKept(need: Need): boolean {
@@ -50,7 +56,7 @@ export function useNeed(app: App, job: () => JobDoc, build: Build): Read<'stock.
   $effect(() => {
     const doc = job();
     if (!need.value || !doc.stock || doc.written.made) return;
-    const next = stillUsed(need.value.used, doc.stock, hoseLong(doc.spec.hose));
+    const next = stillUsed(usedOf(need.value), doc.stock, hoseLong(doc.spec.hose));
     if (JSON.stringify(next) !== JSON.stringify(doc.stock)) doc.stock = next;
   });
   return need;

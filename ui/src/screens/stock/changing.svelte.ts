@@ -48,7 +48,7 @@ export class Changing {
     const { done } = this;
     if (!done || this.busy) return;
     this.busy = true;
-    const reason = say('stock-undo-reason');
+    const reason = say('shelf-undo-reason');
     const events = done.written.map((event) => ({ body: { kind: 'voided' as const, reason }, builds_on: [event] }));
     this.problem = await write(this.app, events);
     this.busy = false;

@@ -1,5 +1,6 @@
 // What is being taken in, as far as it is said.
 import type { Gender } from '../../backend/types';
+import type { Given } from '../../backend';
 import type { Change, Item, Kind } from './stock';
 
 /** An end of the tables, as far as it is picked. */
@@ -52,7 +53,7 @@ export function nothingLoaded(store: string): Loading {
 }
 
 /** What is kept; null while too little is said. */
-export function itemOf(loading: Loading): Item | null {
+export function itemOf(loading: Loading): Given<Item> | null {
   const { kind, hose, dn, end, form, machine, rating_bar } = loading;
   const name = loading.name.trim();
   const series = loading.series.trim();
@@ -88,10 +89,16 @@ export function changeOf(loading: Loading, value: number): Change | null {
   const store = loading.store.trim();
   const bin = loading.bin.trim();
   if (typeof item === 'object' && item.kind === 'hose') {
-    const { standard, type, dn } = item;
     const { sort, made } = loading;
     const label = loading.label.trim();
-    return { do: 'load-hose', store, hose: { standard, type, dn }, sort, length_mm: value, ...omit({ made, label, bin }) };
+    return {
+      do: 'load-hose',
+      store,
+      hose: item,
+      sort,
+      length_mm: value,
+      ...omit({ made, label, bin }),
+    };
   }
   return { do: 'load', store, item, count: value, ...omit({ bin }) };
 }
@@ -101,7 +108,7 @@ const sideOf = ({ family, size, gender }: PickedEnd) =>
 
 /** What was said; what is blank was not. */
 function omit<T extends object>(some: T): { [K in keyof T]?: NonNullable<T[K]> } {
-  return Object.fromEntries(
-    Object.entries(some).filter(([, value]) => value !== null && value !== ''),
-  ) as { [K in keyof T]?: NonNullable<T[K]> };
+  return Object.fromEntries(Object.entries(some).filter(([, value]) => value !== null && value !== '')) as {
+    [K in keyof T]?: NonNullable<T[K]>;
+  };
 }

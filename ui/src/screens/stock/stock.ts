@@ -1,5 +1,6 @@
 // What is kept, in the groups and words that a person looks through. Sums, low marks and prices are the register's.
 import type { Answer, Question } from '../../backend';
+import type { HoseRef } from '../../backend/types';
 import { number, withUnit } from '../../words/number';
 import type { WordId } from '../../words/ids';
 import { say } from '../../words/words';
@@ -18,13 +19,13 @@ export type NeedLine = Answer<'stock.need'>['lines'][number];
 export type Unit = 'pieces' | 'millimetres';
 
 export const KINDS = {
-  hose: 'stock-kind-hose',
-  end: 'stock-kind-end',
-  ferrule: 'stock-kind-ferrule',
-  adapter: 'stock-kind-adapter',
-  sleeve: 'stock-kind-sleeve',
-  seal: 'stock-kind-seal',
-  other: 'stock-kind-other',
+  hose: 'shelf-kind-hose',
+  end: 'shelf-kind-end',
+  ferrule: 'shelf-kind-ferrule',
+  adapter: 'shelf-kind-adapter',
+  sleeve: 'shelf-kind-sleeve',
+  seal: 'shelf-kind-seal',
+  other: 'shelf-kind-other',
 } as const satisfies Record<Kind, WordId>;
 export const kinds = Object.keys(KINDS) as Kind[];
 
@@ -62,7 +63,7 @@ export function grouped({ hoses, items }: List): Group[] {
     ...items.filter((item) => item.low || item.negative).map(asItem),
   ];
   const groups: Group[] = [
-    { id: 'low', title: say('stock-low'), things: low },
+    { id: 'low', title: say('shelf-low'), things: low },
     { id: 'hose', title: say(KINDS.hose), things: hoses.flatMap(asPieces) },
     ...kinds
       .filter((kind) => kind !== 'hose')
@@ -89,7 +90,9 @@ const asPieces = (hose: HoseRow): Shelved[] =>
 
 /** The thing of that id as it stands now. */
 export function shelved(list: List, id: string): Shelved | null {
-  return [...grouped(list).flatMap(({ things }) => things), ...list.hoses.map(asHose)].find((one) => one.id === id) ?? null;
+  return (
+    [...grouped(list).flatMap(({ things }) => things), ...list.hoses.map(asHose)].find((one) => one.id === id) ?? null
+  );
 }
 
 /** How many things are low; each once. */
@@ -98,7 +101,7 @@ export const lowCount = (list: List): number => grouped(list).find(({ id }) => i
 const parts = (...some: (string | null | undefined | false)[]): string => some.filter(Boolean).join(' · ');
 
 /** Its bin; where nobody said, that. */
-export const binWords = (bin: string): string => (bin ? say('stock-in-bin', { bin }) : say('stock-no-bin'));
+export const binWords = (bin: string): string => (bin ? say('shelf-in-bin', { bin }) : say('shelf-no-bin'));
 
 /** One row of the list; the store is named where more than one is shown. */
 export function rowOf(thing: Shelved, unit: LengthUnit, withStore: boolean): Row {
@@ -109,9 +112,9 @@ export function rowOf(thing: Shelved, unit: LengthUnit, withStore: boolean): Row
       title: name,
       note: parts(withStore && store, binWords(bin)),
       more: negative
-        ? say('stock-negative')
+        ? say('shelf-negative')
         : low && low_mark !== null
-          ? say('stock-low-at', { mark: number(low_mark, 0) })
+          ? say('shelf-low-at', { mark: number(low_mark, 0) })
           : undefined,
       figure: number(quantity, 0),
       sign: negative || low ? 'caution' : undefined,
@@ -122,10 +125,10 @@ export function rowOf(thing: Shelved, unit: LengthUnit, withStore: boolean): Row
     return {
       id: thing.id,
       title: hose.name,
-      note: parts(withStore && hose.store, say('stock-pieces', { count: hose.pieces.length })),
+      note: parts(withStore && hose.store, say('shelf-pieces', { count: hose.pieces.length })),
       more:
         hose.low && hose.low_mark_mm !== null
-          ? say('stock-low-at', { mark: stretch(hose.low_mark_mm, unit) })
+          ? say('shelf-low-at', { mark: stretch(hose.low_mark_mm, unit) })
           : undefined,
       figure: stretch(hose.total_mm, unit),
       sign: hose.low ? 'caution' : undefined,
@@ -136,17 +139,13 @@ export function rowOf(thing: Shelved, unit: LengthUnit, withStore: boolean): Row
     id: thing.id,
     title: hose.name,
     note: parts(say(SORTS[piece.sort]), withStore && hose.store, binWords(piece.bin), piece.label),
-    more: piece.negative
-      ? say('stock-negative')
-      : piece.useful === false
-        ? say('stock-not-useful')
-        : undefined,
+    more: piece.negative ? say('shelf-negative') : piece.useful === false ? say('shelf-not-useful') : undefined,
     figure: stretch(piece.length_mm, unit),
     sign: piece.negative ? 'caution' : undefined,
   };
 }
 
-export const SORTS = { reel: 'stock-reel', offcut: 'stock-offcut' } as const;
+export const SORTS = { reel: 'shelf-reel', offcut: 'shelf-offcut' } as const;
 
 /** The bins of a store that something lies in, in their order. */
 export function binsOf({ hoses, items }: List, store: string): string[] {
@@ -154,8 +153,11 @@ export function binsOf({ hoses, items }: List, store: string): string[] {
     ...hoses.filter((hose) => hose.store === store).flatMap((hose) => hose.pieces.map(({ bin }) => bin)),
     ...items.filter((item) => item.store === store).map(({ bin }) => bin),
   ];
-  return [...new Set(all)].filter((bin) => bin !== '').sort((one, other) => one.localeCompare(other, undefined, { numeric: true }));
+  return [...new Set(all)]
+    .filter((bin) => bin !== '')
+    .sort((one, other) => one.localeCompare(other, undefined, { numeric: true }));
 }
 
-/** A price as it was typed: `12.50`; null takes it away. */
-export const priceText = (typed: number | null): string | null => (typed === null ? null : String(typed));
+/** The hose that a thing is; null for anything else. */
+export const hoseOf = (item: Item): HoseRef | null =>
+  typeof item === 'object' && item.kind === 'hose' ? { standard: item.standard, type: item.type, dn: item.dn } : null;
