@@ -35,7 +35,8 @@ CREATE TABLE stock_used (
     store    TEXT,
     item     TEXT, -- JSON
     piece    TEXT,
-    quantity INTEGER NOT NULL, -- items counted, or tenths of a millimetre
+    unit     TEXT NOT NULL, -- that the item is counted in
+    quantity INTEGER NOT NULL, -- as many, or of a piece tenths of a millimetre
     CHECK ((item IS NULL) <> (piece IS NULL)),
     CHECK ((item IS NULL) = (store IS NULL))
 ) STRICT, WITHOUT ROWID;

@@ -142,6 +142,14 @@ pub enum Command {
         /// Cut lengths, reels and offcuts, the saw's kerf and the least useful rest, as JSON; - reads standard input.
         batch: PathBuf,
     },
+    /// The settings of this register's device: van, kerf, prices and the rest.
+    Settings {
+        /// The register's file.
+        #[arg(long)]
+        db: PathBuf,
+        /// Settings to be changed, as JSON; the others stay. - reads standard input.
+        change: Option<PathBuf>,
+    },
     /// What is on the vans and shelves.
     Stock {
         /// The register's file.

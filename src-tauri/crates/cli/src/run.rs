@@ -105,6 +105,7 @@ pub fn run(arguments: &Arguments) -> Result<Outcome, ApiError> {
             let plan = commands::cut::cut(&mut api, batch.clone(), &[])?;
             Outcome::of(&CutShown { plan, batch }, json, api.words())
         }
+        Command::Settings { db, change } => stock::settings(&mut api, db, change.as_deref(), json),
         Command::Stock { db, command } => stock::stock(&mut api, db, command, json),
         Command::Batch { hoses, db, store, subject, out, paper } => {
             bench::open(&mut api, db)?;

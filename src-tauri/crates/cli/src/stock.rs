@@ -11,16 +11,45 @@ use hosewright_api::commands::make::MakeQuestion;
 use hosewright_api::commands::quote::{QuotePaper, QuoteQuestion};
 use hosewright_api::commands::register::{Named, named};
 use hosewright_api::commands::round::RoundQuestion;
+use hosewright_api::commands::settings::{self, Settings};
 use hosewright_api::commands::stock::{
     BenchUndo, NeedQuestion, StockChange, StockDo, StockQuestion, StockTake,
 };
-use hosewright_api::commands::{batch as batches, quote as quotes, round as rounds, stock as commands};
-use hosewright_api::{Api, ApiError};
+use hosewright_api::commands::{
+    Nothing, batch as batches, quote as quotes, round as rounds, stock as commands,
+};
+use hosewright_api::{Answer, Api, ApiError};
 use hosewright_core::quantity::Millimetres;
 use hosewright_core::record::PieceId;
 use hosewright_core::stock::Item;
 use hosewright_core::tag::TagCode;
 use std::path::Path;
+
+/// Shows the settings, or changes those that are named and shows what holds.
+pub fn settings(api: &mut Api, db: &Path, change: Option<&Path>, json: bool) -> Result<Outcome, ApiError> {
+    let Some(change) = change else {
+        open(api, db)?;
+        return Outcome::of(&settings_of(api)?, json, api.words());
+    };
+    let change = hosewright_api::document(&input::text(change)?)?;
+    let Some(change) = change.as_object() else {
+        return Err(ApiError::input("", "an object with the settings to be changed is expected"));
+    };
+    writing(api, db, |api| {
+        let holds = settings_of(api)?.content;
+        let mut document = serde_json::to_value(holds).map_err(|error| ApiError::input("", error))?;
+        for (key, value) in change {
+            document[key.as_str()] = value.clone();
+        }
+        let written = settings::write(api, hosewright_api::question(document)?, &[])?;
+        Outcome::of(&written, json, api.words())
+    })
+}
+
+fn settings_of(api: &mut Api) -> Result<Answer<Settings>, ApiError> {
+    let Answer { content, catalogue, program } = settings::read(api, Nothing {}, &[])?;
+    Ok(Answer { content: content.settings, catalogue, program })
+}
 
 /// Runs a command on stock.
 pub fn stock(api: &mut Api, db: &Path, command: &Stock, json: bool) -> Result<Outcome, ApiError> {

@@ -5,6 +5,7 @@ use super::text::{columns, set_in, wrapped};
 use hosewright_api::commands::batch::{Planned, cut_words, lengths, part_row, press_words};
 use hosewright_api::commands::quote::{Quote, rows, sums};
 use hosewright_api::commands::round::{Round, Visit};
+use hosewright_api::commands::settings::Settings;
 use hosewright_api::commands::stock::{
     BenchUndone, CutFrom, Elsewhere, HoseStock, ItemStock, Need, NeedLine, Said, StockChangedAnswer,
     StockList, StockTaken, amount,
@@ -18,6 +19,16 @@ use hosewright_words::{Pressure, Say, Words, length, number, pressure, signed};
 fn said(said: &[Said], words: &Words, lines: &mut Vec<String>) {
     let caution = words.say("verdict-caution", &[]);
     lines.extend(said.iter().map(|said| wrapped(&format!("{caution}: {}", said.words), 2)));
+}
+
+/// Each setting by its name, as it is written.
+impl Plain for Settings {
+    fn plain(&self, _: &Words) -> String {
+        let document = serde_json::to_value(self).unwrap_or_default();
+        let rows = document.as_object().into_iter().flatten();
+        let rows = rows.map(|(name, value)| vec![name.clone(), value.to_string()]);
+        columns(&rows.collect::<Vec<_>>())
+    }
 }
 
 impl Plain for StockList {

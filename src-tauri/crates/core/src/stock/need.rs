@@ -51,15 +51,10 @@ pub struct Found {
     pub stands: Stands,
     /// The items it is taken from, each with how many.
     pub from: Vec<(Shelved, i64)>,
+    /// How many are there that nothing else of what is wanted takes.
+    pub there: i64,
     /// Items that may be it: half, form or series is not written down.
     pub doubtful: Vec<Shelved>,
-}
-
-impl Found {
-    /// How many are there.
-    pub fn there(&self) -> i64 {
-        self.from.iter().map(|(_, taken)| taken).sum()
-    }
 }
 
 /// Whether a kept item is what is wanted.
@@ -80,7 +75,16 @@ pub fn needs(catalogue: &Catalogue, wanted: &[Wanted], shelf: &[Shelved]) -> Vec
     for at in order {
         found[at] = Some(served(catalogue, &wanted[at], shelf, &mut left));
     }
-    found.into_iter().flatten().collect()
+    let mut found: Vec<Found> = found.into_iter().flatten().collect();
+    for one in &mut found {
+        let taken: i64 = one.from.iter().map(|(_, taken)| taken).sum();
+        let fitting = shelf
+            .iter()
+            .zip(&left)
+            .filter(|(kept, _)| fits(catalogue, &one.wanted.item, &kept.item) == Fit::Yes);
+        one.there = taken + fitting.map(|(_, left)| left).sum::<i64>();
+    }
+    found
 }
 
 /// The same thing once, with its counts together, in the order it was first asked for.
@@ -96,8 +100,13 @@ fn summed(wanted: &[Wanted]) -> Vec<Wanted> {
 }
 
 fn served(catalogue: &Catalogue, wanted: &Wanted, shelf: &[Shelved], left: &mut [i64]) -> Found {
-    let mut found =
-        Found { wanted: wanted.clone(), stands: Stands::NotKept, from: Vec::new(), doubtful: Vec::new() };
+    let mut found = Found {
+        wanted: wanted.clone(),
+        stands: Stands::NotKept,
+        from: Vec::new(),
+        there: 0,
+        doubtful: Vec::new(),
+    };
     let mut open = wanted.count;
     for (kept, left) in shelf.iter().zip(left) {
         match fits(catalogue, &wanted.item, &kept.item) {
@@ -220,7 +229,7 @@ mod tests {
         let wanted: Vec<Wanted> =
             wanted.iter().map(|(item, count)| Wanted { item: item.clone(), count: *count }).collect();
         let found = needs(Catalogue::embedded(), &wanted, shelf);
-        let found: Vec<_> = found.iter().map(|one| (one.stands, one.there(), one.doubtful.len())).collect();
+        let found: Vec<_> = found.iter().map(|one| (one.stands, one.there, one.doubtful.len())).collect();
         assert_eq!(found, expected);
     }
 

@@ -2,7 +2,7 @@
 
 use super::stock::kept;
 use crate::Error;
-use hosewright_core::record::{Arranged, Body, Entry, PieceId};
+use hosewright_core::record::{Arranged, Body, Entry, PieceId, StockUnit};
 use rusqlite::{Connection, params};
 
 pub(super) fn project(db: &Connection, id: PieceId, current: Option<&Entry>) -> Result<(), Error> {
@@ -16,15 +16,17 @@ pub(super) fn project(db: &Connection, id: PieceId, current: Option<&Entry>) -> 
 pub(super) fn project_length(db: &Connection, id: PieceId, changes: &Arranged) -> Result<(), Error> {
     db.prepare_cached("DELETE FROM piece_length WHERE piece = ?1")?.execute([id.to_string()])?;
     db.prepare_cached("DELETE FROM stock_used WHERE piece = ?1")?.execute([id.to_string()])?;
-    let mut used =
-        db.prepare_cached("INSERT INTO stock_used (version, code, piece, quantity) VALUES (?1, ?2, ?3, ?4)")?;
+    let mut used = db.prepare_cached(
+        "INSERT INTO stock_used (version, code, piece, unit, quantity) VALUES (?1, ?2, ?3, ?4, ?5)",
+    )?;
     let mut sum = None;
     for Entry { at, body, .. } in changes.nodes.iter().map(|node| &node.current) {
         let Body::PieceChanged(change) = body else { continue };
         sum = Some(sum.unwrap_or(0) + i128::from(change.tenths_mm));
         if let Some(code) = change.hose {
             let quantity = change.tenths_mm.saturating_neg();
-            used.execute(params![at.to_string(), code.to_string(), id.to_string(), quantity])?;
+            let unit = StockUnit::Millimetres.name();
+            used.execute(params![at.to_string(), code.to_string(), id.to_string(), unit, quantity])?;
         }
     }
     if let Some(sum) = sum {

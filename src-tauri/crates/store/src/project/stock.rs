@@ -15,9 +15,10 @@ pub(super) fn project(
     let key = item.key();
     db.prepare_cached("DELETE FROM stock WHERE item = ?1 AND unit = ?2")?
         .execute(params![key, unit.name()])?;
-    db.prepare_cached("DELETE FROM stock_used WHERE item = ?1")?.execute([&key])?;
+    db.prepare_cached("DELETE FROM stock_used WHERE item = ?1 AND unit = ?2")?
+        .execute(params![key, unit.name()])?;
     let mut used = db.prepare_cached(
-        "INSERT INTO stock_used (version, code, store, item, quantity) VALUES (?1, ?2, ?3, ?4, ?5)",
+        "INSERT INTO stock_used (version, code, store, item, unit, quantity) VALUES (?1, ?2, ?3, ?4, ?5, ?6)",
     )?;
     let mut sums: BTreeMap<&str, i128> = BTreeMap::new();
     for Entry { at, body, .. } in changes.nodes.iter().map(|node| &node.current) {
@@ -26,7 +27,8 @@ pub(super) fn project(
                 *sums.entry(&change.store).or_default() += i128::from(change.difference);
                 if let Some(code) = change.hose {
                     let quantity = change.difference.saturating_neg();
-                    used.execute(params![at.to_string(), code.to_string(), change.store, key, quantity])?;
+                    let (at, code) = (at.to_string(), code.to_string());
+                    used.execute(params![at, code, change.store, key, unit.name(), quantity])?;
                 }
             }
             Body::StockMoved(moved) => {

@@ -326,7 +326,9 @@ impl Doing {
         if asked.is_empty() {
             return Err(ApiError::input("store", "the name of a van or shelf is expected"));
         }
-        let alike = self.shelf.stores().find(|known| known.to_lowercase() == asked.to_lowercase());
+        let new = self.counts.keys().map(|(store, _)| store.as_str());
+        let new = new.chain(self.lengths.values().map(|(piece, _)| piece.store.as_str()));
+        let alike = self.shelf.stores().chain(new).find(|known| known.to_lowercase() == asked.to_lowercase());
         Ok(alike.unwrap_or(asked).to_owned())
     }
 
@@ -334,7 +336,9 @@ impl Doing {
     pub(super) fn item(&self, api: &Api, asked: Item) -> Result<Item, ApiError> {
         let item = known(api.catalogue, asked)?;
         let key = item.key().to_lowercase();
-        Ok(self.shelf.known_items().find(|known| known.key().to_lowercase() == key).cloned().unwrap_or(item))
+        let new = self.counts.values().map(|(item, _)| item);
+        let mut known = self.shelf.known_items().chain(new);
+        Ok(known.find(|known| known.key().to_lowercase() == key).cloned().unwrap_or(item))
     }
 
     pub(super) fn count(&self, store: &str, item: &Item) -> i64 {

@@ -65,7 +65,11 @@ pub struct Money {
 /// An amount as it is shown.
 pub(in crate::commands) fn money(minor: i64, pricing: &Pricing) -> Money {
     let amount = hosewright_core::stock::money::written(minor, pricing.currency_digits);
-    Money { minor, currency: pricing.currency.clone(), text: format!("{amount} {}", pricing.currency) }
+    Money {
+        minor,
+        currency: pricing.currency.clone(),
+        text: format!("{amount} {}", pricing.currency).trim_end().to_owned(),
+    }
 }
 
 /// What is wanted, and what is there of it.
@@ -234,7 +238,7 @@ impl Shelf {
             .filter_map(|store| {
                 let shelf = self.items_of(|one| one == store);
                 let plenty = Wanted { item: wanted.item.clone(), count: i64::MAX };
-                let quantity = needs(catalogue, &[plenty], &shelf).first()?.there();
+                let quantity = needs(catalogue, &[plenty], &shelf).first()?.there;
                 (quantity > 0).then(|| Elsewhere { store: store.to_owned(), quantity })
             })
             .collect()
@@ -272,7 +276,7 @@ pub(in crate::commands) fn line(api: &Api, shelf: &Shelf, found: &Found, roles: 
         wanted: found.wanted.count,
         unit: StockUnit::Pieces,
         state: found.stands,
-        quantity: found.there(),
+        quantity: found.there,
         bins,
         doubtful: found.doubtful.iter().map(|kept| item_name(&kept.item, words)).collect(),
         elsewhere: match found.stands {
