@@ -7,6 +7,7 @@
     reason = "a test or a bench that can not go on must panic"
 )]
 
+mod batch;
 mod bench;
 mod catalogue;
 mod check;
@@ -23,9 +24,12 @@ mod make;
 mod naming;
 mod press;
 mod print;
+mod quote;
 mod register;
+mod round;
 mod route;
 mod settings;
+mod stock;
 mod supplier;
 mod tables;
 mod tag;

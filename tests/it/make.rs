@@ -214,7 +214,8 @@ fn the_proof_is_twice_the_weakest_parts_rating_for_half_a_minute_to_a_minute() {
 fn the_parts_are_hose_ends_and_adapters() {
     let sheet = made(|question| {
         question.spec.cover = Some(Cover::FlameResistant);
-        question.spec.adapters = vec![Adapter { name: "tee".into(), rating_bar: Some(Bar(400.0)) }];
+        question.spec.adapters =
+            vec![Adapter { name: "tee".into(), rating_bar: Some(Bar(400.0)), between: None }];
     });
     let parts: Vec<_> = sheet
         .parts

@@ -62,8 +62,11 @@ fn spec() -> impl Strategy<Value = Spec> {
         vacuum_kpa_abs: vacuum,
         ..hose
     });
-    let adapter =
-        (name(), maybe(number())).prop_map(|(name, rating)| Adapter { name, rating_bar: rating.map(Bar) });
+    let adapter = (name(), maybe(number())).prop_map(|(name, rating)| Adapter {
+        name,
+        rating_bar: rating.map(Bar),
+        between: None,
+    });
     let cover = prop_oneof![
         Just(Cover::Plain),
         Just(Cover::NonConductive),
@@ -441,6 +444,7 @@ fn letters_of_other_languages_are_read_back() {
     tag.spec.adapters = vec![Adapter {
         name: "Winkelstück – ¼ in, größer, señal".to_owned(),
         rating_bar: Some(Bar(400.0)),
+        between: None,
     }];
     let label = made(&tag, size(70.0, 50.0, 300.0));
     let png = label.to_png().expect("png");

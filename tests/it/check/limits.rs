@@ -37,7 +37,7 @@ type Put = fn(&mut Question, f64);
 #[case::hose_pressure_by_relief("pressure-above-rating", |q: &mut Question, v: f64| q.service.relief_bar = Some(Bar(v)), 250.0, 250.01)]
 #[case::hose_pressure_by_work("pressure-above-rating", works_at, 250.0, 250.01)]
 #[case::own_rating_of_an_end("pressure-above-rating", |q: &mut Question, v: f64| q.spec.ends[0].rating_bar = Some(Bar(v)), 250.0, 249.99)]
-#[case::rating_of_an_adapter("pressure-above-rating", |q: &mut Question, v: f64| q.spec.adapters = vec![Adapter { name: "tee".into(), rating_bar: Some(Bar(v)) }], 250.0, 249.99)]
+#[case::rating_of_an_adapter("pressure-above-rating", |q: &mut Question, v: f64| q.spec.adapters = vec![Adapter { name: "tee".into(), rating_bar: Some(Bar(v)), between: None }], 250.0, 249.99)]
 #[case::hot_fluid("heat-above-limit", |q: &mut Question, v: f64| q.service.fluid_max_c = Some(Celsius(v)), 100.0, 100.01)]
 #[case::cold_fluid("cold-below-limit", |q: &mut Question, v: f64| q.service.fluid_min_c = Some(Celsius(v)), -40.0, -40.01)]
 #[case::hot_air("ambient-above-limit", |q: &mut Question, v: f64| q.service.ambient_max_c = Some(Celsius(v)), 100.0, 100.01)]

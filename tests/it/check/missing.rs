@@ -69,7 +69,7 @@ fn nothing_at_all_is_a_stop_and_not_an_error() {
 #[case::cutoff("spec.ends.B.cutoff_mm", |q: &mut Question| q.spec.ends[1].cutoff_mm = Some(Millimetres(-1.0)))]
 #[case::drop("spec.ends.A.drop_mm", |q: &mut Question| q.spec.ends[0].drop_mm = Some(Millimetres(-1.0)))]
 #[case::rating("spec.ends.A.rating_bar", |q: &mut Question| q.spec.ends[0].rating_bar = Some(Bar(-1.0)))]
-#[case::adapter("spec.adapters.rating_bar", |q: &mut Question| q.spec.adapters = vec![Adapter { name: "x".into(), rating_bar: Some(Bar(-1.0)) }])]
+#[case::adapter("spec.adapters.rating_bar", |q: &mut Question| q.spec.adapters = vec![Adapter { name: "x".into(), rating_bar: Some(Bar(-1.0)), between: None }])]
 #[case::printed("found.printed_pressure_bar", |q: &mut Question| evidence(q).printed_pressure_bar = Some(Bar(-1.0)))]
 #[case::end_twice("spec.ends", |q: &mut Question| q.spec.ends[1].role = Role::A)]
 #[case::hose_name("spec.hose.type", |q: &mut Question| q.spec.hose = Some(hose("EN 853", "9XX", 16.0)))]

@@ -51,7 +51,9 @@ fn a_relief_and_a_peak_just_at_the_working_pressure_are_no_contradiction() {
 #[test]
 fn an_adapter_can_be_the_weakest_part_and_without_a_rating_stops() {
     let adapter = |rating_bar| {
-        asked(|question| question.spec.adapters = vec![Adapter { name: "bulkhead".into(), rating_bar }])
+        asked(|question| {
+            question.spec.adapters = vec![Adapter { name: "bulkhead".into(), rating_bar, between: None }]
+        })
     };
     let rated = adapter(Some(Bar(249.0)));
     assert_eq!((rated.assembly_pressure_bar, rated.weakest), (Some(Bar(249.0)), Some(Weakest::Adapter)));

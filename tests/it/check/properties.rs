@@ -223,10 +223,10 @@ const WORSE: &[(&str, Worsen)] = &[
         q.spec.ends[0].rating_bar = q.spec.ends[0].rating_bar.map(|was| Bar((was.get() - by).max(0.0)))
     }),
     ("one more adapter", |q, by| {
-        q.spec.adapters.push(Adapter { name: "tee".into(), rating_bar: Some(Bar(by)) })
+        q.spec.adapters.push(Adapter { name: "tee".into(), rating_bar: Some(Bar(by)), between: None })
     }),
     ("an adapter nobody rates", |q, _| {
-        q.spec.adapters.push(Adapter { name: "tee".into(), rating_bar: None })
+        q.spec.adapters.push(Adapter { name: "tee".into(), rating_bar: None, between: None })
     }),
     ("one more duty", |q, _| q.service.duties.push(Duty::Antistatic)),
     ("a stronger original", |q, by| {
@@ -322,7 +322,7 @@ proptest! {
             hose.min_bend_radius_mm = bend.map(Millimetres);
             hose.vacuum_kpa_abs = vacuum;
         }
-        let rated = |rating: Option<f64>| Adapter { name: "tee".into(), rating_bar: rating.map(Bar) };
+        let rated = |rating: Option<f64>| Adapter { name: "tee".into(), rating_bar: rating.map(Bar), between: None };
         question.spec.adapters = adapter.map(rated).into_iter().collect();
         let before = checked(&question);
         let made = TagContent {

@@ -3,10 +3,13 @@
 use super::fleet::{self, Kept, a_circuit, a_machine, a_note, a_place, a_site, fitted, made, taken_off};
 use chrono::{DateTime, Utc};
 use hosewright_core::check::Verdict;
+use hosewright_core::cutting::StockSort;
 use hosewright_core::record::{
-    About, Body, DeviceNamed, Graded, Hash, HoursRead, Inspected, Overridden, PhotoAdded, PolicySet, Scope,
-    StockChanged, StockUnit, TagWithdrawn, Voided,
+    About, Body, DeviceNamed, Graded, Hash, HoursRead, Inspected, Overridden, PhotoAdded, Piece,
+    PieceChanged, PieceId, PolicySet, PriceSet, Scope, StockChanged, StockMoved, StockPlaced, StockUnit,
+    StockWhy, TagWithdrawn, Voided,
 };
+use hosewright_core::stock::{Item, Thing};
 use hosewright_store::{Error, NewEvent};
 use proptest::prelude::*;
 
@@ -26,7 +29,7 @@ pub fn deed() -> impl Strategy<Value = Deed> {
         3 => Just(None),
         1 => prop::collection::vec(any::<prop::sample::Index>(), 1..3).prop_map(Some),
     ];
-    (0..20_u8, 0..3_u8, 0..3_u8, builds_on, -200_000_000..200_000_000_i64)
+    (0..26_u8, 0..3_u8, 0..3_u8, builds_on, -200_000_000..200_000_000_i64)
         .prop_map(|(what, which, other, builds_on, clock)| Deed { what, which, other, builds_on, clock })
 }
 
@@ -104,9 +107,11 @@ impl Deed {
             }),
             14 => Body::StockChanged(StockChanged {
                 store: "Van 2".into(),
-                item: tag.into(),
-                unit: StockUnit::Millimetres,
+                item: Item::Named(tag.into()),
+                unit: [StockUnit::Millimetres, StockUnit::Pieces][usize::from(other % 2)],
                 difference: i64::from(other) * 1000 - 500,
+                why: None,
+                hose: (other > 0).then(|| fleet::code(tag)),
             }),
             15 => Body::Overridden(Overridden {
                 code: fleet::code(tag),
@@ -122,7 +127,32 @@ impl Deed {
             }),
             17 => a_note(About::Machine(fleet::machine(which)), name),
             18 => Body::TagWithdrawn(TagWithdrawn { code: fleet::code(tag), reason: name.into() }),
-            _ => Body::Voided(Voided { reason: name.into() }),
+            19 | 20 => Body::Voided(Voided { reason: name.into() }),
+            21 => Body::StockMoved(StockMoved {
+                item: Item::Named(tag.into()),
+                unit: StockUnit::Millimetres,
+                from: "Van 2".into(),
+                to: name.into(),
+                count: i64::from(other) + 1,
+            }),
+            22 => Body::StockPlaced(StockPlaced {
+                store: "Van 2".into(),
+                item: Item::Named(tag.into()),
+                bin: name.into(),
+                low: Some(i64::from(other)),
+            }),
+            23 => Body::PriceSet(PriceSet {
+                item: Item::Named(tag.into()),
+                minor: (other > 0).then_some(i64::from(other)),
+                currency: "EUR".into(),
+            }),
+            24 => a_piece(which, name),
+            _ => Body::PieceChanged(PieceChanged {
+                piece: PieceId::from_bytes([which; 16]),
+                tenths_mm: i64::from(other) * 1000 - 500,
+                why: StockWhy::Used,
+                hose: (other > 0).then(|| fleet::code(tag)),
+            }),
         }
     }
 }
@@ -141,7 +171,22 @@ pub fn common() -> Vec<Body> {
         .chain((0..3).map(|n| a_machine(n, n, "Loader")))
         .chain((0..3).map(|n| a_place(n, n, "Lift")))
         .chain(["A1", "B2", "C3"].map(|tag| made(tag, "2025-01-01")))
+        .chain((0..3).map(|n| a_piece(n, "Shelf")))
         .collect()
+}
+
+fn a_piece(n: u8, store: &str) -> Body {
+    let hose =
+        Thing::Hose { standard: "EN 853".into(), kind: "2SN".into(), dn: "16".parse().expect("a size") };
+    Body::PieceSet(Box::new(Piece {
+        piece: PieceId::from_bytes([n; 16]),
+        store: store.into(),
+        bin: String::new(),
+        hose,
+        sort: StockSort::Reel,
+        made: None,
+        label: String::new(),
+    }))
 }
 
 proptest! {

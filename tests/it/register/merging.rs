@@ -238,9 +238,11 @@ fn stock_of_two_vans_adds_up() {
     let change = |difference| {
         Body::StockChanged(StockChanged {
             store: "Shelf".into(),
-            item: "EN 853 2SN DN16".into(),
+            item: hosewright_core::stock::Item::Named("EN 853 2SN DN16".into()),
             unit: StockUnit::Millimetres,
             difference,
+            why: None,
+            hose: None,
         })
     };
     let (mut one, mut two) = two_vans();
@@ -248,7 +250,7 @@ fn stock_of_two_vans_adds_up() {
     write(&mut two, [change(-980)]);
     exchange(&mut one, &mut two);
     let stock = two.register.stock().expect("reads");
-    assert_eq!(stock.iter().map(|row| row.quantity).collect::<Vec<_>>(), [7780]);
+    assert_eq!(stock.iter().map(|row| row.quantity).collect::<Vec<_>>(), [Some(7780)]);
 }
 
 #[test]

@@ -16,7 +16,78 @@ name: string,
 /**
  * The supplier's rating; unknown stops.
  */
-rating_bar?: Bar | null, };
+rating_bar?: Bar | null, 
+/**
+ * Between which end and what of the machine; none where nobody said. It does not stand on a tag.
+ */
+between?: AdapterBetween | null, };
+
+/**
+ * Where an adapter sits: the machine sees its machine side and not the hose end.
+ */
+export type AdapterBetween = { 
+/**
+ * At which end.
+ */
+role: Role, 
+/**
+ * The side that the hose end screws on.
+ */
+hose_side: AdapterSide, 
+/**
+ * The side that the machine sees.
+ */
+machine_side: AdapterSide, };
+
+/**
+ * One side of an adapter.
+ */
+export type AdapterSide = { 
+/**
+ * Family by the tables' name.
+ */
+family: string, 
+/**
+ * Size within the family.
+ */
+size: string, 
+/**
+ * Which half; none for flanges.
+ */
+gender?: Gender | null, };
+
+/**
+ * Another end with an adapter on it.
+ */
+export type AdapterWay = { 
+/**
+ * At which end.
+ */
+role: Role, 
+/**
+ * The end that goes on the hose.
+ */
+end: Item, 
+/**
+ * The adapter between it and the machine.
+ */
+adapter: Item, 
+/**
+ * Both in words.
+ */
+names: Array<string>, 
+/**
+ * What the whole check says of it; never stop.
+ */
+verdict: Verdict, 
+/**
+ * Rating of the whole with the adapter in the chain.
+ */
+assembly_pressure_bar: Bar | null, 
+/**
+ * What would be made. Its length is to be measured anew: the adapter has one of its own.
+ */
+spec: Spec, };
 
 /**
  * Another hose put through the same check.
@@ -172,6 +243,156 @@ kerf_mm: Millimetres,
 useful_mm: Millimetres, };
 
 /**
+ * The cut list of one hose.
+ */
+export type BatchCut = { 
+/**
+ * The hose.
+ */
+hose: string, 
+/**
+ * The pieces that are cut, each with what is cut from it.
+ */
+steps: Array<CutStep>, 
+/**
+ * What no piece can give.
+ */
+unmade: Array<CutLength>, 
+/**
+ * New hose taken off the reels, kerf included.
+ */
+reel_mm: Millimetres, 
+/**
+ * Rests of cut offcuts that are too short to keep.
+ */
+scrap_mm: Millimetres, 
+/**
+ * Nothing better exists: less left unmade, then less off the reels, then less scrap.
+ */
+proved: boolean, 
+/**
+ * No plan that leaves as little unmade takes less than this off the reels.
+ */
+least_reel_mm: Millimetres, };
+
+/**
+ * A hose of a batch.
+ */
+export type BatchHose = { 
+/**
+ * What it is called in the lists, such as its place.
+ */
+name: string, 
+/**
+ * What is to be made, by which settings.
+ */
+make: MakeQuestion, 
+/**
+ * How many; one without.
+ */
+count?: number, 
+/**
+ * Sleeves, seals and other things that each takes beside.
+ */
+more?: Array<ExtraPart>, };
+
+/**
+ * A hose of a batch as it was checked.
+ */
+export type BatchHoseSaid = { 
+/**
+ * What it is called.
+ */
+name: string, 
+/**
+ * What the check says of it.
+ */
+verdict: Verdict, 
+/**
+ * What stops it, in words.
+ */
+stops: Array<string>, 
+/**
+ * Its hose; blank while that is not said.
+ */
+hose: string, 
+/**
+ * The length to cut; none while it is not known.
+ */
+cut_length_mm: Millimetres | null, };
+
+/**
+ * A batch as a paper: cut list, parts, order of work.
+ */
+export type BatchPaper = { 
+/**
+ * The batch.
+ */
+batch: BatchQuestion, 
+/**
+ * What the sheet is for, such as the machine.
+ */
+subject: string, 
+/**
+ * Size of the paper.
+ */
+paper: PaperSize, 
+/**
+ * The kind of file.
+ */
+as: PaperKind, };
+
+/**
+ * A batch as it is worked.
+ */
+export type BatchPlan = { 
+/**
+ * From which van or shelf.
+ */
+store: string, 
+/**
+ * The hoses. One that the check stops is in no list below.
+ */
+hoses: Array<BatchHoseSaid>, 
+/**
+ * What is cut from what, hose by hose.
+ */
+cuts: Array<BatchCut>, 
+/**
+ * All parts together against what is there.
+ */
+parts: Array<NeedLine>, 
+/**
+ * What is crimped with which dies, in this order.
+ */
+presses: Array<PressSetup>, 
+/**
+ * How often the dies are changed once the first are in.
+ */
+die_changes: number, 
+/**
+ * By which rule that order is.
+ */
+rule: string, 
+/**
+ * What a person must see.
+ */
+said: Array<StockSaid>, };
+
+/**
+ * The hoses of a batch.
+ */
+export type BatchQuestion = { 
+/**
+ * In any order.
+ */
+hoses: Array<BatchHose>, 
+/**
+ * From which van or shelf; the one this device works from without.
+ */
+store?: string, };
+
+/**
  * What was read, measured and proved of one assembly, as far as it has come.
  */
 export type Bench = { 
@@ -282,7 +503,11 @@ assembled?: string | null,
 /**
  * First day of the period printed on the hose.
  */
-hose_made?: string | null, };
+hose_made?: string | null, 
+/**
+ * What it used; nothing is taken from stock without.
+ */
+used?: StockUsed | null, };
 
 /**
  * What was recorded.
@@ -299,7 +524,41 @@ written: EventRef,
 /**
  * What stands on record.
  */
-assembly: Assembly, };
+assembly: Assembly, 
+/**
+ * What a person must see of the stock.
+ */
+said: Array<StockSaid>, };
+
+/**
+ * A build that is undone.
+ */
+export type BenchUndo = { 
+/**
+ * The code of the hose.
+ */
+code: TagCode, 
+/**
+ * Why.
+ */
+reason: string, 
+/**
+ * Whether what it used comes back. Without: all of it, but nothing of a hose that failed its proof, which is scrap.
+ */
+give_back?: boolean, };
+
+/**
+ * What was undone.
+ */
+export type BenchUndone = { 
+/**
+ * The event; it is on the disk.
+ */
+written: EventRef, 
+/**
+ * What came back.
+ */
+given_back: Array<StockGivenBack>, };
 
 /**
  * How a hose lies in one pose, at the length within its change under pressure where it bends most.
@@ -355,7 +614,7 @@ points_mm: Array<[number, number, number]>, };
  * What happened. Every body is written whole; a correction is a new body of the same kind in an
  * event that builds on the old one.
  */
-export type Body = { "kind": "device-named" } & DeviceNamed | { "kind": "site-named" } & Site | { "kind": "machine-set" } & Machine | { "kind": "hours-read" } & HoursRead | { "kind": "circuit-set" } & Circuit | { "kind": "place-set" } & Place | { "kind": "assembly-made" } & Assembly | { "kind": "fitted" } & Fitted | { "kind": "taken-off" } & TakenOff | { "kind": "inspected" } & Inspected | { "kind": "policy-set" } & PolicySet | { "kind": "stock-changed" } & StockChanged | { "kind": "overridden" } & Overridden | { "kind": "photo-added" } & PhotoAdded | { "kind": "tag-withdrawn" } & TagWithdrawn | { "kind": "noted" } & Noted | { "kind": "voided" } & Voided;
+export type Body = { "kind": "device-named" } & DeviceNamed | { "kind": "site-named" } & Site | { "kind": "machine-set" } & Machine | { "kind": "hours-read" } & HoursRead | { "kind": "circuit-set" } & Circuit | { "kind": "place-set" } & Place | { "kind": "assembly-made" } & Assembly | { "kind": "fitted" } & Fitted | { "kind": "taken-off" } & TakenOff | { "kind": "inspected" } & Inspected | { "kind": "policy-set" } & PolicySet | { "kind": "stock-changed" } & StockChanged | { "kind": "stock-moved" } & StockMoved | { "kind": "stock-placed" } & StockPlaced | { "kind": "price-set" } & PriceSet | { "kind": "piece-set" } & Piece | { "kind": "piece-changed" } & PieceChanged | { "kind": "overridden" } & Overridden | { "kind": "photo-added" } & PhotoAdded | { "kind": "tag-withdrawn" } & TagWithdrawn | { "kind": "noted" } & Noted | { "kind": "voided" } & Voided;
 
 /**
  * A part to fetch.
@@ -729,6 +988,32 @@ told: Array<Told>, };
 export type CountedFrom = "assembled" | "hose-made" | "fitted" | "inspected" | "unknown";
 
 /**
+ * A thing that was counted.
+ */
+export type CountedItem = { 
+/**
+ * What.
+ */
+item: Item, 
+/**
+ * How many are there.
+ */
+counted: number, };
+
+/**
+ * A piece that was looked for.
+ */
+export type CountedPiece = { 
+/**
+ * Which.
+ */
+piece: PieceId, 
+/**
+ * How long it is; none: it is not there.
+ */
+length_mm: Millimetres | null, };
+
+/**
  * How much the register holds.
  */
 export type Counts = { 
@@ -935,6 +1220,23 @@ mm: Millimetres,
 lies: Lies | null, };
 
 /**
+ * A crimp in the order of the work.
+ */
+export type CrimpTurn = { 
+/**
+ * The hose, as the batch calls it.
+ */
+name: string, 
+/**
+ * Which end.
+ */
+role: Role, 
+/**
+ * Diameter over the crimped ferrule; none is not known.
+ */
+diameter_mm: Millimetres | null, };
+
+/**
  * What the readings of a crimp say, and what is done next.
  */
 export type Crimped = { 
@@ -1118,6 +1420,60 @@ kerf_mm: Millimetres | null,
 off_reel_mm: Millimetres | null, };
 
 /**
+ * A piece that is cut from.
+ */
+export type CutFrom = { 
+/**
+ * Which.
+ */
+piece: PieceId, 
+/**
+ * Reel or offcut.
+ */
+sort: StockSort, 
+/**
+ * Its bin; blank is not said.
+ */
+bin: string, 
+/**
+ * The supplier's name for it.
+ */
+label: string, 
+/**
+ * First day of the period printed on it; none is not known.
+ */
+made: string | null, 
+/**
+ * Its length before.
+ */
+length_mm: Millimetres, 
+/**
+ * The lengths that are cut from it.
+ */
+cuts_mm: Array<Millimetres>, 
+/**
+ * Its length after, the saw's kerf taken off.
+ */
+left_mm: Millimetres, 
+/**
+ * Whether the rest is kept; one of an offcut that is too short is scrap.
+ */
+kept: boolean, };
+
+/**
+ * A length to cut, and for which hose.
+ */
+export type CutLength = { 
+/**
+ * What the hose is called.
+ */
+name: string, 
+/**
+ * The length.
+ */
+length_mm: Millimetres, };
+
+/**
  * Which piece is cut from what.
  */
 export type CutPlan = { 
@@ -1145,6 +1501,43 @@ proved: boolean,
  * No plan that leaves as little unmade takes less than this off the reels.
  */
 least_reel_mm: Millimetres, };
+
+/**
+ * A piece and what is cut from it.
+ */
+export type CutStep = { 
+/**
+ * The piece.
+ */
+piece: PieceId, 
+/**
+ * Reel or offcut.
+ */
+sort: StockSort, 
+/**
+ * Its bin; blank is not said.
+ */
+bin: string, 
+/**
+ * The supplier's name for it.
+ */
+label: string, 
+/**
+ * Its length before.
+ */
+length_mm: Millimetres, 
+/**
+ * What is cut, longest first.
+ */
+cuts: Array<CutLength>, 
+/**
+ * Its length after.
+ */
+left_mm: Millimetres, 
+/**
+ * Whether the rest is kept; one of an offcut that is too short is scrap.
+ */
+kept: boolean, };
 
 /**
  * The cut-off of one end.
@@ -1914,6 +2307,19 @@ as: ExportKind, };
  * Kinds of files.
  */
 export type ExportKind = "csv" | "xlsx" | "json" | "ics";
+
+/**
+ * Something that a hose takes beside hose, ends and ferrules.
+ */
+export type ExtraPart = { 
+/**
+ * What.
+ */
+item: Item, 
+/**
+ * How many for each hose.
+ */
+count: number, };
 
 /**
  * How the ports face each other. End A is always left in the drawing: x runs to the right, y up, z towards the
@@ -2965,6 +3371,76 @@ min_bend_radius_mm?: Millimetres,
 temperatures_c: [Celsius, Celsius], };
 
 /**
+ * One kind of hose in a store.
+ */
+export type HoseStock = { 
+/**
+ * The van or shelf.
+ */
+store: string, 
+/**
+ * What hose.
+ */
+hose: Thing, 
+/**
+ * It in words.
+ */
+name: string, 
+/**
+ * All its pieces together.
+ */
+total_mm: Millimetres, 
+/**
+ * At or below which length it is low; none is not said.
+ */
+low_mark_mm: Millimetres | null, 
+/**
+ * Whether it is low.
+ */
+low: boolean, 
+/**
+ * What a metre costs; none is not priced.
+ */
+price: MoneyShown | null, 
+/**
+ * Its pieces, longest first.
+ */
+pieces: Array<PieceStock>, };
+
+/**
+ * Another hose that may be made in its place.
+ */
+export type HoseSubstitute = { 
+/**
+ * Which.
+ */
+hose: Thing, 
+/**
+ * It in words.
+ */
+name: string, 
+/**
+ * What the whole check says of it; never stop.
+ */
+verdict: Verdict, 
+/**
+ * For and against, in words.
+ */
+reasons: Array<string>, 
+/**
+ * The longest piece.
+ */
+piece: PieceId, 
+/**
+ * Its bin.
+ */
+bin: string, 
+/**
+ * Its length.
+ */
+length_mm: Millimetres, };
+
+/**
  * A reading of a machine's hour meter.
  */
 export type HoursRead = { 
@@ -3127,6 +3603,60 @@ tape: string,
 micrometer: string, };
 
 /**
+ * A thing that is kept, or anything else by what people call it, such as `assembly oil 1 l`.
+ */
+export type Item = Thing | string;
+
+/**
+ * A counted thing in a store.
+ */
+export type ItemStock = { 
+/**
+ * The van or shelf.
+ */
+store: string, 
+/**
+ * What.
+ */
+item: Item, 
+/**
+ * Which kind.
+ */
+kind: StockKind, 
+/**
+ * It in words.
+ */
+name: string, 
+/**
+ * Its bin; blank is not said.
+ */
+bin: string, 
+/**
+ * How many; below zero when more went than was ever entered.
+ */
+quantity: number, 
+/**
+ * Counted in.
+ */
+unit: StockUnit, 
+/**
+ * At or below how many it is low; none is not said.
+ */
+low_mark: number | null, 
+/**
+ * Whether it is low.
+ */
+low: boolean, 
+/**
+ * Whether more went than was ever entered.
+ */
+negative: boolean, 
+/**
+ * What one costs; none is not priced.
+ */
+price: MoneyShown | null, };
+
+/**
  * Which job.
  */
 export type Job = { 
@@ -3227,6 +3757,50 @@ dpi: number,
  * The kind of file.
  */
 as: LabelKind, };
+
+/**
+ * Labels of hoses on record, on sheets of paper.
+ */
+export type LabelSheet = { 
+/**
+ * The hoses by their codes.
+ */
+codes: Array<TagCode>, 
+/**
+ * Size of the paper.
+ */
+paper: PaperSize, 
+/**
+ * The kind of file.
+ */
+as: LabelSheetKind, };
+
+/**
+ * Kinds of files of label sheets.
+ */
+export type LabelSheetKind = "pdf" | "svg";
+
+/**
+ * A part of the work and its time.
+ */
+export type Labour = { 
+/**
+ * What is done, such as `crimp and prove` or `travel`.
+ */
+name: string, 
+/**
+ * What it is done for.
+ */
+per: LabourPer, 
+/**
+ * Minutes.
+ */
+minutes: number, };
+
+/**
+ * What a part of the work is done for.
+ */
+export type LabourPer = "hose" | "job";
 
 /**
  * How an end was put on last time.
@@ -3447,6 +4021,39 @@ by: LivesBy,
  * As of which day; today without.
  */
 on: string | null, };
+
+/**
+ * Something that the van lacks.
+ */
+export type LoadLine = { 
+/**
+ * It in words.
+ */
+name: string, 
+/**
+ * How much is wanted, is there, and is missing, in words with its unit.
+ */
+wanted: string, 
+/**
+ * How much the van has.
+ */
+there: string, 
+/**
+ * What is missing.
+ */
+missing: string, 
+/**
+ * Counted in.
+ */
+unit: StockUnit, 
+/**
+ * Who has some.
+ */
+from: Array<StockElsewhere>, 
+/**
+ * Whether it is known to be missing: what was never kept or is not known well enough is to be looked at.
+ */
+state: Stands, };
 
 /**
  * A dangerous partner that is still possible.
@@ -3709,6 +4316,130 @@ code: string,
 role: Role | null, };
 
 /**
+ * An amount of money.
+ */
+export type MoneyShown = { 
+/**
+ * In the currency's smallest unit.
+ */
+minor: number, 
+/**
+ * The currency by its letters.
+ */
+currency: string, 
+/**
+ * As it is shown.
+ */
+text: string, };
+
+/**
+ * What is needed, what is there, and what may stand in.
+ */
+export type Need = { 
+/**
+ * Of which van or shelf.
+ */
+store: string, 
+/**
+ * What the check says of it. Nothing is cut or used while it says stop.
+ */
+verdict: Verdict, 
+/**
+ * What is needed against what is there.
+ */
+lines: Array<NeedLine>, 
+/**
+ * What is cut from what.
+ */
+cuts: Array<CutFrom>, 
+/**
+ * Other hoses of this store that are long enough and may be made, each by the whole check.
+ */
+substitutes: Array<HoseSubstitute>, 
+/**
+ * For an end that is short: another end with an adapter on it, by the whole check.
+ */
+adapters: Array<AdapterWay>, 
+/**
+ * What the record of each build may be told that it used; none while something is not there or not known.
+ */
+used: Array<StockUsed>, 
+/**
+ * What a person must see.
+ */
+said: Array<StockSaid>, };
+
+/**
+ * What is wanted, and what is there of it.
+ */
+export type NeedLine = { 
+/**
+ * What kind of thing.
+ */
+part: StockKind, 
+/**
+ * What; none where it is not known well enough to be named.
+ */
+item: Item | null, 
+/**
+ * For which ends.
+ */
+roles: Array<Role>, 
+/**
+ * It in words.
+ */
+name: string, 
+/**
+ * How much is wanted.
+ */
+wanted: number, 
+/**
+ * Counted in.
+ */
+unit: StockUnit, 
+/**
+ * Whether it is there.
+ */
+state: Stands, 
+/**
+ * How much is there.
+ */
+quantity: number, 
+/**
+ * Where it lies.
+ */
+bins: Array<string>, 
+/**
+ * What may be it, where half, form or series is not written down.
+ */
+doubtful: Array<string>, 
+/**
+ * Where else there is some.
+ */
+elsewhere: Array<StockElsewhere>, };
+
+/**
+ * What is to be made.
+ */
+export type NeedQuestion = { 
+/**
+ * What is to be made, by which settings.
+ */
+make: MakeQuestion, 
+/**
+ * From which van or shelf; the one this device works from without.
+ */
+store?: string, 
+/**
+ * How many such hoses; one without.
+ */
+count?: number, 
+/**
+ * Sleeves, seals and other things that each hose takes beside.
+ */
+more?: Array<ExtraPart>, };
+
+/**
  * A person to be entered.
  */
 export type NewPerson = { 
@@ -3754,6 +4485,31 @@ what: string,
  * It in words; empty until the edge writes it.
  */
 words: string, };
+
+/**
+ * Something that was not counted.
+ */
+export type NotCounted = { 
+/**
+ * It in words.
+ */
+name: string, 
+/**
+ * The thing; none for a piece of hose.
+ */
+item: Item | null, 
+/**
+ * The piece; none for a counted thing.
+ */
+piece: PieceId | null, 
+/**
+ * How much is known: a number, of a piece millimetres.
+ */
+known: number, 
+/**
+ * Counted in.
+ */
+unit: StockUnit, };
 
 /**
  * Why an assembly was not proved.
@@ -4106,6 +4862,106 @@ mime: string,
 length: number, };
 
 /**
+ * A piece of hose with all of it but its length. Written whole.
+ */
+export type Piece = { 
+/**
+ * Which piece.
+ */
+piece: PieceId, 
+/**
+ * Where it is.
+ */
+store: string, 
+/**
+ * Its bin; blank is not said.
+ */
+bin: string, 
+/**
+ * What hose it is.
+ */
+hose: Thing, 
+/**
+ * New hose on a reel, or what was left of a cut.
+ */
+sort: StockSort, 
+/**
+ * First day of the period printed on it; none is not known.
+ */
+made?: string | null, 
+/**
+ * The supplier's name for it; blank is not said.
+ */
+label: string, };
+
+/**
+ * The length of a piece, as a difference.
+ */
+export type PieceChanged = { 
+/**
+ * Which piece.
+ */
+piece: PieceId, 
+/**
+ * How many tenths of a millimetre came (positive) or went (negative), kerf included.
+ */
+tenths_mm: number, 
+/**
+ * Why.
+ */
+why: StockWhy, 
+/**
+ * The hose it went into.
+ */
+hose?: TagCode | null, };
+
+/**
+ * A piece of hose on a van or shelf.
+ */
+export type PieceId = string;
+
+/**
+ * A piece of hose.
+ */
+export type PieceStock = { 
+/**
+ * Which.
+ */
+piece: PieceId, 
+/**
+ * The event that stands for all of it but its length.
+ */
+version: EventRef, 
+/**
+ * Reel or offcut.
+ */
+sort: StockSort, 
+/**
+ * Its bin; blank is not said.
+ */
+bin: string, 
+/**
+ * How much is left; below zero when more was cut than there was.
+ */
+length_mm: Millimetres, 
+/**
+ * First day of the period printed on it; none is not known.
+ */
+made: string | null, 
+/**
+ * The supplier's name for it.
+ */
+label: string, 
+/**
+ * Whether it is long enough to be kept; none where nobody said how long that is.
+ */
+useful: boolean | null, 
+/**
+ * Whether more was cut than there was.
+ */
+negative: boolean, };
+
+/**
  * A place on a machine where a hose sits, and what belongs there.
  */
 export type Place = { 
@@ -4398,9 +5254,64 @@ die_set: string | null,
 on: string | null, };
 
 /**
+ * What is crimped with one set of dies.
+ */
+export type PressSetup = { 
+/**
+ * The die set; none while it is not known.
+ */
+die_set: string | null, 
+/**
+ * The crimps in order.
+ */
+crimps: Array<CrimpTurn>, };
+
+/**
  * Units of pressure.
  */
 export type PressureUnit = "bar" | "psi";
+
+/**
+ * What the user asks for a thing: for one piece, of hose for a metre.
+ */
+export type PriceSet = { 
+/**
+ * What.
+ */
+item: Item, 
+/**
+ * In the currency's smallest unit. None takes the price away: not priced, never nothing.
+ */
+minor?: number, 
+/**
+ * By the letters of ISO 4217.
+ */
+currency: string, };
+
+/**
+ * How a job is priced; all of it the user's own.
+ */
+export type Pricing = { 
+/**
+ * The currency by its letters, such as `EUR`; blank is not said, and nothing is priced then.
+ */
+currency: string, 
+/**
+ * How many decimals it has.
+ */
+currency_digits: number, 
+/**
+ * Tax in hundredths of a percent: 1900 is 19 %. None is not said; no tax is 0.
+ */
+tax_hundredths: number | null, 
+/**
+ * What an hour costs, in the currency's smallest unit; none is not priced.
+ */
+labour_rate: number | null, 
+/**
+ * How long each part of the work takes.
+ */
+labour: Array<Labour>, };
 
 /**
  * A hose that a print can mean.
@@ -4690,6 +5601,107 @@ overrides: Array<Override>,
 length_practice: LengthPractice, };
 
 /**
+ * What it costs.
+ */
+export type Quote = { 
+/**
+ * The currency by its letters; blank is not said.
+ */
+currency: string, 
+/**
+ * Parts, then work.
+ */
+lines: Array<QuoteLine>, 
+/**
+ * All lines that are priced together.
+ */
+sum: MoneyShown, 
+/**
+ * What has no price, in words. While anything has none there is no total.
+ */
+not_priced: Array<string>, 
+/**
+ * Tax in hundredths of a percent; none is not said.
+ */
+tax_hundredths: number | null, 
+/**
+ * The tax on the sum, rounded once; none where it is not said.
+ */
+tax: MoneyShown | null, 
+/**
+ * Sum and tax; none while anything is not priced or the tax is not said.
+ */
+total: MoneyShown | null, 
+/**
+ * What a person must see.
+ */
+said: Array<StockSaid>, };
+
+/**
+ * What a line is.
+ */
+export type QuoteKind = "part" | "labour";
+
+/**
+ * A line of a quote.
+ */
+export type QuoteLine = { 
+/**
+ * Part or work.
+ */
+kind: QuoteKind, 
+/**
+ * It in words.
+ */
+name: string, 
+/**
+ * How much, in words.
+ */
+quantity: string, 
+/**
+ * What one, or of hose a metre and of work an hour, costs; none is not priced.
+ */
+price: MoneyShown | null, 
+/**
+ * What the line costs, rounded once; none is not priced.
+ */
+amount: MoneyShown | null, };
+
+/**
+ * A quote as a paper.
+ */
+export type QuotePaper = { 
+/**
+ * What is priced.
+ */
+quote: QuoteQuestion, 
+/**
+ * What the sheet is for, such as the machine.
+ */
+subject: string, 
+/**
+ * Size of the paper.
+ */
+paper: PaperSize, 
+/**
+ * The kind of file.
+ */
+as: PaperKind, };
+
+/**
+ * What is to be priced.
+ */
+export type QuoteQuestion = { 
+/**
+ * Hoses that are to be made, by what they need.
+ */
+hoses?: Array<BatchHose>, 
+/**
+ * Hoses on record, by what was taken from stock for them.
+ */
+codes?: Array<TagCode>, };
+
+/**
  * How far a hose is taken apart. Ordered: what can be read in place can be read of a hose that is off.
  */
 export type Reach = "in-place" | "off" | "cut";
@@ -4841,6 +5853,89 @@ export type Reinforcement = "wire-braid" | "wire-spiral" | "textile-braid" | "th
  * Which end of the assembly. End A is the one the turn is sighted from.
  */
 export type Role = "A" | "B";
+
+/**
+ * The round of a day.
+ */
+export type Round = { 
+/**
+ * The day.
+ */
+on: string, 
+/**
+ * The van.
+ */
+store: string, 
+/**
+ * Machine by machine, by site and name.
+ */
+visits: Array<RoundVisit>, 
+/**
+ * What all of it takes against the van.
+ */
+parts: Array<NeedLine>, 
+/**
+ * What the van lacks.
+ */
+load: Array<LoadLine>, 
+/**
+ * What would be cut from what.
+ */
+cuts: Array<BatchCut>, 
+/**
+ * What a person must see.
+ */
+said: Array<StockSaid>, };
+
+/**
+ * Where the day goes.
+ */
+export type RoundQuestion = { 
+/**
+ * The day; today without.
+ */
+on?: string, 
+/**
+ * Machines that are visited, for what is due on them.
+ */
+machines?: Array<MachineId>, 
+/**
+ * How many days ahead counts as due on those machines; none without.
+ */
+within_days?: number, 
+/**
+ * Places whose hose is replaced, due or not.
+ */
+places?: Array<PlaceId>, 
+/**
+ * Hoses beside those, such as of jobs that are begun.
+ */
+hoses?: Array<BatchHose>, 
+/**
+ * The van; the one this device works from without.
+ */
+store?: string, };
+
+/**
+ * A machine that is visited.
+ */
+export type RoundVisit = { 
+/**
+ * Where it works; blank is not said.
+ */
+site: string, 
+/**
+ * Its name; blank is not said.
+ */
+machine: string, 
+/**
+ * Which.
+ */
+machine_id: MachineId | null, 
+/**
+ * What is replaced on it.
+ */
+places: Array<VisitPlace>, };
 
 /**
  * How a hose lies between its ports. An estimate: a hose without weight that bends equally easily all ways.
@@ -5062,6 +6157,18 @@ gauge_months: number,
  */
 press_care: Array<PressCare>, 
 /**
+ * The van or shelf that this device works from; blank is not said.
+ */
+store: string, 
+/**
+ * From which length a rest of hose is kept; none keeps every rest.
+ */
+offcut_mm: Millimetres | null, 
+/**
+ * Prices, tax and labour.
+ */
+pricing: Pricing, 
+/**
  * The instruments in use.
  */
 instruments: Instruments, 
@@ -5130,6 +6237,18 @@ gauge_months: number,
  * What is done at the press, and how often.
  */
 press_care: Array<PressCare>, 
+/**
+ * The van or shelf that this device works from; blank is not said.
+ */
+store: string, 
+/**
+ * From which length a rest of hose is kept; none keeps every rest.
+ */
+offcut_mm: Millimetres | null, 
+/**
+ * Prices, tax and labour.
+ */
+pricing: Pricing, 
 /**
  * The instruments in use.
  */
@@ -5388,6 +6507,11 @@ turn_deg?: Degrees | null,
 cover?: Cover | null, };
 
 /**
+ * Whether what is wanted is there.
+ */
+export type Stands = "there" | "short" | "not-kept" | "not-known";
+
+/**
  * A value of one side.
  */
 export type Stated = number | Reinforcement | Cover;
@@ -5519,7 +6643,33 @@ sort: StockSort,
 length_mm: Millimetres, };
 
 /**
- * Stock of a van or shelf, as a difference, so that two devices' changes add up.
+ * What is to be done, all or none.
+ */
+export type StockChange = { 
+/**
+ * In order.
+ */
+changes: Array<StockDo>, };
+
+/**
+ * What was done.
+ */
+export type StockChangeAnswer = { 
+/**
+ * The events; they are on the disk.
+ */
+written: Array<EventRef>, 
+/**
+ * The ids of pieces that came, in order.
+ */
+pieces: Array<PieceId>, 
+/**
+ * What a person must see.
+ */
+said: Array<StockSaid>, };
+
+/**
+ * Counted stock of a van or shelf, as a difference.
  */
 export type StockChanged = { 
 /**
@@ -5527,9 +6677,9 @@ export type StockChanged = {
  */
 store: string, 
 /**
- * What, such as `EN 853 2SN DN16`.
+ * What.
  */
-item: string, 
+item: Item, 
 /**
  * What is counted.
  */
@@ -5537,7 +6687,15 @@ unit: StockUnit,
 /**
  * How much came (positive) or went (negative).
  */
-difference: number, };
+difference: number, 
+/**
+ * Why; none in the records of older programs.
+ */
+why?: StockWhy | null, 
+/**
+ * The hose it went into.
+ */
+hose?: TagCode | null, };
 
 /**
  * What is cut from one stock.
@@ -5561,14 +6719,375 @@ left_mm: Millimetres,
 kept: boolean, };
 
 /**
+ * One thing that is done with stock.
+ */
+export type StockDo = { "do": "load", 
+/**
+ * To which van or shelf.
+ */
+store: string, 
+/**
+ * What.
+ */
+item: Item, 
+/**
+ * How many.
+ */
+count: number, 
+/**
+ * Into which bin; as it was without.
+ */
+bin?: string, } | { "do": "load-hose", 
+/**
+ * To which van or shelf.
+ */
+store: string, 
+/**
+ * What hose.
+ */
+hose: Thing, 
+/**
+ * Reel or offcut.
+ */
+sort: StockSort, 
+/**
+ * Length of each piece.
+ */
+length_mm: Millimetres, 
+/**
+ * How many pieces; one without.
+ */
+pieces?: number, 
+/**
+ * First day of the period printed on it.
+ */
+made?: string, 
+/**
+ * The supplier's name for it.
+ */
+label?: string, 
+/**
+ * Into which bin.
+ */
+bin?: string, } | { "do": "correct", 
+/**
+ * Where.
+ */
+store: string, 
+/**
+ * What.
+ */
+item: Item, 
+/**
+ * How many.
+ */
+to: number, } | { "do": "correct-piece", 
+/**
+ * Which.
+ */
+piece: PieceId, 
+/**
+ * How long.
+ */
+to_mm: Millimetres, } | { "do": "scrap", 
+/**
+ * Where.
+ */
+store: string, 
+/**
+ * What.
+ */
+item: Item, 
+/**
+ * How many.
+ */
+count: number, } | { "do": "scrap-piece", 
+/**
+ * Which.
+ */
+piece: PieceId, } | { "do": "move", 
+/**
+ * What.
+ */
+item: Item, 
+/**
+ * From where.
+ */
+from: string, 
+/**
+ * To where.
+ */
+to: string, 
+/**
+ * How many.
+ */
+count: number, 
+/**
+ * Into which bin there; as it was without.
+ */
+bin?: string, } | { "do": "move-piece", 
+/**
+ * Which.
+ */
+piece: PieceId, 
+/**
+ * To where.
+ */
+to: string, 
+/**
+ * Into which bin there; none without, or in the same store as it was.
+ */
+bin?: string, } | { "do": "keep", 
+/**
+ * Where.
+ */
+store: string, 
+/**
+ * What.
+ */
+item: Item, 
+/**
+ * Its bin.
+ */
+bin?: string, 
+/**
+ * At or below how much it is low.
+ */
+low?: number | null, } | { "do": "price", 
+/**
+ * What.
+ */
+item: Item, 
+/**
+ * As it is typed, such as `12.50`; none takes the price away.
+ */
+price?: string, };
+
+/**
+ * Another store that has some.
+ */
+export type StockElsewhere = { 
+/**
+ * The van or shelf.
+ */
+store: string, 
+/**
+ * How much is there.
+ */
+quantity: number, };
+
+/**
+ * Something that came back.
+ */
+export type StockGivenBack = { 
+/**
+ * It in words.
+ */
+name: string, 
+/**
+ * How much: a number, of hose millimetres.
+ */
+quantity: number, 
+/**
+ * Counted in.
+ */
+unit: StockUnit, };
+
+/**
+ * Kinds of things, for lists.
+ */
+export type StockKind = "hose" | "end" | "ferrule" | "adapter" | "sleeve" | "seal" | "other";
+
+/**
+ * What is on the vans and shelves.
+ */
+export type StockList = { 
+/**
+ * Every van and shelf, whatever was asked for.
+ */
+stores: Array<StoreSum>, 
+/**
+ * Hose by store and name, each with its pieces.
+ */
+hoses: Array<HoseStock>, 
+/**
+ * Counted things by store and name.
+ */
+items: Array<ItemStock>, 
+/**
+ * What a person must see.
+ */
+said: Array<StockSaid>, };
+
+/**
+ * Counted stock that went from one van or shelf to another: one event, so that neither half can be had alone.
+ */
+export type StockMoved = { 
+/**
+ * What.
+ */
+item: Item, 
+/**
+ * What is counted.
+ */
+unit: StockUnit, 
+/**
+ * Where it was.
+ */
+from: string, 
+/**
+ * Where it is.
+ */
+to: string, 
+/**
+ * How much, above nothing.
+ */
+count: number, };
+
+/**
+ * Where a thing lies on a van or shelf, and when it runs low there. Written whole.
+ */
+export type StockPlaced = { 
+/**
+ * The van or shelf.
+ */
+store: string, 
+/**
+ * What.
+ */
+item: Item, 
+/**
+ * Its bin or drawer; blank is not said.
+ */
+bin: string, 
+/**
+ * At or below how much it is low: pieces, of hose millimetres. None is not said.
+ */
+low?: number, };
+
+/**
+ * Which stock is asked for; all of it without.
+ */
+export type StockQuestion = { 
+/**
+ * Of this van or shelf alone.
+ */
+store?: string, 
+/**
+ * In this bin alone.
+ */
+bin?: string, 
+/**
+ * With these words in its name, bin or supplier's name.
+ */
+text?: string, 
+/**
+ * Of this kind alone.
+ */
+kind?: StockKind, 
+/**
+ * What is low alone.
+ */
+low: boolean, 
+/**
+ * Also pieces that are used up and things of which none is left.
+ */
+all: boolean, };
+
+/**
+ * Something that a person must see: stock below nothing, a piece cut twice.
+ */
+export type StockSaid = { 
+/**
+ * What: the words `stock-said-<code>`.
+ */
+code: string, 
+/**
+ * It in words.
+ */
+words: string, };
+
+/**
  * What a stock is. A reel's rest stays on the reel, whatever its length.
  */
 export type StockSort = "reel" | "offcut";
 
 /**
+ * What differs.
+ */
+export type StockTakeAnswer = { 
+/**
+ * What was counted otherwise than it was known.
+ */
+rows: Array<TakeRow>, 
+/**
+ * What is known to be there and was not counted; it stays as it is.
+ */
+not_counted: Array<NotCounted>, 
+/**
+ * Whether the differences were written down.
+ */
+saved: boolean, 
+/**
+ * The events; they are on the disk.
+ */
+written: Array<EventRef>, 
+/**
+ * What a person must see.
+ */
+said: Array<StockSaid>, };
+
+/**
+ * What was counted. Ask first without saving, show what differs, then save.
+ */
+export type StockTakeQuestion = { 
+/**
+ * In which van or on which shelf.
+ */
+store: string, 
+/**
+ * In which bin; the whole store without.
+ */
+bin?: string, 
+/**
+ * Counted things.
+ */
+items: Array<CountedItem>, 
+/**
+ * Pieces of hose.
+ */
+pieces: Array<CountedPiece>, 
+/**
+ * Write the differences down; only tell them without.
+ */
+save: boolean, };
+
+/**
  * What stock is counted in.
  */
 export type StockUnit = "pieces" | "millimetres";
+
+/**
+ * What a build used.
+ */
+export type StockUsed = { 
+/**
+ * From which van or shelf the counted things are.
+ */
+store: string, 
+/**
+ * The hose.
+ */
+pieces?: Array<UsedPiece>, 
+/**
+ * Ends, ferrules and the rest.
+ */
+items?: Array<UsedItem>, };
+
+/**
+ * Why stock changed.
+ */
+export type StockWhy = "loaded" | "used" | "scrapped" | "counted";
 
 /**
  * What the pressure does when the whole flow is stopped.
@@ -5594,6 +7113,27 @@ critical_time_s: number | null,
  * Rise above the pressure before.
  */
 pressure_rise_bar: Bar | null, };
+
+/**
+ * A van or shelf at a glance.
+ */
+export type StoreSum = { 
+/**
+ * Its name.
+ */
+store: string, 
+/**
+ * Pieces of hose that something is left of.
+ */
+pieces: number, 
+/**
+ * Counted things that are there.
+ */
+items: number, 
+/**
+ * Things that are low.
+ */
+low: number, };
 
 /**
  * A reading that goes with the likeliest answer only as a stray. Nothing is settled while it stands.
@@ -6168,6 +7708,39 @@ code: TagCode,
 reason: string, };
 
 /**
+ * A difference.
+ */
+export type TakeRow = { 
+/**
+ * It in words.
+ */
+name: string, 
+/**
+ * The thing; none for a piece of hose.
+ */
+item: Item | null, 
+/**
+ * The piece; none for a counted thing.
+ */
+piece: PieceId | null, 
+/**
+ * How much was known: a number, of a piece millimetres.
+ */
+known: number, 
+/**
+ * How much there is.
+ */
+counted: number, 
+/**
+ * What that is more or less.
+ */
+difference: number, 
+/**
+ * Counted in.
+ */
+unit: StockUnit, };
+
+/**
  * A hose taken off a place.
  */
 export type TakenOff = { 
@@ -6195,6 +7768,83 @@ cause?: string | null,
  * What was seen.
  */
 note?: string | null, };
+
+/**
+ * Something that is kept. Names are the tables' own where the tables have it, else the supplier's.
+ */
+export type Thing = { "kind": "hose", 
+/**
+ * The standard, such as `EN 853`.
+ */
+standard: string, 
+/**
+ * The type within it, such as `2SN`.
+ */
+type: string, 
+/**
+ * Nominal diameter.
+ */
+dn: Dn, } | { "kind": "end", 
+/**
+ * Family by the tables' name.
+ */
+family: string, 
+/**
+ * Size within the family.
+ */
+size: string, 
+/**
+ * Which half; none where nobody wrote it down, and for flanges.
+ */
+gender?: Gender | null, 
+/**
+ * `straight`, `elbow90` and so on; none where nobody wrote it down.
+ */
+form?: string | null, 
+/**
+ * Nominal diameter of the hose it goes on.
+ */
+dn: Dn, 
+/**
+ * Series of the fitting, by the supplier's name.
+ */
+series?: string | null, } | { "kind": "ferrule", 
+/**
+ * The supplier's name for it.
+ */
+name: string, 
+/**
+ * Nominal diameter of the hose it goes on.
+ */
+dn?: Dn | null, } | { "kind": "adapter", 
+/**
+ * What it is called.
+ */
+name: string, 
+/**
+ * The side that the hose end screws on.
+ */
+hose_side?: AdapterSide | null, 
+/**
+ * The side that the machine sees.
+ */
+machine_side?: AdapterSide | null, 
+/**
+ * The supplier's rating; unknown stops.
+ */
+rating_bar?: Bar | null, } | { "kind": "sleeve", 
+/**
+ * The supplier's name for it.
+ */
+name: string, 
+/**
+ * Nominal diameter of the hose it goes over.
+ */
+dn?: Dn | null, } | { "kind": "seal", 
+/**
+ * The supplier's name for it.
+ */
+name: string, };
 
 /**
  * How the threads of a pair meet.
@@ -6332,6 +7982,36 @@ export type UnknownHose = {
 hose: number, };
 
 /**
+ * Counted things that were used.
+ */
+export type UsedItem = { 
+/**
+ * What.
+ */
+item: Item, 
+/**
+ * How many.
+ */
+count: number, };
+
+/**
+ * A length that was cut from a piece.
+ */
+export type UsedPiece = { 
+/**
+ * From which piece.
+ */
+piece: PieceId, 
+/**
+ * The length as it was cut; the saw's kerf comes to it.
+ */
+length_mm: Millimetres, 
+/**
+ * Whether what was left of the piece was thrown away.
+ */
+scrap_rest: boolean, };
+
+/**
  * The speed of oil that is usual in a kind of line.
  */
 export type UsualSpeed = { 
@@ -6382,6 +8062,39 @@ export type Versioned<T> = {
  * The event.
  */
 version: EventRef, } & T;
+
+/**
+ * A place whose hose is replaced.
+ */
+export type VisitPlace = { 
+/**
+ * Which.
+ */
+place: PlaceId, 
+/**
+ * Its number and name.
+ */
+name: string, 
+/**
+ * What sits there; none is not known.
+ */
+code: TagCode | null, 
+/**
+ * The hose that would be made; none where nobody knows.
+ */
+hose: string | null, 
+/**
+ * The day it fell or falls due; none where it is replaced without, or no day is known.
+ */
+due: string | null, 
+/**
+ * What the check says of making the same again.
+ */
+verdict: Verdict | null, 
+/**
+ * Why nothing is loaded for it, in words.
+ */
+why_not: string | null, };
 
 /**
  * Strikes out what was recorded in error.
@@ -6467,6 +8180,17 @@ export interface Commands {
   'crimp': { input: CrimpQuestion; output: Answer<Crimped> };
   'bench.judge': { input: BenchQuestion; output: Answer<BenchJudged> };
   'bench.record': { input: BenchRecordQuestion; output: Answer<BenchRecorded> };
+  'bench.undo': { input: BenchUndo; output: Answer<BenchUndone> };
+  'stock.list': { input: StockQuestion; output: Answer<StockList> };
+  'stock.change': { input: StockChange; output: Answer<StockChangeAnswer> };
+  'stock.take': { input: StockTakeQuestion; output: Answer<StockTakeAnswer> };
+  'stock.need': { input: NeedQuestion; output: Answer<Need> };
+  'batch': { input: BatchQuestion; output: Answer<BatchPlan> };
+  'batch.paper': { input: BatchPaper; output: FileMade };
+  'batch.labels': { input: LabelSheet; output: FileMade };
+  'quote': { input: QuoteQuestion; output: Answer<Quote> };
+  'quote.paper': { input: QuotePaper; output: FileMade };
+  'round': { input: RoundQuestion; output: Answer<Round> };
   'certificate.paper': { input: CertificateQuestion; output: FileMade };
   'report.paper': { input: CertificateQuestion; output: FileMade };
   'press': { input: PressQuestion; output: Answer<Press> };

@@ -1,7 +1,7 @@
 import { BAR_PER_PSI, MM_PER_INCH, decimalSign } from '../words/number';
 
 /** What is being typed; fixes the units and which keys there are. */
-export type Quantity = 'length' | 'pressure' | 'temperature' | 'flow' | 'plain';
+export type Quantity = 'length' | 'reel' | 'pressure' | 'temperature' | 'flow' | 'plain';
 
 /** A key of the pad. A denominator is one key: `/16`. */
 export type Key =
@@ -37,6 +37,7 @@ const unit = (id: string, factor = 1, zero = 0, fractions = false): Unit => ({ i
 // Factors: NIST SP 811, appendix B.
 const UNITS: Record<Quantity, [Unit, ...Unit[]]> = {
   length: [unit('in', MM_PER_INCH, 0, true), unit('mm')],
+  reel: [unit('m', 1000), unit('ft', 304.8)],
   pressure: [unit('bar'), unit('psi', BAR_PER_PSI)],
   temperature: [unit('C'), unit('F', 5 / 9, 32)],
   flow: [unit('l/min'), unit('gpm', 3.785_411_784)],
@@ -95,7 +96,7 @@ export class Keypad {
     return this.value !== null;
   }
 
-  /** The value in mm, bar, degrees Celsius, l/min or as it is; null while nothing or half a number stands. */
+  /** The value in mm (of a reel too), bar, degrees Celsius, l/min or as it is; null while nothing or half a number stands. */
   get value(): number | null {
     const match = /^(-?)(?:(\d+)\+)?(\d+\.?\d*)(?:\/(\d+))?$/.exec(this.typed);
     if (!match) return null;

@@ -1,6 +1,7 @@
 import { createContext } from 'svelte';
 import type { Backend, CallError } from '../backend';
 import type { Draft, Overview } from '../backend/types';
+import { Batch } from './batch.svelte';
 import { Job } from './job.svelte';
 import { Nav } from './nav.svelte';
 import { Settings } from './settings.svelte';
@@ -10,6 +11,7 @@ import { Theme } from './theme.svelte';
 export class App {
   readonly nav = new Nav();
   readonly theme = new Theme();
+  readonly batch = new Batch();
   readonly job: Job;
   /** Units, paper, label and instruments of this device. */
   readonly settings: Settings;

@@ -1,4 +1,4 @@
-import type { Given } from '../backend';
+import type { Answer, Given } from '../backend';
 import type {
   EndSettings,
   EventRef,
@@ -88,6 +88,8 @@ export interface JobDoc {
   scrap: Scrap | null;
   /** Hoses of this job that were scrapped before this one. */
   scraps: Scrap[];
+  /** What goes off the stock with the hose in hand; null leaves the stock as it is. */
+  stock: OffStock | null;
   /** The maker's name under the papers, as it was drawn; points in parts of the pad. */
   signature: Stroke[];
   proof: TagProof;
@@ -152,6 +154,13 @@ export interface Tick {
   at: string;
   /** Null where nobody said who works. */
   by: PersonId | null;
+}
+
+/** What of the stock goes into the hose in hand, once it is recorded. */
+export interface OffStock {
+  used: Required<Answer<'stock.need'>['used'][number]>;
+  /** The hose it was said for, by its name: of another one a person says it anew. */
+  hose: string;
 }
 
 /** The hose as it was cut, and finished as it was measured; null is not yet. */
@@ -279,6 +288,7 @@ export function emptyJob(): JobDoc {
     finished: noFinish(),
     scrap: null,
     scraps: [],
+    stock: null,
     signature: [],
     proof: { state: 'not-proved' },
     proving: noProof(),

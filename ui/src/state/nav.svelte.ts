@@ -2,7 +2,8 @@ import type { MachineId, PlaceId, TagCode } from '../backend/types';
 import type { PlaceId as BarPlace } from '../components/PlaceIcon.svelte';
 
 /** The sheets of the van; without one, their list. */
-export type VanPart = 'units' | 'instruments' | 'suppliers' | 'press' | 'people' | 'backup' | 'records' | 'about';
+export type VanPart =
+  'prices' | 'units' | 'instruments' | 'suppliers' | 'press' | 'people' | 'backup' | 'records' | 'about';
 
 /** Where a person can be. The job's own step stands in the job, so that it comes back with it. */
 export type Screen =
@@ -13,6 +14,13 @@ export type Screen =
   | { at: 'hose'; code: TagCode }
   | { at: 'due'; part?: 'lives' }
   | { at: 'van'; part?: VanPart }
+  /** What is kept; `take` counts a bin. */
+  | { at: 'stock'; take?: boolean }
+  /** Several hoses at once. */
+  | { at: 'batch' }
+  /** Of those hoses on record; without any, of the batch. */
+  | { at: 'quote'; codes?: TagCode[] }
+  | { at: 'round' }
   | { at: 'scan' }
   /** Of that hose on record; without one, of the job in hand. */
   | { at: 'papers'; code?: TagCode };
@@ -28,8 +36,12 @@ export function barPlace(screen: Screen): BarPlace {
     case 'papers':
       return screen.code === undefined ? 'job' : 'machines';
     case 'due':
+    case 'round':
       return 'due';
     case 'van':
+    case 'stock':
+    case 'batch':
+    case 'quote':
       return 'van';
     default:
       return 'job';

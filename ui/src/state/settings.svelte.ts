@@ -16,6 +16,9 @@ const FIRST: Kept = {
   kerf_mm: null,
   gauge_months: 12,
   press_care: [],
+  store: '',
+  offcut_mm: null,
+  pricing: { currency: '', currency_digits: 2, tax_hundredths: null, labour_rate: null, labour: [] },
   instruments: { caliper: '', micrometer: '', thread_gauge: '', seat_gauge: '', tape: '' },
   person: null,
 };

@@ -53,7 +53,7 @@ describe('the catalogues', () => {
       .join('\n');
     // Ids whose last part is a code are said by their stem.
     const stems =
-      /^(basis|unit|step|place|make-tick|find-key|find-do|find-how|find-tool|find-is|find-sign|find-leaves|find-apart|due-view|due-ages|due-drawing|due-within|due-policy|due-life-by|machines-hours|machines-reason|machines-start|hose-grade|flowing-regime|van-column)-/;
+      /^(basis|unit|step|place|make-tick|find-key|find-do|find-how|find-tool|find-is|find-sign|find-leaves|find-apart|due-view|due-ages|due-drawing|due-within|due-policy|due-life-by|machines-hours|machines-reason|machines-start|hose-grade|flowing-regime|van-column|visits-within)-/;
     const idle = catalogueFiles
       .filter((it) => it.language === 'en' && it.file.startsWith('ui-'))
       .flatMap((it) => messages(it.text))

@@ -142,6 +142,97 @@ pub enum Command {
         /// Cut lengths, reels and offcuts, the saw's kerf and the least useful rest, as JSON; - reads standard input.
         batch: PathBuf,
     },
+    /// The settings of this register's device: van, kerf, prices and the rest.
+    Settings {
+        /// The register's file.
+        #[arg(long)]
+        db: PathBuf,
+        /// Settings to be changed, as JSON; the others stay. - reads standard input.
+        change: Option<PathBuf>,
+    },
+    /// What is on the vans and shelves.
+    Stock {
+        /// The register's file.
+        #[arg(long)]
+        db: PathBuf,
+        /// What to do with it.
+        #[command(subcommand)]
+        command: Stock,
+    },
+    /// Several hoses -> one cut list over the van's pieces, parts against stock, the order of the press.
+    Batch {
+        /// The hoses, as JSON; - reads standard input.
+        hoses: PathBuf,
+        /// The register's file.
+        #[arg(long)]
+        db: PathBuf,
+        /// The van or shelf; else the one of the settings, or the only one.
+        #[arg(long)]
+        store: Option<String>,
+        /// What the sheet is for, on every page.
+        #[arg(long, default_value = "")]
+        subject: String,
+        /// Leave the batch as a file: .pdf, .txt, .json or .svg.
+        #[arg(long)]
+        out: Option<PathBuf>,
+        /// Size of the paper.
+        #[arg(long, value_enum, default_value = "a4")]
+        paper: Paper,
+    },
+    /// The labels of hoses on record, on sheets of paper: .pdf or .svg.
+    Labels {
+        /// Their codes.
+        #[arg(required = true)]
+        codes: Vec<String>,
+        /// The register's file.
+        #[arg(long)]
+        db: PathBuf,
+        /// The file.
+        #[arg(long)]
+        out: PathBuf,
+        /// Size of the paper.
+        #[arg(long, value_enum, default_value = "a4")]
+        paper: Paper,
+    },
+    /// What hoses cost by your own prices and times.
+    Quote {
+        /// The hoses, as the JSON that `batch` takes; - reads standard input.
+        #[arg(required_unless_present = "codes")]
+        hoses: Option<PathBuf>,
+        /// Hoses on record by their codes: what went into them.
+        #[arg(long, num_args = 1..)]
+        codes: Vec<String>,
+        /// The register's file.
+        #[arg(long)]
+        db: PathBuf,
+        /// What the sheet is for, on every page.
+        #[arg(long, default_value = "")]
+        subject: String,
+        /// Leave the quote as a file: .pdf, .txt, .json or .svg.
+        #[arg(long)]
+        out: Option<PathBuf>,
+        /// Size of the paper.
+        #[arg(long, value_enum, default_value = "a4")]
+        paper: Paper,
+    },
+    /// The visits of a day -> what falls due there, against the van, and what to load.
+    Round {
+        /// Machines and places by name or id.
+        #[arg(required = true)]
+        what: Vec<String>,
+        /// The register's file.
+        #[arg(long)]
+        db: PathBuf,
+        /// On this day (YYYY-MM-DD) instead of today.
+        #[arg(long)]
+        on: Option<chrono::NaiveDate>,
+        /// How many days ahead counts as due.
+        #[arg(long)]
+        within_days: Option<u32>,
+        /// The van; else the one of the settings, or the only one.
+        #[arg(long)]
+        store: Option<String>,
+    },
     /// Where the ports are -> how tight the hose bends.
     Route {
         /// The ports and poses as vectors, or how they face, as JSON; - reads standard input.
@@ -254,6 +345,127 @@ pub enum Supplier {
     Remove {
         /// Its name.
         supplier: String,
+    },
+}
+
+/// What can be done with stock.
+#[derive(Debug, Subcommand)]
+pub enum Stock {
+    /// What is there, what is low, and what can not be.
+    List {
+        /// Of this van or shelf alone.
+        #[arg(long)]
+        store: Option<String>,
+        /// In this bin alone.
+        #[arg(long)]
+        bin: Option<String>,
+        /// With these words in its name.
+        #[arg(long)]
+        text: Option<String>,
+        /// What is low alone.
+        #[arg(long)]
+        low: bool,
+        /// Also what is used up.
+        #[arg(long)]
+        all: bool,
+    },
+    /// Take things in, or do anything else with them: a list of changes, all or none.
+    Load {
+        /// The changes, as JSON; - reads standard input.
+        changes: PathBuf,
+    },
+    /// Move things to another van or shelf.
+    Move {
+        /// Words that only one thing has in its name, or the id of a piece of hose.
+        what: String,
+        /// From where; a piece is where it is.
+        #[arg(long)]
+        from: Option<String>,
+        /// To where.
+        #[arg(long)]
+        to: String,
+        /// How many; one without.
+        #[arg(long, default_value_t = 1)]
+        count: i64,
+        /// Into which bin there.
+        #[arg(long)]
+        bin: Option<String>,
+    },
+    /// There are really so many, or a piece of hose is really that long.
+    Correct {
+        /// Words that only one thing has in its name, or the id of a piece of hose.
+        what: String,
+        /// Where.
+        #[arg(long)]
+        store: Option<String>,
+        /// How many, or how many millimetres.
+        #[arg(long)]
+        to: f64,
+    },
+    /// Throw things away, or what is left of a piece of hose.
+    Scrap {
+        /// Words that only one thing has in its name, or the id of a piece of hose.
+        what: String,
+        /// Where.
+        #[arg(long)]
+        store: Option<String>,
+        /// How many; one without.
+        #[arg(long, default_value_t = 1)]
+        count: i64,
+    },
+    /// Set a thing's bin and low mark.
+    Keep {
+        /// Words that only one thing has in its name.
+        what: String,
+        /// Where.
+        #[arg(long)]
+        store: Option<String>,
+        /// Its bin.
+        #[arg(long)]
+        bin: Option<String>,
+        /// At or below how many it is low; of hose millimetres.
+        #[arg(long)]
+        low: Option<i64>,
+    },
+    /// Set what a thing costs, of hose a metre, in the currency of the settings.
+    Price {
+        /// Words that only one thing has in its name.
+        what: String,
+        /// Such as 12.50; without, the price is taken away.
+        price: Option<String>,
+    },
+    /// What was counted against what was known: the differences, and with --save written down.
+    Take {
+        /// What was counted, as JSON; - reads standard input.
+        counted: PathBuf,
+        /// Write the differences down.
+        #[arg(long)]
+        save: bool,
+    },
+    /// What a build needs against what is there, and what may stand in for it.
+    Need {
+        /// The document that `check` takes; - reads standard input.
+        question: PathBuf,
+        /// Insertion, ferrule, die set and crimp of each end, from your supplier, as a JSON list.
+        #[arg(long)]
+        settings: Option<PathBuf>,
+        /// The van or shelf; else the one of the settings, or the only one.
+        #[arg(long)]
+        store: Option<String>,
+        /// How many such hoses.
+        #[arg(long, default_value_t = 1)]
+        count: u32,
+    },
+    /// Strike out the record of a build; what it used comes back, but for one that failed its proof.
+    Undo {
+        /// The code of the hose.
+        code: String,
+        /// Why.
+        #[arg(long)]
+        reason: String,
+        /// Whether what it used comes back, where that is to be said.
+        #[arg(long)]
+        give_back: Option<bool>,
     },
 }
 

@@ -48,7 +48,10 @@ pub fn bench(
 }
 
 /// Runs what writes in a register; one that it begins stays only if something was written in it.
-fn writing(
+///
+/// # Errors
+/// Whatever is refused; nothing is changed then.
+pub fn writing(
     api: &mut Api,
     db: &Path,
     write: impl FnOnce(&mut Api) -> Result<Outcome, ApiError>,

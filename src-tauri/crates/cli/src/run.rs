@@ -5,6 +5,7 @@ use crate::bench;
 use crate::input;
 use crate::outcome::Outcome;
 use crate::plain::{CutShown, DueShown, Left, Schemas, SheetShown};
+use crate::stock;
 use crate::world::Machine;
 use hosewright_api::commands::certificate::CertificateQuestion;
 use hosewright_api::commands::make::{MakeQuestion, PaperKind, PaperQuestion, PaperSize};
@@ -14,6 +15,7 @@ use hosewright_api::commands::register::{
     DueQuestion, Export, ExportKind, Import, LivesQuestion, MachineQuestion, Named, PlaceQuestion, Record,
     RecordEvent, Search, ShowQuestion,
 };
+use hosewright_api::commands::round::RoundQuestion;
 use hosewright_api::commands::tag::{LabelKind, LabelQuestion, ReadQuestion, TagQuestion};
 use hosewright_api::commands::{self, File, Nothing};
 use hosewright_api::{Api, ApiError};
@@ -103,6 +105,32 @@ pub fn run(arguments: &Arguments) -> Result<Outcome, ApiError> {
             let plan = commands::cut::cut(&mut api, batch.clone(), &[])?;
             Outcome::of(&CutShown { plan, batch }, json, api.words())
         }
+        Command::Settings { db, change } => stock::settings(&mut api, db, change.as_deref(), json),
+        Command::Stock { db, command } => stock::stock(&mut api, db, command, json),
+        Command::Batch { hoses, db, store, subject, out, paper } => {
+            bench::open(&mut api, db)?;
+            let file = SheetFile { subject, out: out.as_deref(), paper: *paper };
+            stock::batch(&mut api, hoses, store.clone(), &file, json)
+        }
+        Command::Labels { codes, db, out, paper } => {
+            bench::open(&mut api, db)?;
+            stock::labels(&mut api, codes, out, *paper, json)
+        }
+        Command::Quote { hoses, codes, db, subject, out, paper } => {
+            bench::open(&mut api, db)?;
+            let file = SheetFile { subject, out: out.as_deref(), paper: *paper };
+            stock::quote(&mut api, hoses.as_deref(), codes, &file, json)
+        }
+        Command::Round { what, db, on, within_days, store } => {
+            bench::open(&mut api, db)?;
+            let asked = RoundQuestion {
+                on: *on,
+                within_days: *within_days,
+                store: store.clone(),
+                ..RoundQuestion::default()
+            };
+            stock::round(&mut api, what, asked, json)
+        }
         Command::Route { ports } => route(&mut api, ports, json),
         Command::Flow { line } => {
             let answer = commands::oil::flow(&mut api, input::question(line)?, &[])?;
@@ -163,10 +191,13 @@ fn route(api: &mut Api, ports: &Path, json: bool) -> Result<Outcome, ApiError> {
 }
 
 /// A sheet as it is asked for.
-struct SheetFile<'a> {
-    subject: &'a str,
-    out: Option<&'a Path>,
-    paper: Paper,
+pub struct SheetFile<'a> {
+    /// What it is for.
+    pub subject: &'a str,
+    /// The file; none where none is left.
+    pub out: Option<&'a Path>,
+    /// Size of the paper.
+    pub paper: Paper,
 }
 
 fn make(api: &mut Api, asked: MakeQuestion, file: &SheetFile<'_>, json: bool) -> Result<Outcome, ApiError> {
@@ -189,7 +220,11 @@ fn make(api: &mut Api, asked: MakeQuestion, file: &SheetFile<'_>, json: bool) ->
     Outcome::of(&SheetShown { sheet: made, subject }, json, api.words())
 }
 
-fn paper_kind(out: &Path) -> Result<PaperKind, ApiError> {
+/// The kind of paper that a file's ending says.
+///
+/// # Errors
+/// It is none that is made.
+pub fn paper_kind(out: &Path) -> Result<PaperKind, ApiError> {
     match ending(out).as_str() {
         "pdf" => Ok(PaperKind::Pdf),
         "txt" => Ok(PaperKind::Text),
@@ -199,18 +234,21 @@ fn paper_kind(out: &Path) -> Result<PaperKind, ApiError> {
     }
 }
 
-fn size(paper: Paper) -> PaperSize {
+/// The size of the paper.
+pub fn size(paper: Paper) -> PaperSize {
     match paper {
         Paper::A4 => PaperSize::A4,
         Paper::Letter => PaperSize::Letter,
     }
 }
 
-fn ending(path: &Path) -> String {
+/// What a file's name ends in.
+pub fn ending(path: &Path) -> String {
     path.extension().map(|ending| ending.to_string_lossy().to_lowercase()).unwrap_or_default()
 }
 
-fn no_such_kind(path: &Path, ending: &str, known: &str) -> ApiError {
+/// An ending that is none of those known.
+pub fn no_such_kind(path: &Path, ending: &str, known: &str) -> ApiError {
     ApiError::input("out", format!("{} ends in \"{ending}\"; {known} is known", path.display()))
 }
 

@@ -26,5 +26,6 @@ pub mod record;
 mod root;
 pub mod route;
 pub mod spec;
+pub mod stock;
 pub mod supplier;
 pub mod tag;

@@ -91,6 +91,54 @@ pub struct Adapter {
     /// The supplier's rating; unknown stops.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub rating_bar: Option<Bar>,
+    /// Between which end and what of the machine; none where nobody said. It does not stand on a tag.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub between: Option<Between>,
+}
+
+/// Where an adapter sits: the machine sees its machine side and not the hose end.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(deny_unknown_fields)]
+#[ts(rename = "AdapterBetween")]
+pub struct Between {
+    /// At which end.
+    pub role: Role,
+    /// The side that the hose end screws on.
+    pub hose_side: Side,
+    /// The side that the machine sees.
+    pub machine_side: Side,
+}
+
+/// One side of an adapter.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(deny_unknown_fields)]
+#[ts(rename = "AdapterSide")]
+pub struct Side {
+    /// Family by the tables' name.
+    pub family: String,
+    /// Size within the family.
+    pub size: String,
+    /// Which half; none for flanges.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub gender: Option<Gender>,
+}
+
+impl Side {
+    /// Whether it is that end's very connection.
+    pub fn is_like(&self, end: &EndSpec) -> bool {
+        self.family == end.family && self.size == end.size && self.gender == end.gender
+    }
+
+    /// Whether that end screws into it: the same connection, the other half. A side or end whose half nobody wrote
+    /// down takes nothing, but for flanges, which have none.
+    pub fn takes(&self, end: &EndSpec) -> bool {
+        let halves = match (self.gender, end.gender) {
+            (Some(own), Some(other)) => own != other,
+            (None, None) => self.family.starts_with("flange"),
+            _ => false,
+        };
+        self.family == end.family && self.size == end.size && halves
+    }
 }
 
 /// A hose assembly, as far as it is known.
@@ -237,5 +285,21 @@ impl Service {
     pub fn is_surge_estimated(&self) -> bool {
         let estimated = self.estimated.and_then(|one| one.surge_pressure_bar);
         self.surge_pressure_bar.is_some_and(|given| estimated == Some(given))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn an_end_of_a_side_that_nobody_described_is_not_taken() {
+        let side = |gender| Side { family: "JIC 37 flare".into(), size: "-10".into(), gender };
+        let end: EndSpec =
+            serde_json::from_str(r#"{"role":"A","family":"JIC 37 flare","size":"-10","gender":"female"}"#)
+                .expect("an end");
+        assert!(side(Some(Gender::Male)).takes(&end));
+        assert!(!side(Some(Gender::Female)).takes(&end) && !side(None).takes(&end));
+        assert!(side(Some(Gender::Female)).is_like(&end) && !side(None).is_like(&end));
     }
 }

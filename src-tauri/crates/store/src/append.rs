@@ -86,6 +86,12 @@ fn stands(db: &Connection, body: &Body, device: DeviceId) -> Result<Option<Event
         (Track::Place(id), _) => ("SELECT version FROM place WHERE place = ?1", id.to_string()),
         (Track::Withdrawal(code), _) => ("SELECT version FROM withdrawal WHERE code = ?1", code.to_string()),
         (Track::Policy(scope), _) => ("SELECT version FROM policy WHERE scope = ?1", scope.to_string()),
+        (Track::StockPlace { store, item }, _) => (
+            "SELECT version FROM stock_place WHERE json_array(store, item) = ?1",
+            serde_json::to_string(&[store, &item.key()])?,
+        ),
+        (Track::Price(item), _) => ("SELECT version FROM price WHERE item = ?1", item.key()),
+        (Track::Piece(id), _) => ("SELECT version FROM piece WHERE piece = ?1", id.to_string()),
         (Track::Whereabouts(code), Body::TakenOff(_)) => (
             "SELECT on_version AS version FROM stint WHERE code = ?1 AND off_version IS NULL",
             code.to_string(),
@@ -101,6 +107,7 @@ fn stands(db: &Connection, body: &Body, device: DeviceId) -> Result<Option<Event
             | Track::Inspections(_)
             | Track::Overrides(_)
             | Track::Stock { .. }
+            | Track::PieceLength(_)
             | Track::Photos(_)
             | Track::Notes(_),
             _,

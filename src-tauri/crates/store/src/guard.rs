@@ -41,6 +41,7 @@ pub(crate) fn check(
             Scope::Machine(machine) => known(db, Thing::Machine, machine),
             Scope::Place(place) => known(db, Thing::Place, place),
         },
+        Body::PieceChanged(changed) => known(db, Thing::Piece, changed.piece),
         Body::PhotoAdded(photo) => check_about(db, &photo.about),
         Body::Noted(note) => check_about(db, &note.about),
         Body::Voided(_) if !correcting => Err(Error::NothingVoided),
@@ -48,6 +49,10 @@ pub(crate) fn check(
         | Body::SiteNamed(_)
         | Body::AssemblyMade(_)
         | Body::StockChanged(_)
+        | Body::StockMoved(_)
+        | Body::StockPlaced(_)
+        | Body::PriceSet(_)
+        | Body::PieceSet(_)
         | Body::Voided(_)
         | Body::Unknown { .. } => Ok(()),
     }
@@ -137,6 +142,7 @@ enum Thing {
     Circuit,
     Place,
     Hose,
+    Piece,
     Person,
 }
 
@@ -148,6 +154,7 @@ impl Thing {
             Thing::Circuit => "circuit",
             Thing::Place => "place",
             Thing::Hose => "hose",
+            Thing::Piece => "piece of hose",
             Thing::Person => "person",
         }
     }
@@ -159,6 +166,7 @@ impl Thing {
             Thing::Circuit => "SELECT 1 FROM circuit WHERE circuit = ?1",
             Thing::Place => "SELECT 1 FROM place WHERE place = ?1",
             Thing::Hose => "SELECT 1 FROM assembly WHERE code = ?1",
+            Thing::Piece => "SELECT 1 FROM piece WHERE piece = ?1",
             Thing::Person => "SELECT 1 FROM person WHERE id = ?1 AND erased = 0",
         }
     }

@@ -35,8 +35,9 @@ pub use merge::{Merged, Refusal, Refused};
 pub use open::Register;
 pub use query::{
     Conflict, Contradiction, CountedFrom, Counts, Device, Due, DueFor, Guide, Hit, Hose, HoseInspection,
-    HoseNote, HoseOverride, HosePhoto, LimitFrom, MachineRow, MachineSheet, Overdue, PlaceAt, PlaceRow,
-    PlaceSheet, Sister, SiteRow, Spell, Status, Stay, Stock, Told, Versioned, Written,
+    HoseNote, HoseOverride, HosePhoto, LimitFrom, MachineRow, MachineSheet, Overdue, PieceKept, PlaceAt,
+    PlaceRow, PlaceSheet, Sister, SiteRow, Spell, Status, Stay, Stock, StockUsed, Told, UsedWhat, Versioned,
+    Written,
 };
 pub use settings::SettingsKept;
 pub use suppliers::{SupplierCounts, SupplierKept, SupplierRemoval};

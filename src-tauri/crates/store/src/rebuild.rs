@@ -8,7 +8,7 @@ use std::collections::BTreeMap;
 use std::fmt::Write;
 
 /// Every table that is projected from the log.
-pub(crate) const PROJECTED: [&str; 19] = [
+pub(crate) const PROJECTED: [&str; 24] = [
     "track",
     "link",
     "conflict",
@@ -25,6 +25,11 @@ pub(crate) const PROJECTED: [&str; 19] = [
     "withdrawal",
     "policy",
     "stock",
+    "stock_place",
+    "stock_used",
+    "price",
+    "piece",
+    "piece_length",
     "override",
     "photo",
     "note",

@@ -3,6 +3,7 @@
 #![allow(clippy::print_stdout, reason = "a chore tells what it did")]
 
 mod app_size;
+mod cutting;
 mod diagram;
 mod figures;
 mod layouts;
@@ -41,6 +42,18 @@ enum Chore {
     },
     /// Time the rod beside a general-purpose solver on the same cases (makes a Python environment under target/).
     Peers,
+    /// Put random batches through the cutting beside a general-purpose solver (makes a Python environment under target/).
+    Cutting {
+        /// How many.
+        #[arg(default_value_t = 200)]
+        count: usize,
+        /// Another seed gives other batches.
+        #[arg(long, default_value_t = 4060)]
+        seed: u64,
+        /// Seconds that the peer may search, for the new hose and again for the scrap.
+        #[arg(long, default_value_t = 5.0)]
+        limit: f64,
+    },
     /// Print how far what `find` says may be trusted, on simulated jobs, and draw the reliability diagram.
     Reliability {
         /// The folder of the pictures.
@@ -65,6 +78,7 @@ fn main() -> ExitCode {
         }
         Chore::Layouts { count, seed } => layouts::print(count, seed),
         Chore::Peers => peers::print(),
+        Chore::Cutting { count, seed, limit } => cutting::print(count, seed, limit),
         Chore::Reliability { folder } => reliability::print(&folder),
         Chore::AppSize { program } => app_size::print(&program),
     };

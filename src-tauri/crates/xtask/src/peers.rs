@@ -79,7 +79,7 @@ fn median(span: &Span) -> f64 {
 }
 
 /// A Python with the peer in it, made once.
-fn python(venv: &PathBuf) -> Result<PathBuf> {
+pub(crate) fn python(venv: &PathBuf) -> Result<PathBuf> {
     let python = venv.join("bin/python");
     if !python.exists() {
         run(Command::new("python3").args(["-m", "venv"]).arg(venv))?;
@@ -94,7 +94,7 @@ fn run(command: &mut Command) -> Result<()> {
 }
 
 /// What the script answers to a question.
-fn asked(python: &Path, script: &Path, question: &Value) -> Result<Value> {
+pub(crate) fn asked(python: &Path, script: &Path, question: &Value) -> Result<Value> {
     let mut child = Command::new(python).arg(script).stdin(Stdio::piped()).stdout(Stdio::piped()).spawn()?;
     if let Some(input) = child.stdin.as_mut() {
         input.write_all(question.to_string().as_bytes())?;

@@ -229,6 +229,7 @@ export function writtenIn(id: FieldId, value: number, units: Units): string {
 /** The unit a keypad begins with. */
 export function firstUnit(quantity: Quantity, units: Units): string {
   if (quantity === 'length') return units.length;
+  if (quantity === 'reel') return units.length === 'in' ? 'ft' : 'm';
   if (quantity === 'pressure') return units.pressure;
   return { temperature: 'C', flow: 'l/min', plain: '' }[quantity];
 }

@@ -54,6 +54,7 @@ export async function recordScrap(app: App, doc: JobDoc, build: Build): Promise<
   const reply = await app.backend.call('bench.record', {
     ...benchOf(doc, question, app.settings.now),
     code: scrap.code,
+    ...(doc.stock && { used: doc.stock.used }),
   });
   if (!reply.ok) return reply.error;
   scrap.written = reply.value.written;
@@ -65,6 +66,7 @@ export async function recordScrap(app: App, doc: JobDoc, build: Build): Promise<
 export function makeAgain(doc: JobDoc): void {
   if (doc.scrap) doc.scraps.push(doc.scrap);
   doc.scrap = null;
+  doc.stock = null;
   doc.ticks = {};
   doc.crimps = { A: [], B: [] };
   doc.finished = noFinish();

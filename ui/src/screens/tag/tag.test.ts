@@ -141,7 +141,7 @@ describe('the screen', () => {
   });
 
   it('keeps the hose with all that was done on the bench, under the code of its tag', async () => {
-    const recorded = vi.fn((_: unknown) => ({ code: tag.code, written: 'd.1' }));
+    const recorded = vi.fn((_: unknown) => ({ code: tag.code, written: 'd.1', said: [] }));
     const ticks = { cut: { at: '2026-11-25T10:00:00.000Z', by: 'p' } };
     const proving = { rig: true, pressure_bar: 412, hold_s: 40, gauge: 'G1', calibrated: '2026-03-01' };
     let left: JobDoc | null = null;

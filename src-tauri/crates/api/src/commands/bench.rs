@@ -1,6 +1,7 @@
 //! `bench`: what was read, measured and proved -> whether the hose may be tagged, and its record.
 
 use super::make::{MakeQuestion, made};
+use super::stock::{Said, Used, used_bodies};
 use crate::{Answer, Api, ApiError, PROGRAM};
 use chrono::NaiveDate;
 use hosewright_core::bench::{self, Bench, BenchError, BenchJudged};
@@ -63,6 +64,9 @@ pub struct BenchRecordQuestion {
     /// First day of the period printed on the hose.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub hose_made: Option<NaiveDate>,
+    /// What it used; nothing is taken from stock without.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub used: Option<Used>,
 }
 
 /// What was recorded.
@@ -74,10 +78,12 @@ pub struct BenchRecorded {
     pub written: EventRef,
     /// What stands on record.
     pub assembly: Assembly,
+    /// What a person must see of the stock.
+    pub said: Vec<Said>,
 }
 
 /// Records an assembly with settings, readings, finished length and turn, steps and proof. One that failed its proof is
-/// recorded as scrap; any other must be such that it may be tagged.
+/// recorded as scrap; any other must be such that it may be tagged. What it used is taken from stock with it, all or none.
 ///
 /// # Errors
 /// The check says stop; the bench is not such that it may be tagged; the register can not be written.
@@ -110,8 +116,15 @@ pub fn record(
         catalogue: api.catalogue.version.clone(),
         program: PROGRAM.to_owned(),
     };
+    let mut events = vec![Body::AssemblyMade(Box::new(assembly.clone()))];
+    let mut said = Vec::new();
+    if let Some(used) = asked.used {
+        let (bodies, seen) = used_bodies(api, used, sheet.cut.kerf_mm, code)?;
+        events.extend(bodies);
+        said = seen;
+    }
     let now = api.world.now();
-    let written = api.register()?.append([Body::AssemblyMade(Box::new(assembly.clone()))], now)?;
+    let written = api.register()?.append(events, now)?;
     let written = written.into_iter().next().ok_or_else(|| ApiError::file("db", "nothing was written"))?;
-    Ok(api.answer(BenchRecorded { code, written, assembly }))
+    Ok(api.answer(BenchRecorded { code, written, assembly, said }))
 }

@@ -1,6 +1,7 @@
 //! The one table of commands: name, function, question and answer. Every way in goes through it, and
 //! the JSON Schemas and the types of the screens are made from it.
 
+pub mod batch;
 pub mod bench;
 pub mod certificate;
 pub mod check;
@@ -18,9 +19,12 @@ mod paper;
 pub mod people;
 pub mod press;
 pub mod print;
+pub mod quote;
 pub mod register;
+pub mod round;
 pub mod route;
 pub mod settings;
+pub mod stock;
 mod stray;
 pub mod supplier;
 pub mod tables;
@@ -149,6 +153,17 @@ table! {
     "crimp" => crimp::crimp: hosewright_core::crimp::CrimpQuestion => Answer<hosewright_core::crimp::Crimped>,
     "bench.judge" => bench::judge: bench::BenchQuestion => Answer<hosewright_core::bench::BenchJudged>,
     "bench.record" => bench::record: bench::BenchRecordQuestion => Answer<bench::BenchRecorded>,
+    "bench.undo" => stock::undo: stock::BenchUndo => Answer<stock::BenchUndone>,
+    "stock.list" => stock::list: stock::StockQuestion => Answer<stock::StockList>,
+    "stock.change" => stock::change: stock::StockChange => Answer<stock::StockChangedAnswer>,
+    "stock.take" => stock::take: stock::StockTake => Answer<stock::StockTaken>,
+    "stock.need" => stock::need: stock::NeedQuestion => Answer<stock::Need>,
+    "batch" => batch::batch: batch::BatchQuestion => Answer<batch::Planned>,
+    "batch.paper" => batch::paper: batch::BatchPaper => File,
+    "batch.labels" => batch::labels: batch::LabelSheet => File,
+    "quote" => quote::quote: quote::QuoteQuestion => Answer<quote::Quote>,
+    "quote.paper" => quote::paper: quote::QuotePaper => File,
+    "round" => round::round: round::RoundQuestion => Answer<round::Round>,
     "certificate.paper" => certificate::paper: certificate::CertificateQuestion => File,
     "report.paper" => certificate::report: certificate::CertificateQuestion => File,
     "press" => press::press: press::PressQuestion => Answer<press::Press>,

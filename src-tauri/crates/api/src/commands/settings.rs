@@ -8,6 +8,7 @@ use hosewright_core::find::CALIPER_ERROR;
 use hosewright_core::press::PressCare;
 use hosewright_core::quantity::Millimetres;
 use hosewright_core::record::PersonId;
+use hosewright_core::stock::money::MOST_DIGITS;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
@@ -43,10 +44,67 @@ pub struct Settings {
     pub gauge_months: u32,
     /// What is done at the press, and how often.
     pub press_care: Vec<PressCare>,
+    /// The van or shelf that this device works from; blank is not said.
+    pub store: String,
+    /// From which length a rest of hose is kept; none keeps every rest.
+    pub offcut_mm: Option<Millimetres>,
+    /// Prices, tax and labour.
+    pub pricing: Pricing,
     /// The instruments in use.
     pub instruments: Instruments,
     /// Who is working; none when nobody said so, or when the name was erased.
     pub person: Option<PersonId>,
+}
+
+/// How a job is priced; all of it the user's own.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(deny_unknown_fields, default)]
+pub struct Pricing {
+    /// The currency by its letters, such as `EUR`; blank is not said, and nothing is priced then.
+    pub currency: String,
+    /// How many decimals it has.
+    pub currency_digits: u8,
+    /// Tax in hundredths of a percent: 1900 is 19 %. None is not said; no tax is 0.
+    pub tax_hundredths: Option<u32>,
+    /// What an hour costs, in the currency's smallest unit; none is not priced.
+    #[ts(type = "number | null")]
+    pub labour_rate: Option<i64>,
+    /// How long each part of the work takes.
+    pub labour: Vec<Labour>,
+}
+
+impl Default for Pricing {
+    fn default() -> Self {
+        Self {
+            currency: String::new(),
+            currency_digits: 2,
+            tax_hundredths: None,
+            labour_rate: None,
+            labour: Vec::new(),
+        }
+    }
+}
+
+/// A part of the work and its time.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(deny_unknown_fields)]
+pub struct Labour {
+    /// What is done, such as `crimp and prove` or `travel`.
+    pub name: String,
+    /// What it is done for.
+    pub per: LabourPer,
+    /// Minutes.
+    pub minutes: u32,
+}
+
+/// What a part of the work is done for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(rename_all = "kebab-case")]
+pub enum LabourPer {
+    /// For each hose.
+    Hose,
+    /// Once for the job.
+    Job,
 }
 
 /// Names or numbers of the instruments in use, as they stand on them; blank where there is none.
@@ -110,6 +168,9 @@ impl Default for Settings {
             kerf_mm: None,
             gauge_months: GAUGE_MONTHS,
             press_care: Vec::new(),
+            store: String::new(),
+            offcut_mm: None,
+            pricing: Pricing::default(),
             instruments: Instruments::default(),
             person: None,
         }
@@ -140,6 +201,7 @@ impl Settings {
             ("micrometer_error_mm", self.micrometer_error_mm.get(), 0.0001, 5.0),
             ("kerf_mm", self.kerf_mm.map_or(0.0, Millimetres::get), 0.0, 20.0),
             ("gauge_months", f64::from(self.gauge_months), 1.0, 120.0),
+            ("offcut_mm", self.offcut_mm.map_or(0.0, Millimetres::get), 0.0, 100_000.0),
         ];
         for (field, value, least, most) in numbers {
             if !(least..=most).contains(&value) {
@@ -150,8 +212,10 @@ impl Settings {
             }
         }
         care(&self.press_care)?;
+        self.pricing.validate()?;
         let Instruments { caliper, thread_gauge, seat_gauge, tape, micrometer } = &self.instruments;
         let names = [
+            ("store", &self.store),
             ("instruments.caliper", caliper),
             ("instruments.thread_gauge", thread_gauge),
             ("instruments.seat_gauge", seat_gauge),
@@ -163,6 +227,52 @@ impl Settings {
                 field,
                 format!("the name is too long; keep it to {LONGEST_NAME} characters"),
             )),
+            None => Ok(()),
+        }
+    }
+}
+
+/// Most parts of the work that have a time.
+const MOST_LABOURS: usize = 50;
+
+/// Longest time of a part of the work, in minutes: a day.
+const MOST_MINUTES: u32 = 24 * 60;
+
+impl Pricing {
+    fn validate(&self) -> Result<(), ApiError> {
+        let refused = |field: &str, why: String| Err(ApiError::input(format!("pricing.{field}"), why));
+        let letters = self.currency.as_bytes();
+        if !letters.is_empty() && (letters.len() != 3 || !letters.iter().all(u8::is_ascii_uppercase)) {
+            return refused("currency", "three capital letters are expected, such as EUR (ISO 4217)".into());
+        }
+        if self.currency_digits > MOST_DIGITS {
+            return refused("currency_digits", format!("at most {MOST_DIGITS} decimals are kept"));
+        }
+        if self.tax_hundredths.is_some_and(|tax| tax > 10_000) {
+            return refused(
+                "tax_hundredths",
+                "hundredths of a percent up to 10000 are expected: 1900 is 19 %".into(),
+            );
+        }
+        if self.labour_rate.is_some_and(|rate| !(0..=1_000_000_000_000).contains(&rate)) {
+            return refused("labour_rate", "whole minor units from 0 up are expected".into());
+        }
+        if self.labour.len() > MOST_LABOURS {
+            return refused("labour", format!("{MOST_LABOURS} at most are kept"));
+        }
+        let wrong = |labour: &&Labour| {
+            labour.name.trim().is_empty()
+                || labour.name.chars().count() > LONGEST_NAME
+                || labour.minutes > MOST_MINUTES
+        };
+        match self.labour.iter().find(wrong) {
+            Some(labour) => refused(
+                "labour",
+                format!(
+                    "\"{}\": a name of at most {LONGEST_NAME} characters and at most {MOST_MINUTES} minutes are expected",
+                    labour.name
+                ),
+            ),
             None => Ok(()),
         }
     }

@@ -2,6 +2,7 @@
 
 use super::File;
 use super::check::checked;
+use super::settings::Settings;
 use crate::{Answer, Api, ApiError};
 use hosewright_core::check::{Finding, Question, Verdict};
 use hosewright_core::record;
@@ -141,6 +142,15 @@ impl From<DrawingError> for ApiError {
 impl From<LabelError> for ApiError {
     fn from(error: LabelError) -> Self {
         ApiError::input("width_mm", error)
+    }
+}
+
+/// The label of the settings.
+pub(super) fn label_size(settings: &Settings) -> LabelSize {
+    LabelSize {
+        width_mm: settings.label_width_mm,
+        height_mm: settings.label_height_mm,
+        dpi: settings.label_dpi,
     }
 }
 

@@ -13,6 +13,7 @@ mod print;
 mod register;
 mod route;
 mod schema;
+mod stock;
 mod supplier;
 mod tag;
 mod text;

@@ -15,11 +15,31 @@ pub(super) fn alternatives(subject: &Subject<'_>, own: &[Finding]) -> Vec<Altern
     let rows = subject.catalogue.hoses.iter().chain(&subject.catalogue.twins);
     let others =
         rows.filter(|row| subject.catalogue.one_size(row.dn, hose.row.dn) && !same_row(row, hose.row));
-    let others = others.filter_map(|row| Hose::of(subject.catalogue, row));
+    let tried = ranked(subject, hose, others, own);
+    tried.into_iter().take(SHOWN).collect()
+}
+
+/// Those hoses, all of them, put through the same check.
+pub(super) fn of_these<'a>(
+    subject: &Subject<'a>,
+    own: &[Finding],
+    rows: impl Iterator<Item = &'a HoseRow>,
+) -> Vec<Alternative> {
+    let Some(hose) = subject.hose else { return Vec::new() };
+    ranked(subject, hose, rows.filter(|row| !same_row(row, hose.row)), own)
+}
+
+fn ranked<'a>(
+    subject: &Subject<'a>,
+    hose: Hose<'a>,
+    rows: impl Iterator<Item = &'a HoseRow>,
+    own: &[Finding],
+) -> Vec<Alternative> {
+    let others = rows.filter_map(|row| Hose::of(subject.catalogue, row));
     let mut tried: Vec<(f64, Alternative)> =
         others.map(|other| (distance(hose, other.row), tried(subject, hose, other, own))).collect();
     tried.sort_by(|(a_far, a), (b_far, b)| a.verdict.cmp(&b.verdict).then(a_far.total_cmp(b_far)));
-    tried.into_iter().take(SHOWN).map(|(_, alternative)| alternative).collect()
+    tried.into_iter().map(|(_, alternative)| alternative).collect()
 }
 
 fn same_row(a: &HoseRow, b: &HoseRow) -> bool {

@@ -92,6 +92,7 @@ cases! {
     END_NOT_READ = "end-not-read",
     END_UNSETTLED = "end-unsettled",
     END_DIFFERS = "end-differs",
+    ADAPTER_MISFIT = "adapter-misfit",
     END_GENDER_MISSING = "end-gender-missing",
     END_FORM_MISSING = "end-form-missing",
     END_DROP_MISSING = "end-drop-missing",

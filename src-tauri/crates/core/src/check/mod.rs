@@ -29,6 +29,7 @@ pub(crate) use rules::usual_speed;
 
 use crate::catalogue::Catalogue;
 use crate::quantity::Bar;
+use crate::spec::HoseRef;
 pub(crate) use limit::unverified;
 use subject::Subject;
 pub(crate) use subject::{bent, hose_name, practice, yours};
@@ -56,6 +57,23 @@ pub fn check(catalogue: &Catalogue, question: &Question) -> Result<Checked, Chec
         findings,
         spec: question.spec.clone(),
     })
+}
+
+/// These hoses in the spec's place, each put through the whole check: what may be made first, nearest first. The spec's
+/// own hose is none of them.
+///
+/// # Errors
+/// As [`check`].
+pub fn alternatives_of(
+    catalogue: &Catalogue,
+    question: &Question,
+    hoses: &[HoseRef],
+) -> Result<Vec<Alternative>, CheckError> {
+    input::plausible(question)?;
+    let subject = Subject::of(catalogue, question)?;
+    let own = findings(&subject);
+    let rows = hoses.iter().filter_map(|hose| catalogue.hose(&hose.standard, &hose.kind, hose.dn).ok());
+    Ok(alternatives::of_these(&subject, &own, rows))
 }
 
 /// Working pressure of an assembly, its weakest part's, without putting it through the rules. None while a

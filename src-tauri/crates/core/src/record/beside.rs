@@ -1,4 +1,4 @@
-//! What is recorded beside making and fitting: inspections, stock, overrides, photos, notes.
+//! What is recorded beside making and fitting: inspections, overrides, photos, notes.
 
 use super::{Hash, MachineId, PersonId, PlaceId, SiteId};
 use crate::check::Verdict;
@@ -28,42 +28,6 @@ pub struct Graded {
     pub sign: String,
     /// How grave.
     pub grade: Verdict,
-}
-
-/// Stock of a van or shelf, as a difference, so that two devices' changes add up.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
-pub struct StockChanged {
-    /// The van or shelf, by what people call it.
-    pub store: String,
-    /// What, such as `EN 853 2SN DN16`.
-    pub item: String,
-    /// What is counted.
-    pub unit: StockUnit,
-    /// How much came (positive) or went (negative).
-    #[ts(type = "number")]
-    pub difference: i64,
-}
-
-/// What stock is counted in.
-#[derive(
-    Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, JsonSchema, TS,
-)]
-#[serde(rename_all = "kebab-case")]
-pub enum StockUnit {
-    /// Pieces.
-    Pieces,
-    /// Millimetres of hose.
-    Millimetres,
-}
-
-impl StockUnit {
-    /// The name it is written by.
-    pub const fn name(self) -> &'static str {
-        match self {
-            StockUnit::Pieces => "pieces",
-            StockUnit::Millimetres => "millimetres",
-        }
-    }
 }
 
 /// A person took a limit of prudence on.

@@ -1,11 +1,13 @@
 //! What an event says.
 
 use super::{
-    Assembly, Circuit, Fitted, HoursRead, Inspected, Machine, Noted, Overridden, PhotoAdded, Place,
-    PolicySet, Proof, Site, StockChanged, TagWithdrawn, TakenOff,
+    Assembly, Circuit, Fitted, HoursRead, Inspected, Machine, Noted, Overridden, PhotoAdded, Piece,
+    PieceChanged, Place, PolicySet, PriceSet, Proof, Site, StockChanged, StockMoved, StockPlaced,
+    TagWithdrawn, TakenOff,
 };
 use crate::measure::Judged;
 use crate::spec::Role;
+use crate::stock::{Item, StockKind, Thing};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use serde_json::value::RawValue;
@@ -44,8 +46,18 @@ pub enum Body {
     Inspected(Inspected),
     /// The owner set limits of age.
     PolicySet(PolicySet),
-    /// Stock came or went.
+    /// Counted stock came or went.
     StockChanged(StockChanged),
+    /// Counted stock went from one van or shelf to another.
+    StockMoved(StockMoved),
+    /// A bin or low mark was set.
+    StockPlaced(StockPlaced),
+    /// A price was set.
+    PriceSet(PriceSet),
+    /// A piece of hose was taken in, moved or described anew.
+    PieceSet(Box<Piece>),
+    /// A piece of hose got longer or shorter.
+    PieceChanged(PieceChanged),
     /// A limit of prudence was taken on.
     Overridden(Overridden),
     /// A photo was added.
@@ -115,6 +127,9 @@ pub enum BodyError {
         /// Which end.
         role: Role,
     },
+    /// A piece of something else than hose.
+    #[error("`hose` is no hose; a piece is one of hose, anything else is counted")]
+    NoHose,
     /// A number out of its range.
     #[error("`{field}` is {value}, which can not be; a finite number of at least 0 is expected")]
     Number {
@@ -151,7 +166,23 @@ impl Body {
             Body::PolicySet(policy) => number("service_years", policy.service_years)
                 .and(number("storage_years", policy.storage_years))
                 .and(number("inspection_years", policy.inspection_years)),
-            Body::StockChanged(stock) => text("store", &stock.store).and(text("item", &stock.item)),
+            Body::StockChanged(stock) => text("store", &stock.store).and(item(&stock.item)),
+            Body::StockMoved(moved) => text("from", &moved.from)
+                .and(text("to", &moved.to))
+                .and(item(&moved.item))
+                .and(above_nothing("count", moved.count)),
+            Body::StockPlaced(placed) => text("store", &placed.store)
+                .and(item(&placed.item))
+                .and(optional("bin", Some(&placed.bin)))
+                .and(number("low", placed.low.map(|low| low as f64))),
+            Body::PriceSet(price) => item(&price.item)
+                .and(text("currency", &price.currency))
+                .and(number("minor", price.minor.map(|minor| minor as f64))),
+            Body::PieceSet(piece) => text("store", &piece.store)
+                .and(hose(&piece.hose))
+                .and(optional("bin", Some(&piece.bin)))
+                .and(optional("label", Some(&piece.label))),
+            Body::PieceChanged(_) => Ok(()),
             Body::Overridden(over) => text("rule", &over.rule).and(text("reason", &over.reason)),
             Body::PhotoAdded(photo) => text("mime", &photo.mime),
             Body::TagWithdrawn(withdrawn) => text("reason", &withdrawn.reason),
@@ -175,6 +206,22 @@ fn crimps(made: &Assembly) -> Result<(), BodyError> {
         }
     }
     Ok(())
+}
+
+fn item(item: &Item) -> Result<(), BodyError> {
+    if item.is_blank() {
+        return Err(BodyError::Blank { field: "item" });
+    }
+    optional("item", Some(&item.key()))
+}
+
+/// A piece is one of hose.
+fn hose(thing: &Thing) -> Result<(), BodyError> {
+    if thing.kind() == StockKind::Hose { item(&thing.clone().into()) } else { Err(BodyError::NoHose) }
+}
+
+fn above_nothing(field: &'static str, value: i64) -> Result<(), BodyError> {
+    if value > 0 { Ok(()) } else { Err(BodyError::Number { field, value: value as f64 }) }
 }
 
 fn text(field: &'static str, value: &str) -> Result<(), BodyError> {

@@ -108,6 +108,10 @@ bytes!(
     JobId, 16
 );
 bytes!(
+    /// A piece of hose on a van or shelf.
+    PieceId, 16
+);
+bytes!(
     /// A SHA-256 (FIPS 180-4): of an event or of a photo's bytes.
     Hash, 32
 );

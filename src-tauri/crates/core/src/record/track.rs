@@ -1,12 +1,13 @@
 //! Tracks: which line of events a body belongs to.
 
-use super::{About, Body, CircuitId, DeviceId, MachineId, PlaceId, Scope, Shape, SiteId, StockUnit};
+use super::{About, Body, CircuitId, DeviceId, MachineId, PieceId, PlaceId, Scope, Shape, SiteId, StockUnit};
+use crate::stock::Item;
 use crate::tag::TagCode;
 use std::fmt;
 
 /// A line of events about one thing. Every event of a known kind, but a [`Body::Voided`], belongs
 /// to exactly one; what the screens read of that thing is computed from its track alone.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub enum Track {
     /// Name of a device.
     Device(DeviceId),
@@ -32,15 +33,26 @@ pub enum Track {
     Withdrawal(TagCode),
     /// The owner's limits in a scope.
     Policy(Scope),
-    /// Stock of one item in one store.
+    /// Counts of one item in every store: what moves from one to another is one event of both.
     Stock {
-        /// The van or shelf.
-        store: String,
         /// What.
-        item: String,
+        item: Item,
         /// Counted in.
         unit: StockUnit,
     },
+    /// Bin and low mark of an item in a store.
+    StockPlace {
+        /// The van or shelf.
+        store: String,
+        /// What.
+        item: Item,
+    },
+    /// The price of an item.
+    Price(Item),
+    /// A piece of hose.
+    Piece(PieceId),
+    /// The length of a piece of hose.
+    PieceLength(PieceId),
     /// Photos of a thing.
     Photos(About),
     /// Remarks on a thing.
@@ -64,9 +76,14 @@ impl Body {
             Body::Overridden(over) => Track::Overrides(over.code),
             Body::TagWithdrawn(withdrawn) => Track::Withdrawal(withdrawn.code),
             Body::PolicySet(policy) => Track::Policy(policy.scope.clone()),
-            Body::StockChanged(stock) => {
-                Track::Stock { store: stock.store.clone(), item: stock.item.clone(), unit: stock.unit }
+            Body::StockChanged(stock) => Track::Stock { item: stock.item.clone(), unit: stock.unit },
+            Body::StockMoved(moved) => Track::Stock { item: moved.item.clone(), unit: moved.unit },
+            Body::StockPlaced(placed) => {
+                Track::StockPlace { store: placed.store.clone(), item: placed.item.clone() }
             }
+            Body::PriceSet(price) => Track::Price(price.item.clone()),
+            Body::PieceSet(piece) => Track::Piece(piece.piece),
+            Body::PieceChanged(changed) => Track::PieceLength(changed.piece),
             Body::PhotoAdded(photo) => Track::Photos(photo.about.clone()),
             Body::Noted(note) => Track::Notes(note.about.clone()),
             Body::Voided(_) | Body::Unknown { .. } => return None,
@@ -85,12 +102,16 @@ impl Track {
             | Track::Place(_)
             | Track::Made(_)
             | Track::Withdrawal(_)
-            | Track::Policy(_) => Shape::Record,
+            | Track::Policy(_)
+            | Track::StockPlace { .. }
+            | Track::Price(_)
+            | Track::Piece(_) => Shape::Record,
             Track::Whereabouts(_) => Shape::Line,
             Track::Hours(_)
             | Track::Inspections(_)
             | Track::Overrides(_)
             | Track::Stock { .. }
+            | Track::PieceLength(_)
             | Track::Photos(_)
             | Track::Notes(_) => Shape::Facts,
         }
@@ -129,9 +150,13 @@ impl fmt::Display for Track {
             Track::Withdrawal(code) => write!(to, "withdrawal/{code}"),
             Track::Policy(scope) => write!(to, "policy/{scope}"),
             // Lengths keep a slash in a name from making two stores' items the same key.
-            Track::Stock { store, item, unit } => {
-                write!(to, "stock/{}/{}:{store}/{item}", unit.name(), store.len())
+            Track::Stock { item, unit } => write!(to, "stock/{}/{}", unit.name(), item.key()),
+            Track::StockPlace { store, item } => {
+                write!(to, "stock-place/{}:{store}/{}", store.len(), item.key())
             }
+            Track::Price(item) => write!(to, "price/{}", item.key()),
+            Track::Piece(piece) => write!(to, "piece/{piece}"),
+            Track::PieceLength(piece) => write!(to, "piece-length/{piece}"),
             Track::Photos(about) => write!(to, "photos/{about}"),
             Track::Notes(about) => write!(to, "notes/{about}"),
         }

@@ -230,7 +230,7 @@ fn adapter(text: &str) -> Option<Adapter> {
         Some((name, rating)) => (name, Some(number(rating)?)),
         None => (text, None),
     };
-    Some(Adapter { name: unescape(name)?, rating_bar: rating })
+    Some(Adapter { name: unescape(name)?, rating_bar: rating, between: None })
 }
 
 #[cfg(test)]

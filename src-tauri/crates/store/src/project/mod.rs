@@ -9,6 +9,7 @@ mod machine;
 mod note;
 mod overriding;
 mod photo;
+mod piece;
 mod place;
 mod policy;
 mod site;
@@ -38,7 +39,11 @@ pub(crate) fn track(db: &Connection, track: &Track) -> Result<(), Error> {
         Track::Overrides(code) => overriding::project(db, code, &arranged),
         Track::Withdrawal(code) => withdrawal::project(db, code, current(&arranged)),
         Track::Policy(scope) => policy::project(db, scope, current(&arranged)),
-        Track::Stock { store, item, unit } => stock::project(db, (store, item, *unit), &arranged),
+        Track::Stock { item, unit } => stock::project(db, item, *unit, &arranged),
+        Track::StockPlace { store, item } => stock::project_place(db, store, item, current(&arranged)),
+        Track::Price(item) => stock::project_price(db, item, current(&arranged)),
+        Track::Piece(id) => piece::project(db, *id, current(&arranged)),
+        Track::PieceLength(id) => piece::project_length(db, *id, &arranged),
         Track::Photos(about) => photo::project(db, about, &arranged),
         Track::Notes(about) => note::project(db, about, &arranged),
     }

@@ -1,30 +1,78 @@
-//! Stock: the sum of what came and went.
+//! Stock that is counted: the sum of what came, went and moved; where it lies; its price.
 
 use crate::Error;
-use hosewright_core::record::{Arranged, Body, StockUnit};
+use hosewright_core::record::{Arranged, Body, Entry, StockUnit};
+use hosewright_core::stock::Item;
 use rusqlite::{Connection, params};
+use std::collections::BTreeMap;
 
 pub(super) fn project(
     db: &Connection,
-    (store, item, unit): (&str, &str, StockUnit),
+    item: &Item,
+    unit: StockUnit,
     changes: &Arranged,
 ) -> Result<(), Error> {
-    db.prepare_cached("DELETE FROM stock WHERE store = ?1 AND item = ?2 AND unit = ?3")?.execute(params![
-        store,
-        item,
-        unit.name()
-    ])?;
-    let differences = changes.nodes.iter().filter_map(|node| match &node.current.body {
-        Body::StockChanged(change) => Some(i128::from(change.difference)),
-        _ => None,
-    });
-    let mut differences = differences.peekable();
-    if differences.peek().is_none() {
-        return Ok(());
+    let key = item.key();
+    db.prepare_cached("DELETE FROM stock WHERE item = ?1 AND unit = ?2")?
+        .execute(params![key, unit.name()])?;
+    db.prepare_cached("DELETE FROM stock_used WHERE item = ?1 AND unit = ?2")?
+        .execute(params![key, unit.name()])?;
+    let mut used = db.prepare_cached(
+        "INSERT INTO stock_used (version, code, store, item, unit, quantity) VALUES (?1, ?2, ?3, ?4, ?5, ?6)",
+    )?;
+    let mut sums: BTreeMap<&str, i128> = BTreeMap::new();
+    for Entry { at, body, .. } in changes.nodes.iter().map(|node| &node.current) {
+        match body {
+            Body::StockChanged(change) => {
+                *sums.entry(&change.store).or_default() += i128::from(change.difference);
+                if let Some(code) = change.hose {
+                    let quantity = change.difference.saturating_neg();
+                    let (at, code) = (at.to_string(), code.to_string());
+                    used.execute(params![at, code, change.store, key, unit.name(), quantity])?;
+                }
+            }
+            Body::StockMoved(moved) => {
+                *sums.entry(&moved.from).or_default() -= i128::from(moved.count);
+                *sums.entry(&moved.to).or_default() += i128::from(moved.count);
+            }
+            _ => {}
+        }
     }
-    let sum: i128 = differences.sum();
-    let quantity = sum.clamp(i128::from(i64::MIN), i128::from(i64::MAX)) as i64;
-    db.prepare_cached("INSERT INTO stock (store, item, unit, quantity) VALUES (?1, ?2, ?3, ?4)")?
-        .execute(params![store, item, unit.name(), quantity])?;
+    let mut insert =
+        db.prepare_cached("INSERT INTO stock (store, item, unit, quantity) VALUES (?1, ?2, ?3, ?4)")?;
+    for (store, sum) in sums {
+        insert.execute(params![store, key, unit.name(), kept(sum)])?;
+    }
+    Ok(())
+}
+
+/// A sum as the column holds it.
+pub(super) fn kept(sum: i128) -> i64 {
+    sum.clamp(i128::from(i64::MIN), i128::from(i64::MAX)) as i64
+}
+
+pub(super) fn project_place(
+    db: &Connection,
+    store: &str,
+    item: &Item,
+    current: Option<&Entry>,
+) -> Result<(), Error> {
+    let key = item.key();
+    db.prepare_cached("DELETE FROM stock_place WHERE store = ?1 AND item = ?2")?
+        .execute(params![store, key])?;
+    let Some(Entry { at, body: Body::StockPlaced(placed), .. }) = current else { return Ok(()) };
+    db.prepare_cached(
+        "INSERT INTO stock_place (store, item, bin, low, version) VALUES (?1, ?2, ?3, ?4, ?5)",
+    )?
+    .execute(params![store, key, placed.bin, placed.low, at.to_string()])?;
+    Ok(())
+}
+
+pub(super) fn project_price(db: &Connection, item: &Item, current: Option<&Entry>) -> Result<(), Error> {
+    let key = item.key();
+    db.prepare_cached("DELETE FROM price WHERE item = ?1")?.execute([&key])?;
+    let Some(Entry { at, body: Body::PriceSet(price), .. }) = current else { return Ok(()) };
+    db.prepare_cached("INSERT INTO price (item, minor, currency, version) VALUES (?1, ?2, ?3, ?4)")?
+        .execute(params![key, price.minor, price.currency, at.to_string()])?;
     Ok(())
 }

@@ -194,9 +194,13 @@ fn named(body: &Body) -> Named {
             Scope::Machine(machine) => Named::machine(machine, None),
             Scope::Site(_) | Scope::Fleet => Named::default(),
         },
-        Body::StockChanged(stock) => Named::name(&stock.item),
+        Body::StockChanged(stock) => Named::name(&stock.item.name()),
+        Body::StockMoved(moved) => Named::name(&moved.item.name()),
+        Body::StockPlaced(placed) => Named::name(&placed.item.name()),
+        Body::PriceSet(price) => Named::name(&price.item.name()),
+        Body::PieceSet(piece) => Named::name(&piece.hose.name()),
         Body::PhotoAdded(photo) => Named::about(&photo.about),
         Body::Noted(note) => Named::about(&note.about),
-        Body::Voided(_) | Body::Unknown { .. } => Named::default(),
+        Body::PieceChanged(_) | Body::Voided(_) | Body::Unknown { .. } => Named::default(),
     }
 }

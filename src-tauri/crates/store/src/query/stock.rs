@@ -1,42 +1,198 @@
 //! What is on the vans and shelves.
 
-use crate::{Error, Register, rows};
-use hosewright_core::record::StockUnit;
-use schemars::JsonSchema;
-use serde::Serialize;
-use ts_rs::TS;
+use super::Versioned;
+use crate::{Error, Register, log, rows};
+use hosewright_core::record::{Body, EventRef, Piece, PieceId, PriceSet, Proof, StockUnit, Track};
+use hosewright_core::stock::Item;
+use hosewright_core::tag::TagCode;
+use rusqlite::Row;
 
-/// How much of an item a van or shelf has.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema, TS)]
+/// How much of an item a van or shelf has, and where.
+#[derive(Debug, Clone, PartialEq)]
 pub struct Stock {
     /// The van or shelf.
     pub store: String,
     /// What.
-    pub item: String,
+    pub item: Item,
     /// Counted in.
     pub unit: StockUnit,
-    /// How much; below zero when more went than was ever entered.
-    #[ts(type = "number")]
-    pub quantity: i64,
+    /// How much; below zero when more went than was ever entered. None of hose, and where only a bin or low mark was set.
+    pub quantity: Option<i64>,
+    /// Its bin; blank is not said.
+    pub bin: String,
+    /// At or below how much it is low.
+    pub low: Option<i64>,
+}
+
+/// A piece of hose.
+#[derive(Debug, Clone, PartialEq)]
+pub struct PieceKept {
+    /// All of it but its length.
+    pub piece: Versioned<Piece>,
+    /// Its length in tenths of a millimetre; below zero when more was cut than there was.
+    pub tenths_mm: i64,
+}
+
+/// What went into a hose.
+#[derive(Debug, Clone, PartialEq)]
+pub struct StockUsed {
+    /// The event.
+    pub version: EventRef,
+    /// What.
+    pub what: UsedWhat,
+}
+
+/// A counted item or a length of a piece.
+#[derive(Debug, Clone, PartialEq)]
+pub enum UsedWhat {
+    /// Counted.
+    Item {
+        /// From which store.
+        store: String,
+        /// What.
+        item: Item,
+        /// How many.
+        count: i64,
+    },
+    /// Cut.
+    Piece {
+        /// From which piece.
+        piece: PieceId,
+        /// How much, kerf included, in tenths of a millimetre.
+        tenths_mm: i64,
+    },
 }
 
 impl Register {
-    /// What is on the vans and shelves, by store and item.
+    /// What is counted on the vans and shelves, and what has a bin or low mark there, by store and item.
     ///
     /// # Errors
     /// The register can not be read.
     pub fn stock(&self) -> Result<Vec<Stock>, Error> {
-        let mut statement = self.db.prepare_cached(
-            "SELECT store, item, json_quote(unit) AS unit, quantity FROM stock ORDER BY store, item, unit",
-        )?;
-        let stock = statement.query_map([], |row| {
+        self.rows(include_str!("stock.sql"), [], |row| {
             Ok(Stock {
                 store: row.get("store")?,
-                item: row.get("item")?,
+                item: rows::json(row, "item")?,
                 unit: rows::json(row, "unit")?,
                 quantity: row.get("quantity")?,
+                bin: row.get("bin")?,
+                low: row.get("low")?,
             })
-        })?;
-        Ok(stock.collect::<Result<_, _>>()?)
+        })
+    }
+
+    /// Every piece of hose, used up or not.
+    ///
+    /// # Errors
+    /// The register can not be read.
+    pub fn pieces(&self) -> Result<Vec<PieceKept>, Error> {
+        let sql = "SELECT content, version, coalesce(tenths, 0) AS tenths
+                   FROM piece LEFT JOIN piece_length USING (piece) ORDER BY piece";
+        self.rows(sql, [], |row| {
+            let piece =
+                Versioned { version: rows::parsed(row, "version")?, record: rows::json(row, "content")? };
+            Ok(PieceKept { piece, tenths_mm: row.get("tenths")? })
+        })
+    }
+
+    /// Pieces that something was cut from and nobody has told us of yet.
+    ///
+    /// # Errors
+    /// The register can not be read.
+    pub fn untold_pieces(&self) -> Result<Vec<PieceId>, Error> {
+        let sql =
+            "SELECT piece FROM piece_length WHERE piece NOT IN (SELECT piece FROM piece) ORDER BY piece";
+        self.rows(sql, [], |row| rows::parsed(row, "piece"))
+    }
+
+    /// The prices that stand.
+    ///
+    /// # Errors
+    /// The register can not be read.
+    pub fn prices(&self) -> Result<Vec<PriceSet>, Error> {
+        self.rows("SELECT item, minor, currency FROM price ORDER BY item", [], |row| {
+            Ok(PriceSet {
+                item: rows::json(row, "item")?,
+                minor: row.get("minor")?,
+                currency: row.get("currency")?,
+            })
+        })
+    }
+
+    /// What went into a hose.
+    ///
+    /// # Errors
+    /// The register can not be read.
+    pub fn used_for(&self, code: TagCode) -> Result<Vec<StockUsed>, Error> {
+        let sql =
+            "SELECT version, store, item, piece, quantity FROM stock_used WHERE code = ?1 ORDER BY version";
+        self.rows(sql, [code.to_string()], |row| {
+            let what = match rows::optional(row, "piece")? {
+                Some(piece) => UsedWhat::Piece { piece, tenths_mm: row.get("quantity")? },
+                None => UsedWhat::Item {
+                    store: row.get("store")?,
+                    item: rows::json(row, "item")?,
+                    count: row.get("quantity")?,
+                },
+            };
+            Ok(StockUsed { version: rows::parsed(row, "version")?, what })
+        })
+    }
+
+    /// What of the stock two devices changed at once, by name.
+    ///
+    /// # Errors
+    /// The register can not be read.
+    pub fn stock_conflicts(&self) -> Result<Vec<String>, Error> {
+        let sql = "SELECT DISTINCT event FROM conflict
+                   WHERE track LIKE 'piece/%' OR track LIKE 'price/%' OR track LIKE 'stock-place/%' ORDER BY event";
+        let events: Vec<EventRef> = self.rows(sql, [], |row| rows::parsed(row, "event"))?;
+        let mut names = Vec::new();
+        for at in events {
+            match log::get(&self.db, at)?.map(|event| event.body.read()) {
+                Some(Body::PieceSet(piece)) => names.push(piece.hose.name()),
+                Some(Body::PriceSet(price)) => names.push(price.item.name()),
+                Some(Body::StockPlaced(placed)) => names.push(placed.item.name()),
+                _ => {}
+            }
+        }
+        names.sort();
+        names.dedup();
+        Ok(names)
+    }
+
+    /// What goes with builds that are struck out by voiding these events: what they used, unless they failed their
+    /// proof. A build that an older version of its record still stands for is not struck out.
+    ///
+    /// # Errors
+    /// The register can not be read.
+    pub fn given_back_with(&self, voided: &[EventRef]) -> Result<Vec<EventRef>, Error> {
+        let mut back = Vec::new();
+        for at in voided {
+            let Some(Body::AssemblyMade(made)) = log::get(&self.db, *at)?.map(|event| event.body.read())
+            else {
+                continue;
+            };
+            let versions = log::entries(&self.db, &Track::Made(made.code).to_string())?;
+            let stands = versions.iter().any(|entry| !entry.void && !voided.contains(&entry.at));
+            if !stands && !matches!(made.proof, Proof::Failed { .. }) {
+                back.extend(self.used_for(made.code)?.into_iter().map(|used| used.version));
+            }
+        }
+        back.retain(|at| !voided.contains(at));
+        back.sort_unstable();
+        back.dedup();
+        Ok(back)
+    }
+
+    fn rows<T>(
+        &self,
+        sql: &str,
+        key: impl rusqlite::Params,
+        read: impl FnMut(&Row<'_>) -> rusqlite::Result<T>,
+    ) -> Result<Vec<T>, Error> {
+        let mut statement = self.db.prepare_cached(sql)?;
+        let read = statement.query_map(key, read)?;
+        Ok(read.collect::<Result<_, _>>()?)
     }
 }

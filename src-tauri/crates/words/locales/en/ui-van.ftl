@@ -330,6 +330,9 @@ van-setting-kerf-mm = what the saw takes
 van-setting-gauge-months = calibration of the gauge
 van-setting-press-care = care of the press
 van-setting-instruments = names of the instruments
+van-setting-store = store
+van-setting-offcut-mm = shortest offcut
+van-setting-pricing = prices and labour
 van-setting-person = who is working
 
 ## About

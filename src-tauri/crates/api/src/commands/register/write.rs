@@ -51,14 +51,21 @@ pub struct Recorded {
     pub written: Vec<EventRef>,
 }
 
-/// Writes events, all or none. What is answered is on the disk.
+/// Writes events, all or none. What is answered is on the disk. What strikes out a build strikes out with it what it
+/// took from stock.
 ///
 /// # Errors
 /// An event that can not be kept or contradicts what stands; a register that can not be written.
 pub fn record(api: &mut Api, asked: Record, _: &[u8]) -> Result<Answer<Recorded>, ApiError> {
     let now = api.world.now();
-    let events =
-        asked.events.into_iter().map(|event| NewEvent { body: event.body, builds_on: event.builds_on });
-    let written = api.register()?.append(events, now)?;
+    let register = api.register()?;
+    let mut events = Vec::new();
+    for RecordEvent { body, mut builds_on } in asked.events {
+        if let (Body::Voided(_), Some(struck)) = (&body, &mut builds_on) {
+            struck.extend(register.given_back_with(struck)?);
+        }
+        events.push(NewEvent { body, builds_on });
+    }
+    let written = register.append(events, now)?;
     Ok(api.answer(Recorded { written }))
 }

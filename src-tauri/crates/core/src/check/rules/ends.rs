@@ -4,6 +4,7 @@ use crate::catalogue::Connection;
 use crate::check::subject::{End, Subject, practice};
 use crate::check::{Finding, Verdict, cases};
 use crate::find::{EndCandidate, EndFound};
+use crate::spec::{Between, Gender};
 
 pub(super) fn ends(subject: &Subject<'_>) -> Vec<Finding> {
     let of_end = |end| {
@@ -22,31 +23,57 @@ fn named(finding: Finding, end: &End<'_>) -> Finding {
         .about("size", &end.spec.size)
 }
 
-/// An end is never guessed: what was read must have settled it, and on the spec's own.
+/// An end is never guessed: what was read must have settled it, and on what the machine will see: the spec's own end,
+/// or the adapter that sits on it.
 fn settled(subject: &Subject<'_>, end: &End<'_>) -> Finding {
     let role = end.spec.role;
+    let between = between(subject, end);
+    if between.is_some_and(|between| !between.hose_side.takes(end.spec)) {
+        return Finding::new("end-unsettled", Verdict::Stop, cases::ADAPTER_MISFIT).from(&practice());
+    }
+    let seen = between.map_or_else(
+        || Seen { family: end.connection.family(), size: end.connection.size(), gender: end.spec.gender },
+        |between| Seen {
+            family: &between.machine_side.family,
+            size: &between.machine_side.size,
+            gender: between.machine_side.gender,
+        },
+    );
     let read = subject.end_found(role);
     let said = subject.found().and_then(|found| found.settled).map(|settled| settled.end(role));
     let (verdict, key) = match (read, said) {
         (_, Some(false)) | (Some(_), None) => (Verdict::Stop, cases::END_UNSETTLED),
         (None, _) => (Verdict::Caution, cases::END_NOT_READ),
-        (Some(read), Some(true)) if is_the_one(read, end) => (Verdict::Pass, cases::END_OK),
+        (Some(read), Some(true)) if is_the_one(read, &seen) => (Verdict::Pass, cases::END_OK),
         (Some(_), Some(true)) => (Verdict::Stop, cases::END_DIFFERS),
     };
     Finding::new("end-unsettled", verdict, key).from(&practice())
 }
 
-/// Whether the likeliest class of what was read holds the spec's end.
-fn is_the_one(read: &EndFound, end: &End<'_>) -> bool {
-    let likeliest = read.candidates.iter().max_by(|a, b| a.probability.total_cmp(&b.probability));
-    likeliest.is_some_and(|candidate| same_end(candidate, end))
+/// What the machine sees of the assembly at an end.
+struct Seen<'a> {
+    family: &'a str,
+    size: &'a str,
+    gender: Option<Gender>,
 }
 
-fn same_end(candidate: &EndCandidate, end: &End<'_>) -> bool {
-    let (family, size) = (end.connection.family(), end.connection.size());
-    let itself = candidate.family == family && candidate.size == size;
-    let twin = candidate.also.iter().any(|also| also.family == family && also.size == size);
-    let genders = candidate.gender.zip(end.spec.gender);
+/// The one adapter that sits on that end. Of more than one nobody knows which the machine sees.
+fn between<'a>(subject: &Subject<'a>, end: &End<'_>) -> Option<&'a Between> {
+    let all = subject.spec.adapters.iter().filter_map(|adapter| adapter.between.as_ref());
+    let mut here = all.filter(|between| between.role == end.spec.role);
+    here.next().filter(|_| here.next().is_none())
+}
+
+/// Whether the likeliest class of what was read holds what the machine sees.
+fn is_the_one(read: &EndFound, seen: &Seen<'_>) -> bool {
+    let likeliest = read.candidates.iter().max_by(|a, b| a.probability.total_cmp(&b.probability));
+    likeliest.is_some_and(|candidate| same_end(candidate, seen))
+}
+
+fn same_end(candidate: &EndCandidate, seen: &Seen<'_>) -> bool {
+    let itself = candidate.family == seen.family && candidate.size == seen.size;
+    let twin = candidate.also.iter().any(|also| also.family == seen.family && also.size == seen.size);
+    let genders = candidate.gender.zip(seen.gender);
     (itself || twin) && genders.is_none_or(|(read, asked)| read == asked)
 }
 

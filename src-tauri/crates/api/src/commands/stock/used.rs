@@ -1,0 +1,175 @@
+//! What a build used, taken from stock with its record; and the build undone, which gives it back.
+
+use super::change::Doing;
+use super::shelf::{Said, hose_name, item_name, tenths};
+use crate::{Answer, Api, ApiError};
+use hosewright_core::quantity::Millimetres;
+use hosewright_core::record::{Body, EventRef, PieceId, Proof, StockUnit, StockWhy, Voided};
+use hosewright_core::stock::Item;
+use hosewright_core::tag::TagCode;
+use hosewright_store::{NewEvent, Status, StockUsed, UsedWhat};
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+use ts_rs::TS;
+
+/// What a build used.
+#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(deny_unknown_fields)]
+#[ts(rename = "StockUsed")]
+pub struct Used {
+    /// From which van or shelf the counted things are.
+    pub store: String,
+    /// The hose.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub pieces: Vec<UsedPiece>,
+    /// Ends, ferrules and the rest.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub items: Vec<UsedItem>,
+}
+
+/// A length that was cut from a piece.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(deny_unknown_fields)]
+pub struct UsedPiece {
+    /// From which piece.
+    pub piece: PieceId,
+    /// The length as it was cut; the saw's kerf comes to it.
+    pub length_mm: Millimetres,
+    /// Whether what was left of the piece was thrown away.
+    #[serde(default)]
+    pub scrap_rest: bool,
+}
+
+/// Counted things that were used.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(deny_unknown_fields)]
+pub struct UsedItem {
+    /// What.
+    pub item: Item,
+    /// How many.
+    #[ts(type = "number")]
+    pub count: i64,
+}
+
+/// The events that take it from stock, and what a person must see of it.
+pub(in crate::commands) fn used_bodies(
+    api: &mut Api,
+    used: Used,
+    kerf: Option<Millimetres>,
+    code: TagCode,
+) -> Result<(Vec<Body>, Vec<Said>), ApiError> {
+    let mut doing = Doing::begin(api)?;
+    let named =
+        |at: usize, what: &str, error: ApiError| ApiError { field: format!("used.{what}[{at}]"), ..error };
+    for (at, one) in used.pieces.iter().enumerate() {
+        let wrong = |error| named(at, "pieces", error);
+        let length = tenths("length_mm", one.length_mm).map_err(wrong)?;
+        let (_, before) = doing.piece(one.piece).map_err(wrong)?;
+        // A piece that comes out even needs no cut behind it.
+        let kerf = kerf.map_or(Ok(0), |kerf| tenths("kerf_mm", kerf)).map_err(wrong)?;
+        let kerf = kerf.min((before - length).max(0));
+        let left = doing.lengthen(one.piece, -(length + kerf), StockWhy::Used, Some(code)).map_err(wrong)?;
+        if one.scrap_rest && left > 0 {
+            doing.lengthen(one.piece, -left, StockWhy::Scrapped, Some(code)).map_err(wrong)?;
+        }
+    }
+    if !used.items.is_empty() {
+        let store =
+            doing.store(&used.store).map_err(|error| ApiError { field: "used.store".into(), ..error })?;
+        for (at, one) in used.items.into_iter().enumerate() {
+            let wrong = |error| named(at, "items", error);
+            let item = doing.item(api, one.item).map_err(wrong)?;
+            if !(1..=1000).contains(&one.count) {
+                return Err(wrong(ApiError::input("", "a whole number from 1 to 1000 is expected")));
+            }
+            doing.add(&store, &item, -one.count, StockWhy::Used, Some(code));
+        }
+    }
+    let mut said = doing.said(api);
+    if kerf.is_none() && !used.pieces.is_empty() {
+        said.push(Said::of(api.words(), "kerf-not-known", &[]));
+    }
+    Ok((doing.bodies, said))
+}
+
+/// A build that is undone.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(deny_unknown_fields)]
+#[ts(optional_fields)]
+pub struct BenchUndo {
+    /// The code of the hose.
+    pub code: TagCode,
+    /// Why.
+    pub reason: String,
+    /// Whether what it used comes back. Without: all of it, but nothing of a hose that failed its proof, which is scrap.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub give_back: Option<bool>,
+}
+
+/// What was undone.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema, TS)]
+pub struct BenchUndone {
+    /// The event; it is on the disk.
+    pub written: EventRef,
+    /// What came back.
+    pub given_back: Vec<GivenBack>,
+}
+
+/// Something that came back.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema, TS)]
+#[ts(rename = "StockGivenBack")]
+pub struct GivenBack {
+    /// It in words.
+    pub name: String,
+    /// How much: a number, of hose millimetres.
+    pub quantity: f64,
+    /// Counted in.
+    pub unit: StockUnit,
+}
+
+/// Strikes out the record of a build, and with it what it used. Done twice, on two devices, it gives back once.
+///
+/// # Errors
+/// There is no such hose, or it sits or sat on a machine; no reason; the register can not be written.
+pub fn undo(api: &mut Api, asked: BenchUndo, _: &[u8]) -> Result<Answer<BenchUndone>, ApiError> {
+    let register = api.register()?;
+    let hose = register.hose(&asked.code)?;
+    let none = || ApiError::nothing("code", format!("the register has no build of {}", asked.code));
+    let hose = hose.ok_or_else(none)?;
+    let made = hose.assembly.as_ref().ok_or_else(none)?;
+    if matches!(hose.status, Status::Fitted | Status::TakenOff) {
+        let why =
+            format!("{} was fitted: what sat on a machine was made; void its fitting first", asked.code);
+        return Err(ApiError::input("code", why));
+    }
+    let failed = matches!(made.record.proof, Proof::Failed { .. });
+    let used = match asked.give_back.unwrap_or(!failed) {
+        true => register.used_for(asked.code)?,
+        false => Vec::new(),
+    };
+    let versions = hose.history.iter().filter(|one| !one.void && matches!(one.body, Body::AssemblyMade(_)));
+    let mut struck: Vec<EventRef> = versions.map(|one| one.event).collect();
+    struck.extend(used.iter().map(|one| one.version));
+    let given_back = given_back(api, used)?;
+    let now = api.world.now();
+    let voided = NewEvent::on(Body::Voided(Voided { reason: asked.reason }), struck);
+    let written = api.register()?.append([voided], now)?;
+    let written = written.into_iter().next().ok_or_else(|| ApiError::file("db", "nothing was written"))?;
+    Ok(api.answer(BenchUndone { written, given_back }))
+}
+
+fn given_back(api: &mut Api, used: Vec<StockUsed>) -> Result<Vec<GivenBack>, ApiError> {
+    let pieces = api.register()?.pieces()?;
+    let words = api.words();
+    let one = |used: StockUsed| match used.what {
+        UsedWhat::Item { item, count, .. } => {
+            GivenBack { name: item_name(&item, words), quantity: count as f64, unit: StockUnit::Pieces }
+        }
+        UsedWhat::Piece { piece, tenths_mm } => {
+            let kept = pieces.iter().find(|kept| kept.piece.record.piece == piece);
+            let name = kept.map_or_else(|| piece.to_string(), |kept| hose_name(&kept.piece.record.hose));
+            GivenBack { name, quantity: super::shelf::mm(tenths_mm).get(), unit: StockUnit::Millimetres }
+        }
+    };
+    Ok(used.into_iter().map(one).collect())
+}

@@ -1,0 +1,203 @@
+//! Several hoses at once: one cut list, parts against the van, an order in which the press is changed least, one sheet
+//! of labels.
+
+use super::stock::{Device, build, device, hose, loaded, make};
+use hosewright_api::ApiError;
+use hosewright_api::commands::Reply;
+use serde_json::{Value, json};
+use std::io::Write;
+use std::process::Command;
+
+/// A hose of the batch with that overall length, crimped with those dies.
+fn hosed(name: &str, overall: u32, dies: [Option<&str>; 2]) -> Value {
+    let mut make = make();
+    make["question"]["spec"]["overall_length_mm"] = json!(overall);
+    for (at, die) in dies.into_iter().enumerate() {
+        make["settings"][at]["die_set"] = json!(die);
+    }
+    json!({"name": name, "make": make})
+}
+
+fn plan(van: &mut Device, hoses: &[Value]) -> Value {
+    van.get("batch", json!({"hoses": hoses, "store": "Van 2"}))
+}
+
+#[test]
+fn every_hose_is_cut_once_and_parts_are_summed_against_the_van() {
+    let mut van = device(1);
+    loaded(&mut van);
+    van.change(json!([{"do": "load-hose", "store": "Van 2", "hose": hose(), "sort": "offcut", "length_mm": 2000, "bin": "O3"}]));
+    let mut twice = hosed("boom", 1240, [Some("28"); 2]);
+    twice["count"] = json!(2);
+    twice["more"] = json!([{"item": {"kind": "sleeve", "name": "Sleeve 30"}, "count": 1}]);
+    // 700 less twice 31.5 is 637: with 1177 and two kerfs of 3 it is 1820 of the offcut's 2000.
+    let planned = plan(&mut van, &[twice, hosed("stick", 700, [Some("28"); 2])]);
+    let cut = &planned["cuts"][0];
+    let steps = cut["steps"].as_array().expect("steps");
+    let mut cut_once: Vec<&str> = steps
+        .iter()
+        .flat_map(|step| step["cuts"].as_array().expect("cuts"))
+        .map(|cut| cut["name"].as_str().expect("a name"))
+        .collect();
+    cut_once.sort_unstable();
+    assert_eq!(cut_once, ["boom 1/2", "boom 2/2", "stick"]);
+    let offcut = steps.iter().find(|step| step["sort"] == "offcut").expect("it is used before new hose");
+    assert_eq!(
+        (&offcut["left_mm"], &offcut["bin"], &cut["reel_mm"]),
+        (&json!(180.0), &json!("O3"), &json!(1180.0))
+    );
+    let part = |kind: &str| {
+        planned["parts"]
+            .as_array()
+            .expect("parts")
+            .iter()
+            .find(|part| part["part"] == kind)
+            .expect("it is there")
+            .clone()
+    };
+    assert_eq!((&part("end")["wanted"], &part("end")["state"]), (&json!(6), &json!("there")));
+    assert_eq!((&part("sleeve")["wanted"], &part("sleeve")["state"]), (&json!(2), &json!("not-kept")));
+    assert_eq!((&part("hose")["wanted"], &part("hose")["state"]), (&json!(3000), &json!("there")));
+}
+
+#[test]
+fn a_hose_that_the_check_stops_is_neither_cut_nor_crimped_and_the_rest_is() {
+    let mut van = device(1);
+    loaded(&mut van);
+    let mut stopped = hosed("wrong", 1240, [Some("28"); 2]);
+    stopped["make"]["question"]["service"]["working_pressure_bar"] = json!(400);
+    let planned = plan(&mut van, &[stopped, hosed("right", 1240, [Some("28"); 2])]);
+    assert_eq!(planned["hoses"][0]["verdict"], "stop");
+    assert!(planned["hoses"][0]["stops"].to_string().contains("400 bar"), "{planned}");
+    for list in ["cuts", "presses", "parts"] {
+        assert!(!planned[list].to_string().contains("wrong"), "{list}");
+    }
+    assert_eq!(planned["parts"][1]["wanted"], 2, "two ends, of the one that is made");
+}
+
+#[test]
+fn each_set_of_dies_goes_into_the_press_once_and_what_has_none_comes_last() {
+    let mut van = device(1);
+    loaded(&mut van);
+    let planned = plan(
+        &mut van,
+        &[
+            hosed("one", 1240, [Some("28"), Some("30")]),
+            hosed("two", 1100, [None, Some("28")]),
+            hosed("three", 1000, [Some(" 30 "), Some("28")]),
+        ],
+    );
+    let dies: Vec<&Value> =
+        planned["presses"].as_array().expect("setups").iter().map(|setup| &setup["die_set"]).collect();
+    assert_eq!(dies, [&json!("28"), &json!("30"), &Value::Null]);
+    assert_eq!(planned["die_changes"], 2);
+    let crimps: usize = planned["presses"]
+        .as_array()
+        .expect("setups")
+        .iter()
+        .map(|setup| setup["crimps"].as_array().map_or(0, Vec::len))
+        .sum();
+    assert_eq!(crimps, 6, "both ends of each hose");
+    assert!(planned["rule"].as_str().expect("a rule").contains("once"));
+}
+
+#[test]
+fn what_no_piece_can_give_and_a_length_that_nobody_knows_are_said() {
+    let mut van = device(1);
+    van.change(
+        json!([{"do": "load-hose", "store": "Van 2", "hose": hose(), "sort": "offcut", "length_mm": 1200}]),
+    );
+    let mut unknown = hosed("unknown", 1240, [Some("28"); 2]);
+    unknown["make"]["question"]["spec"]["ends"][0].as_object_mut().expect("an end").remove("cutoff_mm");
+    let planned = plan(
+        &mut van,
+        &[hosed("long", 3000, [Some("28"); 2]), hosed("short", 1240, [Some("28"); 2]), unknown],
+    );
+    assert_eq!(planned["cuts"][0]["unmade"], json!([{"name": "long", "length_mm": 2937.0}]));
+    assert!(planned["said"].to_string().contains("unknown: a length or cut-off is missing"), "{planned}");
+    assert_eq!(planned["parts"][0]["state"], "not-known");
+}
+
+#[test]
+fn a_batch_that_is_none_is_refused_by_its_hose() {
+    let mut van = device(1);
+    loaded(&mut van);
+    let mut bad = hosed("bad", 1240, [Some("28"); 2]);
+    bad["make"]["question"]["spec"]["hose"]["type"] = json!("2SX");
+    let error =
+        van.ask("batch", json!({"hoses": [hosed("good", 1240, [None; 2]), bad]})).expect_err("no such hose");
+    assert!(error.field.starts_with("hoses[1]"), "{}", error.field);
+    let mut many = hosed("many", 1240, [Some("28"); 2]);
+    many["count"] = json!(201);
+    assert_eq!(van.ask("batch", json!({"hoses": [many]})).expect_err("too many").field, "hoses[0].count");
+}
+
+fn file(van: &mut Device, name: &str, asked: Value) -> Result<Vec<u8>, ApiError> {
+    match van.api.call(name, asked, &[])? {
+        Reply::File(file) => Ok(file.bytes),
+        Reply::Document(_) => panic!("a document came"),
+    }
+}
+
+fn told_by(program: &str, pdf: &[u8], last: Option<&str>) -> String {
+    let mut file = tempfile::NamedTempFile::new().expect("a file");
+    file.write_all(pdf).expect("written");
+    let output = Command::new(program).arg(file.path()).args(last).output().expect("poppler is here");
+    String::from_utf8(output.stdout).expect("text")
+}
+
+#[test]
+fn the_batch_is_a_paper_for_the_bench() {
+    let mut van = device(1);
+    loaded(&mut van);
+    let batch = json!({"hoses": [hosed("boom", 1240, [Some("28"), Some("30")])], "store": "Van 2"});
+    let asked = json!({"batch": batch, "subject": "Loader 2", "paper": "a4", "as": "pdf"});
+    let pdf = file(&mut van, "batch.paper", asked).expect("a paper");
+    let text = told_by("pdftotext", &pdf, Some("-"));
+    let text = text.split_whitespace().collect::<Vec<_>>().join(" ");
+    for wanted in [
+        "Loader 2",
+        "Reel of 20000 mm (R1): 1177 mm (boom); 18820 mm left",
+        "Die set 28: boom A",
+        "ORFS -10",
+        "C4",
+    ] {
+        assert!(text.contains(wanted), "{wanted} is not on the paper: {text}");
+    }
+}
+
+#[test]
+fn the_labels_of_a_batch_stand_on_sheets_and_scrap_gets_none() {
+    let mut van = device(1);
+    let reel = loaded(&mut van);
+    let codes: Vec<Value> =
+        (0..4).map(|_| build(&mut van, &reel, false).expect("recorded")["code"].clone()).collect();
+    let asked = json!({"codes": codes, "paper": "a4", "as": "pdf"});
+    let pdf = file(&mut van, "batch.labels", asked).expect("labels");
+    let text = told_by("pdftotext", &pdf, Some("-"));
+    for code in &codes {
+        assert!(text.contains(code.as_str().expect("a code")), "{code} is not on the sheet:\n{text}");
+    }
+    // ISO 216, in points of 1/72 in; 60 x 40 mm with gaps of 4 mm: three across and six down.
+    let info = told_by("pdfinfo", &pdf, None);
+    assert!(info.contains("595.276 x 841.89") && info.contains("Pages:           1"), "{info}");
+    let mut many = Vec::new();
+    for _ in 0..19 {
+        many.push(codes[0].clone());
+    }
+    let pdf =
+        file(&mut van, "batch.labels", json!({"codes": many, "paper": "a4", "as": "pdf"})).expect("labels");
+    assert!(told_by("pdfinfo", &pdf, None).contains("Pages:           2"));
+    let failed = build(&mut van, &reel, true).expect("scrap is recorded too")["code"].clone();
+    let error =
+        file(&mut van, "batch.labels", json!({"codes": [codes[0], failed], "paper": "a4", "as": "pdf"}))
+            .expect_err("scrap");
+    assert!(error.message.contains("scrap"), "{error}");
+    van.get(
+        "register.record",
+        json!({"events": [{"body": {"kind": "tag-withdrawn", "code": codes[1], "reason": "torn"}}]}),
+    );
+    let error = file(&mut van, "batch.labels", json!({"codes": [codes[1]], "paper": "a4", "as": "svg"}))
+        .expect_err("withdrawn");
+    assert!(error.message.contains("torn"), "{error}");
+}

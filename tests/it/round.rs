@@ -1,0 +1,98 @@
+//! The visits of a day: what falls due there, against the van, and what is to be loaded.
+
+use super::stock::{Device, device, ferrule, hose, make, orfs};
+use serde_json::{Value, json};
+
+fn id(van: &mut Device) -> Value {
+    van.get("register.id", json!({}))["id"].clone()
+}
+
+/// A machine with two places: one hose from 2019, one from 2026.
+fn machine(van: &mut Device) -> (Value, [Value; 2]) {
+    let (site, machine) = (id(van), id(van));
+    let places = [id(van), id(van)];
+    let question = make()["question"].clone();
+    let mut events = vec![
+        json!({"kind": "site-named", "site": site, "name": "North pit"}),
+        json!({"kind": "machine-set", "machine": machine, "site": site, "name": "Loader 2", "sort": "loader"}),
+    ];
+    for (at, (place, day)) in places.iter().zip(["2019-03-01", "2026-03-01"]).enumerate() {
+        let code = ["7KQ4M-2XR9D-D", "3292T-Z4PCD-Q"][at];
+        events.push(json!({"kind": "place-set", "place": place, "machine": machine, "number": at + 1, "name": "boom", "line": "pressure",
+            "service": question["service"]}));
+        events.push(json!({"kind": "assembly-made", "code": code, "spec": question["spec"], "service": question["service"],
+            "assembled": day, "proof": {"state": "not-proved", "why": "no-rig"}, "catalogue": "5f0c1d2e", "program": "test",
+            "bench": {"settings": make()["settings"]}}));
+        events.push(json!({"kind": "fitted", "code": code, "place": place, "date": day}));
+    }
+    let events: Vec<Value> = events.into_iter().map(|body| json!({"body": body})).collect();
+    van.get("register.record", json!({"events": events}));
+    (machine, places)
+}
+
+fn van() -> Device {
+    let mut van = device(1);
+    van.change(json!([
+        {"do": "load-hose", "store": "Van 2", "hose": hose(), "sort": "reel", "length_mm": 9000},
+        {"do": "load", "store": "Van 2", "item": orfs(Some("S1")), "count": 1},
+        {"do": "load", "store": "Shop", "item": orfs(Some("S1")), "count": 20},
+        {"do": "load", "store": "Van 2", "item": ferrule(), "count": 9},
+    ]));
+    van
+}
+
+#[test]
+fn what_is_due_on_the_machines_of_the_day_is_held_against_the_van() {
+    let mut van = van();
+    let (machine, _) = machine(&mut van);
+    let round = van.get("round", json!({"on": "2026-09-21", "machines": [machine], "store": "Van 2"}));
+    let visit = &round["visits"][0];
+    assert_eq!((&visit["site"], &visit["machine"]), (&json!("North pit"), &json!("Loader 2")));
+    // Six years of service life from the day of assembly (DIN 20066, DGUV Regel 113-020).
+    assert_eq!(
+        (visit["places"].as_array().map(Vec::len), &visit["places"][0]["due"]),
+        (Some(1), &json!("2025-03-01"))
+    );
+    assert_eq!(visit["places"][0]["hose"], "EN 853 2SN DN16");
+    let load = round["load"].as_array().expect("a list");
+    assert_eq!(load.len(), 1, "{round}");
+    assert_eq!(
+        (&load[0]["missing"], &load[0]["from"]),
+        (&json!("1"), &json!([{"store": "Shop", "quantity": 20}]))
+    );
+    let ahead = van.get(
+        "round",
+        json!({"on": "2026-09-21", "machines": [machine], "within_days": 3000, "store": "Van 2"}),
+    );
+    assert_eq!(ahead["load"][0]["missing"], "3", "four ends wanted, one there");
+}
+
+#[test]
+fn a_place_that_is_named_is_visited_once_due_or_not() {
+    let mut van = van();
+    let (machine, places) = machine(&mut van);
+    let asked = json!({"on": "2026-09-21", "machines": [machine], "places": places, "store": "Van 2"});
+    let round = van.get("round", asked);
+    let visited: Vec<_> = round["visits"][0]["places"]
+        .as_array()
+        .expect("places")
+        .iter()
+        .map(|place| place["place"].clone())
+        .collect();
+    assert_eq!(visited, places);
+    assert_eq!(round["cuts"][0]["steps"][0]["cuts"].as_array().map(Vec::len), Some(2));
+}
+
+#[test]
+fn a_place_of_which_nobody_knows_the_hose_is_said_and_the_round_goes_on() {
+    let mut van = van();
+    let (machine, places) = machine(&mut van);
+    let bare = id(&mut van);
+    van.get("register.record", json!({"events": [{"body": {"kind": "place-set", "place": bare, "machine": machine, "number": 9, "name": "tilt"}}]}));
+    let round = van.get("round", json!({"on": "2026-09-21", "places": [bare, places[0]], "store": "Van 2"}));
+    let places = round["visits"][0]["places"].as_array().expect("places");
+    assert_eq!(places.len(), 2);
+    assert!(places[1]["why_not"].as_str().is_some_and(|why| why.contains("not known")), "{round}");
+    assert_eq!(round["parts"][0]["wanted"], 1180);
+    assert!(van.ask("round", json!({"machines": ["00".repeat(16)], "store": "Van 2"})).is_err());
+}
