@@ -355,7 +355,7 @@ points_mm: Array<[number, number, number]>, };
  * What happened. Every body is written whole; a correction is a new body of the same kind in an
  * event that builds on the old one.
  */
-export type Body = { "kind": "device-named" } & DeviceNamed | { "kind": "site-named" } & Site | { "kind": "machine-set" } & Machine | { "kind": "hours-read" } & HoursRead | { "kind": "circuit-set" } & Circuit | { "kind": "place-set" } & Place | { "kind": "assembly-made" } & Assembly | { "kind": "fitted" } & Fitted | { "kind": "taken-off" } & TakenOff | { "kind": "inspected" } & Inspected | { "kind": "policy-set" } & PolicySet | { "kind": "stock-changed" } & StockChanged | { "kind": "overridden" } & Overridden | { "kind": "photo-added" } & PhotoAdded | { "kind": "tag-withdrawn" } & TagWithdrawn | { "kind": "noted" } & Noted | { "kind": "voided" } & Voided;
+export type Body = { "kind": "labelled", code: TagCode, how: "printed" | "seen" } | { "kind": "device-named" } & DeviceNamed | { "kind": "site-named" } & Site | { "kind": "machine-set" } & Machine | { "kind": "hours-read" } & HoursRead | { "kind": "circuit-set" } & Circuit | { "kind": "place-set" } & Place | { "kind": "assembly-made" } & Assembly | { "kind": "fitted" } & Fitted | { "kind": "taken-off" } & TakenOff | { "kind": "inspected" } & Inspected | { "kind": "policy-set" } & PolicySet | { "kind": "stock-changed" } & StockChanged | { "kind": "overridden" } & Overridden | { "kind": "photo-added" } & PhotoAdded | { "kind": "tag-withdrawn" } & TagWithdrawn | { "kind": "noted" } & Noted | { "kind": "voided" } & Voided;
 
 /**
  * A part to fetch.
@@ -3177,56 +3177,39 @@ export type LabelKind = "png" | "svg" | "pdf";
 /**
  * How a label came out.
  */
-export type LabelPreview = { 
-/**
- * The label, sized in mm.
- */
-svg: string, 
-/**
- * Whether its code holds the whole text; else the tag's code alone.
- */
-full_text: boolean, 
-/**
- * What its code says when read.
- */
-text: string, 
-/**
- * Side of a module.
- */
-module_mm: number, 
-/**
- * Printer dots a module.
- */
-module_dots: number, 
-/**
- * How many facts had no room in words.
- */
-left_off: number, };
+export type LabelStock = { name: string, width_mm: number, height_mm: number, dpi: number, material: LabelMaterial, form: LabelForm, };
+export type LabelMaterial = 'polyester' | 'polypropylene' | 'vinyl' | 'paper' | 'metal' | 'other';
+export type LabelForm = 'flag' | 'wrap' | 'plate';
+export type LabelPreview = { label: LabelDrawn | null, refused: LabelRefused | null, };
+export type LabelDrawn = { svg: string, form: 'full-text' | 'code-alone' | 'code-only', text: string, module_mm: number, module_dots: number, version: number, level: 'L' | 'M' | 'Q' | 'H', code_mm: number, reads_from_mm: number, left_off: number, curve: null | { cover_od_mm: number, od_from: 'given' | 'tables', seen_mm: number, direction: 'along' | 'around', }, reprint: boolean, sealed: boolean, };
+export type LabelRefused = { case: 'too-small' | 'no-diameter' | 'size', why: string, would_do: Array<string>, needed_height_mm: number | null, };
+export type TagSeal = string;
+export type TagFinding = { code: TagFindingCode, verdict: Verdict, why: string, cure: string | null, };
+export type TagFindingCode = 'withdrawn' | 'failed-proof' | 'fitted-elsewhere' | 'other-spec' | 'altered' | 'not-proved' | 'not-known' | 'seal-missing' | 'foreign-figures' | 'merge-first' | 'proof-of-record' | 'no-room';
+export type TagStanding = 'own' | 'partner' | 'foreign' | 'unsealed' | 'code-alone' | 'altered' | 'newer';
+export type TagJudged = { standing: TagStanding, fleet: string | null, verdict: Verdict, says: string, findings: Array<TagFinding>, known: boolean, at: PlaceAt | null, adopt: boolean, };
+export type TagOf = { code: TagCode, };
+export type TagOnRecord = { tag: TagContent, text: string, reprint: boolean, notices: Array<TagFinding>, };
+export type OpenQuestion = { code?: TagCode | null, text?: string | null, place?: PlaceId | null, };
+export type AdoptQuestion = { text: string, };
+export type Adopted = { code: TagCode, written: Array<EventRef>, assembly: Assembly, };
+export type ScanKept = { id: number, time: string, device: string, code: TagCode, way: 'picture' | 'typed', standing: TagStanding, verdict: Verdict, };
+export type ScanList = { limit?: number | null, };
+export type ScansKept = { scans: Array<ScanKept>, };
+export type BatchOf = { machine: MachineId, } | { due: string, } | { codes: Array<TagCode>, };
+export type BatchPaper = 'one-each' | 'a4' | 'letter';
+export type BatchQuestion = { of: BatchOf, stock: LabelStock, paper: BatchPaper, };
+export type BatchLabel = { code: TagCode, at: PlaceAt | null, form: LabelDrawn['form'] | null, reprint: boolean, refused: string | null, };
+export type TagBatch = { labels: Array<BatchLabel>, made: number, pages: number, };
+export type Fleet = { mark: string, name: string, since: string, from: string | null, };
+export type FleetShown = { device: { public_key: string, mark: string, }, own: Fleet | null, partners: Array<Fleet>, key_store: string, };
+export type FleetHandedOn = { text: string, svg: string, caution: string, };
+export type FleetJoin = { text?: string | null, as: 'own' | 'partner', };
 
 /**
  * A label to be made.
  */
-export type LabelQuestion = { 
-/**
- * What it says.
- */
-tag: TagContent, 
-/**
- * Its width.
- */
-width_mm: number, 
-/**
- * Its height.
- */
-height_mm: number, 
-/**
- * The printer's dots an inch.
- */
-dpi: number, 
-/**
- * The kind of file.
- */
-as: LabelKind, };
+export type LabelQuestion = { tag: TagContent, stock: LabelStock, cover_od_mm?: number | null, as: LabelKind, };
 
 /**
  * How an end was put on last time.
@@ -4635,7 +4618,7 @@ export type Reach = "in-place" | "off" | "cut";
 /**
  * How a picture is read.
  */
-export type ReadQuestion = { 
+export type ReadQuestion = { place?: PlaceId | null, 
 /**
  * The text of any code, ours or not.
  */
@@ -4856,7 +4839,7 @@ bits: number, };
 /**
  * One code of a picture.
  */
-export type Scan = { code: TagCode | null, text: string, problem: string | null } & Partial<Omit<TagContent, 'code'>>;
+export type Scan = { code: TagCode | null, text: string, problem: string | null, judged: TagJudged | null } & Partial<Omit<TagContent, 'code'>>;
 
 /**
  * What stands in a picture.
@@ -4962,15 +4945,7 @@ paper: PaperSize,
 /**
  * Width of a label, 10 to 300 mm.
  */
-label_width_mm: number, 
-/**
- * Height of a label, 10 to 300 mm.
- */
-label_height_mm: number, 
-/**
- * The label printer's dots an inch, 150 to 1200.
- */
-label_dpi: number, 
+label_stocks: Array<LabelStock>, 
 /**
  * Whose tolerances lengths are held to.
  */
@@ -5031,15 +5006,7 @@ paper: PaperSize,
 /**
  * Width of a label, 10 to 300 mm.
  */
-label_width_mm: number, 
-/**
- * Height of a label, 10 to 300 mm.
- */
-label_height_mm: number, 
-/**
- * The label printer's dots an inch, 150 to 1200.
- */
-label_dpi: number, 
+label_stocks: Array<LabelStock>, 
 /**
  * Whose tolerances lengths are held to.
  */
@@ -6060,7 +6027,7 @@ text: string | null,
 /**
  * What stopped it.
  */
-stops: Array<Finding>, };
+stops: Array<Finding>, proof_from: 'given' | 'record', notices: Array<TagFinding>, };
 
 /**
  * Whether an assembly was proved.
@@ -6424,6 +6391,17 @@ export interface Commands {
   'tag.preview': { input: LabelQuestion; output: Answer<LabelPreview> };
   'tag.label': { input: LabelQuestion; output: FileMade };
   'tag.read': { input: ReadQuestion; output: Answer<Scanned> };
+  'tag.of': { input: TagOf; output: Answer<TagOnRecord> };
+  'tag.open': { input: OpenQuestion; output: Answer<Scan> };
+  'tag.adopt': { input: AdoptQuestion; output: Answer<Adopted> };
+  'scan.list': { input: ScanList; output: Answer<ScansKept> };
+  'tag.batch': { input: BatchQuestion; output: Answer<TagBatch> };
+  'tag.batch.paper': { input: BatchQuestion; output: FileMade };
+  'fleet.show': { input: Nothing; output: Answer<FleetShown> };
+  'fleet.begin': { input: { name: string }; output: Answer<FleetShown> };
+  'fleet.hand-on': { input: Nothing; output: Answer<FleetHandedOn> };
+  'fleet.join': { input: FleetJoin; output: Answer<FleetShown> };
+  'fleet.leave': { input: { mark: string }; output: Answer<FleetShown> };
   'job.keep': { input: Keep; output: Answer<Job> };
   'job.list': { input: Nothing; output: Answer<Jobs> };
   'job.close': { input: Job; output: Answer<Job> };

@@ -100,6 +100,7 @@ fn stands(db: &Connection, body: &Body, device: DeviceId) -> Result<Option<Event
             | Track::Hours(_)
             | Track::Inspections(_)
             | Track::Overrides(_)
+            | Track::Labels(_)
             | Track::Stock { .. }
             | Track::Photos(_)
             | Track::Notes(_),

@@ -22,6 +22,7 @@ mod project;
 mod query;
 mod rebuild;
 mod rows;
+mod scans;
 mod settings;
 mod suppliers;
 mod verify;
@@ -38,6 +39,7 @@ pub use query::{
     HoseNote, HoseOverride, HosePhoto, LimitFrom, MachineRow, MachineSheet, Overdue, PlaceAt, PlaceRow,
     PlaceSheet, Sister, SiteRow, Spell, Status, Stay, Stock, Told, Versioned, Written,
 };
+pub use scans::{ScanKept, ScanWay, Scanned};
 pub use settings::SettingsKept;
 pub use suppliers::{SupplierCounts, SupplierKept, SupplierRemoval};
 pub use verify::{Fault, Problem, Verified};

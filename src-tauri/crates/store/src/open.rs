@@ -11,14 +11,15 @@ pub(crate) const APPLICATION_ID: i64 = 0x686f_7365;
 
 /// The steps from an empty file to the present schema, in order; never edited once released. A
 /// file's `user_version` is the number of steps it has had.
-const MIGRATIONS: [&str; 2] = [
+const MIGRATIONS: [&str; 3] = [
     include_str!("../../../../migrations/0001_register.sql"),
     include_str!("../../../../migrations/0002_supplier.sql"),
+    include_str!("../../../../migrations/0004_tags.sql"),
 ];
 
 /// Raise it when any projection is computed in another way: files made by an older program are
 /// then rebuilt from their log when they are opened.
-pub(crate) const PROJECTION: i64 = 2;
+pub(crate) const PROJECTION: i64 = 3;
 
 /// How long to wait for another program to finish writing.
 const PATIENCE: Duration = Duration::from_secs(5);
@@ -70,7 +71,7 @@ impl Register {
         let written: bool = self.db.query_row(
             "SELECT EXISTS (SELECT 1 FROM event) OR EXISTS (SELECT 1 FROM held) OR EXISTS (SELECT 1 FROM person)
              OR EXISTS (SELECT 1 FROM setting) OR EXISTS (SELECT 1 FROM draft)
-             OR EXISTS (SELECT 1 FROM supplier_row)",
+             OR EXISTS (SELECT 1 FROM supplier_row) OR EXISTS (SELECT 1 FROM scan)",
             [],
             |row| row.get(0),
         )?;

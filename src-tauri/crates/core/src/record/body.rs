@@ -1,7 +1,7 @@
 //! What an event says.
 
 use super::{
-    Assembly, Circuit, Fitted, HoursRead, Inspected, Machine, Noted, Overridden, PhotoAdded, Place,
+    Assembly, Circuit, Fitted, HoursRead, Inspected, Labelled, Machine, Noted, Overridden, PhotoAdded, Place,
     PolicySet, Proof, Site, StockChanged, TagWithdrawn, TakenOff,
 };
 use crate::measure::Judged;
@@ -15,7 +15,7 @@ use ts_rs::TS;
 
 /// The schema of the bodies this program writes. Raise it when a body gains a field or a kind is
 /// added; a program that does not know a kind keeps the event as it is.
-pub const SCHEMA: u32 = 2;
+pub const SCHEMA: u32 = 3;
 
 /// What happened. Every body is written whole; a correction is a new body of the same kind in an
 /// event that builds on the old one.
@@ -50,6 +50,8 @@ pub enum Body {
     Overridden(Overridden),
     /// A photo was added.
     PhotoAdded(PhotoAdded),
+    /// A hose got a label, or was found with one.
+    Labelled(Labelled),
     /// A tag was taken out of use.
     TagWithdrawn(TagWithdrawn),
     /// A remark.
@@ -157,7 +159,7 @@ impl Body {
             Body::TagWithdrawn(withdrawn) => text("reason", &withdrawn.reason),
             Body::Noted(note) => text("text", &note.text),
             Body::Voided(voided) => text("reason", &voided.reason),
-            Body::Unknown { .. } => Ok(()),
+            Body::Labelled(_) | Body::Unknown { .. } => Ok(()),
         }
     }
 }
