@@ -10,6 +10,7 @@ mod plain;
 mod run;
 #[cfg(feature = "serve")]
 mod serve;
+mod tag;
 mod world;
 
 use args::Arguments;

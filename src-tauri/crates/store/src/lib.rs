@@ -14,6 +14,7 @@ mod bundle;
 mod drafts;
 mod error;
 mod guard;
+mod keys;
 mod log;
 mod merge;
 mod open;
@@ -32,6 +33,7 @@ pub use backup::restore;
 pub use bundle::{Bundle, BundleError, Person};
 pub use drafts::Draft;
 pub use error::Error;
+pub use keys::{FleetKept, Keys};
 pub use merge::{Merged, Refusal, Refused};
 pub use open::Register;
 pub use query::{

@@ -75,8 +75,9 @@ impl Register {
             [],
             |row| row.get(0),
         )?;
+        let keys = self.keys_path().exists();
         let Self { db, path, .. } = self;
-        if written {
+        if written || keys {
             return Ok(());
         }
         // The last connection takes the files of its log with it.

@@ -61,6 +61,11 @@ pub fn hand_on(name: &str, key: &FleetKey, from: &DeviceKey) -> String {
     format!("{body}\nSUM {}", sum(&body))
 }
 
+/// Whether a text hands a fleet on, whole or broken: it may hold a key and is not to be shown.
+pub fn is_one(text: &str) -> bool {
+    text.trim_start().starts_with("HOSE FLEET")
+}
+
 /// Reads such a text. Line ends of any kind and space around the whole are forgiven.
 ///
 /// # Errors

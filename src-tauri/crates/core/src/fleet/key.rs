@@ -4,11 +4,17 @@ use crate::tag::base32;
 use hmac::{Hmac, Mac};
 use schemars::JsonSchema;
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
-use sha2::Sha256;
+use sha2::{Digest, Sha256};
 use std::fmt;
 use std::str::FromStr;
 use thiserror::Error;
 use ts_rs::TS;
+
+/// 32 secret bytes out of four draws of the caller's chance, of which each holds at least 122 bits that no one can
+/// foresee.
+pub fn secret(draws: [[u8; 16]; 4]) -> [u8; 32] {
+    Sha256::digest(draws.as_flattened()).into()
+}
 
 /// What the mark is reckoned over. No tag begins so, and what a seal is reckoned over always begins as a tag.
 const MARKED: &str = "HOSE FLEET MARK";

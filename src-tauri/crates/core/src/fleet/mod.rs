@@ -8,5 +8,5 @@ mod hand_on;
 mod key;
 
 pub use device::{DeviceKey, DevicePublic};
-pub use hand_on::{FleetError, HandedOn, hand_on, read};
-pub use key::{FleetKey, FleetMark};
+pub use hand_on::{FleetError, HandedOn, hand_on, is_one, read};
+pub use key::{FleetKey, FleetMark, MarkError, secret};

@@ -1,6 +1,6 @@
 //! What a tag that was read is worth: who made it, and how it stands beside the record.
 
-use super::{GRAMMAR, Proof, TagCode, TagContent, TagError, code_of, is_sealed_by, read};
+use super::{Assembled, GRAMMAR, Proof, TagCode, TagContent, TagError, code_of, is_sealed_by, read};
 use crate::check::Verdict;
 use crate::fleet::{FleetKey, FleetMark};
 use crate::record::{self, PlaceId};
@@ -226,6 +226,22 @@ pub fn proof_of(recorded: &record::Proof) -> Option<Proof> {
         record::Proof::NotProved { .. } => Some(Proof::NotProved),
         record::Proof::Failed { .. } => None,
     }
+}
+
+/// The tag of a hose on record, from the record alone; none of one that failed its proof.
+pub fn of_record(made: &record::Assembly) -> Option<TagContent> {
+    Some(TagContent {
+        code: made.code,
+        spec: made.spec.clone(),
+        pressure_bar: made.pressure_bar,
+        line: made.service.line,
+        fluid: made.service.fluid.clone(),
+        duties: made.service.duties.clone(),
+        assembled: made.assembled.and_then(Assembled::on),
+        proof: proof_of(&made.proof)?,
+        catalogue: made.catalogue.clone(),
+        seal: None,
+    })
 }
 
 #[cfg(test)]

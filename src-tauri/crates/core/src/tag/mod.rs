@@ -58,7 +58,7 @@ mod write;
 pub use assembled::{Assembled, AssembledError};
 pub use code::{CodeError, TagCode};
 pub use curve::{Curve, seen};
-pub use judge::{OnRecord, TagFindingCode, TagRead, TagStanding, findings, open, proof_of};
+pub use judge::{OnRecord, TagFindingCode, TagRead, TagStanding, findings, of_record, open, proof_of};
 pub(crate) use name::{name as escaped, unescape as unescaped};
 pub use read::{TagError, code_of, read};
 pub use seal::{SealError, TagSeal, is_sealed_by};

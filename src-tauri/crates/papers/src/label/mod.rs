@@ -124,6 +124,18 @@ pub fn label(wanted: Wanted<'_>, words: &Words) -> Result<Label, LabelError> {
     Err(LabelError::TooSmall { width_mm, height_mm, dpi, needed_height_mm })
 }
 
+/// A text as a QR code alone, for a screen: its modules and its quiet zone. None where no code holds it.
+pub fn code(text: &str) -> Option<Drawing> {
+    let code = qr::Code::smallest(text, qrcode::EcLevel::M)?;
+    let module = qr::GOOD_MODULE_MM;
+    let whole = code.with_quiet() as f64 * module;
+    let mut drawing = Drawing::new(whole, whole);
+    let quiet = qr::QUIET as f64 * module;
+    let dark = code.modules(text)?;
+    drawing.ops.push(crate::Op::Modules { x: quiet, y: quiet, module, side: code.side(), dark });
+    Some(drawing)
+}
+
 /// How a label lies that is stuck round its hose. Its words run along the hose, where they are read without going round
 /// it, unless its height would then cover itself and its width would not.
 fn round(wanted: &Wanted<'_>) -> Result<Option<(Curve, LabelDirection)>, LabelError> {

@@ -273,7 +273,7 @@ pub fn due(api: &mut Api, asked: DueQuestion, _: &[u8]) -> Result<Answer<DueList
 
 impl Api {
     /// The guide ages of the tables, for normal duty.
-    fn guide(&self) -> Result<Guide, ApiError> {
+    pub(in crate::commands) fn guide(&self) -> Result<Guide, ApiError> {
         let years = |of: AgeOf| {
             self.normal(of)
                 .map(|age| f64::from(age.months) / 12.0)
