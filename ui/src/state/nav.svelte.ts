@@ -2,7 +2,8 @@ import type { MachineId, PlaceId, TagCode } from '../backend/types';
 import type { PlaceId as BarPlace } from '../components/PlaceIcon.svelte';
 
 /** The sheets of the van; without one, their list. */
-export type VanPart = 'units' | 'instruments' | 'suppliers' | 'press' | 'people' | 'backup' | 'records' | 'about';
+export type VanPart =
+  'units' | 'labels' | 'instruments' | 'suppliers' | 'press' | 'people' | 'fleet' | 'backup' | 'records' | 'about';
 
 /** Where a person can be. The job's own step stands in the job, so that it comes back with it. */
 export type Screen =
@@ -10,10 +11,15 @@ export type Screen =
   | { at: 'machines' }
   | { at: 'machine'; machine: MachineId }
   | { at: 'place'; place: PlaceId }
-  | { at: 'hose'; code: TagCode }
+  /** `read` is what its tag said, where it was opened by reading it. */
+  | { at: 'hose'; code: TagCode; read?: string }
+  /** The label of a hose on record, once more. */
+  | { at: 'label'; code: TagCode }
+  /** Labels of all that sits on a machine, or of what falls due. */
+  | { at: 'labels'; machine: MachineId | null }
   | { at: 'due'; part?: 'lives' }
   | { at: 'van'; part?: VanPart }
-  | { at: 'scan' }
+  | { at: 'scan'; part?: 'log' }
   /** Of that hose on record; without one, of the job in hand. */
   | { at: 'papers'; code?: TagCode };
 
@@ -24,7 +30,10 @@ export function barPlace(screen: Screen): BarPlace {
     case 'machine':
     case 'place':
     case 'hose':
+    case 'label':
       return 'machines';
+    case 'labels':
+      return screen.machine === null ? 'due' : 'machines';
     case 'papers':
       return screen.code === undefined ? 'job' : 'machines';
     case 'due':
