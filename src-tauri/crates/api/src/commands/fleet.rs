@@ -107,7 +107,7 @@ pub fn hand_on(api: &mut Api, _: Nothing, _: &[u8]) -> Result<Answer<FleetHandOn
     let svg = hosewright_papers::code(&text)
         .ok_or_else(|| ApiError::input("", "the fleet's name is too long for a QR code"))?
         .to_svg();
-    let caution = api.words.say("fleet-hand-on-caution", &[("fleet", &own.name)]);
+    let caution = api.words.say("fleets-hand-on-caution", &[("fleet", &own.name)]);
     Ok(api.answer(FleetHandOn { text, svg, caution }))
 }
 
@@ -216,7 +216,7 @@ fn secret(api: &mut Api) -> [u8; 32] {
 
 fn shown(api: &mut Api, keys: &Keys, device: DevicePublic) -> Result<Answer<Fleets>, ApiError> {
     let path = api.register()?.keys_path().display().to_string();
-    let kept = api.words.say("fleet-keys-kept", &[("file", &path)]);
+    let kept = api.words.say("fleets-keys-kept", &[("file", &path)]);
     let device = DeviceShown { public_key: device.to_string(), mark: device.mark() };
     let partners = keys.fleets.iter().filter(|fleet| !fleet.own).map(Fleet::from).collect();
     Ok(api.answer(Fleets { device, own: keys.own().map(Fleet::from), partners, kept }))

@@ -8,12 +8,12 @@ use serde::Serialize;
 
 impl Plain for Fleets {
     fn plain(&self, words: &Words) -> String {
-        let mut lines = vec![words.say("fleet-device", &[("mark", &self.device.mark)])];
+        let mut lines = vec![words.say("fleets-device", &[("mark", &self.device.mark)])];
         lines.push(match &self.own {
-            Some(own) => fleet("fleet-own", own, words),
-            None => words.say("fleet-none", &[]),
+            Some(own) => fleet("fleets-own", own, words),
+            None => words.say("fleets-none", &[]),
         });
-        lines.extend(self.partners.iter().map(|partner| fleet("fleet-partner", partner, words)));
+        lines.extend(self.partners.iter().map(|partner| fleet("fleets-partner", partner, words)));
         lines.push(String::new());
         lines.push(self.kept.clone());
         lines.iter().map(|line| wrapped(line, 2)).collect::<Vec<_>>().join("\n")
@@ -21,7 +21,7 @@ impl Plain for Fleets {
 }
 
 fn fleet(id: &str, of: &Fleet, words: &Words) -> String {
-    let from = of.from.as_ref().map_or_else(String::new, |from| words.say("fleet-from", &[("from", from)]));
+    let from = of.from.as_ref().map_or_else(String::new, |from| words.say("fleets-from", &[("from", from)]));
     let (mark, day) = (of.mark.to_string(), of.since.date_naive().to_string());
     words.say(id, &[("name", &of.name), ("mark", &mark), ("day", &day), ("from", &from)])
 }

@@ -60,8 +60,8 @@ pub(super) struct Size {
     width_mm: f64,
     height_mm: f64,
     dpi: f64,
-    /// How wide a QR code may be without its quiet zone, where the label is bent.
-    most_code_mm: Option<f64>,
+    /// What a camera sees of a label that is bent.
+    curve: Option<Curve>,
 }
 
 impl Size {
@@ -71,18 +71,15 @@ impl Size {
         match round {
             Some((curve, LabelDirection::Along)) => {
                 let height_mm = height_mm.min(curve.around_mm.get());
-                Self { width_mm, height_mm, dpi, most_code_mm: Some(curve.seen_mm.get()) }
+                Self { width_mm, height_mm, dpi, curve: Some(curve) }
             }
-            Some((curve, LabelDirection::Around)) => {
-                Self { width_mm, height_mm, dpi, most_code_mm: Some(curve.seen_mm.get()) }
-            }
-            None => Self { width_mm, height_mm, dpi, most_code_mm: None },
+            around => Self { width_mm, height_mm, dpi, curve: around.map(|(curve, _)| curve) },
         }
     }
 
     /// The same room on a label that lies flat.
     pub(super) fn flat(self) -> Self {
-        Self { most_code_mm: None, ..self }
+        Self { curve: None, ..self }
     }
 
     fn dot(self) -> f64 {
@@ -143,7 +140,8 @@ impl Plan {
         choices.iter().find_map(|(level, module_mm)| {
             let code = *symbol.codes.iter().find(|code| code.level == *level)?;
             let least = (module_mm / dot - 1e-9).ceil() as u32;
-            let bent = size.most_code_mm.unwrap_or(f64::INFINITY) / code.side() as f64;
+            let seen = size.curve.map_or(f64::INFINITY, |curve| curve.seen_mm(code.version).get());
+            let bent = seen / code.side() as f64;
             let most = (size.width_mm.min(size.height_mm) / code.with_quiet() as f64).min(bent);
             let most = (most.min(LARGEST_MODULE_MM) / dot + 1e-9).floor() as u32;
             (least..=most).rev().find_map(|module_dots| {

@@ -117,7 +117,7 @@ pub fn label(wanted: Wanted<'_>, words: &Words) -> Result<Label, LabelError> {
     if let Some((curve, _)) = round
         && plan.label(stock, size.flat(), None).is_some()
     {
-        let (cover_od_mm, seen_mm) = (curve.cover_od_mm.get(), curve.seen_mm.get());
+        let (cover_od_mm, seen_mm) = (curve.cover_od_mm.get(), curve.seen_mm(1).get());
         return Err(LabelError::Curved { cover_od_mm, seen_mm, dpi });
     }
     let needed_height_mm = needed_height(&plan, stock, round);

@@ -72,10 +72,10 @@ tag-stock-form-wrap = wrap
 tag-stock-form-plate = plate
 tag-stocks-kept = Kept.
 
-fleet-keys-kept = The keys are in { $file }, which only its owner may read. They are in no backup, bundle or export: a device that is restored joins its fleet again. The key stores of phones and desks are not used: none is to be had that works without its system's own service.
-fleet-hand-on-caution = This is the key of { $fleet }. Whoever photographs it can make tags that read as yours, and it can not be taken back. Show it only to a device of the fleet, beside you, and close it at once. Send it nowhere and print it for nobody.
-fleet-device = This device: { $mark }
-fleet-own = Fleet { $name } ({ $mark }), since { $day }{ $from }
-fleet-from = , handed on by { $from }
-fleet-none = No fleet: tags are made without a seal. Begin one, or join one.
-fleet-partner = Partner { $name } ({ $mark }), since { $day }{ $from }
+fleets-keys-kept = The keys are in { $file }, which only its owner may read. They are in no backup, bundle or export: a device that is restored joins its fleet again. The key stores of phones and desks are not used: none is to be had that works without its system's own service.
+fleets-hand-on-caution = This is the key of { $fleet }. Whoever photographs it can make tags that read as yours, and it can not be taken back. Show it only to a device of the fleet, beside you, and close it at once. Send it nowhere and print it for nobody.
+fleets-device = This device: { $mark }
+fleets-own = Fleet { $name } ({ $mark }), since { $day }{ $from }
+fleets-from = , handed on by { $from }
+fleets-none = No fleet: tags are made without a seal. Begin one, or join one.
+fleets-partner = Partner { $name } ({ $mark }), since { $day }{ $from }

@@ -162,7 +162,8 @@ pub struct LabelDrawn {
     pub level: char,
     /// Side of the QR code without its quiet zone.
     pub code_mm: f64,
-    /// From how far a camera reads it: ten times its side, a rule of thumb of print guides.
+    /// From how far a camera reads it, by a rule of thumb of print guides: ten times its side for a code of 25 modules, and
+    /// less as there are more.
     pub reads_from_mm: f64,
     /// How many facts had no room in words.
     pub left_off: usize,
@@ -233,7 +234,7 @@ fn drawn(composed: &Composed) -> LabelDrawn {
     let curve = label.round.zip(composed.od_from).map(|((curve, direction), od_from)| LabelCurve {
         cover_od_mm: curve.cover_od_mm,
         od_from,
-        seen_mm: curve.seen_mm,
+        seen_mm: curve.seen_mm(label.version),
         direction,
     });
     LabelDrawn {
@@ -245,7 +246,7 @@ fn drawn(composed: &Composed) -> LabelDrawn {
         version: label.version,
         level: label.level,
         code_mm: label.code_mm(),
-        reads_from_mm: READS_FROM * label.code_mm(),
+        reads_from_mm: READS_FROM_MODULES * label.module_mm,
         left_off: label.left_off.len(),
         curve,
         reprint: composed.reprint(),
@@ -253,8 +254,9 @@ fn drawn(composed: &Composed) -> LabelDrawn {
     }
 }
 
-/// Distance from which a camera reads a code, in its sides (common practice: public print guides, 10 to 1).
-const READS_FROM: f64 = 10.0;
+/// Distance from which a camera reads a code, in sides of a module (common practice: public print guides have ten times
+/// the side of a code of 25 modules; QF-16 of `tests/vectors/qr_facts.csv`).
+const READS_FROM_MODULES: f64 = 250.0;
 
 fn refused(api: &mut Api, asked: &LabelQuestion, error: &LabelError) -> LabelRefused {
     let (case, needed_height_mm) = match error {
