@@ -165,39 +165,3 @@ fn the_batch_is_a_paper_for_the_bench() {
         assert!(text.contains(wanted), "{wanted} is not on the paper: {text}");
     }
 }
-
-#[test]
-fn the_labels_of_a_batch_stand_on_sheets_and_scrap_gets_none() {
-    let mut van = device(1);
-    let reel = loaded(&mut van);
-    let codes: Vec<Value> =
-        (0..4).map(|_| build(&mut van, &reel, false).expect("recorded")["code"].clone()).collect();
-    let asked = json!({"codes": codes, "paper": "a4", "as": "pdf"});
-    let pdf = file(&mut van, "batch.labels", asked).expect("labels");
-    let text = told_by("pdftotext", &pdf, Some("-"));
-    for code in &codes {
-        assert!(text.contains(code.as_str().expect("a code")), "{code} is not on the sheet:\n{text}");
-    }
-    // ISO 216, in points of 1/72 in; 60 x 40 mm with gaps of 4 mm: three across and six down.
-    let info = told_by("pdfinfo", &pdf, None);
-    assert!(info.contains("595.276 x 841.89") && info.contains("Pages:           1"), "{info}");
-    let mut many = Vec::new();
-    for _ in 0..19 {
-        many.push(codes[0].clone());
-    }
-    let pdf =
-        file(&mut van, "batch.labels", json!({"codes": many, "paper": "a4", "as": "pdf"})).expect("labels");
-    assert!(told_by("pdfinfo", &pdf, None).contains("Pages:           2"));
-    let failed = build(&mut van, &reel, true).expect("scrap is recorded too")["code"].clone();
-    let error =
-        file(&mut van, "batch.labels", json!({"codes": [codes[0], failed], "paper": "a4", "as": "pdf"}))
-            .expect_err("scrap");
-    assert!(error.message.contains("scrap"), "{error}");
-    van.get(
-        "register.record",
-        json!({"events": [{"body": {"kind": "tag-withdrawn", "code": codes[1], "reason": "torn"}}]}),
-    );
-    let error = file(&mut van, "batch.labels", json!({"codes": [codes[1]], "paper": "a4", "as": "svg"}))
-        .expect_err("withdrawn");
-    assert!(error.message.contains("torn"), "{error}");
-}

@@ -312,7 +312,8 @@ fn how_a_hose_was_made_that_failed_is_no_example_and_it_gets_no_label_though_its
     answer(&mut api, "register.record", json!({"events": [{"body": withdrawn}]})).expect("written");
     let again = answer(&mut api, "tag.make", json!({"question": make()["question"], "code": sound["code"]}));
     assert!(again.expect_err("no tag").message.contains("scrap"));
-    let label = json!({"tag": sound, "width_mm": 60, "height_mm": 40, "dpi": 300, "as": "png"});
+    let stock = json!({"name": "Flag", "width_mm": 60, "height_mm": 40, "dpi": 300, "material": "paper", "form": "flag"});
+    let label = json!({"tag": sound, "stock": stock, "as": "png"});
     assert!(api.call("tag.label", label, &[]).expect_err("no label").message.contains("scrap"));
     let looked =
         answer(&mut api, "supplier.lookup", json!({"spec": make()["question"]["spec"]})).expect("looked up");

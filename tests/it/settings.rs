@@ -70,7 +70,8 @@ fn settings_are_kept_on_the_device() {
     assert_eq!((&first["length_unit"], &first["pressure_unit"]), (&json!("mm"), &json!("bar")));
     assert_eq!((&first["paper"], &first["caliper_error_mm"]), (&json!("a4"), &json!(0.1)));
 
-    let wanted = json!({"length_unit": "inch", "pressure_unit": "psi", "paper": "letter", "label_dpi": 300.0,
+    let wanted = json!({"length_unit": "inch", "pressure_unit": "psi", "paper": "letter",
+        "label_stocks": [{"name": "Wrap", "width_mm": 50.0, "height_mm": 25.0, "dpi": 300.0, "material": "vinyl", "form": "wrap"}],
         "length_practice": "american", "instruments": {"caliper": "C 7"}});
     let written = answer(&mut api, "settings.write", wanted).expect("written");
     drop(api);
@@ -82,10 +83,45 @@ fn settings_are_kept_on_the_device() {
         written["instruments"],
         json!({"caliper": "C 7", "thread_gauge": "", "seat_gauge": "", "tape": "", "micrometer": ""})
     );
-    assert_eq!(
-        written["label_width_mm"], first["label_width_mm"],
-        "what was left out is as on the first day"
-    );
+    assert_eq!(written["gauge_months"], first["gauge_months"], "what was left out is as on the first day");
+}
+
+fn stock(name: &str, height_mm: f64, dpi: f64) -> Value {
+    json!({"name": name, "width_mm": 60.0, "height_mm": height_mm, "dpi": dpi, "material": "other", "form": "flag"})
+}
+
+/// A register of before had one size of label: it is the first of the stocks now.
+#[test]
+fn the_one_size_of_an_older_register_becomes_a_stock() {
+    let old = [("label_width_mm", "50.5"), ("label_dpi", "300"), ("pressure_unit", "\"psi\"")];
+    for (kept, expected) in [
+        (&old[..], Some(("50.5 x 40", 50.5, 40.0, 300.0))),
+        (
+            &[("label_height_mm", "25.0"), ("label_width_mm", "{torn")][..],
+            Some(("60 x 25", 60.0, 25.0, 203.0)),
+        ),
+        (&old[2..], None),
+    ] {
+        let folder = tempfile::tempdir().expect("a folder");
+        let path = folder.path().join("register.db");
+        drop(open(&path));
+        let db = rusqlite::Connection::open(&path).expect("opens");
+        db.execute_batch("DROP TABLE scan; DROP TABLE labelled; PRAGMA user_version = 2")
+            .expect("as of before");
+        for (key, value) in kept {
+            db.execute("INSERT INTO setting (key, value) VALUES (?1, ?2)", (key, value)).expect("kept");
+        }
+        drop(db);
+        let read = read(&mut open(&path));
+        let first = &read["label_stocks"][0];
+        let (name, width, height, dpi) = expected.unwrap_or(("60 x 40", 60.0, 40.0, 203.0));
+        assert_eq!(
+            (&first["name"], &first["width_mm"], &first["height_mm"], &first["dpi"]),
+            (&json!(name), &json!(width), &json!(height), &json!(dpi)),
+            "{kept:?}"
+        );
+        assert_eq!(read["unreadable"], json!([]), "{kept:?}");
+    }
 }
 
 #[test]
@@ -93,9 +129,14 @@ fn a_setting_that_can_not_be_is_refused_by_its_name() {
     let (_folder, mut api) = begin();
     let before = read(&mut api);
     for (field, wrong) in [
-        ("label_width_mm", json!({"label_width_mm": 0.0})),
-        ("label_height_mm", json!({"label_height_mm": -40.0})),
-        ("label_dpi", json!({"label_dpi": 1e9})),
+        ("label_stocks", json!({"label_stocks": []})),
+        ("label_stocks[0]", json!({"label_stocks": [stock("Flag", 0.0, 203.0)]})),
+        ("label_stocks[0]", json!({"label_stocks": [stock("Flag", 40.0, 1e9)]})),
+        ("label_stocks[0]", json!({"label_stocks": [stock(" ", 40.0, 203.0)]})),
+        (
+            "label_stocks[1].name",
+            json!({"label_stocks": [stock("Flag", 40.0, 203.0), stock("Flag ", 30.0, 203.0)]}),
+        ),
         ("caliper_error_mm", json!({"caliper_error_mm": 0.0})),
         ("tape_error_mm", json!({"tape_error_mm": "a bit"})),
         ("length_unit", json!({"length_unit": "cubit"})),
@@ -113,12 +154,8 @@ fn a_setting_that_can_not_be_is_refused_by_its_name() {
 fn one_setting_that_can_not_be_read_hides_no_other_and_is_named() {
     let (folder, mut api) = begin();
     let first = read(&mut api);
-    answer(
-        &mut api,
-        "settings.write",
-        json!({"pressure_unit": "psi", "paper": "letter", "label_dpi": 300.0}),
-    )
-    .expect("written");
+    answer(&mut api, "settings.write", json!({"pressure_unit": "psi", "paper": "letter", "gauge_months": 6}))
+        .expect("written");
     drop(api);
     let path = folder.path().join("register.db");
     let db = rusqlite::Connection::open(&path).expect("opens");
@@ -131,7 +168,7 @@ fn one_setting_that_can_not_be_read_hides_no_other_and_is_named() {
     let mut unreadable: Vec<_> = kept["unreadable"].as_array().expect("a list").clone();
     unreadable.sort_by_key(|key| key.to_string());
     assert_eq!(unreadable, ["caliper_error_mm", "paper", "tape_error_mm"]);
-    assert_eq!((&kept["pressure_unit"], &kept["label_dpi"]), (&json!("psi"), &json!(300.0)));
+    assert_eq!((&kept["pressure_unit"], &kept["gauge_months"]), (&json!("psi"), &json!(6)));
     for key in ["caliper_error_mm", "paper", "tape_error_mm"] {
         assert_eq!(kept[key], first[key], "{key} is as on the first day");
     }

@@ -1,10 +1,13 @@
 //! Tags: their text, their labels on paper, and reading both back, by our reader and by others.
 
+use hosewright_core::fleet::FleetKey;
 use hosewright_core::quantity::{Bar, Degrees, Dn, Millimetres};
 use hosewright_core::spec::{Adapter, Cover, Duty, EndSpec, Gender, HoseRef, Line, Role, Spec};
-use hosewright_core::tag::{self, Assembled, Proof, TagCode, TagContent, TagError};
+use hosewright_core::tag::{
+    self, Assembled, LabelForm, LabelHolds, LabelMaterial, LabelStock, Proof, TagCode, TagContent, TagError,
+};
 use hosewright_papers::sheet::{Body, Paper, Section, Sheet, Step};
-use hosewright_papers::{Fact, Form, Ink, Label, LabelError, LabelSize, Op, label, table, to_pdf};
+use hosewright_papers::{Fact, Ink, Label, LabelError, Op, Wanted, table, to_pdf};
 use hosewright_words::{Language, Words};
 use proptest::prelude::*;
 use rstest::rstest;
@@ -124,9 +127,10 @@ fn content() -> impl Strategy<Value = TagContent> {
         maybe(assembled),
         proof,
         name(),
+        maybe(any::<[u8; 32]>()),
     )
-        .prop_map(|(code, spec, pressure, line, fluid, duties, assembled, proof, catalogue)| {
-            TagContent {
+        .prop_map(|(code, spec, pressure, line, fluid, duties, assembled, proof, catalogue, key)| {
+            let mut tag = TagContent {
                 code,
                 spec,
                 pressure_bar: pressure.map(Bar),
@@ -136,12 +140,17 @@ fn content() -> impl Strategy<Value = TagContent> {
                 assembled,
                 proof,
                 catalogue,
+                seal: None,
+            };
+            if let Some(key) = key {
+                tag::seal(&mut tag, &FleetKey::from_bytes(key));
             }
+            tag
         })
 }
 
 /// A tag as a van makes it.
-fn ordinary() -> TagContent {
+pub fn ordinary() -> TagContent {
     let end = |role, form: &str, drop, cutoff| EndSpec {
         role,
         family: "JIC 37 flare".to_owned(),
@@ -172,21 +181,27 @@ fn ordinary() -> TagContent {
         assembled: Assembled::in_month(2026, 11),
         proof: Proof::Proved { pressure_bar: Bar(500.0) },
         catalogue: "5f0c1d2e".to_owned(),
+        seal: None,
     }
 }
 
 /// What the test itself relies on.
 #[track_caller]
-fn sure<T, E: std::fmt::Debug>(result: Result<T, E>) -> T {
+pub fn sure<T, E: std::fmt::Debug>(result: Result<T, E>) -> T {
     result.unwrap_or_else(|error| panic!("{error:?}"))
 }
 
-fn words() -> Words {
+pub fn words() -> Words {
     Words::of(Language::English)
 }
 
-const fn size(width_mm: f64, height_mm: f64, dpi: f64) -> LabelSize {
-    LabelSize { width_mm, height_mm, dpi }
+fn size(width_mm: f64, height_mm: f64, dpi: f64) -> LabelStock {
+    let name = format!("{width_mm} x {height_mm}");
+    LabelStock { name, width_mm, height_mm, dpi, material: LabelMaterial::Polyester, form: LabelForm::Flag }
+}
+
+fn label(tag: &TagContent, stock: &LabelStock) -> Result<Label, LabelError> {
+    hosewright_papers::label(Wanted { tag, stock, cover_od_mm: None, reprint: false }, &words())
 }
 
 /// Runs a program that the tests need and gives its output. One that is missing fails the test:
@@ -201,7 +216,7 @@ fn run(program: &str, arguments: &[&str], file: &Path) -> Vec<u8> {
 
 /// What an independent reader finds in a picture.
 #[track_caller]
-fn by_another_reader(png: &[u8]) -> String {
+pub fn by_another_reader(png: &[u8]) -> String {
     let file = sure(tempfile::Builder::new().suffix(".png").tempfile());
     sure(std::fs::write(file.path(), png));
     let output = Command::new("zbarimg").args(["--quiet", "--raw", "--nodbus"]).arg(file.path()).output();
@@ -209,18 +224,18 @@ fn by_another_reader(png: &[u8]) -> String {
     sure(String::from_utf8(output.stdout)).trim_end_matches('\n').to_owned()
 }
 
-fn by_sight(png: &[u8]) -> Vec<String> {
+pub fn by_sight(png: &[u8]) -> Vec<String> {
     let found = sure(hosewright_sight::read(png));
     found.into_iter().map(|found| found.text).collect()
 }
 
 #[track_caller]
-fn made(tag: &TagContent, of: LabelSize) -> Label {
-    sure(label(tag, of, &words()))
+fn made(tag: &TagContent, of: LabelStock) -> Label {
+    sure(label(tag, &of))
 }
 
 /// What stands on a label in words, line by line.
-fn printed(label: &Label) -> String {
+pub fn printed(label: &Label) -> String {
     let texts = label.drawing.ops.iter().filter_map(|op| match op {
         Op::Text { text, .. } => Some(text.as_str()),
         _ => None,
@@ -292,7 +307,7 @@ fn a_tag_of_version_1_is_read_and_written_anew_by_the_present_one() {
     let tag = sure(tag::read(old));
     assert_eq!((tag.pressure_bar, tag.spec.ends.len()), (Some(Bar(206.0)), 2));
     let new = tag::write(&tag);
-    assert!(new.starts_with("HOSE TAG 2 0AAKG-EWXTN-P\n") && new.contains("MAX 206 bar (3000 psi)"), "{new}");
+    assert!(new.starts_with("HOSE TAG 3 0AAKG-EWXTN-P\n") && new.contains("MAX 206 bar (3000 psi)"), "{new}");
     assert_eq!(tag::read(&new), Ok(tag));
     let mixed = old.replace("HOSE TAG 1", "HOSE TAG 2");
     assert!(tag::read(&mixed).is_err(), "each version has its own writing");
@@ -333,23 +348,23 @@ fn a_damaged_tag_names_its_line() {
 
 /// A label at the printers' usual dots is read by our reader and by another one.
 #[rstest]
-#[case(size(60.0, 40.0, 203.0), Form::FullText)]
-#[case(size(60.0, 40.0, 300.0), Form::FullText)]
-#[case(size(60.0, 40.0, 600.0), Form::FullText)]
-#[case(size(40.0, 60.0, 203.0), Form::FullText)]
-#[case(size(100.0, 50.0, 300.0), Form::FullText)]
-#[case(size(50.0, 25.0, 203.0), Form::CodeAlone)]
-#[case(size(50.0, 25.0, 300.0), Form::CodeAlone)]
-#[case(size(50.0, 25.0, 600.0), Form::CodeAlone)]
-fn a_label_is_read_back(#[case] of: LabelSize, #[case] form: Form) {
+#[case(size(60.0, 40.0, 203.0), LabelHolds::FullText)]
+#[case(size(60.0, 40.0, 300.0), LabelHolds::FullText)]
+#[case(size(60.0, 40.0, 600.0), LabelHolds::FullText)]
+#[case(size(40.0, 60.0, 203.0), LabelHolds::FullText)]
+#[case(size(100.0, 50.0, 300.0), LabelHolds::FullText)]
+#[case(size(50.0, 25.0, 203.0), LabelHolds::CodeAlone)]
+#[case(size(50.0, 25.0, 300.0), LabelHolds::CodeAlone)]
+#[case(size(50.0, 25.0, 600.0), LabelHolds::CodeAlone)]
+fn a_label_is_read_back(#[case] of: LabelStock, #[case] form: LabelHolds) {
     let tag = ordinary();
-    let label = made(&tag, of);
+    let label = made(&tag, of.clone());
     let png = label.to_png().expect("a picture");
     let expected = match form {
-        Form::FullText => tag::write(&tag),
-        Form::CodeAlone => tag.code.to_string(),
+        LabelHolds::FullText => tag::write(&tag),
+        LabelHolds::CodeAlone => tag.code.to_string(),
     };
-    assert_eq!((label.form, &label.text), (form, &expected), "{of:?}");
+    assert_eq!((label.holds, &label.text), (form, &expected), "{of:?}");
     assert_eq!(by_sight(&png), std::slice::from_ref(&expected), "{of:?} by our reader");
     assert_eq!(by_another_reader(&png), expected, "{of:?} by another reader");
 
@@ -462,15 +477,18 @@ fn what_must_be_seen_without_a_phone_is_never_left_off() {
     for width in (20..=100).step_by(5) {
         for height in (15..=100).step_by(5) {
             let of = size(f64::from(width), f64::from(height), 203.0);
-            let Ok(label) = label(&tag, of, &words()) else { continue };
+            let Ok(label) = label(&tag, &of) else { continue };
             sizes += 1;
             let said = printed(&label);
-            for fact in ["EN 853 2SN DN16", "250 bar", "NOT PROVED: no rig", "NON-CONDUCTIVE"] {
+            let without: &[&str] = &["NOT PROVED: no rig", "NON-CONDUCTIVE"];
+            let whole: &[&str] = &["EN 853 2SN DN16", "250 bar"];
+            let whole = if label.holds == LabelHolds::CodeOnly { &[] } else { whole };
+            for fact in without.iter().chain(whole) {
                 assert!(said.contains(fact), "{width} x {height}: {fact} is not in: {said}");
             }
             let [first, second, check] = tag.code.groups();
             assert!(said.contains(&first) && said.contains(&format!("{second}-{check}")), "{said}");
-            if label.form == Form::CodeAlone {
+            if label.holds == LabelHolds::CodeAlone {
                 assert!(label.left_off.iter().all(|fact| *fact == Fact::Caution), "{:?}", label.left_off);
             }
         }
@@ -480,14 +498,14 @@ fn what_must_be_seen_without_a_phone_is_never_left_off() {
 
 #[test]
 fn a_label_without_room_says_what_would_do() {
-    let error = label(&ordinary(), size(38.0, 25.0, 203.0), &words()).expect_err("no room");
+    let error = label(&ordinary(), &size(38.0, 25.0, 203.0)).expect_err("no room");
     let LabelError::TooSmall { needed_height_mm: Some(height), .. } = error else { panic!("{error}") };
     made(&ordinary(), size(38.0, height, 203.0));
-    assert!(label(&ordinary(), size(38.0, height - 1.0, 203.0), &words()).is_err(), "{height} is the least");
+    assert!(label(&ordinary(), &size(38.0, height - 1.0, 203.0)).is_err(), "{height} is the least");
     for of in
         [size(f64::NAN, 40.0, 203.0), size(60.0, 0.0, 203.0), size(60.0, 40.0, 1e9), size(1e9, 40.0, 203.0)]
     {
-        assert!(matches!(label(&ordinary(), of, &words()), Err(LabelError::Size { .. })), "{of:?}");
+        assert!(matches!(label(&ordinary(), &of), Err(LabelError::Stock(_))), "{of:?}");
     }
 }
 

@@ -327,7 +327,7 @@ proptest! {
         let before = checked(&question);
         let made = TagContent {
             code: TagCode::from_random([7; 7]), spec: before.spec.clone(), pressure_bar: before.assembly_pressure_bar,
-            line: None, fluid: None, duties: Vec::new(), assembled: None, proof: Proof::NotProved, catalogue: "c".into(),
+            line: None, fluid: None, duties: Vec::new(), assembled: None, proof: Proof::NotProved, catalogue: "c".into(), seal: None,
         };
         let read = tag::read(&tag::write(&made)).map_err(|error| TestCaseError::fail(error.to_string()))?;
         question.spec = read.spec;

@@ -322,6 +322,31 @@ hose: string,
 cut_length_mm: Millimetres | null, };
 
 /**
+ * A label of a batch.
+ */
+export type BatchLabel = { 
+/**
+ * The hose.
+ */
+code: TagCode, 
+/**
+ * Where it sits.
+ */
+at: PlaceAt | null, 
+/**
+ * What its label holds; none where none is made.
+ */
+holds: LabelHolds | null, 
+/**
+ * Whether it says that the hose had a label before.
+ */
+reprint: boolean, 
+/**
+ * Why none is made.
+ */
+refused: string | null, };
+
+/**
  * A batch as a paper: cut list, parts, order of work.
  */
 export type BatchPaper = { 
@@ -614,7 +639,7 @@ points_mm: Array<[number, number, number]>, };
  * What happened. Every body is written whole; a correction is a new body of the same kind in an
  * event that builds on the old one.
  */
-export type Body = { "kind": "device-named" } & DeviceNamed | { "kind": "site-named" } & Site | { "kind": "machine-set" } & Machine | { "kind": "hours-read" } & HoursRead | { "kind": "circuit-set" } & Circuit | { "kind": "place-set" } & Place | { "kind": "assembly-made" } & Assembly | { "kind": "fitted" } & Fitted | { "kind": "taken-off" } & TakenOff | { "kind": "inspected" } & Inspected | { "kind": "policy-set" } & PolicySet | { "kind": "stock-changed" } & StockChanged | { "kind": "stock-moved" } & StockMoved | { "kind": "stock-placed" } & StockPlaced | { "kind": "price-set" } & PriceSet | { "kind": "piece-set" } & Piece | { "kind": "piece-changed" } & PieceChanged | { "kind": "overridden" } & Overridden | { "kind": "photo-added" } & PhotoAdded | { "kind": "tag-withdrawn" } & TagWithdrawn | { "kind": "noted" } & Noted | { "kind": "voided" } & Voided;
+export type Body = { "kind": "device-named" } & DeviceNamed | { "kind": "site-named" } & Site | { "kind": "machine-set" } & Machine | { "kind": "hours-read" } & HoursRead | { "kind": "circuit-set" } & Circuit | { "kind": "place-set" } & Place | { "kind": "assembly-made" } & Assembly | { "kind": "fitted" } & Fitted | { "kind": "taken-off" } & TakenOff | { "kind": "inspected" } & Inspected | { "kind": "policy-set" } & PolicySet | { "kind": "stock-changed" } & StockChanged | { "kind": "stock-moved" } & StockMoved | { "kind": "stock-placed" } & StockPlaced | { "kind": "price-set" } & PriceSet | { "kind": "piece-set" } & Piece | { "kind": "piece-changed" } & PieceChanged | { "kind": "overridden" } & Overridden | { "kind": "photo-added" } & PhotoAdded | { "kind": "labelled" } & Labelled | { "kind": "tag-withdrawn" } & TagWithdrawn | { "kind": "noted" } & Noted | { "kind": "voided" } & Voided;
 
 /**
  * A part to fetch.
@@ -1646,6 +1671,24 @@ export type DeviceNamed = {
  * What people call it.
  */
 name: string, };
+
+/**
+ * A device as others know it.
+ */
+export type DeviceShown = { 
+/**
+ * Its public key.
+ */
+public_key: string, 
+/**
+ * Ten characters of that, to be compared by eye.
+ */
+mark: string, };
+
+/**
+ * Where the diameter over the cover comes from.
+ */
+export type DiameterFrom = "given" | "tables";
 
 /**
  * The crimps of one die set in order.
@@ -2764,6 +2807,107 @@ pressure_basis: Basis,
 basis: Basis, };
 
 /**
+ * A fleet, without its key.
+ */
+export type Fleet = { 
+/**
+ * The mark that stands in its seals.
+ */
+mark: FleetMark, 
+/**
+ * What its people call it.
+ */
+name: string, 
+/**
+ * Since when this device has its key.
+ */
+since: string, 
+/**
+ * Mark of the device that handed it on; none where it was begun here.
+ */
+from: string | null, };
+
+/**
+ * A fleet to be begun.
+ */
+export type FleetBegin = { 
+/**
+ * What its people call it.
+ */
+name: string, };
+
+/**
+ * A fleet's key, to be read off this screen by another device.
+ */
+export type FleetHandOn = { 
+/**
+ * The text. It holds the key.
+ */
+text: string, 
+/**
+ * The same as a QR code.
+ */
+svg: string, 
+/**
+ * What to mind while it is shown.
+ */
+caution: string, };
+
+/**
+ * A fleet to be joined: by its text, or by a picture of its QR code.
+ */
+export type FleetJoin = { 
+/**
+ * The text; none where a picture goes with the question.
+ */
+text?: string | null, 
+/**
+ * As what.
+ */
+as: FleetRole, };
+
+/**
+ * A fleet to be left.
+ */
+export type FleetLeave = { 
+/**
+ * Its mark.
+ */
+mark: FleetMark, };
+
+/**
+ * Five characters by which a fleet's key is told from others'. They say nothing of the key itself. Two of a million
+ * fleets that meet may have the same; their seals differ all the same.
+ */
+export type FleetMark = string;
+
+/**
+ * What a fleet is to this device.
+ */
+export type FleetRole = "own" | "partner";
+
+/**
+ * This device and the fleets whose key it has.
+ */
+export type Fleets = { 
+/**
+ * This device.
+ */
+device: DeviceShown, 
+/**
+ * The fleet it makes tags for.
+ */
+own: Fleet | null, 
+/**
+ * Fleets whose tags it knows.
+ */
+partners: Array<Fleet>, 
+/**
+ * Where the keys are, and what is not to be had.
+ */
+kept: string, };
+
+/**
  * What the flow does. What can not be known from what was given is none.
  */
 export type FlowAnswer = { 
@@ -3074,6 +3218,10 @@ stays: Array<Stay>,
  * Inspections, by date.
  */
 inspections: Array<HoseInspection>, 
+/**
+ * Whether a label of it was printed, or seen on it.
+ */
+labelled: boolean, 
 /**
  * Limits of prudence that were taken on for it.
  */
@@ -3700,24 +3848,88 @@ job?: JobId | null,
 content: JsonValue, };
 
 /**
- * Kinds of label files.
+ * The labels of a batch.
  */
-export type LabelKind = "png" | "svg" | "pdf";
+export type LabelBatch = { 
+/**
+ * Each hose and what becomes of its label, in their order on paper.
+ */
+labels: Array<BatchLabel>, 
+/**
+ * How many are made.
+ */
+made: number, 
+/**
+ * How many say that the hose had a label before.
+ */
+reprints: number, 
+/**
+ * Pages that they take.
+ */
+pages: number, };
 
 /**
- * How a label came out.
+ * Of which hoses labels are made.
  */
-export type LabelPreview = { 
+export type LabelBatchOf = { "machine": MachineId } | { "due": string } | { "codes": Array<TagCode> };
+
+/**
+ * Labels to be made.
+ */
+export type LabelBatchQuestion = { 
+/**
+ * Of which hoses.
+ */
+of: LabelBatchOf, 
+/**
+ * What they are printed on.
+ */
+stock: LabelStock, 
+/**
+ * How they lie on paper.
+ */
+paper: LabelPaper, };
+
+/**
+ * How a label lies on a hose.
+ */
+export type LabelCurve = { 
+/**
+ * Diameter over the cover.
+ */
+cover_od_mm: Millimetres, 
+/**
+ * Where that comes from.
+ */
+od_from: DiameterFrom, 
+/**
+ * How wide a code may be round the hose for a camera to read it.
+ */
+seen_mm: Millimetres, 
+/**
+ * Which way the label lies.
+ */
+direction: LabelDirection, };
+
+/**
+ * Which way a label lies that is stuck round a hose.
+ */
+export type LabelDirection = "along" | "around";
+
+/**
+ * A label as it will print.
+ */
+export type LabelDrawn = { 
 /**
  * The label, sized in mm.
  */
 svg: string, 
 /**
- * Whether its code holds the whole text; else the tag's code alone.
+ * What it holds.
  */
-full_text: boolean, 
+holds: LabelHolds, 
 /**
- * What its code says when read.
+ * What its QR code says when read.
  */
 text: string, 
 /**
@@ -3729,56 +3941,175 @@ module_mm: number,
  */
 module_dots: number, 
 /**
+ * Version of the QR code, 1 to 40.
+ */
+version: number, 
+/**
+ * Error correction level of the QR code: `L`, `M`, `Q` or `H`.
+ */
+level: string, 
+/**
+ * Side of the QR code without its quiet zone.
+ */
+code_mm: number, 
+/**
+ * From how far a camera reads it, by a rule of thumb of print guides: ten times its side for a code of 25 modules, and
+ * less as there are more.
+ */
+reads_from_mm: number, 
+/**
  * How many facts had no room in words.
  */
-left_off: number, };
+left_off: number, 
+/**
+ * How it lies on the hose, where it is stuck round it.
+ */
+curve: LabelCurve | null, 
+/**
+ * Whether it says that the hose had a label before.
+ */
+reprint: boolean, 
+/**
+ * Whether it carries the seal of this device's fleet. A QR code that holds the code alone has no seal.
+ */
+sealed: boolean, };
+
+/**
+ * How a label is fixed to a hose.
+ */
+export type LabelForm = "flag" | "wrap" | "plate";
+
+/**
+ * What a label holds.
+ */
+export type LabelHolds = "full-text" | "code-alone" | "code-only";
+
+/**
+ * Kinds of label files.
+ */
+export type LabelKind = "png" | "svg" | "pdf";
+
+/**
+ * What a label is made of.
+ */
+export type LabelMaterial = "polyester" | "polypropylene" | "vinyl" | "paper" | "metal" | "other";
+
+/**
+ * How labels lie on paper.
+ */
+export type LabelPaper = "one-each" | "a4" | "letter";
+
+/**
+ * How a label comes out, or why there is none: one of the two.
+ */
+export type LabelPreview = { 
+/**
+ * The label.
+ */
+label: LabelDrawn | null, 
+/**
+ * Why it can not be made on that stock.
+ */
+refused: LabelRefused | null, };
 
 /**
  * A label to be made.
  */
 export type LabelQuestion = { 
 /**
- * What it says.
+ * What it says. The seal of this device's fleet is put on it.
  */
 tag: TagContent, 
 /**
- * Its width.
+ * What it is printed on.
  */
-width_mm: number, 
+stock: LabelStock, 
 /**
- * Its height.
+ * Diameter over the hose's cover, as it was measured; that of the tables without. Only a label that is stuck round
+ * the hose asks for it.
  */
-height_mm: number, 
-/**
- * The printer's dots an inch.
- */
-dpi: number, 
+cover_od_mm?: Millimetres | null, 
 /**
  * The kind of file.
  */
 as: LabelKind, };
 
 /**
- * Labels of hoses on record, on sheets of paper.
+ * Kinds of reasons why a label can not be made.
  */
-export type LabelSheet = { 
-/**
- * The hoses by their codes.
- */
-codes: Array<TagCode>, 
-/**
- * Size of the paper.
- */
-paper: PaperSize, 
-/**
- * The kind of file.
- */
-as: LabelSheetKind, };
+export type LabelRefusal = "stock" | "too-small" | "no-diameter" | "curved";
 
 /**
- * Kinds of files of label sheets.
+ * Why a label can not be made on a stock, and what would do.
  */
-export type LabelSheetKind = "pdf" | "svg";
+export type LabelRefused = { 
+/**
+ * What kind of reason.
+ */
+case: LabelRefusal, 
+/**
+ * Why, and what would do.
+ */
+why: string, 
+/**
+ * The user's other stocks that would do, in words; empty where none would.
+ */
+instead: string, 
+/**
+ * The names of these stocks.
+ */
+would_do: Array<string>, 
+/**
+ * The height that would do at that width, where there is one.
+ */
+needed_height_mm: number | null, };
+
+/**
+ * A stock of labels.
+ */
+export type LabelStock = { 
+/**
+ * What the user calls it.
+ */
+name: string, 
+/**
+ * Width of what is printed, in the direction of the words.
+ */
+width_mm: number, 
+/**
+ * Height of what is printed.
+ */
+height_mm: number, 
+/**
+ * Dots an inch of the printer it is in, commonly 203, 300 or 600.
+ */
+dpi: number, 
+/**
+ * What it is made of.
+ */
+material: LabelMaterial, 
+/**
+ * How it is fixed to the hose.
+ */
+form: LabelForm, };
+
+/**
+ * A hose got a label here, or was found with one.
+ */
+export type Labelled = { 
+/**
+ * Which hose.
+ */
+code: TagCode, 
+/**
+ * How that is known.
+ */
+how: LabelledHow, };
+
+/**
+ * How it is known that a hose has a label.
+ */
+export type LabelledHow = "printed" | "seen";
 
 /**
  * A part of the work and its time.
@@ -4632,6 +4963,23 @@ bulk_modulus_pa: number | null,
  * Volumetric expansion of the hose (ISO 6801), from its supplier. Without it the wall is taken as rigid.
  */
 volumetric_expansion_cm3_m_mpa: number | null, };
+
+/**
+ * A tag that was typed or pasted: just one of the two.
+ */
+export type OpenQuestion = { 
+/**
+ * The code that stands beside the QR code.
+ */
+code: TagCode | null, 
+/**
+ * A tag's whole text.
+ */
+text: string | null, 
+/**
+ * The place at which the person stands.
+ */
+place: PlaceId | null, };
 
 /**
  * Where a machine was made.
@@ -5500,6 +5848,11 @@ hold_to: Figure, };
 export type ProofFailure = "leak" | "end-moved" | "burst";
 
 /**
+ * Who says whether a hose was proved.
+ */
+export type ProofFrom = "given" | "record";
+
+/**
  * What a proof test says.
  */
 export type ProofJudged = { 
@@ -5713,7 +6066,11 @@ export type ReadQuestion = {
 /**
  * The text of any code, ours or not.
  */
-raw: boolean, };
+raw: boolean, 
+/**
+ * The place at which the person stands.
+ */
+place: PlaceId | null, };
 
 /**
  * A reading of a length: the value and, where known, its standard error.
@@ -6013,7 +6370,63 @@ bits: number, };
 /**
  * One code of a picture.
  */
-export type Scan = { code: TagCode | null, text: string, problem: string | null } & Partial<Omit<TagContent, 'code'>>;
+export type Scan = { code: TagCode | null, text: string, problem: string | null, judged: TagJudged | null } & Partial<Omit<TagContent, 'code'>>;
+
+/**
+ * A scan as it was kept.
+ */
+export type ScanKept = { 
+/**
+ * Its number here.
+ */
+id: number, 
+/**
+ * When.
+ */
+time: string, 
+/**
+ * The device that scanned, by the id it writes under.
+ */
+device: DeviceId, 
+/**
+ * The code; none where it could not be read.
+ */
+code: TagCode | null, 
+/**
+ * How it came in.
+ */
+way: ScanWay, 
+/**
+ * What the tag was judged to be.
+ */
+standing: TagStanding, 
+/**
+ * The gravest thing that was said of it.
+ */
+verdict: Verdict, };
+
+/**
+ * What was scanned on this device.
+ */
+export type ScanList = { 
+/**
+ * Newest first.
+ */
+scans: Array<ScanKept>, };
+
+/**
+ * How many scans are asked for.
+ */
+export type ScanListQuestion = { 
+/**
+ * At most so many; 100 without.
+ */
+most: number | null, };
+
+/**
+ * How a code came in.
+ */
+export type ScanWay = "picture" | "typed";
 
 /**
  * What stands in a picture.
@@ -6117,17 +6530,9 @@ pressure_unit: PressureUnit,
  */
 paper: PaperSize, 
 /**
- * Width of a label, 10 to 300 mm.
+ * The labels there are, 1 to 30, each with a name of its own; the first is offered first.
  */
-label_width_mm: number, 
-/**
- * Height of a label, 10 to 300 mm.
- */
-label_height_mm: number, 
-/**
- * The label printer's dots an inch, 150 to 1200.
- */
-label_dpi: number, 
+label_stocks: Array<LabelStock>, 
 /**
  * Whose tolerances lengths are held to.
  */
@@ -6198,17 +6603,9 @@ pressure_unit: PressureUnit,
  */
 paper: PaperSize, 
 /**
- * Width of a label, 10 to 300 mm.
+ * The labels there are, 1 to 30, each with a name of its own; the first is offered first.
  */
-label_width_mm: number, 
-/**
- * Height of a label, 10 to 300 mm.
- */
-label_height_mm: number, 
-/**
- * The label printer's dots an inch, 150 to 1200.
- */
-label_dpi: number, 
+label_stocks: Array<LabelStock>, 
 /**
  * Whose tolerances lengths are held to.
  */
@@ -7593,6 +7990,32 @@ hose_readings: Array<string>,
 end_readings: Array<string>, };
 
 /**
+ * A tag to be taken in.
+ */
+export type TagAdopt = { 
+/**
+ * Its whole text, as it was read.
+ */
+text: string, };
+
+/**
+ * A hose that was taken in from its tag.
+ */
+export type TagAdopted = { 
+/**
+ * Its code.
+ */
+code: TagCode, 
+/**
+ * The events; they are on the disk.
+ */
+written: Array<EventRef>, 
+/**
+ * What stands on record.
+ */
+assembly: Assembly, };
+
+/**
  * The code of one tag, unique by 50 random bits. Written `7KQ4M-2XR9D-D`, typed as one likes:
  * lower case, without dashes, `I` or `L` for 1 and `O` for 0.
  */
@@ -7637,7 +8060,37 @@ proof: TagProof,
 /**
  * Version of the catalogue it was checked against.
  */
-catalogue: string, };
+catalogue: string, 
+/**
+ * The seal of the fleet that made it; none where it was made by no fleet. Whether it is true, [`is_sealed_by`] says.
+ */
+seal?: TagSeal | null, };
+
+/**
+ * Something that is said of a tag.
+ */
+export type TagFinding = { 
+/**
+ * What.
+ */
+code: TagFindingCode, 
+/**
+ * How grave it is.
+ */
+verdict: Verdict, 
+/**
+ * What was found.
+ */
+why: string, 
+/**
+ * What to do.
+ */
+cure: string, };
+
+/**
+ * Something to be said of a tag.
+ */
+export type TagFindingCode = "altered" | "withdrawn" | "failed-proof" | "fitted-elsewhere" | "other-spec" | "other-proof" | "not-known" | "merge-first" | "seal-missing" | "foreign-figures" | "newer" | "not-proved" | "sits";
 
 /**
  * A tag, or why there is none.
@@ -7662,7 +8115,41 @@ text: string | null,
 /**
  * What stopped it.
  */
-stops: Array<Finding>, };
+stops: Array<Finding>, 
+/**
+ * Who says whether it was proved.
+ */
+proof_from: ProofFrom, 
+/**
+ * What the record says otherwise than was asked.
+ */
+notices: Array<TagFinding>, };
+
+/**
+ * The tag of a hose on record.
+ */
+export type TagOf = { 
+/**
+ * What it says, from the record alone.
+ */
+tag: TagContent, 
+/**
+ * Its text, as a phone shows it.
+ */
+text: string, 
+/**
+ * Whether a label made of it now says that the hose had one before.
+ */
+reprint: boolean, };
+
+/**
+ * Which hose's tag.
+ */
+export type TagOfQuestion = { 
+/**
+ * The hose.
+ */
+code: TagCode, };
 
 /**
  * Whether an assembly was proved.
@@ -7690,9 +8177,19 @@ code?: TagCode | null,
  */
 assembled?: Assembled | null, 
 /**
- * Whether it was proved; not proved without.
+ * Whether it was proved; not proved without. Of a hose on record the record says it.
  */
 proof: TagProof, };
+
+/**
+ * A seal as it stands on a tag: `7KQ4M 0123456789ABCDEF`, the fleet's mark and sixteen characters.
+ */
+export type TagSeal = string;
+
+/**
+ * Who made a tag, as far as its text tells.
+ */
+export type TagStanding = "own" | "partner" | "foreign" | "unsealed" | "code-alone" | "altered" | "newer";
 
 /**
  * A tag taken out of use: lost, doubled, unreadable, hose scrapped before it was fitted.
@@ -8187,7 +8684,6 @@ export interface Commands {
   'stock.need': { input: NeedQuestion; output: Answer<Need> };
   'batch': { input: BatchQuestion; output: Answer<BatchPlan> };
   'batch.paper': { input: BatchPaper; output: FileMade };
-  'batch.labels': { input: LabelSheet; output: FileMade };
   'quote': { input: QuoteQuestion; output: Answer<Quote> };
   'quote.paper': { input: QuotePaper; output: FileMade };
   'round': { input: RoundQuestion; output: Answer<Round> };
@@ -8207,9 +8703,20 @@ export interface Commands {
   'oil': { input: OilQuestion; output: Answer<OilAnswer> };
   'life': { input: Nothing; output: Answer<Life> };
   'tag.make': { input: TagQuestion; output: Answer<TagMade> };
+  'tag.of': { input: TagOfQuestion; output: Answer<TagOf> };
   'tag.preview': { input: LabelQuestion; output: Answer<LabelPreview> };
   'tag.label': { input: LabelQuestion; output: FileMade };
   'tag.read': { input: ReadQuestion; output: Answer<Scanned> };
+  'tag.open': { input: OpenQuestion; output: Answer<Scan> };
+  'tag.adopt': { input: TagAdopt; output: Answer<TagAdopted> };
+  'tag.batch': { input: LabelBatchQuestion; output: Answer<LabelBatch> };
+  'tag.batch.paper': { input: LabelBatchQuestion; output: FileMade };
+  'scan.list': { input: ScanListQuestion; output: Answer<ScanList> };
+  'fleet.show': { input: Nothing; output: Answer<Fleets> };
+  'fleet.begin': { input: FleetBegin; output: Answer<Fleets> };
+  'fleet.hand-on': { input: Nothing; output: Answer<FleetHandOn> };
+  'fleet.join': { input: FleetJoin; output: Answer<Fleets> };
+  'fleet.leave': { input: FleetLeave; output: Answer<Fleets> };
   'job.keep': { input: Keep; output: Answer<Job> };
   'job.list': { input: Nothing; output: Answer<Jobs> };
   'job.close': { input: Job; output: Answer<Job> };

@@ -4,6 +4,7 @@ import type { Draft, Overview } from '../backend/types';
 import { Batch } from './batch.svelte';
 import { Job } from './job.svelte';
 import { Nav } from './nav.svelte';
+import { Scale } from './scale.svelte';
 import { Settings } from './settings.svelte';
 import { Theme } from './theme.svelte';
 
@@ -12,8 +13,9 @@ export class App {
   readonly nav = new Nav();
   readonly theme = new Theme();
   readonly batch = new Batch();
+  readonly scale = new Scale();
   readonly job: Job;
-  /** Units, paper, label and instruments of this device. */
+  /** Units, paper, labels and instruments of this device. */
   readonly settings: Settings;
   /** Sites, machines and counts; null until they are read. */
   overview: Overview | null = $state.raw(null);

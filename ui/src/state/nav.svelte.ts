@@ -3,7 +3,17 @@ import type { PlaceId as BarPlace } from '../components/PlaceIcon.svelte';
 
 /** The sheets of the van; without one, their list. */
 export type VanPart =
-  'prices' | 'units' | 'instruments' | 'suppliers' | 'press' | 'people' | 'backup' | 'records' | 'about';
+  | 'prices'
+  | 'units'
+  | 'labels'
+  | 'instruments'
+  | 'suppliers'
+  | 'press'
+  | 'people'
+  | 'fleet'
+  | 'backup'
+  | 'records'
+  | 'about';
 
 /** Where a person can be. The job's own step stands in the job, so that it comes back with it. */
 export type Screen =
@@ -11,7 +21,12 @@ export type Screen =
   | { at: 'machines' }
   | { at: 'machine'; machine: MachineId }
   | { at: 'place'; place: PlaceId }
-  | { at: 'hose'; code: TagCode }
+  /** `read` is what its tag said, where it was opened by reading it. */
+  | { at: 'hose'; code: TagCode; read?: string }
+  /** The label of a hose on record, once more. */
+  | { at: 'label'; code: TagCode }
+  /** Labels of all that sits on a machine, or of what falls due. */
+  | { at: 'labels'; machine: MachineId | null }
   | { at: 'due'; part?: 'lives' }
   | { at: 'van'; part?: VanPart }
   /** What is kept; `take` counts a bin. */
@@ -21,7 +36,7 @@ export type Screen =
   /** Of those hoses on record; without any, of the batch. */
   | { at: 'quote'; codes?: TagCode[] }
   | { at: 'round' }
-  | { at: 'scan' }
+  | { at: 'scan'; part?: 'log' }
   /** Of that hose on record; without one, of the job in hand. */
   | { at: 'papers'; code?: TagCode };
 
@@ -32,7 +47,10 @@ export function barPlace(screen: Screen): BarPlace {
     case 'machine':
     case 'place':
     case 'hose':
+    case 'label':
       return 'machines';
+    case 'labels':
+      return screen.machine === null ? 'due' : 'machines';
     case 'papers':
       return screen.code === undefined ? 'job' : 'machines';
     case 'due':

@@ -1,6 +1,6 @@
 //! What can be asked on the command line.
 
-use clap::{Parser, Subcommand, ValueEnum};
+use clap::{Args, Parser, Subcommand, ValueEnum};
 use std::path::PathBuf;
 
 /// Find out what a burst hose was, check what may replace it, make it, tag it, record it.
@@ -179,21 +179,6 @@ pub enum Command {
         #[arg(long, value_enum, default_value = "a4")]
         paper: Paper,
     },
-    /// The labels of hoses on record, on sheets of paper: .pdf or .svg.
-    Labels {
-        /// Their codes.
-        #[arg(required = true)]
-        codes: Vec<String>,
-        /// The register's file.
-        #[arg(long)]
-        db: PathBuf,
-        /// The file.
-        #[arg(long)]
-        out: PathBuf,
-        /// Size of the paper.
-        #[arg(long, value_enum, default_value = "a4")]
-        paper: Paper,
-    },
     /// What hoses cost by your own prices and times.
     Quote {
         /// The hoses, as the JSON that `batch` takes; - reads standard input.
@@ -253,9 +238,18 @@ pub enum Command {
         /// Spec and service, as JSON; - reads standard input.
         line: PathBuf,
     },
-    /// Make a tag, or read one off a picture.
+    /// Make tags and labels, and read them back.
     #[command(subcommand)]
     Tag(Tag),
+    /// The fleet whose seal is on your tags, and this device's keys.
+    Fleet {
+        /// The register's file.
+        #[arg(long)]
+        db: PathBuf,
+        /// What to do.
+        #[command(subcommand)]
+        command: Fleet,
+    },
     /// Times to failure -> how long hoses last.
     Life {
         /// CSV with the columns time, failed and, where known, entered; - reads standard input.
@@ -479,15 +473,56 @@ pub enum Tag {
         /// The label's file: .png, .svg or .pdf.
         #[arg(long)]
         out: PathBuf,
-        /// Width of the label.
-        #[arg(long, default_value_t = 60.0)]
-        width_mm: f64,
-        /// Height of the label.
-        #[arg(long, default_value_t = 40.0)]
-        height_mm: f64,
-        /// The printer's dots an inch.
-        #[arg(long, default_value_t = 203)]
-        dpi: u32,
+        /// What it is printed on.
+        #[command(flatten)]
+        stock: Stock,
+        /// Diameter over the hose's cover as measured, in mm, for a wrap; the tables' without.
+        #[arg(long)]
+        cover_od_mm: Option<f64>,
+        /// The register whose fleet seals it and whose record it is held against.
+        #[arg(long)]
+        db: Option<PathBuf>,
+    },
+    /// A hose on record -> its label again, under the code it has.
+    Again {
+        /// The code.
+        code: String,
+        /// The label's file: .png, .svg or .pdf.
+        #[arg(long)]
+        out: PathBuf,
+        /// What it is printed on.
+        #[command(flatten)]
+        stock: Stock,
+        /// Diameter over the hose's cover as measured, in mm, for a wrap; the tables' without.
+        #[arg(long)]
+        cover_od_mm: Option<f64>,
+        /// The register's file.
+        #[arg(long)]
+        db: PathBuf,
+    },
+    /// Labels of a machine's hoses, of what is due, or of codes -> one PDF; without --out what it would hold.
+    Batch {
+        /// A machine, by its name or id, or words that only one has.
+        #[arg(long, group = "of", required_unless_present_any = ["due", "code"])]
+        machine: Option<String>,
+        /// What falls due up to this day (YYYY-MM-DD).
+        #[arg(long, group = "of")]
+        due: Option<chrono::NaiveDate>,
+        /// A hose's code; may be given again.
+        #[arg(long, group = "of")]
+        code: Vec<String>,
+        /// What they are printed on.
+        #[command(flatten)]
+        stock: Stock,
+        /// How they lie on paper.
+        #[arg(long, value_enum, default_value = "a4")]
+        paper: LabelPaper,
+        /// The PDF.
+        #[arg(long)]
+        out: Option<PathBuf>,
+        /// The register's file.
+        #[arg(long)]
+        db: PathBuf,
     },
     /// A picture of a tag -> the hose.
     Read {
@@ -499,6 +534,122 @@ pub enum Tag {
         /// The text of any code, ours or not.
         #[arg(long)]
         raw: bool,
+        /// The register it is held against, and whose log of scans it goes in.
+        #[arg(long)]
+        db: Option<PathBuf>,
+        /// Id of the place at which you stand.
+        #[arg(long, requires = "db")]
+        place: Option<String>,
+    },
+    /// A typed code, or a file with a tag's text -> the hose.
+    Open {
+        /// The code, or the file; - reads standard input.
+        what: String,
+        /// The register's file.
+        #[arg(long)]
+        db: PathBuf,
+        /// Id of the place at which you stand.
+        #[arg(long)]
+        place: Option<String>,
+    },
+    /// A tag that the register has nothing of -> a hose on record.
+    Adopt {
+        /// A picture of it (PNG, JPEG), or a file with its text; - reads standard input.
+        tag: PathBuf,
+        /// The register's file.
+        #[arg(long)]
+        db: PathBuf,
+    },
+    /// What was scanned on this device, newest first.
+    Scans {
+        /// At most so many.
+        #[arg(long, default_value_t = 100)]
+        most: u32,
+        /// The register's file.
+        #[arg(long)]
+        db: PathBuf,
+    },
+    /// Your label stocks; with --keep the list of them anew.
+    Stocks {
+        /// All stocks, as a JSON list; - reads standard input.
+        #[arg(long)]
+        keep: Option<PathBuf>,
+        /// The register's file.
+        #[arg(long)]
+        db: PathBuf,
+    },
+}
+
+/// What labels are printed on.
+#[derive(Debug, Clone, Args)]
+pub struct Stock {
+    /// A stock of yours, by its name.
+    #[arg(long, requires = "db", conflicts_with_all = ["width_mm", "height_mm", "dpi", "form"])]
+    pub stock: Option<String>,
+    /// Width of the label.
+    #[arg(long, default_value_t = 60.0)]
+    pub width_mm: f64,
+    /// Height of the label.
+    #[arg(long, default_value_t = 40.0)]
+    pub height_mm: f64,
+    /// The printer's dots an inch.
+    #[arg(long, default_value_t = 203)]
+    pub dpi: u32,
+    /// How it is fixed to the hose.
+    #[arg(long, value_enum, default_value = "flag")]
+    pub form: Form,
+}
+
+/// How a label is fixed to a hose.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum Form {
+    /// Stands off the hose, flat.
+    Flag,
+    /// Stuck round the hose.
+    Wrap,
+    /// Flat, tied on or fixed beside it.
+    Plate,
+}
+
+/// How labels lie on paper.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum LabelPaper {
+    /// Each on a page of its own size.
+    OneEach,
+    /// ISO 216 A4.
+    A4,
+    /// US Letter.
+    Letter,
+}
+
+/// What can be done with a fleet.
+#[derive(Debug, Subcommand)]
+pub enum Fleet {
+    /// This device, its fleet, and the partners' fleets it knows.
+    Show,
+    /// Begin a fleet: from then on your tags carry its seal.
+    Begin {
+        /// What its people call it.
+        name: String,
+    },
+    /// Leave the fleet's key as a QR code for another device. Whoever has it can make your tags.
+    HandOn {
+        /// The file: .svg or .txt. Only you may read it; delete it when the other device has joined.
+        #[arg(long)]
+        out: PathBuf,
+    },
+    /// Join a fleet by the key that another device left.
+    Join {
+        /// A picture of the QR code (PNG, JPEG), or its text; - reads standard input.
+        key: PathBuf,
+        /// Only know its tags; make none for it.
+        #[arg(long)]
+        partner: bool,
+    },
+    /// Take a fleet's key off this device.
+    Leave {
+        /// The fleet's mark.
+        mark: String,
     },
 }
 

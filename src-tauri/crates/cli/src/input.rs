@@ -36,6 +36,20 @@ pub fn question<T: DeserializeOwned>(path: &Path) -> Result<T, ApiError> {
     hosewright_api::question(document(&text(path)?)?)
 }
 
+/// Leaves a new file that only its owner may read, where the system has owners of files.
+///
+/// # Errors
+/// [`ApiError::file`] naming the path; one that is there is not written over, others might have it open.
+pub fn leave_private(path: &Path, bytes: &[u8]) -> Result<(), ApiError> {
+    let mut new = std::fs::OpenOptions::new();
+    new.write(true).create_new(true);
+    #[cfg(unix)]
+    std::os::unix::fs::OpenOptionsExt::mode(&mut new, 0o600);
+    new.open(path)
+        .and_then(|mut file| std::io::Write::write_all(&mut file, bytes))
+        .map_err(|error| ApiError::refused(path, "written", &error))
+}
+
 /// Leaves a file.
 ///
 /// # Errors

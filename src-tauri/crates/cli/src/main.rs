@@ -11,6 +11,7 @@ mod run;
 #[cfg(feature = "serve")]
 mod serve;
 mod stock;
+mod tag;
 mod world;
 
 use args::Arguments;

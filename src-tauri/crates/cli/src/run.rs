@@ -1,11 +1,12 @@
 //! Runs a command: reads its question, asks the API, makes the outcome.
 
-use crate::args::{Arguments, Command, LivesBy, Of, Paper, Register, Tag};
+use crate::args::{Arguments, Command, LivesBy, Of, Paper, Register};
 use crate::bench;
 use crate::input;
 use crate::outcome::Outcome;
 use crate::plain::{CutShown, DueShown, Left, Schemas, SheetShown};
 use crate::stock;
+use crate::tag;
 use crate::world::Machine;
 use hosewright_api::commands::certificate::CertificateQuestion;
 use hosewright_api::commands::make::{MakeQuestion, PaperKind, PaperQuestion, PaperSize};
@@ -16,14 +17,11 @@ use hosewright_api::commands::register::{
     RecordEvent, Search, ShowQuestion,
 };
 use hosewright_api::commands::round::RoundQuestion;
-use hosewright_api::commands::tag::{LabelKind, LabelQuestion, ReadQuestion, TagQuestion};
 use hosewright_api::commands::{self, File, Nothing};
 use hosewright_api::{Api, ApiError};
 use hosewright_core::check::{Question, Verdict};
 use hosewright_core::cutting::Batch;
 use hosewright_core::find::{Part, Why};
-use hosewright_core::spec::Spec;
-use hosewright_core::tag::Proof;
 use hosewright_words::Language;
 use std::path::Path;
 
@@ -112,10 +110,6 @@ pub fn run(arguments: &Arguments) -> Result<Outcome, ApiError> {
             let file = SheetFile { subject, out: out.as_deref(), paper: *paper };
             stock::batch(&mut api, hoses, store.clone(), &file, json)
         }
-        Command::Labels { codes, db, out, paper } => {
-            bench::open(&mut api, db)?;
-            stock::labels(&mut api, codes, out, *paper, json)
-        }
         Command::Quote { hoses, codes, db, subject, out, paper } => {
             bench::open(&mut api, db)?;
             let file = SheetFile { subject, out: out.as_deref(), paper: *paper };
@@ -148,20 +142,8 @@ pub fn run(arguments: &Arguments) -> Result<Outcome, ApiError> {
             let answer = commands::life::life(&mut api, Nothing {}, &input::bytes(history)?)?;
             Outcome::of(&answer, json, api.words())
         }
-        Command::Tag(Tag::Make { spec, out, width_mm, height_mm, dpi }) => {
-            let label = Label { out, width_mm: *width_mm, height_mm: *height_mm, dpi: f64::from(*dpi) };
-            tag(&mut api, tag_question(spec)?, &label, json)
-        }
-        Command::Tag(Tag::Read { photo, all, raw }) => {
-            let picture = input::bytes(photo)?;
-            let answer = commands::tag::read(&mut api, ReadQuestion { raw: *raw }, &picture)
-                .map_err(|error| about(error, photo))?;
-            if *all {
-                Outcome::of(&answer, json, api.words())
-            } else {
-                Outcome::of(&answer.first(), json, api.words())
-            }
-        }
+        Command::Tag(command) => tag::tag(&mut api, command, json),
+        Command::Fleet { db, command } => tag::fleet(&mut api, db, command, json),
         Command::Register { db, command } => register(&mut api, db, command, json),
         Command::Schema { name } => Outcome::of(&Schemas::of(name.as_deref())?, json, api.words()),
         #[cfg(feature = "serve")]
@@ -172,11 +154,6 @@ pub fn run(arguments: &Arguments) -> Result<Outcome, ApiError> {
             Ok(Outcome { text: String::new(), exit: 0 })
         }
     }
-}
-
-/// An error about a file that was given.
-fn about(error: ApiError, path: &Path) -> ApiError {
-    if error.field.is_empty() { ApiError { field: path.display().to_string(), ..error } } else { error }
 }
 
 /// Ports by their vectors, or how they face: the document says which.
@@ -242,63 +219,14 @@ pub fn size(paper: Paper) -> PaperSize {
     }
 }
 
-/// What a file's name ends in.
+/// The ending of a file's name, in lower case.
 pub fn ending(path: &Path) -> String {
     path.extension().map(|ending| ending.to_string_lossy().to_lowercase()).unwrap_or_default()
 }
 
-/// An ending that is none of those known.
+/// A file whose ending says no kind that is known.
 pub fn no_such_kind(path: &Path, ending: &str, known: &str) -> ApiError {
     ApiError::input("out", format!("{} ends in \"{ending}\"; {known} is known", path.display()))
-}
-
-/// A spec alone, or the document that `check` takes, with or without code, date and proof.
-fn tag_question(path: &Path) -> Result<TagQuestion, ApiError> {
-    let mut document = hosewright_api::document(&input::text(path)?)?;
-    let Some(fields) = document.as_object_mut() else {
-        return Err(ApiError::input("", "a spec, or a document with `spec` and `service`, is expected"));
-    };
-    let [code, assembled, proof] = ["code", "assembled", "proof"].map(|name| fields.remove(name));
-    let question = if fields.contains_key("spec") {
-        hosewright_api::question(document)?
-    } else {
-        Question { spec: hosewright_api::question::<Spec>(document)?, ..Question::default() }
-    };
-    let proof = proof.map(hosewright_api::question).transpose()?.unwrap_or(Proof::NotProved);
-    Ok(TagQuestion {
-        question,
-        code: code.map(hosewright_api::question).transpose()?,
-        assembled: assembled.map(hosewright_api::question).transpose()?,
-        proof,
-    })
-}
-
-/// A label to be left as a file.
-struct Label<'a> {
-    out: &'a Path,
-    width_mm: f64,
-    height_mm: f64,
-    dpi: f64,
-}
-
-fn tag(api: &mut Api, asked: TagQuestion, label: &Label<'_>, json: bool) -> Result<Outcome, ApiError> {
-    let kind = match ending(label.out).as_str() {
-        "png" => LabelKind::Png,
-        "svg" => LabelKind::Svg,
-        "pdf" => LabelKind::Pdf,
-        other => return Err(no_such_kind(label.out, other, "png, svg or pdf")),
-    };
-    let made = commands::tag::make(api, asked, &[])?;
-    if let Some(tag) = &made.content.tag {
-        let Label { out, width_mm, height_mm, dpi } = *label;
-        let file = commands::tag::label(
-            api,
-            LabelQuestion { tag: tag.clone(), width_mm, height_mm, dpi, kind },
-            &[],
-        )?;
-        input::leave(out, &file.bytes)?;
-    }
-    Outcome::of(&made, json, api.words())
 }
 
 /// Runs a command on a register. One that this command begins stays only if something was written in it.

@@ -6,7 +6,7 @@ use crate::input;
 use crate::outcome::Outcome;
 use crate::plain::Left;
 use crate::run::{SheetFile, ending, no_such_kind, paper_kind, size};
-use hosewright_api::commands::batch::{BatchPaper, BatchQuestion, LabelSheet, LabelSheetKind};
+use hosewright_api::commands::batch::{BatchPaper, BatchQuestion};
 use hosewright_api::commands::make::MakeQuestion;
 use hosewright_api::commands::quote::{QuotePaper, QuoteQuestion};
 use hosewright_api::commands::register::{Named, named};
@@ -200,25 +200,6 @@ pub fn batch(
         input::leave(out, &batches::paper(api, asked, &[])?.bytes)?;
     }
     Outcome::of(&planned, json, api.words())
-}
-
-/// Leaves the labels of hoses on record.
-pub fn labels(
-    api: &mut Api,
-    codes: &[String],
-    out: &Path,
-    paper: Paper,
-    json: bool,
-) -> Result<Outcome, ApiError> {
-    let kind = match ending(out).as_str() {
-        "pdf" => LabelSheetKind::Pdf,
-        "svg" => LabelSheetKind::Svg,
-        other => return Err(no_such_kind(out, other, "pdf or svg")),
-    };
-    let codes = codes.iter().map(|code| tag(code)).collect::<Result<_, _>>()?;
-    let file = batches::labels(api, LabelSheet { codes, paper: size(paper), kind }, &[])?;
-    input::leave(out, &file.bytes)?;
-    Outcome::of(&Left::at(out), json, api.words())
 }
 
 /// Prices hoses, and leaves the paper where one is asked for.

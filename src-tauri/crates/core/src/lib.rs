@@ -3,7 +3,8 @@
 //! Data flows one way, a module for each arrow:
 //! readings -> [`find`] -> candidates -> [`check`] -> findings -> [`make`] -> build sheet ->
 //! [`tag`] -> text on a label -> [`record`] -> events of the register.
-//! [`print`], [`flow`], [`route`], [`crimp`](mod@crimp) and [`life`] answer questions beside that way.
+//! [`print`], [`flow`], [`route`], [`crimp`](mod@crimp) and [`life`] answer questions beside that way; [`fleet`] says
+//! who made a tag.
 //!
 //! The crate does no input or output, has no clock and no randomness of its own, and makes no
 //! sentences: it gives codes and values, and words are made at the edge.
@@ -15,6 +16,7 @@ pub mod crimp;
 pub mod cutoff;
 pub mod cutting;
 pub mod find;
+pub mod fleet;
 pub mod flow;
 pub mod life;
 pub mod make;

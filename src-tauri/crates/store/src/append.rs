@@ -106,6 +106,7 @@ fn stands(db: &Connection, body: &Body, device: DeviceId) -> Result<Option<Event
             | Track::Hours(_)
             | Track::Inspections(_)
             | Track::Overrides(_)
+            | Track::Labels(_)
             | Track::Stock { .. }
             | Track::PieceLength(_)
             | Track::Photos(_)

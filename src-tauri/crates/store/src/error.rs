@@ -45,6 +45,16 @@ pub enum Error {
         /// What the system said.
         source: std::io::Error,
     },
+    /// The file of this device's keys can not be read or written.
+    #[error(
+        "the file of keys {path} can not be used ({source}); check its permissions, or take it away and join the fleet again"
+    )]
+    Keys {
+        /// Which file.
+        path: PathBuf,
+        /// What the system said.
+        source: std::io::Error,
+    },
     /// The file is broken.
     #[error("the register's file is damaged; verify it, and restore the latest backup under a new name")]
     Damaged,

@@ -34,6 +34,7 @@ pub(crate) fn check(
         Body::TakenOff(off) => check_taken_off(db, off, correcting),
         Body::Inspected(seen) => known(db, Thing::Hose, seen.code),
         Body::Overridden(over) => known(db, Thing::Hose, over.code).and(known(db, Thing::Person, over.by)),
+        Body::Labelled(labelled) => known(db, Thing::Hose, labelled.code),
         Body::TagWithdrawn(withdrawn) => known(db, Thing::Hose, withdrawn.code),
         Body::PolicySet(policy) => match &policy.scope {
             Scope::Fleet => Ok(()),

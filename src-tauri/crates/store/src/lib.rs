@@ -14,6 +14,7 @@ mod bundle;
 mod drafts;
 mod error;
 mod guard;
+mod keys;
 mod log;
 mod merge;
 mod open;
@@ -22,6 +23,7 @@ mod project;
 mod query;
 mod rebuild;
 mod rows;
+mod scans;
 mod settings;
 mod suppliers;
 mod verify;
@@ -31,6 +33,7 @@ pub use backup::restore;
 pub use bundle::{Bundle, BundleError, Person};
 pub use drafts::Draft;
 pub use error::Error;
+pub use keys::{FleetKept, Keys};
 pub use merge::{Merged, Refusal, Refused};
 pub use open::Register;
 pub use query::{
@@ -39,6 +42,7 @@ pub use query::{
     PlaceRow, PlaceSheet, Sister, SiteRow, Spell, Status, Stay, Stock, StockUsed, Told, UsedWhat, Versioned,
     Written,
 };
+pub use scans::{ScanKept, ScanWay, Scanned};
 pub use settings::SettingsKept;
 pub use suppliers::{SupplierCounts, SupplierKept, SupplierRemoval};
 pub use verify::{Fault, Problem, Verified};

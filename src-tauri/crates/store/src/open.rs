@@ -11,10 +11,11 @@ pub(crate) const APPLICATION_ID: i64 = 0x686f_7365;
 
 /// The steps from an empty file to the present schema, in order; never edited once released. A
 /// file's `user_version` is the number of steps it has had.
-const MIGRATIONS: [&str; 3] = [
+const MIGRATIONS: [&str; 4] = [
     include_str!("../../../../migrations/0001_register.sql"),
     include_str!("../../../../migrations/0002_supplier.sql"),
     include_str!("../../../../migrations/0003_stock.sql"),
+    include_str!("../../../../migrations/0004_tags.sql"),
 ];
 
 /// Raise it when any projection is computed in another way: files made by an older program are
@@ -71,12 +72,13 @@ impl Register {
         let written: bool = self.db.query_row(
             "SELECT EXISTS (SELECT 1 FROM event) OR EXISTS (SELECT 1 FROM held) OR EXISTS (SELECT 1 FROM person)
              OR EXISTS (SELECT 1 FROM setting) OR EXISTS (SELECT 1 FROM draft)
-             OR EXISTS (SELECT 1 FROM supplier_row)",
+             OR EXISTS (SELECT 1 FROM supplier_row) OR EXISTS (SELECT 1 FROM scan)",
             [],
             |row| row.get(0),
         )?;
+        let keys = self.keys_path().exists();
         let Self { db, path, .. } = self;
-        if written {
+        if written || keys {
             return Ok(());
         }
         // The last connection takes the files of its log with it.

@@ -8,7 +8,7 @@ use std::collections::BTreeMap;
 use std::fmt::Write;
 
 /// Every table that is projected from the log.
-pub(crate) const PROJECTED: [&str; 24] = [
+pub(crate) const PROJECTED: [&str; 25] = [
     "track",
     "link",
     "conflict",
@@ -22,6 +22,7 @@ pub(crate) const PROJECTED: [&str; 24] = [
     "stint",
     "inspection",
     "inspection_finding",
+    "labelled",
     "withdrawal",
     "policy",
     "stock",
@@ -125,7 +126,7 @@ mod tests {
             .expect("reads")
             .collect::<Result<_, _>>()
             .expect("reads");
-        let beside = ["register", "event", "held", "person", "setting", "draft", "supplier_row"];
+        let beside = ["register", "event", "held", "person", "setting", "draft", "supplier_row", "scan"];
         tables.retain(|table| !beside.contains(&table.as_str()));
         tables.sort();
         let mut projected = PROJECTED.to_vec();

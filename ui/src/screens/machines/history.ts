@@ -52,6 +52,8 @@ export function saidBy({ body }: Written, names: Names): string {
       return say('hose-did-photo');
     case 'tag-withdrawn':
       return say('hose-did-withdrawn', { reason: body.reason });
+    case 'labelled':
+      return say(body.how === 'printed' ? 'hose-did-labelled' : 'hose-did-label-seen');
     case 'noted':
       return say('hose-did-noted', { text: body.text });
     case 'voided':

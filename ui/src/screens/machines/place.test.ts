@@ -35,6 +35,7 @@ const hose = (over: Partial<Hose>): Hose => ({
   assembly: { code: 'AAAAA-AAAAA-0' } as Hose['assembly'],
   stays: [],
   inspections: [],
+  labelled: false,
   overrides: [],
   photos: [],
   notes: [],

@@ -1,9 +1,14 @@
 /** Why there is no live picture. */
 export type NoCamera = 'absent' | 'refused';
 
-/** The longer side of a frame that is read: enough for a label that fills a third of it. */
-const LONGEST_SIDE = 1280;
-const QUALITY = 0.85;
+/** The longer side of a frame that is read, in px: small enough for a slow phone to keep pace. */
+const LONGEST_SIDE = 640;
+/** The camera's own picture may be finer: its middle is then looked at without being made smaller. */
+const WANTED_SIDE = 1280;
+const QUALITY = 0.9;
+
+/** What of the camera's picture a frame shows: all of it, or its middle as sharp as the camera gives it. */
+export type Look = 'whole' | 'middle';
 
 /** The phone's camera while the screen is open. */
 export class Camera {
@@ -14,7 +19,10 @@ export class Camera {
   async open(): Promise<void> {
     this.#wanted = true;
     try {
-      const stream = await navigator.mediaDevices.getUserMedia({ video: { facingMode: 'environment' }, audio: false });
+      const stream = await navigator.mediaDevices.getUserMedia({
+        video: { facingMode: 'environment', width: { ideal: WANTED_SIDE } },
+        audio: false,
+      });
       // It was closed again while the person was being asked.
       if (this.#wanted) this.stream = stream;
       else stop(stream);
@@ -41,13 +49,22 @@ function stop(stream: MediaStream): void {
 }
 
 /** What the camera sees now, as a JPEG; null before its first picture. */
-export function still(video: HTMLVideoElement): Promise<Blob | null> {
+export function still(video: HTMLVideoElement, look: Look): Promise<Blob | null> {
   const { videoWidth, videoHeight } = video;
-  const scale = Math.min(1, LONGEST_SIDE / Math.max(videoWidth, videoHeight));
+  const [x, y, width, height] = seen(videoWidth, videoHeight, look);
+  const scale = Math.min(1, LONGEST_SIDE / Math.max(width, height));
   const canvas = document.createElement('canvas');
-  canvas.width = Math.round(videoWidth * scale);
-  canvas.height = Math.round(videoHeight * scale);
-  if (canvas.width === 0) return Promise.resolve(null);
-  canvas.getContext('2d')?.drawImage(video, 0, 0, canvas.width, canvas.height);
+  canvas.width = Math.round(width * scale);
+  canvas.height = Math.round(height * scale);
+  const draw = canvas.getContext('2d');
+  if (canvas.width === 0 || !draw) return Promise.resolve(null);
+  draw.drawImage(video, x, y, width, height, 0, 0, canvas.width, canvas.height);
   return new Promise((resolve) => canvas.toBlob(resolve, 'image/jpeg', QUALITY));
+}
+
+/** The part of a picture that a frame shows: where it begins, its width and its height. */
+export function seen(width: number, height: number, look: Look): [x: number, y: number, width: number, height: number] {
+  const part = look === 'whole' ? 1 : Math.min(1, LONGEST_SIDE / Math.max(width, height, 1));
+  const [wide, high] = [Math.round(width * part), Math.round(height * part)];
+  return [Math.round((width - wide) / 2), Math.round((height - high) / 2), wide, high];
 }

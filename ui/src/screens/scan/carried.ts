@@ -1,6 +1,6 @@
 // What a tag carries, in words and as a record.
 import type { Given } from '../../backend';
-import type { Body, EndSpec, RecordEvent, Service, Spec, TagContent, TagProof } from '../../backend/types';
+import type { EndSpec, Service, Spec, TagContent, TagProof } from '../../backend/types';
 import { angle, length, pressure } from '../../words/number';
 import { endWords, hoseLong } from '../../words/spec';
 import { say, sayCode } from '../../words/words';
@@ -47,30 +47,4 @@ function proofWords(proof: TagProof): string {
 /** The service that a tag carries: what the line does, never what presses in it. */
 export function serviceOf({ line, fluid, duties }: TagContent): Given<Service> {
   return { line, fluid, duties: duties ?? [] };
-}
-
-/**
- * The record of a hose that was made elsewhere. A tag that names its month alone is taken as of the month's
- * first day, so that it falls due no later than it should. How long and by which gauge it was proved stands on
- * no tag, so what the tag says of it is kept as a remark.
- */
-export function asRecord(tag: TagContent, program: string): Given<RecordEvent>[] {
-  const { code, spec, pressure_bar, assembled, catalogue, proof } = tag;
-  const made: Given<Body> = {
-    kind: 'assembly-made',
-    code,
-    spec,
-    service: serviceOf(tag),
-    assembled: assembled?.length === 'yyyy-mm'.length ? `${assembled}-01` : assembled,
-    proof: { state: 'not-proved', why: proof.state === 'no-rig' ? 'no-rig' : 'made-elsewhere' },
-    pressure_bar,
-    catalogue,
-    program,
-  };
-  const remark: Given<Body> = {
-    kind: 'noted',
-    about: { hose: code },
-    text: say('scan-remark', { proof: proofWords(proof) }),
-  };
-  return [{ body: made }, { body: remark }];
 }

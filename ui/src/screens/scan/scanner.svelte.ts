@@ -1,18 +1,17 @@
-import type { Backend, CallError } from '../../backend';
-import type { Hose, PlaceAt, Scan, TagCode, TagContent } from '../../backend/types';
+import type { Backend, CallError, Question } from '../../backend';
+import type { Hose, PlaceAt, PlaceId, Scan, TagCode, TagContent } from '../../backend/types';
 import { beginnings, fits, grouped, isWhole } from './code';
+import { isTag, opensAtOnce, type TagScan } from './judged';
 
-/** What a picture or a code turned out to be, where it is no hose of this register. */
+/** What a picture or a code turned out to be, where it does not lead straight to its hose. */
 export type Result =
   /** A picture that could not be read; `why` where it is no picture that can be opened. */
   | { kind: 'unread'; why: string | null }
   /** A code that is no hose tag. */
   | { kind: 'other'; text: string; why: string }
-  | { kind: 'which'; scans: Scan[] }
-  /** A whole tag of a hose that is not in the register. */
-  | { kind: 'foreign'; tag: TagContent }
-  /** A code alone, of a hose that is not in the register. */
-  | { kind: 'unknown'; code: TagCode; why: string };
+  | { kind: 'which'; scans: TagScan[] }
+  /** A tag, and what is to be said of it. */
+  | { kind: 'tag'; scan: TagScan };
 
 /** A hose whose code may be the one typed in part. */
 export interface Fit {
@@ -37,7 +36,10 @@ export class Scanner {
 
   constructor(
     readonly backend: Backend,
-    readonly onhose: (code: TagCode) => void,
+    /** Opens a hose; `says` is what its tag was found to be. */
+    readonly onhose: (code: TagCode, says: string) => void,
+    /** The place that the person stands at; null where nobody said. */
+    readonly place: () => PlaceId | null = () => null,
   ) {}
 
   /** Reads a photograph. Whatever comes of it, the picture stays. */
@@ -50,24 +52,26 @@ export class Scanner {
 
   /** Reads a frame of the live camera; true once there is something to show. A frame without a code says nothing. */
   async frame(file: Blob): Promise<boolean> {
-    const reply = await this.backend.call('tag.read', { raw: true }, await bytesOf(file));
+    const reply = await this.backend.call('tag.read', { raw: true, ...this.#here() }, await bytesOf(file));
     if (!reply.ok) return false;
     this.#show(file);
-    await this.#sort(reply.value.codes);
+    this.#sort(reply.value.codes);
     return true;
   }
 
-  /** Opens the hose of a code that was read, or says what is known of it. */
-  async take(scan: Scan): Promise<void> {
-    if (!scan.code) return;
-    const reply = await this.backend.call('register.show', { code: scan.code });
-    if (reply.ok) return this.onhose(reply.value.code);
-    if (reply.error.code !== 'nothing') {
-      this.problem = reply.error;
-      return;
-    }
-    const tag = wholeTag(scan);
-    this.result = tag ? { kind: 'foreign', tag } : { kind: 'unknown', code: scan.code, why: reply.error.message };
+  /** Opens the hose of a tag that was read, or says first what is to be said of it. */
+  take(scan: TagScan): void {
+    if (scan.code && opensAtOnce(scan.judged)) this.onhose(scan.code, scan.judged.says);
+    else this.result = { kind: 'tag', scan };
+  }
+
+  /** Opens the tag of a code that stands whole. */
+  async open(code: TagCode): Promise<void> {
+    const { typed } = this;
+    const reply = await this.backend.call('tag.open', { code, ...this.#here() });
+    if (this.typed !== typed) return;
+    if (reply.ok) this.#sort([reply.value]);
+    else this.wrong = reply.error.message;
   }
 
   /** Takes in what was typed: a whole code is looked up at once, half a code is held against the register. */
@@ -75,7 +79,7 @@ export class Scanner {
     this.typed = typed;
     this.wrong = null;
     this.fits = [];
-    if (isWhole(typed)) await this.#lookUp(typed);
+    if (isWhole(typed)) await this.open(grouped(typed));
     else await this.#fit(typed);
   }
 
@@ -94,30 +98,26 @@ export class Scanner {
   }
 
   async #read(file: Blob): Promise<void> {
-    const reply = await this.backend.call('tag.read', { raw: true }, await bytesOf(file));
+    const reply = await this.backend.call('tag.read', { raw: true, ...this.#here() }, await bytesOf(file));
     if (reply.ok) return this.#sort(reply.value.codes);
     if (reply.error.code === 'nothing') this.result = { kind: 'unread', why: null };
     else if (reply.error.code === 'file') this.result = { kind: 'unread', why: reply.error.message };
     else this.problem = reply.error;
   }
 
-  async #sort(scans: Scan[]): Promise<void> {
-    const tags = scans.filter((scan) => scan.code !== null);
+  #here(): Pick<Question<'tag.read'>, 'place'> {
+    const place = this.place();
+    return place === null ? {} : { place };
+  }
+
+  #sort(scans: readonly Scan[]): void {
+    const tags = scans.filter(isTag);
     const [first] = tags;
     const [other] = scans;
     if (tags.length > 1) this.result = { kind: 'which', scans: tags };
-    else if (first) await this.take(first);
+    else if (first) this.take(first);
     else if (other) this.result = { kind: 'other', text: other.text, why: other.problem ?? '' };
     else this.result = { kind: 'unread', why: null };
-  }
-
-  async #lookUp(typed: string): Promise<void> {
-    const reply = await this.backend.call('register.show', { code: grouped(typed) });
-    if (this.typed !== typed) return;
-    if (reply.ok) this.onhose(reply.value.code);
-    else if (reply.error.code === 'nothing') {
-      this.result = { kind: 'unknown', code: grouped(typed), why: reply.error.message };
-    } else this.wrong = reply.error.message;
   }
 
   async #fit(typed: string): Promise<void> {
@@ -142,8 +142,8 @@ async function bytesOf(file: Blob): Promise<Uint8Array> {
   return new Uint8Array(await file.arrayBuffer());
 }
 
-/** All that a tag carries; null for a code alone. */
-function wholeTag({ code, spec, proof, catalogue, ...more }: Scan): TagContent | null {
+/** All that a tag carries; null for a code alone and for one that is not as it was made. */
+export function wholeTag({ code, spec, proof, catalogue, ...more }: Scan): TagContent | null {
   if (!code || !spec || !proof || catalogue === undefined) return null;
   const { pressure_bar, line, fluid, duties, assembled } = more;
   return { code, spec, proof, catalogue, pressure_bar, line, fluid, duties, assembled };

@@ -9,9 +9,8 @@ import Host from '../make/Host.fixture.svelte';
 import Tag from './Tag.svelte';
 import { takenOn } from './taken-on';
 import { corrected } from './tagging.svelte';
-import { tagOf } from './again';
 import { Recorded } from './recorded.svelte';
-import { sizesFor } from './sizes';
+import { arc, spans } from './round';
 
 const tag: TagContent = {
   code: '7KQ4M-2XR9D-D',
@@ -27,6 +26,8 @@ const made = {
   tag,
   text: 'HOSE TAG 1',
   stops: [],
+  proof_from: 'given' as const,
+  notices: [],
   catalogue: 'tables',
   program: 'p',
 };
@@ -102,29 +103,42 @@ describe('the record of a hose', () => {
       },
     });
   });
-
-  it('prints its label again with the code it had', () => {
-    const assembly = { ...tag, service: { duties: [], line: 'return' }, proof: { state: 'not-proved', why: 'no-rig' } };
-    expect(tagOf(assembly as never)).toMatchObject({
-      code: tag.code,
-      pressure_bar: 206,
-      line: 'return',
-      proof: { state: 'no-rig' },
-      catalogue: 'tables',
-    });
-  });
 });
 
-describe('label sizes', () => {
-  it('begin with the device’s own and name each once', () => {
-    const sizes = sizesFor({ label_width_mm: 50, label_height_mm: 25, label_dpi: 300 });
-    expect(sizes.map((size) => `${size.width_mm}x${size.height_mm}`)).toEqual(['50x25', '60x40', '100x50']);
-    expect(sizes.every((size) => size.dpi === 300)).toBe(true);
+describe('a label round a hose', () => {
+  const curve = { cover_od_mm: 20, od_from: 'given' as const, seen_mm: 10 };
+  it('goes round by its height where its words run along the hose, and by its width where they run round it', () => {
+    const stock = { width_mm: 40, height_mm: 20 };
+    const degrees = (mm: number) => (mm / (Math.PI * 20)) * 360;
+    expect(spans(stock, { ...curve, direction: 'along' })).toEqual({ label: degrees(20), seen: degrees(10) });
+    expect(spans(stock, { ...curve, direction: 'around' }).label).toBeCloseTo(degrees(40));
+  });
+
+  it('that covers itself is drawn all round, and an arc is as long as it should be', () => {
+    const all = spans({ width_mm: 200, height_mm: 100 }, { ...curve, direction: 'along' });
+    expect(all.label).toBe(360);
+    expect(arc(50, 50, 10, 180)).toBe('M40.00 50.00A10 10 0 0 1 60.00 50.00');
+    expect(arc(0, 0, 10, 270)).toContain('A10 10 0 1 1');
   });
 });
 
 describe('the screen', () => {
-  const preview = () => ({ svg: '<svg/>', full_text: true, text: '', module_mm: 0.5, module_dots: 4, left_off: 0 });
+  const drawn = {
+    svg: '<svg/>',
+    holds: 'full-text' as const,
+    text: '',
+    module_mm: 0.5,
+    module_dots: 4,
+    version: 9,
+    level: 'M' as const,
+    code_mm: 26.5,
+    reads_from_mm: 265,
+    left_off: 0,
+    curve: null,
+    reprint: false,
+    sealed: false,
+  };
+  const preview = () => ({ label: drawn, refused: null });
 
   it('gets one code and asks with it from then on', async () => {
     const asked = vi.fn((_: unknown) => made);
@@ -142,6 +156,7 @@ describe('the screen', () => {
 
   it('keeps the hose with all that was done on the bench, under the code of its tag', async () => {
     const recorded = vi.fn((_: unknown) => ({ code: tag.code, written: 'd.1', said: [] }));
+    const labelled = vi.fn((_: unknown) => ({ name: 'label.png', mime: 'image/png' }));
     const ticks = { cut: { at: '2026-11-25T10:00:00.000Z', by: 'p' } };
     const proving = { rig: true, pressure_bar: 412, hold_s: 40, gauge: 'G1', calibrated: '2026-03-01' };
     let left: JobDoc | null = null;
@@ -151,7 +166,7 @@ describe('the screen', () => {
         make: () => benchSheet(),
         'tag.make': () => made,
         'tag.preview': preview,
-        'tag.label': () => ({ name: 'label.png', mime: 'image/png' }),
+        'tag.label': labelled,
         'bench.judge': (asked) => judge(asked as BenchQuestion),
         'bench.record': recorded,
       }),
@@ -173,6 +188,8 @@ describe('the screen', () => {
       },
     });
     await waitFor(() => expect((left as JobDoc | null)?.step).toBe('fit'));
+    // A label of a hose on record says that it is a reprint, and the first one is none.
+    expect(labelled.mock.invocationCallOrder[0]).toBeLessThan(recorded.mock.invocationCallOrder[0] ?? 0);
   });
 
   it('keeps no hose before it is said whether it was proved', async () => {
@@ -183,5 +200,31 @@ describe('the screen', () => {
     });
     await waitFor(() => screen.getByRole('button', { name: /Say whether it was proved/ }));
     expect(screen.queryByRole('button', { name: /keep the hose/ })).toBeNull();
+  });
+
+  it('says why a stock has no room, and offers the one of the user’s own that has', async () => {
+    const label = vi.fn((_: unknown) => preview());
+    const refused = {
+      case: 'too-small' as const,
+      why: 'It has no room.',
+      instead: '',
+      would_do: [],
+      needed_height_mm: null,
+    };
+    render(Host, {
+      of: Tag,
+      backend: fake({
+        make: () => benchSheet(),
+        'tag.make': () => made,
+        'tag.preview': (asked) =>
+          (asked as { cover_od_mm?: number }).cover_od_mm === 30 ? label(asked) : { label: null, refused },
+        'bench.judge': (asked) => judge(asked as BenchQuestion),
+      }),
+      doc: job(),
+    });
+    await waitFor(() => screen.getByText(/It has no room/));
+    expect(screen.queryByRole('button', { name: /Save the label and keep/ })).toBeNull();
+    expect(screen.getByText(/None of your labels would do/)).toBeTruthy();
+    expect(label).not.toHaveBeenCalled();
   });
 });

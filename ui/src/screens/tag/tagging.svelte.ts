@@ -1,26 +1,15 @@
 import type { Answer, Backend, CallError, Question } from '../../backend';
-import type { Assembly, LabelKind, TagContent, Versioned } from '../../backend/types';
+import type { Assembly, TagContent, Versioned } from '../../backend/types';
 import type { JobDoc } from '../../state/job-doc';
 
 type CheckQuestion = Question<'check'>;
 
-/** A label's size and the printer's dots an inch. */
-export interface Size {
-  width_mm: number;
-  height_mm: number;
-  dpi: number;
-}
-
-/** The tag of the job in hand and how its label comes out. */
+/** The tag of the job in hand. */
 export class Tagging {
   made: Answer<'tag.make'> | null = $state.raw(null);
-  preview: Answer<'tag.preview'> | null = $state.raw(null);
   /** Why there is no tag. */
   error: CallError | null = $state.raw(null);
-  /** Why the label can not be drawn in that size. */
-  labelError: CallError | null = $state.raw(null);
   #tag = 0;
-  #label = 0;
 
   constructor(readonly backend: Backend) {}
 
@@ -40,19 +29,6 @@ export class Tagging {
     if (!tag) return;
     doc.assembled ??= today;
     doc.code ??= tag.code;
-  }
-
-  async draw(tag: TagContent, size: Size): Promise<void> {
-    const mine = ++this.#label;
-    const reply = await this.backend.call('tag.preview', { tag, ...size, as: 'svg' });
-    if (mine !== this.#label) return;
-    this.preview = reply.ok ? reply.value : null;
-    this.labelError = reply.ok ? null : reply.error;
-  }
-
-  /** The label as a file. */
-  label(tag: TagContent, size: Size, as: LabelKind) {
-    return this.backend.call('tag.label', { tag, ...size, as });
   }
 }
 

@@ -48,6 +48,7 @@ const kinds = {
   'taken-off': 'van-kind-taken-off',
   inspected: 'van-kind-inspected',
   overridden: 'van-kind-overridden',
+  labelled: 'van-kind-labelled',
   'tag-withdrawn': 'van-kind-tag-withdrawn',
   'policy-set': 'van-kind-policy-set',
   'stock-changed': 'van-kind-stock-changed',

@@ -3,17 +3,13 @@
 use super::File;
 use super::make::{MakeQuestion, PaperKind, PaperSize};
 use super::stock::{Build, Cutting, Extra, NeedLine, Said, Shelf, line};
-use super::tag::label_size;
 use crate::{Answer, Api, ApiError, PROGRAM};
 use hosewright_core::check::Verdict;
 use hosewright_core::cutting::StockSort;
 use hosewright_core::quantity::Millimetres;
-use hosewright_core::record::{self, Assembly, PieceId};
+use hosewright_core::record::PieceId;
 use hosewright_core::stock::{CrimpTurn, Thing, ToCrimp, Wanted, setups};
-use hosewright_core::tag::{Assembled, Proof, TagCode, TagContent};
 use hosewright_papers::sheet::{Body, Section, Sheet, Step};
-use hosewright_papers::{Drawing, label};
-use hosewright_store::Status;
 use hosewright_words::{Words, length};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -477,109 +473,4 @@ pub fn press_words(setup: &PressSetup, words: &Words) -> String {
 
 fn press_step(setup: &PressSetup, words: &Words) -> Step {
     Step { text: press_words(setup, words), cautions: Vec::new() }
-}
-
-/// Labels of hoses on record, on sheets of paper.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
-#[serde(deny_unknown_fields)]
-pub struct LabelSheet {
-    /// The hoses by their codes.
-    pub codes: Vec<TagCode>,
-    /// Size of the paper.
-    pub paper: PaperSize,
-    /// The kind of file.
-    #[serde(rename = "as")]
-    pub kind: LabelSheetKind,
-}
-
-/// Kinds of files of label sheets.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
-#[serde(rename_all = "kebab-case")]
-pub enum LabelSheetKind {
-    /// All sheets.
-    Pdf,
-    /// The sheets below each other, to be looked at.
-    Svg,
-}
-
-/// Edge of a sheet that printers leave blank, and the gap between labels, in mm.
-const EDGE_MM: f64 = 8.0;
-const GAP_MM: f64 = 4.0;
-
-/// The labels of hoses on record, as many on a sheet as have room, at the label's size of the settings.
-///
-/// # Errors
-/// A hose that is not on record, that failed its proof, or whose tag was withdrawn; a label that does not fit the sheet.
-pub fn labels(api: &mut Api, asked: LabelSheet, _: &[u8]) -> Result<File, ApiError> {
-    if asked.codes.is_empty() || asked.codes.len() > MOST {
-        return Err(ApiError::input("codes", format!("1 to {MOST} hoses are expected")));
-    }
-    let size = label_size(&api.settings()?);
-    let mut drawn = Vec::new();
-    for code in &asked.codes {
-        let tag = on_record(api, *code)?;
-        drawn.push(label(&tag, size, api.words())?.drawing);
-    }
-    let (width, height) = hosewright_papers::sheet::Paper::from(asked.paper).size_mm();
-    let across = ((width - 2.0 * EDGE_MM + GAP_MM) / (size.width_mm + GAP_MM)).floor() as usize;
-    let down = ((height - 2.0 * EDGE_MM + GAP_MM) / (size.height_mm + GAP_MM)).floor() as usize;
-    if across * down == 0 {
-        let why = format!("a label of {} x {} mm does not fit the paper", size.width_mm, size.height_mm);
-        return Err(ApiError::input("paper", why));
-    }
-    let pages: Vec<Drawing> = drawn
-        .chunks(across * down)
-        .map(|labels| {
-            let mut page = Drawing::new(width, height);
-            for (at, label) in labels.iter().enumerate() {
-                let (column, row) = ((at % across) as f64, (at / across) as f64);
-                let right = EDGE_MM + column * (size.width_mm + GAP_MM);
-                let lower = EDGE_MM + row * (size.height_mm + GAP_MM);
-                page.ops.extend(label.ops.iter().map(|op| op.moved(right, lower)));
-            }
-            page
-        })
-        .collect();
-    let (ending, mime, bytes) = match asked.kind {
-        LabelSheetKind::Pdf => {
-            let title = api.words().say("batch-labels", &[]);
-            ("pdf", "application/pdf", hosewright_papers::to_pdf(&pages, &title)?)
-        }
-        LabelSheetKind::Svg => {
-            ("svg", "image/svg+xml", hosewright_papers::stacked(&pages).to_svg().into_bytes())
-        }
-    };
-    Ok(File { name: format!("labels.{ending}"), mime, bytes })
-}
-
-/// What the tag of a hose on record says. Scrap gets none.
-fn on_record(api: &mut Api, code: TagCode) -> Result<TagContent, ApiError> {
-    let hose = api.register()?.hose(&code)?;
-    let none = || ApiError::nothing("codes", format!("the register has no build of {code}"));
-    let hose = hose.ok_or_else(none)?;
-    if let Status::Withdrawn { reason } = &hose.status {
-        return Err(ApiError::input("codes", format!("the tag {code} was taken out of use: {reason}")));
-    }
-    let made = hose.assembly.ok_or_else(none)?.record;
-    let proof = match &made.proof {
-        record::Proof::Proved { pressure_bar, .. } => Proof::Proved { pressure_bar: *pressure_bar },
-        record::Proof::NotProved { why: record::NotProved::NoRig } => Proof::NoRig,
-        record::Proof::NotProved { .. } => Proof::NotProved,
-        record::Proof::Failed { .. } => {
-            let why = format!("{code} failed its proof: it is scrap and gets no label; make it anew");
-            return Err(ApiError::input("codes", why));
-        }
-    };
-    let Assembly { spec, service, pressure_bar, assembled, catalogue, .. } = made;
-    Ok(TagContent {
-        code,
-        spec,
-        pressure_bar,
-        line: service.line,
-        fluid: service.fluid,
-        duties: service.duties,
-        assembled: assembled.and_then(Assembled::on),
-        proof,
-        catalogue,
-    })
 }

@@ -10,6 +10,7 @@ pub mod crimp;
 pub mod cut;
 pub mod cutoff;
 pub mod find;
+pub mod fleet;
 pub mod job;
 pub mod life;
 mod lookalike;
@@ -160,7 +161,6 @@ table! {
     "stock.need" => stock::need: stock::NeedQuestion => Answer<stock::Need>,
     "batch" => batch::batch: batch::BatchQuestion => Answer<batch::Planned>,
     "batch.paper" => batch::paper: batch::BatchPaper => File,
-    "batch.labels" => batch::labels: batch::LabelSheet => File,
     "quote" => quote::quote: quote::QuoteQuestion => Answer<quote::Quote>,
     "quote.paper" => quote::paper: quote::QuotePaper => File,
     "round" => round::round: round::RoundQuestion => Answer<round::Round>,
@@ -180,9 +180,20 @@ table! {
     "oil" => oil::oil: hosewright_core::flow::OilQuestion => Answer<hosewright_core::flow::OilAnswer>,
     "life" => life::life: Nothing => Answer<hosewright_core::life::Life>,
     "tag.make" => tag::make: tag::TagQuestion => Answer<tag::TagMade>,
+    "tag.of" => tag::of: tag::TagOfQuestion => Answer<tag::TagOf>,
     "tag.preview" => tag::preview: tag::LabelQuestion => Answer<tag::LabelPreview>,
     "tag.label" => tag::label: tag::LabelQuestion => File,
     "tag.read" => tag::read: tag::ReadQuestion => Answer<tag::Scanned>,
+    "tag.open" => tag::open: tag::OpenQuestion => Answer<tag::Scan>,
+    "tag.adopt" => tag::adopt: tag::TagAdopt => Answer<tag::TagAdopted>,
+    "tag.batch" => tag::batch: tag::LabelBatchQuestion => Answer<tag::LabelBatch>,
+    "tag.batch.paper" => tag::batch_paper: tag::LabelBatchQuestion => File,
+    "scan.list" => tag::scans: tag::ScanListQuestion => Answer<tag::ScanList>,
+    "fleet.show" => fleet::show: Nothing => Answer<fleet::Fleets>,
+    "fleet.begin" => fleet::begin: fleet::FleetBegin => Answer<fleet::Fleets>,
+    "fleet.hand-on" => fleet::hand_on: Nothing => Answer<fleet::FleetHandOn>,
+    "fleet.join" => fleet::join: fleet::FleetJoin => Answer<fleet::Fleets>,
+    "fleet.leave" => fleet::leave: fleet::FleetLeave => Answer<fleet::Fleets>,
     "job.keep" => job::keep: job::Keep => Answer<job::Job>,
     "job.list" => job::list: Nothing => Answer<job::Jobs>,
     "job.close" => job::close: job::Job => Answer<job::Job>,

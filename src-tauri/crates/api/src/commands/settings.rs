@@ -9,6 +9,7 @@ use hosewright_core::press::PressCare;
 use hosewright_core::quantity::Millimetres;
 use hosewright_core::record::PersonId;
 use hosewright_core::stock::money::MOST_DIGITS;
+use hosewright_core::tag::LabelStock;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
@@ -24,12 +25,8 @@ pub struct Settings {
     pub pressure_unit: PressureUnit,
     /// The paper in the printer.
     pub paper: PaperSize,
-    /// Width of a label, 10 to 300 mm.
-    pub label_width_mm: f64,
-    /// Height of a label, 10 to 300 mm.
-    pub label_height_mm: f64,
-    /// The label printer's dots an inch, 150 to 1200.
-    pub label_dpi: f64,
+    /// The labels there are, 1 to 30, each with a name of its own; the first is offered first.
+    pub label_stocks: Vec<LabelStock>,
     /// Whose tolerances lengths are held to.
     pub length_practice: LengthPractice,
     /// Standard error of the caliper.
@@ -158,9 +155,7 @@ impl Default for Settings {
             length_unit: LengthUnit::Mm,
             pressure_unit: PressureUnit::Bar,
             paper: PaperSize::A4,
-            label_width_mm: 60.0,
-            label_height_mm: 40.0,
-            label_dpi: 203.0,
+            label_stocks: vec![LabelStock::default()],
             length_practice: LengthPractice::default(),
             caliper_error_mm: CALIPER_ERROR,
             tape_error_mm: TAPE_ERROR,
@@ -193,9 +188,6 @@ impl Settings {
 
     fn validate(&self) -> Result<(), ApiError> {
         let numbers = [
-            ("label_width_mm", self.label_width_mm, 10.0, 300.0),
-            ("label_height_mm", self.label_height_mm, 10.0, 300.0),
-            ("label_dpi", self.label_dpi, 150.0, 1200.0),
             ("caliper_error_mm", self.caliper_error_mm.get(), 0.001, 5.0),
             ("tape_error_mm", self.tape_error_mm.get(), 0.001, 100.0),
             ("micrometer_error_mm", self.micrometer_error_mm.get(), 0.0001, 5.0),
@@ -213,6 +205,7 @@ impl Settings {
         }
         care(&self.press_care)?;
         self.pricing.validate()?;
+        stocks(&self.label_stocks)?;
         let Instruments { caliper, thread_gauge, seat_gauge, tape, micrometer } = &self.instruments;
         let names = [
             ("store", &self.store),
@@ -276,6 +269,24 @@ impl Pricing {
             None => Ok(()),
         }
     }
+}
+
+/// Most stocks of labels.
+const MOST_STOCKS: usize = 30;
+
+fn stocks(stocks: &[LabelStock]) -> Result<(), ApiError> {
+    const FIELD: &str = "label_stocks";
+    if stocks.is_empty() || stocks.len() > MOST_STOCKS {
+        return Err(ApiError::input(FIELD, format!("1 to {MOST_STOCKS} label stocks are kept")));
+    }
+    for (at, stock) in stocks.iter().enumerate() {
+        stock.plausible().map_err(|error| ApiError::input(format!("{FIELD}[{at}]"), error))?;
+        if stocks[..at].iter().any(|other| other.name.trim() == stock.name.trim()) {
+            let why = format!("there are two label stocks called \"{}\"; give one another name", stock.name);
+            return Err(ApiError::input(format!("{FIELD}[{at}].name"), why));
+        }
+    }
+    Ok(())
 }
 
 /// Most things that are done at a press.

@@ -5,6 +5,7 @@ mod check;
 mod cut;
 mod explain;
 mod find;
+mod fleet;
 mod make;
 mod oil;
 mod place;
@@ -19,9 +20,11 @@ mod tag;
 mod text;
 
 pub use cut::CutShown;
+pub use fleet::FleetHandedOn;
 pub use make::SheetShown;
 pub use register::{DueShown, Left};
 pub use schema::Schemas;
+pub use tag::{Stocks, TagAgain, TagShown};
 pub use text::wrapped_lines;
 
 use hosewright_api::{Answer, ApiError};

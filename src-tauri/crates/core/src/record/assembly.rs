@@ -105,6 +105,35 @@ pub enum NotProved {
     MadeElsewhere,
 }
 
+/// A hose got a label here, or was found with one.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+pub struct Labelled {
+    /// Which hose.
+    pub code: TagCode,
+    /// How that is known.
+    pub how: LabelledHow,
+}
+
+/// How it is known that a hose has a label.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(rename_all = "kebab-case")]
+pub enum LabelledHow {
+    /// Its label was printed.
+    Printed,
+    /// It was taken in from its tag.
+    Seen,
+}
+
+impl LabelledHow {
+    /// The name it is written by.
+    pub const fn name(self) -> &'static str {
+        match self {
+            LabelledHow::Printed => "printed",
+            LabelledHow::Seen => "seen",
+        }
+    }
+}
+
 /// A tag taken out of use: lost, doubled, unreadable, hose scrapped before it was fitted.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
 pub struct TagWithdrawn {

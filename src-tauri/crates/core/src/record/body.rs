@@ -1,9 +1,9 @@
 //! What an event says.
 
 use super::{
-    Assembly, Circuit, Fitted, HoursRead, Inspected, Machine, Noted, Overridden, PhotoAdded, Piece,
-    PieceChanged, Place, PolicySet, PriceSet, Proof, Site, StockChanged, StockMoved, StockPlaced,
-    TagWithdrawn, TakenOff,
+    Assembly, Circuit, Fitted, HoursRead, Inspected, Labelled, Machine, Noted, Overridden, PhotoAdded, Piece,
+    PieceChanged, Place, PolicySet, PriceSet, Proof, Site, StockChanged, StockMoved, StockPlaced, TagWithdrawn,
+    TakenOff,
 };
 use crate::measure::Judged;
 use crate::spec::Role;
@@ -62,6 +62,8 @@ pub enum Body {
     Overridden(Overridden),
     /// A photo was added.
     PhotoAdded(PhotoAdded),
+    /// A hose got a label, or was found with one.
+    Labelled(Labelled),
     /// A tag was taken out of use.
     TagWithdrawn(TagWithdrawn),
     /// A remark.
@@ -188,7 +190,7 @@ impl Body {
             Body::TagWithdrawn(withdrawn) => text("reason", &withdrawn.reason),
             Body::Noted(note) => text("text", &note.text),
             Body::Voided(voided) => text("reason", &voided.reason),
-            Body::Unknown { .. } => Ok(()),
+            Body::Labelled(_) | Body::Unknown { .. } => Ok(()),
         }
     }
 }

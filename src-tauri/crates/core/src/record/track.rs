@@ -29,6 +29,8 @@ pub enum Track {
     Inspections(TagCode),
     /// Overrides for a hose.
     Overrides(TagCode),
+    /// Labels of a hose.
+    Labels(TagCode),
     /// A tag taken out of use.
     Withdrawal(TagCode),
     /// The owner's limits in a scope.
@@ -74,6 +76,7 @@ impl Body {
             Body::TakenOff(off) => Track::Whereabouts(off.code),
             Body::Inspected(seen) => Track::Inspections(seen.code),
             Body::Overridden(over) => Track::Overrides(over.code),
+            Body::Labelled(labelled) => Track::Labels(labelled.code),
             Body::TagWithdrawn(withdrawn) => Track::Withdrawal(withdrawn.code),
             Body::PolicySet(policy) => Track::Policy(policy.scope.clone()),
             Body::StockChanged(stock) => Track::Stock { item: stock.item.clone(), unit: stock.unit },
@@ -110,6 +113,7 @@ impl Track {
             Track::Hours(_)
             | Track::Inspections(_)
             | Track::Overrides(_)
+            | Track::Labels(_)
             | Track::Stock { .. }
             | Track::PieceLength(_)
             | Track::Photos(_)
@@ -118,13 +122,14 @@ impl Track {
     }
 
     /// The keys of every track about that hose.
-    pub fn of_hose(code: TagCode) -> [String; 7] {
+    pub fn of_hose(code: TagCode) -> [String; 8] {
         let about = About::Hose(code);
         [
             Track::Made(code),
             Track::Whereabouts(code),
             Track::Inspections(code),
             Track::Overrides(code),
+            Track::Labels(code),
             Track::Withdrawal(code),
             Track::Photos(about.clone()),
             Track::Notes(about),
@@ -147,6 +152,7 @@ impl fmt::Display for Track {
             Track::Whereabouts(code) => write!(to, "whereabouts/{code}"),
             Track::Inspections(code) => write!(to, "inspections/{code}"),
             Track::Overrides(code) => write!(to, "overrides/{code}"),
+            Track::Labels(code) => write!(to, "labels/{code}"),
             Track::Withdrawal(code) => write!(to, "withdrawal/{code}"),
             Track::Policy(scope) => write!(to, "policy/{scope}"),
             // Lengths keep a slash in a name from making two stores' items the same key.

@@ -1,13 +1,13 @@
 //! What a tag says: a spec and its history in plain text, which any phone shows to any person and
 //! from which the hose can be rebuilt with no register and no signal.
 //!
-//! # Grammar, version 2
+//! # Grammar, version 3
 //!
 //! UTF-8 text, one fact a line, lines parted by a line feed, in this order. Only the lines marked
 //! `*` are always there. Nothing else may stand in the text, and a fact has only one writing.
 //!
 //! ```text
-//! HOSE TAG 2 7KQ4M-2XR9D-D                    * grammar version, code of the tag
+//! HOSE TAG 3 7KQ4M-2XR9D-D                    * grammar version, code of the tag
 //! HOSE EN 853 2SN DN16, bend 130 mm, vacuum 20 kPa
 //!                                               standard, type (one word), nominal diameter; the user's own
 //!                                               smallest bend and lowest absolute pressure where given
@@ -24,6 +24,7 @@
 //! MADE 2026-11                                  or 2026-11-25
 //! PROVED 552 bar                              * or NOT PROVED, or NOT PROVED: NO RIG
 //! CATALOGUE 5f0c1d2e                          * version of the tables it was checked against
+//! SEAL 7KQ4M 0123456789ABCDEF                   mark of a fleet and its seal on all above
 //! SUM 35Z8E96                                 * CRC-32 of all above, without its line feed
 //! ```
 //!
@@ -37,22 +38,33 @@
 //! written so.
 //!
 //! `SUM` is CRC-32 (ISO 3309) in seven characters of Crockford's base 32, most significant first:
-//! every single wrong character is caught.
+//! every single wrong character is caught. `SEAL` is made by [`seal`](fn@seal).
 //!
-//! Version 1 is read too: it had neither `bend` nor `vacuum`, and its `MAX` converted every figure, where
+//! Versions 1 and 2 are read too: neither had `SEAL`. Version 1 had neither `bend` nor `vacuum`, and its `MAX` converted every figure, where
 //! now a step of 500 psi is written as the trade prints it (206 bar: 2990 psi then, 3000 psi now).
 
 mod assembled;
+pub(crate) mod base32;
 mod code;
+mod curve;
+mod judge;
 mod name;
 mod read;
+mod seal;
+mod stock;
 mod sum;
 mod write;
 
 pub use assembled::{Assembled, AssembledError};
 pub use code::{CodeError, TagCode};
-pub use read::{TagError, read};
-pub use write::write;
+pub use curve::{Curve, seen};
+pub use judge::{OnRecord, TagFindingCode, TagRead, TagStanding, findings, of_record, open, proof_of};
+pub(crate) use name::{name as escaped, unescape as unescaped};
+pub use read::{TagError, code_of, read};
+pub use seal::{SealError, TagSeal, is_sealed_by};
+pub use stock::{LabelDirection, LabelForm, LabelHolds, LabelMaterial, LabelStock, StockError};
+pub(crate) use sum::sum;
+pub use write::{seal, write};
 
 use crate::quantity::Bar;
 use crate::spec::{Duty, Line, Spec};
@@ -61,7 +73,7 @@ use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
 /// The version of the grammar that is written; it and those before it are read.
-pub const GRAMMAR: u32 = 2;
+pub const GRAMMAR: u32 = 3;
 
 /// All that a tag carries. Numbers must be finite: a tag with another is refused when read.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
@@ -90,6 +102,9 @@ pub struct TagContent {
     pub proof: Proof,
     /// Version of the catalogue it was checked against.
     pub catalogue: String,
+    /// The seal of the fleet that made it; none where it was made by no fleet. Whether it is true, [`is_sealed_by`] says.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub seal: Option<TagSeal>,
 }
 
 /// Whether an assembly was proved.
@@ -132,6 +147,7 @@ pub(crate) mod example {
             assembled: "2026-11".parse().ok(),
             proof: Proof::Proved { pressure_bar: Bar(552.0) },
             catalogue: "5f0c1d2e".to_owned(),
+            seal: None,
         }
     }
 }

@@ -41,7 +41,7 @@ pub(super) fn value_of<T: Copy>(list: &[(T, &'static str)], word: &str) -> Optio
 }
 
 /// A name that may have spaces within.
-pub(super) fn name(text: &str) -> String {
+pub(crate) fn name(text: &str) -> String {
     escape(text, |_, before, after| {
         // A space at either end or beside another is lost when text is copied.
         if before.is_none_or(|c| c == ' ') || after.is_none() { Space::Escape } else { Space::Keep }
@@ -106,7 +106,7 @@ fn hex(byte: u8) -> String {
 }
 
 /// The text behind a written name; `None` when it is not one.
-pub(super) fn unescape(written: &str) -> Option<String> {
+pub(crate) fn unescape(written: &str) -> Option<String> {
     if written == "%" {
         return Some(String::new());
     }

@@ -63,7 +63,7 @@ pub enum TagError {
 /// # Errors
 /// Names the first line that is broken, or the checksum's when all lines read but were altered.
 pub fn read(text: &str) -> Result<TagContent, TagError> {
-    let lines: Vec<&str> = text.trim_matches(is_margin).lines().map(str::trim_end).collect();
+    let lines = lines(text);
     let (first, rest) = lines.split_first().ok_or(TagError::NotATag)?;
     let (version, code) = head(first)?;
     let mut tag = TagContent {
@@ -76,6 +76,7 @@ pub fn read(text: &str) -> Result<TagContent, TagError> {
         assembled: None,
         proof: Proof::NotProved,
         catalogue: String::new(),
+        seal: None,
     };
     let (last, facts) = rest.split_last().ok_or(TagError::CutShort { line: 1 })?;
     for (at, line) in facts.iter().enumerate() {
@@ -89,6 +90,18 @@ pub fn read(text: &str) -> Result<TagContent, TagError> {
     }
     only_writing(version, &lines, &tag)?;
     Ok(tag)
+}
+
+/// The code in the first line of what is a hose tag, whole, altered or of another version; none where it is no tag or
+/// its code does not check.
+pub fn code_of(text: &str) -> Option<TagCode> {
+    let (_, code) = lines(text).first()?.strip_prefix("HOSE TAG ")?.split_once(' ')?;
+    code.parse().ok()
+}
+
+/// The lines of a text without what copying adds to it.
+pub(super) fn lines(text: &str) -> Vec<&str> {
+    text.trim_matches(is_margin).lines().map(str::trim_end).collect()
 }
 
 /// Space that copying adds around a text.
@@ -166,6 +179,9 @@ fn fact(tag: &mut TagContent, line: &str) -> Result<(), &'static str> {
                 }
                 "CATALOGUE" => {
                     tag.catalogue = unescape(value).ok_or("a version such as CATALOGUE 5f0c1d2e")?
+                }
+                "SEAL" => {
+                    tag.seal = Some(value.parse().map_err(|_| "a seal such as SEAL 7KQ4M 0123456789ABCDEF")?);
                 }
                 _ => return Err(NO_FACT),
             }
@@ -292,9 +308,10 @@ mod tests {
 
     #[test]
     fn another_version_says_so() {
-        let newer = write(&example::full()).replacen("HOSE TAG 2", "HOSE TAG 3", 1);
-        assert_eq!(read(&newer), Err(TagError::Version { found: 3 }));
-        let older = newer.replacen("HOSE TAG 3", "HOSE TAG 0", 1);
+        let newer = write(&example::full()).replacen("HOSE TAG 3", "HOSE TAG 4", 1);
+        assert_eq!(read(&newer), Err(TagError::Version { found: 4 }));
+        assert_eq!(code_of(&newer), Some(example::full().code));
+        let older = newer.replacen("HOSE TAG 4", "HOSE TAG 0", 1);
         assert_eq!(read(&older), Err(TagError::Version { found: 0 }));
     }
 

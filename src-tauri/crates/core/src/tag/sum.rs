@@ -16,7 +16,7 @@ fn crc32(bytes: &[u8]) -> u32 {
 }
 
 /// The seven characters that stand behind `SUM`, the most significant first.
-pub(super) fn sum(text: &str) -> String {
+pub(crate) fn sum(text: &str) -> String {
     let crc = crc32(text.as_bytes());
     (0..7).rev().map(|place| character((crc >> (5 * place) & 31) as u8)).collect()
 }

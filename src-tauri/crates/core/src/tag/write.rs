@@ -1,8 +1,10 @@
 //! A tag's content as text.
 
 use super::name::{COVERS, DUTIES, GENDERS, LINES, form, name, word, word_of};
+use super::seal::KEY;
 use super::sum::sum;
-use super::{GRAMMAR, Proof, TagContent};
+use super::{GRAMMAR, Proof, TagContent, TagSeal};
+use crate::fleet::FleetKey;
 use crate::quantity::Bar;
 use crate::spec::{Adapter, EndSpec, HoseRef, Role};
 
@@ -11,8 +13,23 @@ pub fn write(tag: &TagContent) -> String {
     write_as(GRAMMAR, tag)
 }
 
+/// Puts a fleet's seal on a tag, in the place of any it had.
+pub fn seal(tag: &mut TagContent, key: &FleetKey) {
+    tag.seal = Some(TagSeal::of(key, &facts(GRAMMAR, tag)));
+}
+
 /// The text as a version of the grammar has it: an older tag is held against its own writing.
 pub(super) fn write_as(version: u32, tag: &TagContent) -> String {
+    let facts = facts(version, tag);
+    let body = match &tag.seal {
+        Some(seal) if version >= 3 => format!("{facts}\n{KEY}{seal}"),
+        _ => facts,
+    };
+    format!("{body}\nSUM {}", sum(&body))
+}
+
+/// All lines above seal and checksum: what a seal is set on.
+fn facts(version: u32, tag: &TagContent) -> String {
     let mut lines = vec![format!("HOSE TAG {version} {}", tag.code)];
     lines.extend(tag.spec.hose.as_ref().map(|of| hose(version, of)));
     lines.extend(tag.spec.ends.iter().map(end));
@@ -34,8 +51,7 @@ pub(super) fn write_as(version: u32, tag: &TagContent) -> String {
         Proof::NoRig => "NOT PROVED: NO RIG".to_owned(),
     });
     lines.push(format!("CATALOGUE {}", name(&tag.catalogue)));
-    let body = lines.join("\n");
-    format!("{body}\nSUM {}", sum(&body))
+    lines.join("\n")
 }
 
 fn hose(version: u32, hose: &HoseRef) -> String {
@@ -104,7 +120,7 @@ mod tests {
         assert_eq!(
             body,
             format!(
-                "HOSE TAG 2 {code}\nHOSE EN 853 2SN DN16, bend 130 mm, vacuum 20 kPa\nA JIC 37 flare -10, female, elbow90, drop 55 mm, cut-off 32.5 mm, rated 350 bar\nB flange 62 -12, straight\nADAPTER test point, rated 400 bar\nLENGTH 1240 mm\nTURN 90 deg\nCOVER non-conductive\nMAX 276 bar (4000 psi)\nLINE case-drain\nFLUID HM\nDUTY non-conductive antistatic\nMADE 2026-11\nPROVED 552 bar\nCATALOGUE 5f0c1d2e"
+                "HOSE TAG 3 {code}\nHOSE EN 853 2SN DN16, bend 130 mm, vacuum 20 kPa\nA JIC 37 flare -10, female, elbow90, drop 55 mm, cut-off 32.5 mm, rated 350 bar\nB flange 62 -12, straight\nADAPTER test point, rated 400 bar\nLENGTH 1240 mm\nTURN 90 deg\nCOVER non-conductive\nMAX 276 bar (4000 psi)\nLINE case-drain\nFLUID HM\nDUTY non-conductive antistatic\nMADE 2026-11\nPROVED 552 bar\nCATALOGUE 5f0c1d2e"
             )
         );
         assert_eq!(last, format!("SUM {}", sum(body)));

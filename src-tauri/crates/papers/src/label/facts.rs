@@ -12,8 +12,12 @@ pub enum Fact {
     Hose,
     /// Highest pressure of the assembly.
     Pressure,
-    /// Proved or not.
-    Proof,
+    /// That it was proved.
+    Proved,
+    /// That it was not proved.
+    NotProved,
+    /// That the hose had a label before.
+    Reprint,
     /// What the place or the cover is for, such as non-conductive.
     Duty,
     /// Overall length and turn.
@@ -24,6 +28,8 @@ pub enum Fact {
     Made,
     /// An adapter and its rating.
     Adapter,
+    /// Version of the tables it was checked against.
+    Catalogue,
     /// That the maker's instructions come first.
     Caution,
 }
@@ -37,7 +43,7 @@ pub(super) struct Line {
 }
 
 /// All facts of a tag, the most important first.
-pub(super) fn lines(tag: &TagContent, words: &Words) -> Vec<Line> {
+pub(super) fn lines(tag: &TagContent, reprint: bool, words: &Words) -> Vec<Line> {
     let mut lines = Vec::new();
     let mut add = |fact, weight, text| lines.push(Line { fact, text, weight });
     if let Some(hose) = &tag.spec.hose {
@@ -50,15 +56,17 @@ pub(super) fn lines(tag: &TagContent, words: &Words) -> Vec<Line> {
         }
         None => add(Fact::Pressure, Weight::Bold, words.say("label-pressure-unknown", &[])),
     }
-    let (weight, proof) = match tag.proof {
+    match tag.proof {
         Proof::Proved { pressure_bar } => {
             let proved = pressure(pressure_bar.get(), Pressure::Bar);
-            (Weight::Regular, words.say("label-proved", &[("pressure", &proved)]))
+            add(Fact::Proved, Weight::Regular, words.say("label-proved", &[("pressure", &proved)]));
         }
-        Proof::NotProved => (Weight::Bold, words.say("label-not-proved", &[])),
-        Proof::NoRig => (Weight::Bold, words.say("label-no-rig", &[])),
-    };
-    add(Fact::Proof, weight, proof);
+        Proof::NotProved => add(Fact::NotProved, Weight::Bold, words.say("label-not-proved", &[])),
+        Proof::NoRig => add(Fact::NotProved, Weight::Bold, words.say("label-no-rig", &[])),
+    }
+    if reprint {
+        add(Fact::Reprint, Weight::Bold, words.say("label-reprint", &[]));
+    }
     for duty in duties(tag, words) {
         add(Fact::Duty, Weight::Bold, duty);
     }
@@ -85,6 +93,7 @@ pub(super) fn lines(tag: &TagContent, words: &Words) -> Vec<Line> {
     for adapter in &tag.spec.adapters {
         add(Fact::Adapter, Weight::Regular, words.say("label-adapter", &[("name", &adapter.name)]));
     }
+    add(Fact::Catalogue, Weight::Regular, words.say("label-catalogue", &[("version", &tag.catalogue)]));
     add(Fact::Caution, Weight::Regular, words.say("label-caution", &[]));
     lines
 }

@@ -31,8 +31,19 @@ const TAIL: f64 = 0.24;
 pub(super) struct Demand {
     /// Smallest letters, em in mm.
     pub(super) least_em: f64,
-    /// Whether every fact must stand in words: else those that the QR code has may give way.
-    pub(super) all_facts: bool,
+    /// Which facts must stand in words.
+    pub(super) keep: Keep,
+}
+
+/// Which facts must stand in words, whatever else gives way.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Keep {
+    /// All but the reminder that the maker comes first.
+    All,
+    /// What a person needs without a phone; the QR code has the rest.
+    Needed,
+    /// What warns: not proved, duties, reprint.
+    Warnings,
 }
 
 /// Room for words, in mm.
@@ -46,8 +57,8 @@ pub(super) struct Room {
 
 /// Words measured once, to be set at any size.
 pub(super) struct Lettering {
-    /// The code on one line and on two, with the width of the widest at an em of 1.
-    code: [(Vec<String>, f64); 2],
+    /// The code on one line, on two and on three, with the width of the widest at an em of 1.
+    code: [(Vec<String>, f64); 3],
     facts: Vec<Measured>,
 }
 
@@ -94,12 +105,13 @@ impl Measured {
 impl Lettering {
     pub(super) fn new([first, second, check]: [String; 3], facts: Vec<Line>) -> Self {
         let one = vec![format!("{first}-{second}-{check}")];
-        let two = vec![first, format!("{second}-{check}")];
+        let two = vec![first.clone(), format!("{second}-{check}")];
+        let three = vec![first, second, check];
         let measured = |lines: Vec<String>| {
             let widest = lines.iter().map(|line| font::width(line, 1.0, Weight::Bold)).fold(0.0, f64::max);
             (lines, widest)
         };
-        Self { code: [measured(one), measured(two)], facts: facts.into_iter().map(Measured::new).collect() }
+        Self { code: [one, two, three].map(measured), facts: facts.into_iter().map(Measured::new).collect() }
     }
 
     /// Code and facts within a room, letters as large as possible; facts that may be left off go
@@ -115,7 +127,7 @@ impl Lettering {
                 let ops = larger.find_map(|em| self.set_at(room, &facts, em)).unwrap_or(smallest);
                 return Some((ops, left_off));
             }
-            let spare = facts.iter().rposition(|fact| may_be_left_off(fact.fact, demand))?;
+            let spare = facts.iter().rposition(|fact| may_be_left_off(fact.fact, demand.keep))?;
             left_off.push(facts.remove(spare).fact);
         }
     }
@@ -151,21 +163,23 @@ impl Lettering {
         Some(ops)
     }
 
-    /// The code on one line where that is wide enough at twice the facts' size, else on two.
+    /// The code on one line where that is wide enough at twice the facts' size, else on two, and on three only where it
+    /// could not be typed otherwise.
     fn code(&self, width: f64, em: f64) -> Option<(&[String], f64)> {
         let wanted = (2.0 * em).clamp(CODE_SMALLEST_EM, CODE_LARGEST_EM);
-        let [one, two] =
+        let [one, two, three] =
             self.code.each_ref().map(|(lines, widest)| (lines.as_slice(), (width / widest).min(wanted)));
-        let (lines, size) = if one.1 >= wanted { one } else { two };
-        (size >= CODE_SMALLEST_EM).then_some((lines, size))
+        let enough = [(one, wanted), (two, CODE_SMALLEST_EM), (three, CODE_SMALLEST_EM)];
+        enough.into_iter().find(|((_, size), least)| size >= least).map(|(lines, _)| lines)
     }
 }
 
-/// What a person needs without a phone is never left off, and what no QR code has neither.
-fn may_be_left_off(fact: Fact, demand: Demand) -> bool {
+/// What warns is never left off, and what no QR code has neither, unless the label is for the code alone.
+fn may_be_left_off(fact: Fact, keep: Keep) -> bool {
     match fact {
-        Fact::Hose | Fact::Pressure | Fact::Proof | Fact::Duty => false,
-        Fact::Length | Fact::End | Fact::Made | Fact::Adapter => !demand.all_facts,
+        Fact::NotProved | Fact::Duty | Fact::Reprint => false,
+        Fact::Hose | Fact::Pressure | Fact::Proved => keep == Keep::Warnings,
+        Fact::Length | Fact::End | Fact::Made | Fact::Adapter | Fact::Catalogue => keep != Keep::All,
         Fact::Caution => true,
     }
 }

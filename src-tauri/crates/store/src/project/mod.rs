@@ -5,6 +5,7 @@
 mod assembly;
 mod device;
 mod inspection;
+mod labelled;
 mod machine;
 mod note;
 mod overriding;
@@ -37,6 +38,7 @@ pub(crate) fn track(db: &Connection, track: &Track) -> Result<(), Error> {
         Track::Whereabouts(code) => stint::project(db, code, &arranged),
         Track::Inspections(code) => inspection::project(db, code, &arranged),
         Track::Overrides(code) => overriding::project(db, code, &arranged),
+        Track::Labels(code) => labelled::project(db, code, &arranged),
         Track::Withdrawal(code) => withdrawal::project(db, code, current(&arranged)),
         Track::Policy(scope) => policy::project(db, scope, current(&arranged)),
         Track::Stock { item, unit } => stock::project(db, item, *unit, &arranged),

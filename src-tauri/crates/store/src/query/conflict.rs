@@ -188,6 +188,7 @@ fn named(body: &Body) -> Named {
         Body::TakenOff(off) => Named::hose(off.code),
         Body::Inspected(seen) => Named::hose(seen.code),
         Body::Overridden(over) => Named::hose(over.code),
+        Body::Labelled(labelled) => Named::hose(labelled.code),
         Body::TagWithdrawn(withdrawn) => Named::hose(withdrawn.code),
         Body::PolicySet(policy) => match policy.scope {
             Scope::Place(place) => Named::place(place),

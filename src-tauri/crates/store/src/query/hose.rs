@@ -23,6 +23,8 @@ pub struct Hose {
     pub stays: Vec<Stay>,
     /// Inspections, by date.
     pub inspections: Vec<HoseInspection>,
+    /// Whether a label of it was printed, or seen on it.
+    pub labelled: bool,
     /// Limits of prudence that were taken on for it.
     pub overrides: Vec<HoseOverride>,
     /// Photos of it.
@@ -136,6 +138,7 @@ impl Register {
             assembly,
             stays,
             inspections: rows_of(db, include_str!("hose_inspections.sql"), key, inspection)?,
+            labelled: db.prepare_cached("SELECT 1 FROM labelled WHERE code = ?1")?.exists([key])?,
             overrides: rows_of(db, include_str!("hose_overrides.sql"), key, overriding)?,
             photos: rows_of(
                 db,

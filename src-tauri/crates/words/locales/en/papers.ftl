@@ -13,6 +13,8 @@ label-made = made { $date }
 label-adapter = adapter: { $name }
 label-male = male
 label-female = female
+label-reprint = REPRINT
+label-catalogue = tables { $version }
 label-caution = The maker's instructions come first.
 
 sheet-page = { $page } of { $pages }

@@ -68,7 +68,6 @@ batch-bin = Bin
 batch-order = At the press
 batch-rule = Each set of dies goes into the press once, smallest hose first; within a set the same diameter stays together; ends without a known set come last.
 batch-mind = Mind
-batch-labels = Labels
 batch-cut-reel-kept = Reel of { $length }{ $where }: { $pieces }; { $left } left
 batch-cut-reel-scrap = Reel of { $length }{ $where }: { $pieces }; { $left } left
 batch-cut-offcut-kept = Offcut of { $length }{ $where }: { $pieces }; { $left } left, keep it

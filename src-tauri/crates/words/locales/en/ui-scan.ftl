@@ -44,14 +44,25 @@ scan-no-code = No code in this picture can be read.
 scan-instead = Or take it again: nearer, square on, in focus, without glare.
 scan-no-tag = NO HOSE TAG
 scan-says = The code says:
-scan-unknown = NOT KNOWN HERE
 scan-code-alone = The tag carries its code { $code } alone. What the hose is stands in the register of the van that tagged it, and in words on the tag.
 scan-merge = Bring in records
 scan-which = Several tags. Which hose?
-scan-alone = code alone
-scan-foreign = NEW HERE
-scan-foreign-sentence = { $code } is not in this register. This is what its tag says.
-scan-foreign-note = Read off the tag, not checked here. Compare it with the hose in your hand.
+scan-is-own = YOUR FLEET’S
+scan-is-partner = A PARTNER’S
+scan-is-foreign = A STRANGER’S
+scan-is-unsealed = NOT SEALED
+scan-is-code-alone = CODE ALONE
+scan-is-altered = ALTERED
+scan-is-newer = NEWER THAN THIS PROGRAM
+scan-is-withdrawn = WITHDRAWN
+scan-is-failed = FAILED ITS PROOF
+scan-is-elsewhere = FITTED ELSEWHERE
+scan-is-other-spec = ANOTHER HOSE
+scan-sits = On record at { $at }.
+scan-carried-note = Read off the tag, not checked here. Compare it with the hose in your hand.
+scan-open = Open { $code }
+scan-open-then = the hose on record
+scan-open-stop-then = what is on record; do not fit this hose by its tag
 scan-keep = Keep it here
 scan-make = Make one like it
 scan-make-then = checked here first, nothing taken for granted
@@ -68,4 +79,13 @@ scan-fact-pressure = Pressure, max
 scan-fact-proof = Proof
 scan-fact-fluid = Fluid
 scan-fact-assembled = Assembled
-scan-remark = Recorded from its tag, made elsewhere. The tag says: { $proof }.
+
+## What was scanned
+scan-log = Scans on this device
+scan-log-count = Scans
+scan-log-none = Nothing was scanned on this device yet.
+scan-log-no-code = no code could be read
+scan-log-row = { $standing }, { $way ->
+    [typed] typed
+   *[picture] off a picture
+}

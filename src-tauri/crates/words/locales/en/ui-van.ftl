@@ -3,8 +3,8 @@ van-title = This van
 van-hoses = Hoses
 van-keep = Keep it
 
-## Units, paper, label
-van-units = Units, paper, label
+## Units, paper
+van-units = Units, paper, look
 van-lengths = Lengths first in
 van-mm = mm
 van-inch = inch
@@ -22,13 +22,34 @@ van-theme-auto = as the device
 van-theme-light = light
 van-theme-dark = dark
 van-theme-sun = sun
-van-label = Label
-van-label-size = label { $width } × { $height }
-van-label-width = width
-van-label-height = height
-van-label-dpi = printer, dots an inch
-van-label-how = Measure the label itself, without its backing.
+
+## Labels
+van-labels = Labels
+van-labels-means = The labels that you have. The first is offered first; a hose whose label has no room on it is told which of the others would do.
+van-labels-first = offered first
+van-labels-row = { $size } · { $material } · { $dpi } dots an inch
+van-labels-add = Another label
+van-label-title = A label
+van-label-name = What you call it
+van-label-name-hint = such as wire tag 60 x 40
+van-label-face = Measure the face that is printed, without backing and without the tail that goes round the hose.
+van-label-width = Width
+van-label-height = Height
+van-label-side-how = Of the face that is printed: width along the words, height across them.
+van-label-dpi = Printer, dots an inch
+van-label-dpi-short = dots an inch
 van-label-dpi-how = Stands in the printer’s papers: 203, 300 or 600 are usual.
+van-label-form = How it is fixed
+van-label-form-how = { $form ->
+    [flag] Goes round the hose and stands off it, flat: a camera sees all of it.
+    [wrap] Stuck round the hose: the thinner the hose, the smaller the code that a camera sees in one look.
+   *[plate] Flat, tied on or fixed beside the hose: a camera sees all of it.
+}
+van-label-material = Made of
+van-label-paper-means = Paper does not last on a machine: for the bench only.
+van-label-make-first = Offer it first
+van-label-remove = Remove it
+van-label-same-name = Another of your labels has that name.
 
 ## Instruments
 van-instruments = Instruments
@@ -319,9 +340,7 @@ van-unreadable-says = Kept settings that can not be read: { $settings }. Those o
 van-setting-length-unit = lengths
 van-setting-pressure-unit = pressures
 van-setting-paper = paper
-van-setting-label-width-mm = label width
-van-setting-label-height-mm = label height
-van-setting-label-dpi = label printer
+van-setting-label-stocks = labels
 van-setting-length-practice = length tolerances
 van-setting-caliper-error-mm = error of the caliper
 van-setting-micrometer-error-mm = error of the micrometer
@@ -366,6 +385,7 @@ van-kind-fitted = fitted
 van-kind-taken-off = taken off
 van-kind-inspected = inspected
 van-kind-overridden = limit taken on
+van-kind-labelled = label
 van-kind-tag-withdrawn = tag withdrawn
 van-kind-policy-set = limit of age
 van-kind-stock-changed = stock

@@ -28,6 +28,7 @@ impl From<Error> for ApiError {
             | Error::DiskFull
             | Error::ReadOnly
             | Error::CannotOpen { .. }
+            | Error::Keys { .. }
             | Error::Damaged
             | Error::Exists { .. }
             | Error::BackupDamaged { .. }

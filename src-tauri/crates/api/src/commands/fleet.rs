@@ -1,0 +1,249 @@
+//! `fleet`: the key that the members of a fleet share, and the key pair of this device. Keys leave this device in one
+//! way alone: [`hand_on`], which a person asks for.
+
+use super::Nothing;
+use crate::{Answer, Api, ApiError};
+use chrono::{DateTime, Utc};
+use hosewright_core::fleet::{self, DeviceKey, DevicePublic, FleetKey, FleetMark, HandedOn};
+use hosewright_store::{FleetKept, Keys};
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+use ts_rs::TS;
+
+/// This device and the fleets whose key it has.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema, TS)]
+pub struct Fleets {
+    /// This device.
+    pub device: DeviceShown,
+    /// The fleet it makes tags for.
+    pub own: Option<Fleet>,
+    /// Fleets whose tags it knows.
+    pub partners: Vec<Fleet>,
+    /// Where the keys are, and what is not to be had.
+    pub kept: String,
+}
+
+/// A device as others know it.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema, TS)]
+pub struct DeviceShown {
+    /// Its public key.
+    pub public_key: String,
+    /// Ten characters of that, to be compared by eye.
+    pub mark: String,
+}
+
+/// A fleet, without its key.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema, TS)]
+pub struct Fleet {
+    /// The mark that stands in its seals.
+    pub mark: FleetMark,
+    /// What its people call it.
+    pub name: String,
+    /// Since when this device has its key.
+    pub since: DateTime<Utc>,
+    /// Mark of the device that handed it on; none where it was begun here.
+    pub from: Option<String>,
+}
+
+impl From<&FleetKept> for Fleet {
+    fn from(kept: &FleetKept) -> Self {
+        let FleetKept { name, key, since, from, .. } = kept;
+        Self { mark: key.mark(), name: name.clone(), since: *since, from: from.clone() }
+    }
+}
+
+/// This device and its fleets. The device gets its key pair when it is first asked for.
+///
+/// # Errors
+/// The file of keys can not be read or written.
+pub fn show(api: &mut Api, _: Nothing, _: &[u8]) -> Result<Answer<Fleets>, ApiError> {
+    let (keys, device) = keys(api)?;
+    shown(api, &keys, device)
+}
+
+/// A fleet to be begun.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(deny_unknown_fields)]
+pub struct FleetBegin {
+    /// What its people call it.
+    pub name: String,
+}
+
+/// Begins a fleet with a new key; from then on this device's tags carry its seal.
+///
+/// # Errors
+/// This device has a fleet already; the name is blank or too long; the file of keys can not be written.
+pub fn begin(api: &mut Api, asked: FleetBegin, _: &[u8]) -> Result<Answer<Fleets>, ApiError> {
+    let name = named(&asked.name)?;
+    let (mut keys, device) = keys(api)?;
+    no_fleet_yet(&keys)?;
+    let key = FleetKey::from_bytes(secret(api));
+    keys.fleets.push(FleetKept { name, key, own: true, since: api.world.now(), from: None });
+    api.register()?.keep_keys(&keys)?;
+    shown(api, &keys, device)
+}
+
+/// A fleet's key, to be read off this screen by another device.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema, TS)]
+pub struct FleetHandOn {
+    /// The text. It holds the key.
+    pub text: String,
+    /// The same as a QR code.
+    pub svg: String,
+    /// What to mind while it is shown.
+    pub caution: String,
+}
+
+/// Shows the fleet's key for another device to read. It is made when it is asked for and kept nowhere.
+///
+/// # Errors
+/// This device has no fleet of its own.
+pub fn hand_on(api: &mut Api, _: Nothing, _: &[u8]) -> Result<Answer<FleetHandOn>, ApiError> {
+    let (keys, _) = keys(api)?;
+    let (Some(own), Some(device)) = (keys.own(), &keys.device) else {
+        return Err(ApiError::nothing("", "this device has no fleet of its own: begin one, or join one"));
+    };
+    let text = fleet::hand_on(&own.name, &own.key, device);
+    let svg = hosewright_papers::code(&text)
+        .ok_or_else(|| ApiError::input("", "the fleet's name is too long for a QR code"))?
+        .to_svg();
+    let caution = api.words.say("fleets-hand-on-caution", &[("fleet", &own.name)]);
+    Ok(api.answer(FleetHandOn { text, svg, caution }))
+}
+
+/// A fleet to be joined: by its text, or by a picture of its QR code.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(deny_unknown_fields)]
+pub struct FleetJoin {
+    /// The text; none where a picture goes with the question.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub text: Option<String>,
+    /// As what.
+    #[serde(rename = "as")]
+    pub role: FleetRole,
+}
+
+/// What a fleet is to this device.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(rename_all = "kebab-case")]
+pub enum FleetRole {
+    /// The fleet it makes tags for.
+    Own,
+    /// One whose tags it knows.
+    Partner,
+}
+
+/// Joins a fleet whose key another device shows.
+///
+/// # Errors
+/// The picture or text hands no fleet on, or was changed; this device has the key already, or another fleet of its own.
+pub fn join(api: &mut Api, asked: FleetJoin, picture: &[u8]) -> Result<Answer<Fleets>, ApiError> {
+    let HandedOn { key, name, from } = handed_on(asked.text.as_deref(), picture)?;
+    let name = named(&name)?;
+    let (mut keys, device) = keys(api)?;
+    if let Some(known) = keys.fleets.iter().find(|fleet| fleet.key == key) {
+        return Err(ApiError::input("text", format!("this device has the key of {} already", known.name)));
+    }
+    let own = asked.role == FleetRole::Own;
+    if own {
+        no_fleet_yet(&keys)?;
+    }
+    keys.fleets.push(FleetKept { name, key, own, since: api.world.now(), from: Some(from.mark()) });
+    api.register()?.keep_keys(&keys)?;
+    shown(api, &keys, device)
+}
+
+fn handed_on(text: Option<&str>, picture: &[u8]) -> Result<HandedOn, ApiError> {
+    let wrong = |error| ApiError::input("text", error);
+    if let Some(text) = text {
+        return fleet::read(text).map_err(wrong);
+    }
+    let found = hosewright_sight::read(picture).map_err(|error| ApiError::file("", error))?;
+    let texts: Vec<&str> = found.iter().map(|found| found.text.as_str()).collect();
+    let text = texts.iter().find(|text| fleet::is_one(text)).or(texts.first());
+    match text {
+        Some(text) => fleet::read(text).map_err(wrong),
+        None => Err(ApiError::nothing(
+            "",
+            "there is no code in this picture that can be read; take it nearer and square on",
+        )),
+    }
+}
+
+/// A fleet to be left.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(deny_unknown_fields)]
+pub struct FleetLeave {
+    /// Its mark.
+    pub mark: FleetMark,
+}
+
+/// Takes a fleet's key off this device. Its tags are then those of a fleet that is not known here.
+///
+/// # Errors
+/// This device has no such key; the file of keys can not be written.
+pub fn leave(api: &mut Api, asked: FleetLeave, _: &[u8]) -> Result<Answer<Fleets>, ApiError> {
+    let (mut keys, device) = keys(api)?;
+    let before = keys.fleets.len();
+    keys.fleets.retain(|fleet| fleet.key.mark() != asked.mark);
+    if keys.fleets.len() == before {
+        return Err(ApiError::nothing("mark", format!("this device has no key of a fleet {}", asked.mark)));
+    }
+    api.register()?.keep_keys(&keys)?;
+    shown(api, &keys, device)
+}
+
+/// The keys, and the public half of the device's own, which is made where there is none.
+fn keys(api: &mut Api) -> Result<(Keys, DevicePublic), ApiError> {
+    let mut keys = api.register()?.keys()?;
+    let public = match &keys.device {
+        Some(device) => device.public(),
+        None => {
+            let device = DeviceKey::from_bytes(secret(api));
+            let public = device.public();
+            keys.device = Some(device);
+            api.register()?.keep_keys(&keys)?;
+            public
+        }
+    };
+    Ok((keys, public))
+}
+
+/// 32 bytes that no one can foresee.
+fn secret(api: &mut Api) -> [u8; 32] {
+    fleet::secret(std::array::from_fn(|_| api.world.random()))
+}
+
+fn shown(api: &mut Api, keys: &Keys, device: DevicePublic) -> Result<Answer<Fleets>, ApiError> {
+    let path = api.register()?.keys_path().display().to_string();
+    let kept = api.words.say("fleets-keys-kept", &[("file", &path)]);
+    let device = DeviceShown { public_key: device.to_string(), mark: device.mark() };
+    let partners = keys.fleets.iter().filter(|fleet| !fleet.own).map(Fleet::from).collect();
+    Ok(api.answer(Fleets { device, own: keys.own().map(Fleet::from), partners, kept }))
+}
+
+fn no_fleet_yet(keys: &Keys) -> Result<(), ApiError> {
+    match keys.own() {
+        Some(own) => {
+            let (name, mark) = (&own.name, own.key.mark());
+            let why =
+                format!("this device makes tags for {name} ({mark}); leave that first, or join as a partner");
+            Err(ApiError::input("", why))
+        }
+        None => Ok(()),
+    }
+}
+
+/// Longest name of a fleet, in characters.
+const LONGEST_NAME: usize = 60;
+
+fn named(name: &str) -> Result<String, ApiError> {
+    let name = name.trim();
+    if name.is_empty() || name.chars().count() > LONGEST_NAME {
+        return Err(ApiError::input(
+            "name",
+            format!("a fleet needs a name of 1 to {LONGEST_NAME} characters"),
+        ));
+    }
+    Ok(name.to_owned())
+}

@@ -1,0 +1,43 @@
+//! `fleet` in plain text.
+
+use super::Plain;
+use super::text::{set_in, wrapped};
+use hosewright_api::commands::fleet::{Fleet, Fleets};
+use hosewright_words::Words;
+use serde::Serialize;
+
+impl Plain for Fleets {
+    fn plain(&self, words: &Words) -> String {
+        let mut lines = vec![words.say("fleets-device", &[("mark", &self.device.mark)])];
+        lines.push(match &self.own {
+            Some(own) => fleet("fleets-own", own, words),
+            None => words.say("fleets-none", &[]),
+        });
+        lines.extend(self.partners.iter().map(|partner| fleet("fleets-partner", partner, words)));
+        lines.push(String::new());
+        lines.push(self.kept.clone());
+        lines.iter().map(|line| wrapped(line, 2)).collect::<Vec<_>>().join("\n")
+    }
+}
+
+fn fleet(id: &str, of: &Fleet, words: &Words) -> String {
+    let from = of.from.as_ref().map_or_else(String::new, |from| words.say("fleets-from", &[("from", from)]));
+    let (mark, day) = (of.mark.to_string(), of.since.date_naive().to_string());
+    words.say(id, &[("name", &of.name), ("mark", &mark), ("day", &day), ("from", &from)])
+}
+
+/// Where a fleet's key was left, and what to mind.
+#[derive(Debug, Serialize)]
+pub struct FleetHandedOn {
+    /// The file.
+    pub file: String,
+    /// What to mind.
+    pub caution: String,
+}
+
+impl Plain for FleetHandedOn {
+    fn plain(&self, words: &Words) -> String {
+        let caution = format!("{}: {}", words.say("verdict-caution", &[]), self.caution);
+        format!("{}\n\n{}", self.file, set_in(&caution, 0, 2))
+    }
+}

@@ -1,0 +1,169 @@
+//! The secret keys of this device, in a file of their own beside the register. They are in no register, backup, bundle
+//! or export, and on a system that has owners of files only their owner may read them.
+
+use crate::{Error, Register};
+use chrono::{DateTime, Utc};
+use hosewright_core::fleet::{DeviceKey, FleetKey};
+use serde::{Deserialize, Serialize};
+use std::fs::{self, File, OpenOptions};
+use std::io::{self, Write};
+use std::path::{Path, PathBuf};
+
+/// The keys of this device.
+#[derive(Debug, Default)]
+pub struct Keys {
+    /// Its own key pair; none before it was first needed.
+    pub device: Option<DeviceKey>,
+    /// The fleets whose key it has. At most one is its own.
+    pub fleets: Vec<FleetKept>,
+}
+
+/// A fleet whose key this device has.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct FleetKept {
+    /// What its people call it.
+    pub name: String,
+    /// Its key.
+    pub key: FleetKey,
+    /// This device makes tags for it; else it is a partner's.
+    pub own: bool,
+    /// Since when.
+    pub since: DateTime<Utc>,
+    /// Mark of the device that handed it on; none where it was begun here.
+    pub from: Option<String>,
+}
+
+impl Keys {
+    /// The fleet that this device makes tags for.
+    pub fn own(&self) -> Option<&FleetKept> {
+        self.fleets.iter().find(|fleet| fleet.own)
+    }
+
+    /// The keys of the others.
+    pub fn partners(&self) -> Vec<&FleetKey> {
+        self.fleets.iter().filter(|fleet| !fleet.own).map(|fleet| &fleet.key).collect()
+    }
+}
+
+/// The file's text.
+#[derive(Default, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Written {
+    device: Option<[u8; 32]>,
+    fleets: Vec<WrittenFleet>,
+}
+
+#[derive(Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct WrittenFleet {
+    name: String,
+    key: [u8; 32],
+    own: bool,
+    since: DateTime<Utc>,
+    from: Option<String>,
+}
+
+impl Register {
+    /// The file of this device's keys.
+    pub fn keys_path(&self) -> PathBuf {
+        beside(self.path(), "keys")
+    }
+
+    /// The keys of this device; none where it has none yet.
+    ///
+    /// # Errors
+    /// The file can not be read, or is none of keys.
+    pub fn keys(&self) -> Result<Keys, Error> {
+        let path = self.keys_path();
+        let cannot = |source| Error::Keys { path: path.clone(), source };
+        let text = match fs::read(&path) {
+            Ok(text) => text,
+            Err(missing) if missing.kind() == io::ErrorKind::NotFound => return Ok(Keys::default()),
+            Err(other) => return Err(cannot(other)),
+        };
+        // A copy that others may read is closed to them again before it is used.
+        for_its_owner(&path).map_err(cannot)?;
+        // What is wrong is not repeated: it would show what stands around it.
+        let written: Written = serde_json::from_slice(&text)
+            .map_err(|_| cannot(io::Error::new(io::ErrorKind::InvalidData, "it is no file of keys")))?;
+        let fleets = written.fleets.into_iter().map(|fleet| FleetKept {
+            name: fleet.name,
+            key: FleetKey::from_bytes(fleet.key),
+            own: fleet.own,
+            since: fleet.since,
+            from: fleet.from,
+        });
+        Ok(Keys { device: written.device.map(DeviceKey::from_bytes), fleets: fleets.collect() })
+    }
+
+    /// Keeps these keys in the place of those that were kept. What has returned is on the disk.
+    ///
+    /// # Errors
+    /// The file can not be written; the one that was there stays.
+    pub fn keep_keys(&self, keys: &Keys) -> Result<(), Error> {
+        let fleets = keys.fleets.iter().map(|fleet| WrittenFleet {
+            name: fleet.name.clone(),
+            key: fleet.key.bytes(),
+            own: fleet.own,
+            since: fleet.since,
+            from: fleet.from.clone(),
+        });
+        let written =
+            Written { device: keys.device.as_ref().map(DeviceKey::bytes), fleets: fleets.collect() };
+        let path = self.keys_path();
+        let text = serde_json::to_vec(&written)?;
+        replace(&path, &text).map_err(|source| Error::Keys { path, source })
+    }
+}
+
+/// Puts a new file in the place of the old one, whole or not at all.
+fn replace(path: &Path, text: &[u8]) -> io::Result<()> {
+    let part = beside(path, "part");
+    // One that was left by an attempt that was cut short would be in the way.
+    match fs::remove_file(&part) {
+        Err(error) if error.kind() != io::ErrorKind::NotFound => return Err(error),
+        _ => {}
+    }
+    let mut file = begin(&part)?;
+    file.write_all(text)?;
+    file.sync_all()?;
+    fs::rename(&part, path)?;
+    // The new name is on the disk once its folder is.
+    #[cfg(unix)]
+    File::open(path.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or(Path::new(".")))?
+        .sync_all()?;
+    Ok(())
+}
+
+/// A new file that nobody but its owner may read from its first byte on.
+#[cfg(unix)]
+fn begin(path: &Path) -> io::Result<File> {
+    use std::os::unix::fs::OpenOptionsExt;
+    OpenOptions::new().write(true).create_new(true).mode(0o600).open(path)
+}
+
+#[cfg(not(unix))]
+fn begin(path: &Path) -> io::Result<File> {
+    OpenOptions::new().write(true).create_new(true).open(path)
+}
+
+#[cfg(unix)]
+fn for_its_owner(path: &Path) -> io::Result<()> {
+    use std::os::unix::fs::PermissionsExt;
+    if fs::metadata(path)?.permissions().mode() & 0o077 == 0 {
+        return Ok(());
+    }
+    fs::set_permissions(path, fs::Permissions::from_mode(0o600))
+}
+
+#[cfg(not(unix))]
+fn for_its_owner(_: &Path) -> io::Result<()> {
+    Ok(())
+}
+
+fn beside(path: &Path, name: &str) -> PathBuf {
+    let mut file = path.as_os_str().to_owned();
+    file.push(".");
+    file.push(name);
+    PathBuf::from(file)
+}

@@ -1,0 +1,81 @@
+# What is said of a tag that was read. Each standing and each finding has words of its own.
+tag-standing-own = A tag of { $fleet }, your own fleet. Its seal is true.
+tag-standing-partner = A tag of { $fleet }, a partner's fleet. Its seal is true.
+tag-standing-foreign = A tag of a fleet that this device does not know ({ $fleet }). Its seal can not be tried.
+tag-standing-unsealed = A hose tag without a seal: nobody says who made it.
+tag-standing-code-alone = A tag's code alone: it says nothing of who made it or of the hose.
+tag-standing-altered = A hose tag that is not as it was made. Nothing on it counts.
+tag-standing-newer = A hose tag of a newer program than this.
+
+tag-seal-does-not-fit = the seal does not fit what stands above it
+tag-is-a-fleets-key = This is the key of a fleet, not a hose tag. It is neither shown nor kept. Join the fleet with it on the Van screen.
+
+tag-found-altered = Damaged or altered: { $problem }.
+tag-found-altered-cure = Scan it again, clean and square on. If it stays so, trust nothing on it: measure the hose and give it a new tag.
+tag-found-withdrawn = This tag was withdrawn: { $reason }.
+tag-found-withdrawn-cure = Do not fit this hose. Find out what it is and give it a new tag, or scrap it.
+tag-found-failed-proof = The hose of this code failed its proof: it is scrap.
+tag-found-failed-proof-cure = Do not fit it. Cut it through and make it anew.
+tag-found-fitted-elsewhere = The register has this code fitted at { $at }, not here.
+tag-found-fitted-elsewhere-cure = Two hoses may carry one code, or it was moved unrecorded. Look at the other place before you fit or rely on this one.
+tag-found-other-spec = The register knows this code with another spec than its tag says.
+tag-found-other-spec-cure = Measure the hose: the tag may be older than a correction, or belong to another hose. Rely on neither till you know.
+tag-found-other-proof = It is said to be proved, and the record does not say so.
+tag-found-other-proof-cure = The record stands. Record the proof if there was one.
+tag-found-not-known = This register has nothing of this code.
+tag-found-not-known-cure = Check what the tag says, rebuild the hose from it, or take it into the register.
+tag-found-merge-first = It is your fleet's, and this register has nothing of it: another van has its record.
+tag-found-merge-first-cure = Merge with the van that made it. If that can not be, take it in from its tag; the two records then show as a contradiction to settle.
+tag-found-seal-missing = Your fleet seals its tags, and this one of a hose on record has no seal.
+tag-found-seal-missing-cure = It is older than the fleet, or copied. Hold it against the record and print it again.
+tag-found-foreign-figures = Its pressure and proof are the word of someone this device does not know.
+tag-found-foreign-figures-cure = Check the hose before you rely on them. Taken in, it carries no more than the tables allow.
+tag-found-newer = It can not be read by this program.
+tag-found-newer-cure = Read it with a newer program, or by the words beside the code.
+tag-found-not-proved = The tag says that the hose was not proved.
+tag-found-not-proved-cure = Prove it before it carries pressure, or know that nobody did.
+tag-found-sits = The register has it fitted at { $at }.
+tag-found-sits-cure = Open its record there.
+
+tag-taken-in-own = Taken in from its tag, under the seal of this fleet. The tag says: { $proof }.
+tag-taken-in-partner = Taken in from its tag, under the seal of a partner's fleet. The tag says: { $proof }.
+tag-taken-in-foreign = Taken in from its tag, under a seal that could not be tried. The tag says: { $proof }.
+tag-taken-in-unsealed = Taken in from its tag, which has no seal. The tag says: { $proof }.
+tag-taken-in-done = { $code } is on record now.
+tag-taken-in-pressure = It carries { $pressure }.
+tag-taken-in-no-pressure = What it carries is not known: the tables do not rate it and nobody known here vouches for its tag. Check it.
+
+tag-stocks-that-do = Of your stocks these would do: { $stocks }.
+tag-label-of = { $holds ->
+    [full-text] QR code with the whole text
+   *[code-alone] QR code with the code alone, the facts in words
+    [code-only] QR code and code alone: the words have no room
+}, version { $version }, level { $level }, modules of { $module } ({ $dots } dots); reads from about { $from }.
+tag-label-along = Round a hose of { $od } a camera sees { $seen } of it. Stick it with its words along the hose.
+tag-label-around = Round a hose of { $od } a camera sees { $seen } of it. Stick it with its words round the hose.
+tag-label-reprint = It says REPRINT: the hose had a label before.
+tag-batch-title = Hose labels
+tag-batch-made = { $made ->
+    [one] 1 label
+   *[other] { $made } labels
+} on { $pages ->
+    [one] 1 page
+   *[other] { $pages } pages
+}, { $reprints } of them reprints.
+tag-batch-refused = no label: { $why }
+tag-batch-reprint = reprint
+tag-scans-none = Nothing was scanned on this device.
+tag-way-picture = picture
+tag-way-typed = typed
+tag-stock-form-flag = flag
+tag-stock-form-wrap = wrap
+tag-stock-form-plate = plate
+tag-stocks-kept = Kept.
+
+fleets-keys-kept = The keys are in { $file }, which only its owner may read. They are in no backup, bundle or export: a device that is restored joins its fleet again. The key stores of phones and desks are not used: none is to be had that works without its system's own service.
+fleets-hand-on-caution = This is the key of { $fleet }. Whoever photographs it can make tags that read as yours, and it can not be taken back. Show it only to a device of the fleet, beside you, and close it at once. Send it nowhere and print it for nobody.
+fleets-device = This device: { $mark }
+fleets-own = Fleet { $name } ({ $mark }), since { $day }{ $from }
+fleets-from = , handed on by { $from }
+fleets-none = No fleet: tags are made without a seal. Begin one, or join one.
+fleets-partner = Partner { $name } ({ $mark }), since { $day }{ $from }

@@ -1,0 +1,525 @@
+//! Who made a tag and what it is worth: seals, keys and how they are handed on, tags held against the record, tags taken
+//! in, and the log of scans.
+
+use super::settings::{answer, api};
+use super::supplier::{begin, question};
+use hosewright_api::commands::Reply;
+use hosewright_api::{Api, Code};
+use hosewright_core::fleet::FleetKey;
+use hosewright_core::record::{Body, LabelledHow};
+use hosewright_core::tag::{self, TagCode, TagContent, TagStanding};
+use proptest::prelude::*;
+use rstest::rstest;
+use serde_json::{Value, json};
+
+const PLACE: &str = "11111111111111111111111111111111";
+const OTHER: &str = "22222222222222222222222222222222";
+
+#[track_caller]
+fn ask(api: &mut Api, name: &str, input: Value) -> Value {
+    answer(api, name, input).unwrap_or_else(|error| panic!("{name}: {error}"))
+}
+
+fn refused(api: &mut Api, name: &str, input: Value) -> String {
+    answer(api, name, input).expect_err("refused").message
+}
+
+/// A tag as that device makes it.
+fn made(api: &mut Api) -> (Value, String) {
+    let made = ask(api, "tag.make", json!({"question": question()}));
+    (made["tag"].clone(), made["text"].as_str().expect("a text").to_owned())
+}
+
+fn record(api: &mut Api, bodies: Value) {
+    let events: Vec<Value> =
+        bodies.as_array().expect("a list").iter().map(|body| json!({"body": body})).collect();
+    ask(api, "register.record", json!({"events": events}));
+}
+
+/// The hose of a tag as it stands on record, and two places.
+fn on_record(api: &mut Api, tag: &Value, proof: Value) {
+    let machine = "33333333333333333333333333333333";
+    record(
+        api,
+        json!([
+            {"kind": "machine-set", "machine": machine, "name": "Loader 7", "sort": "loader"},
+            {"kind": "place-set", "place": PLACE, "machine": machine, "number": 1, "name": "Tilt, left"},
+            {"kind": "place-set", "place": OTHER, "machine": machine, "number": 2, "name": "Tilt, right"},
+            {"kind": "assembly-made", "code": tag["code"], "spec": tag["spec"], "proof": proof, "catalogue": "c", "program": "p"}
+        ]),
+    );
+}
+
+fn no_rig() -> Value {
+    json!({"state": "not-proved", "why": "no-rig"})
+}
+
+fn fitted(code: &Value) -> Value {
+    json!({"kind": "fitted", "code": code, "place": PLACE, "date": "2026-09-01", "hours": null, "already_there": false})
+}
+
+fn open(api: &mut Api, text: &str) -> Value {
+    ask(api, "tag.open", json!({"text": text}))["judged"].clone()
+}
+
+fn codes(judged: &Value) -> Vec<&str> {
+    judged["findings"].as_array().expect("findings").iter().filter_map(|one| one["code"].as_str()).collect()
+}
+
+/// A device with a fleet of that name; its keys differ from those of any other.
+fn with_fleet(name: &str, chance: usize) -> (tempfile::TempDir, Api) {
+    let (folder, mut api) = begin();
+    for _ in 0..chance {
+        ask(&mut api, "register.id", json!({}));
+    }
+    ask(&mut api, "fleet.begin", json!({"name": name}));
+    (folder, api)
+}
+
+/// The text with its checksum made to fit, as a forger would.
+fn with_sum(text: &str) -> String {
+    match tag::read(text) {
+        Err(tag::TagError::Sum { found, right, .. }) => {
+            let at = text.rfind("SUM ").expect("a checksum");
+            text[..at].to_owned() + &text[at..].replacen(&found, &right, 1)
+        }
+        _ => text.to_owned(),
+    }
+}
+
+#[test]
+fn own_partners_foreign_and_unsealed_tags_each_open_with_their_own_words() {
+    let (_a, mut own) = with_fleet("Northern vans", 0);
+    let (_b, mut partner) = with_fleet("Quarry fleet", 40);
+    let (_c, mut foreign) = with_fleet("Somebody", 80);
+    let (_d, mut none) = begin();
+    let key = ask(&mut partner, "fleet.hand-on", json!({}))["text"].clone();
+    ask(&mut own, "fleet.join", json!({"text": key, "as": "partner"}));
+
+    let mut said = Vec::new();
+    for (device, standing, verdict) in [
+        (0, "own", "caution"),
+        (1, "partner", "caution"),
+        (2, "foreign", "caution"),
+        (3, "unsealed", "caution"),
+    ] {
+        let text = match device {
+            0 => made(&mut own).1,
+            1 => made(&mut partner).1,
+            2 => made(&mut foreign).1,
+            _ => made(&mut none).1,
+        };
+        let judged = open(&mut own, &text);
+        assert_eq!(
+            (&judged["standing"], &judged["verdict"]),
+            (&json!(standing), &json!(verdict)),
+            "{judged}"
+        );
+        assert_eq!((&judged["known"], &judged["adopt"]), (&json!(false), &json!(true)), "{standing}");
+        said.push(judged["says"].as_str().expect("words").to_owned());
+    }
+    assert!(said[0].contains("Northern vans") && said[1].contains("Quarry fleet"), "{said:?}");
+    let different: std::collections::HashSet<_> = said.iter().collect();
+    assert_eq!(different.len(), 4, "{said:?}");
+
+    let altered = made(&mut own).1.replace("1240 mm", "1340 mm");
+    for text in [altered.clone(), with_sum(&altered)] {
+        assert_ne!(made(&mut own).1, text);
+        let scan = ask(&mut own, "tag.open", json!({"text": text}));
+        assert_eq!(
+            (&scan["judged"]["standing"], &scan["judged"]["verdict"]),
+            (&json!("altered"), &json!("stop"))
+        );
+        assert_eq!(
+            (&scan["spec"], &scan["judged"]["adopt"]),
+            (&Value::Null, &json!(false)),
+            "nothing on it counts"
+        );
+        assert!(!scan["problem"].as_str().expect("why").is_empty());
+    }
+    // A fleet that is left is unknown again.
+    let mark = ask(&mut own, "fleet.show", json!({}))["partners"][0]["mark"].clone();
+    ask(&mut own, "fleet.leave", json!({"mark": mark}));
+    assert_eq!(open(&mut own, &made(&mut partner).1)["standing"], "foreign");
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(300))]
+
+    /// Whatever character of a sealed tag is altered, and whether or not its checksum is made to fit again: it is seen,
+    /// and nothing of it is taken for true. At most it is a tag of an unknown fleet, where the fleet's mark itself was altered.
+    #[test]
+    fn a_sealed_tag_altered_anywhere_is_seen(at in any::<prop::sample::Index>(), wrong in "[ -~]", key: [u8; 32]) {
+        let key = FleetKey::from_bytes(key);
+        let mut content: TagContent = serde_json::from_value(json!({
+            "code": "7KQ4M-2XR9D-D", "spec": question()["spec"], "pressure_bar": 276, "proof": {"state": "proved", "pressure_bar": 552}, "catalogue": "5f0c1d2e"
+        })).expect("a tag");
+        tag::seal(&mut content, &key);
+        let text = tag::write(&content);
+        prop_assert_eq!(tag::open(&text, Some(&key), &[]).map(|read| read.standing), Some(TagStanding::Own));
+        let at = at.index(text.len());
+        let mut altered = text.clone();
+        altered.replace_range(at..=at, &wrong);
+        prop_assume!(altered != text);
+        for altered in [altered.clone(), with_sum(&altered)] {
+            if let Some(read) = tag::open(&altered, Some(&key), &[]) {
+                let mark = text.find("SEAL ").map(|seal| (seal + 5..seal + 10).contains(&at));
+                if mark == Some(true) {
+                    prop_assert!(matches!(read.standing, TagStanding::Altered | TagStanding::Foreign), "{:?}", read);
+                } else {
+                    prop_assert!(matches!(read.standing, TagStanding::Altered | TagStanding::Newer), "{:?}", read);
+                    prop_assert_eq!(read.content, None);
+                }
+            }
+        }
+    }
+}
+
+#[test]
+fn the_secrets_are_for_their_owner_alone_and_in_no_register_backup_bundle_or_export() {
+    let (folder, mut api) = with_fleet("Northern vans", 0);
+    made(&mut api);
+    let path = folder.path().join("register.db.keys");
+    let keys: Value = serde_json::from_slice(&std::fs::read(&path).expect("keys")).expect("JSON");
+    #[cfg(unix)]
+    {
+        use std::os::unix::fs::PermissionsExt;
+        let mode = || std::fs::metadata(&path).expect("a file").permissions().mode() & 0o777;
+        assert_eq!(mode(), 0o600);
+        std::fs::set_permissions(&path, std::fs::Permissions::from_mode(0o644)).expect("opened to all");
+        ask(&mut api, "fleet.show", json!({}));
+        assert_eq!(mode(), 0o600, "it is closed again before it is used");
+    }
+    let handed = ask(&mut api, "fleet.hand-on", json!({}))["text"].as_str().expect("a text").to_owned();
+    let key = handed.lines().find_map(|line| line.strip_prefix("KEY ")).expect("the key").to_owned();
+    let secrets: Vec<Vec<u8>> = [&keys["device"], &keys["fleets"][0]["key"]]
+        .into_iter()
+        .map(|secret| serde_json::from_value(secret.clone()).expect("bytes"))
+        .chain([key.clone().into_bytes()])
+        .collect();
+    let mut texts: Vec<(String, Vec<u8>)> = Vec::new();
+    for name in ["fleet.show", "settings.read", "register.overview", "scan.list"] {
+        texts.push((name.to_owned(), ask(&mut api, name, json!({})).to_string().into_bytes()));
+    }
+    for (name, asked) in [
+        ("register.bundle", json!({})),
+        ("register.backup", json!({})),
+        ("register.export", json!({"as": "json"})),
+        ("register.export", json!({"as": "csv"})),
+    ] {
+        let Reply::File(file) = api.call(name, asked, &[]).expect("a file") else { panic!("{name}") };
+        texts.push((name.to_owned(), file.bytes));
+    }
+    // A scanned key goes into no answer and no log.
+    let scanned = answer(&mut api, "tag.open", json!({"text": handed})).expect_err("no tag");
+    assert!(scanned.message.contains("key of a fleet"), "{scanned}");
+    texts.push(("error".to_owned(), scanned.message.into_bytes()));
+    let png = hosewright_papers::code(&handed)
+        .expect("a code")
+        .to_png(300.0, hosewright_papers::Ink::Dots)
+        .expect("png");
+    let Reply::Document(read) = api.call("tag.read", json!({"raw": true}), &png).expect("read") else {
+        panic!()
+    };
+    assert_eq!((&read["codes"][0]["text"], &read["codes"][0]["judged"]), (&json!(""), &Value::Null));
+    texts.push(("tag.read".to_owned(), read.to_string().into_bytes()));
+    drop(api);
+    texts.push((
+        "register.db".to_owned(),
+        std::fs::read(folder.path().join("register.db")).expect("the register"),
+    ));
+    for (name, text) in &texts {
+        for secret in &secrets {
+            let written = secret.iter().map(u8::to_string).collect::<Vec<_>>().join(",");
+            assert!(!text.windows(secret.len()).any(|part| part == secret), "{name} holds a secret");
+            assert!(!String::from_utf8_lossy(text).contains(&written), "{name} holds a secret");
+        }
+    }
+    assert_eq!(texts.len(), 11);
+}
+
+#[test]
+fn a_fleet_is_joined_by_a_picture_of_its_key_and_then_makes_the_same_seals() {
+    let (_a, mut first) = with_fleet("Northern vans", 0);
+    let (_b, mut second) = begin();
+    for _ in 0..9 {
+        ask(&mut second, "register.id", json!({}));
+    }
+    let handed = ask(&mut first, "fleet.hand-on", json!({}));
+    assert!(handed["caution"].as_str().expect("words").contains("Northern vans"));
+    let text = handed["text"].as_str().expect("a text");
+    let png = hosewright_papers::code(text)
+        .expect("a code")
+        .to_png(300.0, hosewright_papers::Ink::Smooth)
+        .expect("png");
+    let Reply::Document(joined) = second.call("fleet.join", json!({"as": "own"}), &png).expect("joined")
+    else {
+        panic!()
+    };
+    let shown = ask(&mut first, "fleet.show", json!({}));
+    assert_eq!(joined["own"]["mark"], shown["own"]["mark"]);
+    assert_eq!(joined["own"]["from"], shown["device"]["mark"], "who handed it on can be compared by eye");
+    assert_ne!(joined["device"], shown["device"], "each device has its own key pair");
+    assert_eq!(open(&mut first, &made(&mut second).1)["standing"], "own");
+    assert_eq!(open(&mut second, &made(&mut first).1)["standing"], "own");
+
+    let again = refused(&mut second, "fleet.join", json!({"text": text, "as": "partner"}));
+    assert!(again.contains("already"), "{again}");
+    let other = refused(&mut second, "fleet.begin", json!({"name": "Another"}));
+    assert!(other.contains("Northern vans"), "{other}");
+    for wrong in [made(&mut first).1, text.replace("NAME Northern", "NAME Southern"), text[..100].to_owned()]
+    {
+        let error =
+            answer(&mut second, "fleet.join", json!({"text": wrong, "as": "own"})).expect_err("refused");
+        assert!(error.code == Code::Input && !error.message.contains("KEY "), "{error}");
+    }
+}
+
+#[test]
+fn a_device_keeps_its_key_pair_and_its_fleet() {
+    let (folder, mut api) = with_fleet("Northern vans", 0);
+    let before = ask(&mut api, "fleet.show", json!({}));
+    let mark = before["own"]["mark"].clone();
+    let text = made(&mut api).1;
+    assert!(text.contains(&format!("\nSEAL {} ", mark.as_str().expect("a mark"))), "{text}");
+    drop(api);
+    let mut again = super::settings::api();
+    again.open(&folder.path().join("register.db")).expect("opens");
+    assert_eq!(ask(&mut again, "fleet.show", json!({})), before);
+    std::fs::write(folder.path().join("register.db.keys"), "torn").expect("written");
+    let error = answer(&mut again, "tag.make", json!({"question": question()})).expect_err("no seal, no tag");
+    assert!(error.code == Code::File && !error.message.contains("torn"), "{error}");
+}
+
+/// Caller's word and record: what the record says of the proof stands.
+#[rstest]
+#[case(no_rig(), json!({"state": "no-rig"}), true)]
+#[case(json!({"state": "not-proved", "why": "made-elsewhere"}), json!({"state": "not-proved"}), true)]
+#[case(json!({"state": "proved", "pressure_bar": 412.0, "hold_s": 60.0, "gauge": "G1"}), json!({"state": "proved", "pressure_bar": 412.0}), true)]
+#[case(json!({"state": "proved", "pressure_bar": 600.0, "hold_s": 60.0, "gauge": "G1"}), json!({"state": "proved", "pressure_bar": 600.0}), false)]
+fn a_hose_that_the_record_calls_not_proved_is_never_labelled_proved(
+    #[case] recorded: Value,
+    #[case] on_tag: Value,
+    #[case] contradicts: bool,
+) {
+    let (_folder, mut api) = begin();
+    let (tag, _) = made(&mut api);
+    on_record(&mut api, &tag, recorded);
+    let claim = json!({"state": "proved", "pressure_bar": 600.0});
+    let asked = json!({"question": question(), "code": tag["code"], "proof": claim});
+    let again = ask(&mut api, "tag.make", asked);
+    assert_eq!((&again["tag"]["proof"], &again["proof_from"]), (&on_tag, &json!("record")));
+    let notices: Vec<&str> =
+        again["notices"].as_array().expect("a list").iter().filter_map(|one| one["code"].as_str()).collect();
+    assert_eq!(notices.contains(&"other-proof"), contradicts, "{notices:?}");
+    assert_eq!(ask(&mut api, "tag.of", json!({"code": tag["code"]}))["tag"]["proof"], on_tag);
+
+    let mut forged = again["tag"].clone();
+    forged["proof"] = claim;
+    let label = json!({"tag": forged, "stock": stock(), "as": "png"});
+    for name in ["tag.preview", "tag.label"] {
+        let done = api.call(name, label.clone(), &[]);
+        assert_eq!(done.is_err(), contradicts, "{name}: {done:?}");
+    }
+    // Of a hose that nobody has recorded the one who made it says it.
+    let new = ask(
+        &mut api,
+        "tag.make",
+        json!({"question": question(), "proof": {"state": "proved", "pressure_bar": 600.0}}),
+    );
+    assert_eq!((&new["tag"]["proof"]["state"], &new["proof_from"]), (&json!("proved"), &json!("given")));
+}
+
+fn stock() -> Value {
+    json!({"name": "Flag", "width_mm": 60, "height_mm": 40, "dpi": 300, "material": "paper", "form": "flag"})
+}
+
+#[test]
+fn a_code_that_sits_elsewhere_is_said_and_one_that_was_withdrawn_is_refused() {
+    let (_folder, mut api) = with_fleet("Northern vans", 0);
+    let (tag, text) = made(&mut api);
+    on_record(&mut api, &tag, no_rig());
+    let known = open(&mut api, &text);
+    assert_eq!(codes(&known), ["not-proved"], "made and not fitted");
+    record(&mut api, json!([fitted(&tag["code"])]));
+
+    let asked = |place: Option<&str>| json!({"text": text, "place": place});
+    let there = ask(&mut api, "tag.open", asked(None))["judged"].clone();
+    assert_eq!(codes(&there), ["not-proved", "sits"]);
+    assert_eq!(there["at"]["place_name"], "Tilt, left");
+    let here = ask(&mut api, "tag.open", asked(Some(PLACE)))["judged"].clone();
+    assert_eq!(codes(&here), ["not-proved"]);
+    let elsewhere = ask(&mut api, "tag.open", asked(Some(OTHER)))["judged"].clone();
+    assert_eq!((codes(&elsewhere)[0], &elsewhere["verdict"]), ("fitted-elsewhere", &json!("stop")));
+    assert!(elsewhere["findings"][0]["why"].as_str().expect("words").contains("Loader 7, 1, Tilt, left"));
+    // The code alone, typed, says the same.
+    let typed = ask(&mut api, "tag.open", json!({"code": tag["code"], "place": OTHER}))["judged"].clone();
+    assert_eq!((&typed["standing"], codes(&typed)), (&json!("code-alone"), vec!["fitted-elsewhere"]));
+
+    record(&mut api, json!([{"kind": "tag-withdrawn", "code": tag["code"], "reason": "Tag lost"}]));
+    let withdrawn = open(&mut api, &text);
+    assert_eq!((codes(&withdrawn)[0], &withdrawn["verdict"]), ("withdrawn", &json!("stop")));
+    assert!(withdrawn["findings"][0]["why"].as_str().expect("words").contains("Tag lost"));
+    let again = json!({"question": question(), "code": tag["code"]});
+    assert!(refused(&mut api, "tag.make", again).contains("withdrawn"));
+    assert!(refused(&mut api, "tag.of", json!({"code": tag["code"]})).contains("withdrawn"));
+    let label = json!({"tag": tag, "stock": stock(), "as": "png"});
+    assert!(api.call("tag.label", label, &[]).expect_err("no label").message.contains("withdrawn"));
+}
+
+#[test]
+fn a_code_known_with_another_spec_a_scrapped_hose_and_a_missing_seal_are_said() {
+    let (_folder, mut api) = begin();
+    let (tag, unsealed) = made(&mut api);
+    on_record(&mut api, &tag, no_rig());
+    assert_eq!(codes(&open(&mut api, &unsealed)), ["not-proved"], "no fleet, no seal missed");
+    ask(&mut api, "fleet.begin", json!({"name": "Northern vans"}));
+    assert_eq!(codes(&open(&mut api, &unsealed)), ["seal-missing", "not-proved"]);
+
+    let mut other = question();
+    other["spec"]["overall_length_mm"] = json!(900);
+    let other = ask(&mut api, "tag.make", json!({"question": other, "code": tag["code"]}));
+    assert_eq!(other["notices"][0]["code"], "other-spec");
+    let judged = open(&mut api, other["text"].as_str().expect("a text"));
+    assert_eq!((codes(&judged)[0], &judged["verdict"]), ("other-spec", &json!("stop")));
+
+    let (scrap, text) = made(&mut api);
+    let failed = json!({"state": "failed", "what": "burst"});
+    record(
+        &mut api,
+        json!([{"kind": "assembly-made", "code": scrap["code"], "spec": scrap["spec"], "proof": failed, "catalogue": "c", "program": "p"}]),
+    );
+    let judged = open(&mut api, &text);
+    assert_eq!((codes(&judged)[0], &judged["verdict"]), ("failed-proof", &json!("stop")));
+}
+
+#[test]
+fn a_tag_never_seen_opens_as_a_spec_that_is_checked_rebuilt_and_taken_in() {
+    let (_a, mut maker) = with_fleet("Somebody", 60);
+    let (_b, mut api) = with_fleet("Northern vans", 0);
+    let (_, text) = made(&mut maker);
+    let scan = ask(&mut api, "tag.open", json!({"text": text}));
+    let checked = ask(&mut api, "check", json!({"spec": scan["spec"], "service": question()["service"]}));
+    assert_eq!(checked["assembly_pressure_bar"], scan["pressure_bar"], "the spec stands there whole");
+    ask(&mut api, "make", json!({"question": {"spec": scan["spec"], "service": question()["service"]}}));
+
+    let taken = ask(&mut api, "tag.adopt", json!({"text": text}));
+    assert_eq!((&taken["code"], &taken["assembly"]["spec"]), (&scan["code"], &scan["spec"]));
+    assert_eq!(
+        taken["assembly"]["proof"],
+        json!({"state": "not-proved", "why": "made-elsewhere"}),
+        "a tag is no record of a proof"
+    );
+    let hose = ask(&mut api, "register.show", json!({"code": scan["code"]}));
+    assert_eq!((&hose["labelled"], hose["notes"].as_array().map(Vec::len)), (&json!(true), Some(1)));
+    let twice = answer(&mut api, "tag.adopt", json!({"text": text})).expect_err("known");
+    assert_eq!(twice.code, Code::Input, "{twice}");
+    assert_eq!(open(&mut api, &text)["known"], true);
+
+    for wrong in
+        [text.replace("1240", "1250"), scan["code"].as_str().expect("a code").to_owned(), String::new()]
+    {
+        assert!(answer(&mut api, "tag.adopt", json!({"text": wrong})).is_err(), "{wrong}");
+    }
+}
+
+/// What someone unknown wrote on a tag never makes a hose stronger than the tables do.
+#[rstest]
+#[case("MAX 250 bar (3630 psi)", "MAX 700 bar (10200 psi)", json!(250.0))]
+#[case("MAX 250 bar (3630 psi)", "MAX 100 bar (1450 psi)", json!(100.0))]
+#[case("MAX 250 bar (3630 psi)\n", "", Value::Null)]
+#[case("2SN DN16", "9ZZ DN16", Value::Null)]
+fn the_pressure_of_an_unknown_maker_is_the_lower_of_its_tag_and_the_tables(
+    #[case] right: &str,
+    #[case] wrong: &str,
+    #[case] carried: Value,
+) {
+    let (_folder, mut api) = begin();
+    let (tag, _) = made(&mut api);
+    let content = TagContent {
+        pressure_bar: serde_json::from_value(json!(250)).ok(),
+        ..serde_json::from_value(tag).expect("a tag")
+    };
+    let text = tag::write(&content);
+    assert!(text.contains(right), "{text}");
+    let text = with_sum(&text.replacen(right, wrong, 1));
+    let taken = ask(&mut api, "tag.adopt", json!({"text": text}));
+    assert_eq!(taken["assembly"].get("pressure_bar").cloned().unwrap_or_default(), carried);
+}
+
+#[test]
+fn every_scan_is_kept_newest_first_and_a_camera_that_reads_on_is_one_scan() {
+    let (_folder, mut api) = with_fleet("Northern vans", 0);
+    let (tag, text) = made(&mut api);
+    let Reply::File(label) =
+        api.call("tag.label", json!({"tag": tag, "stock": stock(), "as": "png"}), &[]).expect("a label")
+    else {
+        panic!("a label is a file")
+    };
+    for _ in 0..3 {
+        api.call("tag.read", json!({"raw": true}), &label.bytes).expect("read");
+    }
+    ask(&mut api, "tag.open", json!({"code": tag["code"]}));
+    ask(&mut api, "tag.open", json!({"text": text.replace("LENGTH 1240", "LENGTH 1241")}));
+    answer(&mut api, "tag.open", json!({"text": "https://example.org"})).expect_err("no tag");
+    answer(&mut api, "tag.open", json!({})).expect_err("nothing given");
+    let list = ask(&mut api, "scan.list", json!({}));
+    let device = ask(&mut api, "register.overview", json!({}))["device"].clone();
+    let rows: Vec<(&str, &str, &str)> = list["scans"]
+        .as_array()
+        .expect("a list")
+        .iter()
+        .map(|scan| {
+            assert_eq!((&scan["code"], &scan["device"]), (&tag["code"], &device));
+            let text = |key: &str| scan[key].as_str().expect("text");
+            (text("way"), text("standing"), text("verdict"))
+        })
+        .collect();
+    assert_eq!(
+        rows,
+        [("typed", "altered", "stop"), ("typed", "code-alone", "caution"), ("picture", "own", "caution")]
+    );
+    assert_eq!(ask(&mut api, "scan.list", json!({"most": 1}))["scans"].as_array().map(Vec::len), Some(1));
+    let Reply::File(bundle) = api.call("register.bundle", json!({}), &[]).expect("a bundle") else {
+        panic!()
+    };
+    assert!(!String::from_utf8_lossy(&bundle.bytes).contains("\"way\""), "scans stay on their device");
+}
+
+#[test]
+fn each_standing_and_each_finding_has_words_of_its_own() {
+    let words = hosewright_words::Words::of(hosewright_words::Language::English);
+    for code in tag::TagFindingCode::ALL {
+        let id = format!("tag-found-{}", hosewright_api::key(&code));
+        assert!(words.has(&id) && words.has(&format!("{id}-cure")), "{id}");
+    }
+    for standing in [
+        TagStanding::Own,
+        TagStanding::Partner,
+        TagStanding::Foreign,
+        TagStanding::Unsealed,
+        TagStanding::CodeAlone,
+        TagStanding::Altered,
+        TagStanding::Newer,
+    ] {
+        let id = format!("tag-standing-{}", hosewright_api::key(&standing));
+        assert!(words.has(&id), "{id}");
+    }
+    for standing in ["own", "partner", "foreign", "unsealed"] {
+        assert!(words.has(&format!("tag-taken-in-{standing}")), "{standing}");
+    }
+    for how in [LabelledHow::Printed, LabelledHow::Seen] {
+        let code: TagCode = "7KQ4M-2XR9D-D".parse().expect("a code");
+        let body = Body::Labelled(hosewright_core::record::Labelled { code, how });
+        assert_eq!(serde_json::to_value(&body).expect("writes")["how"], how.name());
+    }
+}
+
+#[test]
+fn without_a_register_a_tag_is_read_and_nothing_is_said_of_who_made_it() {
+    let (_folder, mut sealed) = with_fleet("Northern vans", 0);
+    let (tag, text) = made(&mut sealed);
+    let mut api = api();
+    let scan = ask(&mut api, "tag.open", json!({"text": text}));
+    assert_eq!((&scan["code"], &scan["judged"]), (&tag["code"], &Value::Null));
+}
