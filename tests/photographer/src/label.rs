@@ -119,7 +119,9 @@ fn text(amount: usize, random: &mut Random) -> String {
     let sum = random.bits() % 10_000_000;
     match amount {
         0 => code.to_string(),
-        1 => format!("HOSE TAG 2 {code}\nHOSE EN 853 2SN DN16\nLENGTH {length} mm\nMAX {bar} bar\nSUM {sum:07}"),
+        1 => format!(
+            "HOSE TAG 2 {code}\nHOSE EN 853 2SN DN16\nLENGTH {length} mm\nMAX {bar} bar\nSUM {sum:07}"
+        ),
         _ => format!(
             "HOSE TAG 2 {code}\nHOSE EN 853 2SN DN16, bend 130 mm\nA JIC 37 flare -{dash}, female, elbow90, drop 55 mm, cut-off 32.5 mm\nB ORFS -{dash}, female, straight, cut-off 41 mm\nLENGTH {length} mm\nTURN 90 deg\nMAX {bar} bar\nLINE pressure\nFLUID HM\nMADE 2026-11\nPROVED {} bar\nCATALOGUE 8cc60e69cee7\nSUM {sum:07}",
             2 * bar
@@ -137,7 +139,14 @@ fn words(side: f64, module_mm: f64, random: &mut Random) -> Vec<Mark> {
         let mut x = left + letter;
         while x < 1.1 * side {
             let half_width = letter * random.between(0.08, 0.4);
-            let mark = Mark { x: x + half_width, y, half_width, half_height: letter * 0.6, reflects: INK, round: false };
+            let mark = Mark {
+                x: x + half_width,
+                y,
+                half_width,
+                half_height: letter * 0.6,
+                reflects: INK,
+                round: false,
+            };
             words.push(mark);
             x += 2.0 * half_width + letter * random.between(0.15, 0.5);
         }

@@ -475,7 +475,7 @@ pub enum Tag {
         out: PathBuf,
         /// What it is printed on.
         #[command(flatten)]
-        stock: Stock,
+        stock: LabelOn,
         /// Diameter over the hose's cover as measured, in mm, for a wrap; the tables' without.
         #[arg(long)]
         cover_od_mm: Option<f64>,
@@ -492,7 +492,7 @@ pub enum Tag {
         out: PathBuf,
         /// What it is printed on.
         #[command(flatten)]
-        stock: Stock,
+        stock: LabelOn,
         /// Diameter over the hose's cover as measured, in mm, for a wrap; the tables' without.
         #[arg(long)]
         cover_od_mm: Option<f64>,
@@ -513,7 +513,7 @@ pub enum Tag {
         code: Vec<String>,
         /// What they are printed on.
         #[command(flatten)]
-        stock: Stock,
+        stock: LabelOn,
         /// How they lie on paper.
         #[arg(long, value_enum, default_value = "a4")]
         paper: LabelPaper,
@@ -582,7 +582,7 @@ pub enum Tag {
 
 /// What labels are printed on.
 #[derive(Debug, Clone, Args)]
-pub struct Stock {
+pub struct LabelOn {
     /// A stock of yours, by its name.
     #[arg(long, requires = "db", conflicts_with_all = ["width_mm", "height_mm", "dpi", "form"])]
     pub stock: Option<String>,

@@ -1,6 +1,6 @@
 //! Commands on tags, labels and fleets.
 
-use crate::args::{Fleet, Form, LabelPaper, Stock, Tag};
+use crate::args::{Fleet, Form, LabelOn, LabelPaper, Tag};
 use crate::bench::open;
 use crate::input;
 use crate::outcome::Outcome;
@@ -138,7 +138,7 @@ fn hand_on(api: &mut Api, out: &Path, json: bool) -> Result<Outcome, ApiError> {
 /// A label that is wanted as a file.
 struct Wanted<'a> {
     out: &'a Path,
-    stock: &'a Stock,
+    stock: &'a LabelOn,
     cover_od_mm: Option<f64>,
 }
 
@@ -159,9 +159,9 @@ fn leave(api: &mut Api, tag: TagContent, label: &Wanted<'_>) -> Result<Option<ta
 }
 
 /// A stock of the user's, or the one that was described.
-fn stocked(api: &mut Api, stock: &Stock) -> Result<LabelStock, ApiError> {
+fn stocked(api: &mut Api, stock: &LabelOn) -> Result<LabelStock, ApiError> {
     let Some(name) = &stock.stock else {
-        let Stock { width_mm, height_mm, dpi, form, .. } = *stock;
+        let LabelOn { width_mm, height_mm, dpi, form, .. } = *stock;
         let form = match form {
             Form::Flag => LabelForm::Flag,
             Form::Wrap => LabelForm::Wrap,

@@ -163,7 +163,14 @@ fn mark(contrast: &Contrast, place: Point, run: &Run, noise: i8) -> Option<Mark>
 }
 
 /// How far the three edges are along a ray.
-fn ray(contrast: &Contrast, from: Point, way: Point, inverted: bool, longest: f32, noise: i8) -> Option<[f32; 3]> {
+fn ray(
+    contrast: &Contrast,
+    from: Point,
+    way: Point,
+    inverted: bool,
+    longest: f32,
+    noise: i8,
+) -> Option<[f32; 3]> {
     let sign = if inverted { -1.0 } else { 1.0 };
     let noise = f32::from(noise) * 0.7;
     let mut found = [0.0; 3];
@@ -209,11 +216,13 @@ impl Side {
 
 /// The parallelogram that fits edges best, beginning at a turn, and its misfit.
 fn fitted(edges: &[Option<[Point; 3]>; RAYS], turn: f32) -> Option<([Side; 2], f32)> {
-    let mean = edges.iter().flatten().map(|far| far[2].length()).sum::<f32>() / edges.iter().flatten().count() as f32;
+    let mean = edges.iter().flatten().map(|far| far[2].length()).sum::<f32>()
+        / edges.iter().flatten().count() as f32;
     // A square's edge is 1.12 times its half side away on the mean.
     let module = mean / (EDGES[2] * 1.12);
     let (sin, cos) = turn.sin_cos();
-    let mut sides = [at(cos, sin), at(-sin, cos)].map(|way| Side { along: way * (1.0 / module), offset: 0.0 });
+    let mut sides =
+        [at(cos, sin), at(-sin, cos)].map(|way| Side { along: way * (1.0 / module), offset: 0.0 });
     for _ in 0..4 {
         let mut sums = [Squares::default(); 2];
         each(edges, &sides, |side, place, far| sums[side].add(place, far));

@@ -25,7 +25,8 @@ impl<T: Copy + Into<f32>> Plane<T> {
         let (column, row) = ((x as usize).min(self.width - 2), (y as usize).min(self.height - 2));
         let (fx, fy) = (x - column as f32, y - row as f32);
         let first = row * self.width + column;
-        let (above, below) = (&self.pixels[first..first + 2], &self.pixels[first + self.width..first + self.width + 2]);
+        let (above, below) =
+            (&self.pixels[first..first + 2], &self.pixels[first + self.width..first + self.width + 2]);
         let (a, b): (f32, f32) = (above[0].into(), above[1].into());
         let (c, d): (f32, f32) = (below[0].into(), below[1].into());
         let (top, bottom) = (a + (b - a) * fx, c + (d - c) * fx);
@@ -46,7 +47,8 @@ impl Grey {
             let above = &self.pixels[2 * row * self.width..][..2 * width];
             let below = &self.pixels[(2 * row + 1) * self.width..][..2 * width];
             pixels.extend(above.chunks_exact(2).zip(below.chunks_exact(2)).map(|(above, below)| {
-                let sum = u16::from(above[0]) + u16::from(above[1]) + u16::from(below[0]) + u16::from(below[1]);
+                let sum =
+                    u16::from(above[0]) + u16::from(above[1]) + u16::from(below[0]) + u16::from(below[1]);
                 ((sum + 2) / 4) as u8
             }));
         }
@@ -151,7 +153,9 @@ mod tests {
 
     #[test]
     fn contrast_is_the_difference_from_the_mean_of_the_square_round_a_pixel() {
-        for (width, height, reach) in [(9, 7, 2), (40, 30, 7), (5, 60, 7), (60, 5, 20), (2, 2, 1), (15, 15, 7)] {
+        for (width, height, reach) in
+            [(9, 7, 2), (40, 30, 7), (5, 60, 7), (60, 5, 20), (2, 2, 1), (15, 15, 7)]
+        {
             let picture = noise(width, height);
             let contrast = picture.contrast(reach);
             assert_eq!(contrast.pixels.len(), width * height, "{width} x {height}");
@@ -166,7 +170,10 @@ mod tests {
                     }
                     let expected = f32::from(picture.pixels[row * width + column]) - sum / count;
                     let found = f32::from(contrast.pixels[row * width + column]);
-                    assert!((found - expected.clamp(-128.0, 127.0)).abs() <= 1.01, "{column} {row} of {width} x {height}");
+                    assert!(
+                        (found - expected.clamp(-128.0, 127.0)).abs() <= 1.01,
+                        "{column} {row} of {width} x {height}"
+                    );
                 }
             }
         }

@@ -79,7 +79,8 @@ fn sight(from: &Mark, to: &Mark) -> Option<Sight> {
 fn trio(marks: &[Mark], which: [usize; 3], seen: [Sight; 2]) -> Option<Trio> {
     let [corner, right, below] = which.map(|number| &marks[number]);
     let back = [sight(right, corner)?, sight(below, corner)?];
-    let (row, column) = ((seen[0].modules + back[0].modules) / 2.0, (seen[1].modules + back[1].modules) / 2.0);
+    let (row, column) =
+        ((seen[0].modules + back[0].modules) / 2.0, (seen[1].modules + back[1].modules) / 2.0);
     let uneven = (row / column).ln().abs();
     // Each of the two must see the other across the code.
     let across = |from: &Mark, along: Point, other: &Mark, size: f32| {

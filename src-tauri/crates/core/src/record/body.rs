@@ -2,8 +2,8 @@
 
 use super::{
     Assembly, Circuit, Fitted, HoursRead, Inspected, Labelled, Machine, Noted, Overridden, PhotoAdded, Piece,
-    PieceChanged, Place, PolicySet, PriceSet, Proof, Site, StockChanged, StockMoved, StockPlaced, TagWithdrawn,
-    TakenOff,
+    PieceChanged, Place, PolicySet, PriceSet, Proof, Site, StockChanged, StockMoved, StockPlaced,
+    TagWithdrawn, TakenOff,
 };
 use crate::measure::Judged;
 use crate::spec::Role;
