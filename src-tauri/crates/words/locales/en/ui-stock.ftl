@@ -35,6 +35,10 @@ shelf-offcut = Offcut
 shelf-not-useful = shorter than is worth keeping
 shelf-not-useful-means = Shorter than you said an offcut is worth keeping.
 shelf-there = pieces
+shelf-there-count = { $count ->
+    [one] piece
+   *[other] pieces
+  }
 
 ## One thing
 shelf-piece = Piece
