@@ -174,9 +174,11 @@ fn the_labels_of_a_batch_stand_on_sheets_and_scrap_gets_none() {
         (0..4).map(|_| build(&mut van, &reel, false).expect("recorded")["code"].clone()).collect();
     let asked = json!({"codes": codes, "paper": "a4", "as": "pdf"});
     let pdf = file(&mut van, "batch.labels", asked).expect("labels");
-    let text = told_by("pdftotext", &pdf, Some("-"));
+    // A code is broken at its dash where the label is narrow.
+    let bare = |text: &str| text.replace(['\n', ' ', '-'], "");
+    let text = bare(&told_by("pdftotext", &pdf, Some("-")));
     for code in &codes {
-        assert!(text.contains(code.as_str().expect("a code")), "{code} is not on the sheet:\n{text}");
+        assert!(text.contains(&bare(code.as_str().expect("a code"))), "{code} is not on the sheet: {text}");
     }
     // ISO 216, in points of 1/72 in; 60 x 40 mm with gaps of 4 mm: three across and six down.
     let info = told_by("pdfinfo", &pdf, None);

@@ -612,7 +612,7 @@ mod needs {
         let candidate =
             json!({"family": family, "standard": "x", "size": "-10", "gender": "female", "probability": 1.0});
         json!({"hose": [{"standard": "EN 853", "type": "2SN", "dn": 16, "probability": 1.0}],
-            "ends": [{"role": "A", "candidates": [candidate]}], "unknown": {"hose": 0.0},
+            "ends": [{"role": "A", "candidates": [candidate], "lookalikes": [], "unknown": 0.0}], "unknown": {"hose": 0.0},
             "settled": {"hose": true, "a": true, "b": true}})
     }
 
