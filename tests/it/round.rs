@@ -109,7 +109,8 @@ fn a_hose_whose_cut_offs_nobody_knows_is_loaded_by_its_finished_length_and_not_c
     for end in spec["ends"].as_array_mut().expect("ends") {
         end.as_object_mut().expect("an end").remove("cutoff_mm");
     }
-    let body = json!({"kind": "place-set", "place": place, "machine": machine, "number": 9, "name": "tilt", "spec": spec});
+    let body = json!({"kind": "place-set", "place": place, "machine": machine, "number": 9, "name": "tilt", "spec": spec,
+        "service": make()["question"]["service"]});
     van.get("register.record", json!({"events": [{"body": body}]}));
     let round = van.get("round", json!({"places": [place], "store": "Van 2"}));
     assert_eq!((&round["parts"][0]["wanted"], &round["parts"][0]["state"]), (&json!(1240), &json!("there")));

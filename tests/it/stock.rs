@@ -613,7 +613,7 @@ mod needs {
             json!({"family": family, "standard": "x", "size": "-10", "gender": "female", "probability": 1.0});
         json!({"hose": [{"standard": "EN 853", "type": "2SN", "dn": 16, "probability": 1.0}],
             "ends": [{"role": "A", "candidates": [candidate], "lookalikes": [], "unknown": 0.0}], "unknown": {"hose": 0.0},
-            "settled": {"hose": true, "a": true, "b": true}})
+            "settled": {"hose": true, "A": true, "B": true}})
     }
 
     fn end_finding(found: &str, between: Option<Value>) -> (String, String) {
