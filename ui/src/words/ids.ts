@@ -1954,6 +1954,8 @@ export const wordIds = [
   'visits-note',
   'visits-nothing',
   'visits-open',
+  'visits-open',
+  'visits-there',
   'visits-title',
   'visits-visits',
   'visits-wanted',
