@@ -402,3 +402,18 @@ test('store, currency, tax and times are kept', async (t) => {
     ],
   );
 });
+
+test('without a store of its own a device says so, and the bench asks nothing of the stock', async (t) => {
+  const [browser, { url }] = await Promise.all([browse(t), serve(t)]);
+  const { spec, service } = demo('replacement.json');
+  await keepJob(url, { step: 'make', spec, service: { duties: [], ...service } });
+  const page = await open(t, browser, url, phone);
+  await page.getByRole('heading', { name: 'Parts, all new' }).waitFor();
+  assert.equal(await page.getByRole('heading', { name: /^From / }).count(), 0);
+  await goTo(page, 'Due');
+  await button(page, /^The round/).click();
+  await page.getByText('This device has no store yet').waitFor();
+  await sound(page, 'no store');
+  await button(page, /^Stock load the van/).click();
+  await page.getByText('Nothing is kept yet').waitFor();
+});
