@@ -4,7 +4,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { test } from 'node:test';
 import { CRIMP, SETTINGS } from './readings.mjs';
-import { ask, axe, browse, demo, fits, folder, goTo, keepJob, open, phone, serve, sizes } from './support.mjs';
+import { ask, axe, browse, demo, fits, folder, goTo, keepJob, open, phone, pick, serve, sizes } from './support.mjs';
 import { make, tag, typeNumber } from './technician.mjs';
 
 const thumb = (page) => page.getByRole('contentinfo');
@@ -15,10 +15,15 @@ const sound = async (page, where) => {
   await fits(page, where);
 };
 
-/** The demo's van: its settings and what lies in it. */
-async function stocked(url) {
+/** Store, offcuts, prices as the demo's van has them: they stay on each device. */
+async function set(url) {
   const { catalogue: _, program: __, unreadable: ___, ...now } = await ask(url, 'settings.read', {});
   await ask(url, 'settings.write', { ...now, ...demo('van.json') });
+}
+
+/** The demo's van: its settings and what lies in it. */
+async function stocked(url) {
+  await set(url);
   await ask(url, 'stock.change', { changes: demo('stock.json') });
 }
 
@@ -416,4 +421,46 @@ test('without a store of its own a device says so, and the bench asks nothing of
   await sound(page, 'no store');
   await button(page, /^Stock load the van/).click();
   await page.getByText('Nothing is kept yet').waitFor();
+});
+
+/** Takes what one device knows to another, as two people do beside their vans. */
+async function carry(from, to, at) {
+  for (const page of [from, to]) {
+    await goTo(page, 'Van');
+    await button(page, /^Records in and out/).first().click();
+  }
+  const [saved] = await Promise.all([
+    from.waitForEvent('download'),
+    button(from, /^Bundle for another van/).click(),
+  ]);
+  await saved.saveAs(at);
+  await pick(to, button(to, /^Merge a bundle/), at);
+  await to.getByText(/events? (was|were) new/).waitFor();
+}
+
+test('what two devices did to one van adds up, whoever is merged first', async (t) => {
+  const [browser, one, other] = await Promise.all([browse(t), serve(t, { empty: true }), serve(t, { empty: true })]);
+  const at = join(folder(t), 'van.bundle');
+  await stocked(one.url);
+  await set(other.url);
+  const [page, there] = [await open(t, browser, one.url), await open(t, browser, other.url)];
+  await carry(page, there, at);
+  const ferrule = { kind: 'ferrule', name: 'Shell 9' };
+  const change = ({ url }, changes) => ask(url, 'stock.change', { changes });
+  await change(one, [{ do: 'load', store: 'Van 2', item: ferrule, count: 5 }]);
+  await change(other, [{ do: 'load', store: 'Van 2', item: ferrule, count: 20 }]);
+  await change(one, [{ do: 'scrap', store: 'Van 2', item: ferrule, count: 2 }]);
+  const { hoses } = await list(other.url, { store: 'Van 2' });
+  const { piece, length_mm } = hoses[0].pieces[0];
+  await change(other, [{ do: 'correct-piece', piece, to_mm: length_mm - 300 }]);
+  await carry(page, there, at);
+  await carry(there, page, at);
+  const [mine, theirs] = await Promise.all([one, other].map(({ url }) => list(url, { all: true })));
+  assert.deepEqual({ ...mine, stores: null }, { ...theirs, stores: null });
+  assert.equal(await counted(one.url, 'Shell 9'), 23);
+  const kept = mine.hoses.flatMap(({ pieces }) => pieces).find((known) => known.piece === piece);
+  assert.equal(kept.length_mm, length_mm - 300);
+  await toStock(page);
+  await button(page, /Shell 9/).first().click();
+  await page.getByText('23', { exact: true }).waitFor();
 });
