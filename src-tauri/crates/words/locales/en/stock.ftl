@@ -12,6 +12,7 @@ stock-said-untold-piece = Something was cut from piece { $name }, of which nobod
 stock-said-conflict = { $name }: two devices changed its place, bin, low mark or price at once. Set it again.
 stock-said-kerf-not-known = What the saw takes is not known and counts as nothing: set it, or what is left is less than it says.
 stock-said-cut-length-not-known = { $name }: a length or cut-off is missing, so the length to cut is not known.
+stock-said-overall-taken = { $name }: a cut-off is missing, so as much hose is counted as the finished hose is long. It is cut once the cut-offs are known.
 stock-said-currency-not-said = No currency is set: nothing is priced.
 stock-said-other-currency = { $name } is priced in { $currency }: it counts as not priced.
 stock-said-tax-not-said = The tax is not set: there is no total. Set 0 where there is none.

@@ -27,6 +27,7 @@ several-remove = Out
 several-remove-name = Take out { $name }
 several-empty = Empty the list
 several-cuts = Cut list
+several-no-cuts = No length to cut is known yet: cut-offs are missing. Enter them in each hose’s job.
 several-cut-drawing = { $stock }, cut into { $pieces }; { $left } left
 several-left-kept = { $left } left: back on its shelf
 several-left-scrap = { $left } left: scrap
@@ -62,6 +63,7 @@ quoted-batch = { $count ->
 quoted-what = What
 quoted-amount = Amount
 quoted-line = { $quantity } at { $price }
+quoted-open-amount = how much is open
 quoted-nothing = Nothing to price: no part went off the stock.
 quoted-sum = Sum of what is priced
 quoted-tax = Tax { $rate }
@@ -85,12 +87,17 @@ visits-within-90 = in 90 days
 visits-within-365 = in 12 months
 visits-machines = Machines
 visits-nothing = No hose falls due in that time.
-visits-in = hoses, in it
-visits-out = hoses due
+visits-in = in it
+visits-count = { $count ->
+    [one] { $count } hose due
+   *[other] { $count } hoses due
+  }
 visits-load = Load these
 visits-all-there = All that the round takes is there.
 visits-due = due { $day }
 visits-wanted = { $wanted } wanted, { $there } there
+visits-there = { $there } there
+visits-unknown = Not known how much
 visits-missing = { $missing } short
 visits-visits = Visits
 visits-open = Place

@@ -77,6 +77,9 @@ line-case-drain = Case drain
 line-pilot = Pilot
 line-cylinder = Cylinder
 
+## What a person must see
+said-more = { $count } more to see
+
 ## Names and signatures
 parts-name-erased = name erased
 signature-drawn = Signature, as drawn

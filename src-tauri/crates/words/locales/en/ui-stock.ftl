@@ -19,6 +19,8 @@ shelf-search = Search
 shelf-search-hint = name, bin, label
 shelf-none = Nothing is kept yet. Load what lies in the van, bin by bin.
 shelf-nothing-found = Nothing here matches.
+shelf-no-store = This device has no store yet, so nothing can be held against what is there. Load something, or say which store it works from.
+shelf-load-first = load the van
 shelf-pick = Pick what is to be looked at or changed.
 shelf-low = Low
 shelf-low-at = low: { $mark } is the mark
@@ -35,6 +37,10 @@ shelf-offcut = Offcut
 shelf-not-useful = shorter than is worth keeping
 shelf-not-useful-means = Shorter than you said an offcut is worth keeping.
 shelf-there = pieces
+shelf-there-count = { $count ->
+    [one] piece
+   *[other] pieces
+  }
 
 ## One thing
 shelf-piece = Piece

@@ -40,6 +40,7 @@ pub const SAID: &[&str] = &[
     "conflict",
     "kerf-not-known",
     "cut-length-not-known",
+    "overall-taken",
     "currency-not-said",
     "other-currency",
     "tax-not-said",
