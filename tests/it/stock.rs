@@ -148,7 +148,7 @@ pub fn build(device: &mut Device, piece: &Value, failed: bool) -> Result<Value, 
 /// A van with a reel of 20 m, ten ends, ten ferrules; the reel's id.
 pub fn loaded(device: &mut Device) -> Value {
     let loaded = device.change(json!([
-        {"do": "load-hose", "store": "Van 2", "hose": hose(), "sort": "reel", "length_mm": 20000, "bin": "R1"},
+        {"do": "load-hose", "store": "Van 2", "hose": hose(), "sort": "reel", "length_mm": 20000, "made": "2026-04-01", "bin": "R1"},
         {"do": "load", "store": "Van 2", "item": orfs(Some("S1")), "count": 10, "bin": "C4"},
         {"do": "load", "store": "Van 2", "item": ferrule(), "count": 10, "bin": "C5"},
     ]));
@@ -162,6 +162,34 @@ fn quantity(device: &mut Device, text: &str) -> Value {
 
 fn length(device: &mut Device) -> Value {
     device.get("stock.list", json!({"all": true}))["hoses"][0]["pieces"][0]["length_mm"].clone()
+}
+
+#[test]
+fn a_hose_is_recorded_as_made_of_its_own_hose_and_parts_alone() {
+    let mut van = device(1);
+    let reel = loaded(&mut van);
+    let other = van.change(json!([{"do": "load-hose", "store": "Van 2",
+        "hose": {"standard": "EN 853", "type": "1SN", "dn": 16}, "sort": "reel", "length_mm": 9000}]));
+    let error = build(&mut van, &other["pieces"][0], false).expect_err("another hose");
+    assert_eq!(error.field, "used.pieces[0]");
+    assert!(error.message.contains("1SN") && error.message.contains("2SN"), "{error}");
+
+    let jic = json!({"kind": "end", "family": "JIC 37 flare", "size": "-10", "gender": "female", "form": "straight", "dn": 16});
+    let used = json!({"store": "Van 2", "items": [{"item": jic, "count": 1}]});
+    let error = van
+        .ask("bench.record", json!({"make": make(), "bench": work(false), "used": used}))
+        .expect_err("another end");
+    assert_eq!(error.field, "used.items[0]");
+    assert_eq!(length(&mut van), 20000.0, "nothing is taken by what is refused");
+
+    // The day its hose was made comes from the piece.
+    let made = build(&mut van, &reel, false).expect("recorded");
+    assert_eq!(made["assembly"]["hose_made"], "2026-04-01");
+    let unknown = van.change(
+        json!([{"do": "load-hose", "store": "Van 2", "hose": hose(), "sort": "reel", "length_mm": 9000}]),
+    );
+    let made = build(&mut van, &unknown["pieces"][0], false).expect("recorded");
+    assert_eq!(made["said"][0]["code"], "hose-age-not-known", "{made}");
 }
 
 #[test]
@@ -661,6 +689,25 @@ mod needs {
         assert_eq!(end_finding("ORFS", misfit), ("stop".into(), "adapter-misfit".into()));
         let same_half = between(side("JIC 37 flare", "female"), side("ORFS", "female"));
         assert_eq!(end_finding("ORFS", same_half), ("stop".into(), "adapter-misfit".into()));
+    }
+
+    #[test]
+    fn of_two_adapters_on_one_end_nobody_knows_what_the_machine_sees() {
+        let side = |family: &str, gender: &str| json!({"family": family, "size": "-10", "gender": gender});
+        for hose_side in ["JIC 37 flare", "ORFS"] {
+            let between = json!({"role": "A", "hose_side": side(hose_side, "male"), "machine_side": side("ORFS", "female")});
+            let adapter = json!({"name": "A 12", "rating_bar": 400, "between": between});
+            let mut asked = make();
+            let question = &mut asked["question"];
+            question["found"] = read("ORFS");
+            question["spec"]["ends"][0]["family"] = json!("JIC 37 flare");
+            question["spec"]["adapters"] = json!([adapter, adapter]);
+            let checked = answer(&mut api(), "check", question.clone()).expect("checked");
+            let own = checked["findings"].as_array().expect("findings").iter();
+            let own = own.filter(|one| one["rule"] == "end-unsettled" && one["names"]["end"] == "A");
+            let said: Vec<_> = own.map(|one| (one["verdict"].clone(), one["case"].clone())).collect();
+            assert_eq!(said, [(json!("stop"), json!("adapters-stacked"))]);
+        }
     }
 
     #[test]

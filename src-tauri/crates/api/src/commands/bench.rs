@@ -1,7 +1,7 @@
 //! `bench`: what was read, measured and proved -> whether the hose may be tagged, and its record.
 
 use super::make::{MakeQuestion, made};
-use super::stock::{Said, Used, used_bodies};
+use super::stock::{Build, Said, Used, used_bodies};
 use crate::{Answer, Api, ApiError, PROGRAM};
 use chrono::NaiveDate;
 use hosewright_core::bench::{self, Bench, BenchError, BenchJudged};
@@ -61,7 +61,7 @@ pub struct BenchRecordQuestion {
     /// When it was assembled; the present day without.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub assembled: Option<NaiveDate>,
-    /// First day of the period printed on the hose.
+    /// First day of the period printed on the hose; that of the piece it was cut from without.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub hose_made: Option<NaiveDate>,
     /// What it used; nothing is taken from stock without.
@@ -103,11 +103,18 @@ pub fn record(
         }
     };
     let code = asked.code.unwrap_or_else(|| api.new_code());
+    let (taken, cut_made, said) = match asked.used {
+        Some(used) => {
+            let build = Build::of(api, make.clone(), Vec::new())?;
+            used_bodies(api, used, &build, code)?
+        }
+        None => Default::default(),
+    };
     let assembly = Assembly {
         code,
         spec: make.question.spec,
         service: make.question.service,
-        hose_made: asked.hose_made,
+        hose_made: asked.hose_made.or(cut_made),
         assembled: Some(asked.assembled.unwrap_or_else(|| api.today())),
         proof,
         verdict: Some(sheet.verdict),
@@ -117,12 +124,7 @@ pub fn record(
         program: PROGRAM.to_owned(),
     };
     let mut events = vec![Body::AssemblyMade(Box::new(assembly.clone()))];
-    let mut said = Vec::new();
-    if let Some(used) = asked.used {
-        let (bodies, seen) = used_bodies(api, used, sheet.cut.kerf_mm, code)?;
-        events.extend(bodies);
-        said = seen;
-    }
+    events.extend(taken);
     let now = api.world.now();
     let written = api.register()?.append(events, now)?;
     let written = written.into_iter().next().ok_or_else(|| ApiError::file("db", "nothing was written"))?;

@@ -93,6 +93,7 @@ cases! {
     END_UNSETTLED = "end-unsettled",
     END_DIFFERS = "end-differs",
     ADAPTER_MISFIT = "adapter-misfit",
+    ADAPTERS_STACKED = "adapters-stacked",
     END_GENDER_MISSING = "end-gender-missing",
     END_FORM_MISSING = "end-form-missing",
     END_DROP_MISSING = "end-drop-missing",

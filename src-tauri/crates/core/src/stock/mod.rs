@@ -5,6 +5,6 @@ mod need;
 mod order;
 mod thing;
 
-pub use need::{Found, Shelved, Stands, Wanted, needs};
+pub use need::{Found, Shelved, Stands, Wanted, may_be, needs};
 pub use order::{CrimpTurn, Setup, ToCrimp, setups};
 pub use thing::{Item, StockKind, Thing};

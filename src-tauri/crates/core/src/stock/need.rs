@@ -3,7 +3,6 @@
 use super::{Item, Thing};
 use crate::catalogue::Catalogue;
 use crate::quantity::Dn;
-use crate::spec::Gender;
 use schemars::JsonSchema;
 use serde::Serialize;
 use ts_rs::TS;
@@ -53,7 +52,7 @@ pub struct Found {
     pub from: Vec<(Shelved, i64)>,
     /// How many are there that nothing else of what is wanted takes.
     pub there: i64,
-    /// Items that may be it: half, form or series is not written down.
+    /// Items that may be it: half, form, series, size, side or rating is not written down.
     pub doubtful: Vec<Shelved>,
 }
 
@@ -128,6 +127,11 @@ fn served(catalogue: &Catalogue, wanted: &Wanted, shelf: &[Shelved], left: &mut 
     found
 }
 
+/// Whether a kept item may be the wanted one: nothing that both say speaks against it.
+pub fn may_be(catalogue: &Catalogue, wanted: &Item, kept: &Item) -> bool {
+    fits(catalogue, wanted, kept) != Fit::No
+}
+
 /// Whether a kept item is the wanted one. What only one of the two says is a doubt where a wrong part could be taken.
 fn fits(catalogue: &Catalogue, wanted: &Item, kept: &Item) -> Fit {
     let (Item::Thing(wanted), Item::Thing(kept)) = (wanted, kept) else {
@@ -139,8 +143,8 @@ fn fits(catalogue: &Catalogue, wanted: &Item, kept: &Item) -> Fit {
         | (Thing::Sleeve { name: a, dn: a_dn }, Thing::Sleeve { name: b, dn: b_dn }) => {
             named(a, b).min(sizes(catalogue, *a_dn, *b_dn))
         }
-        (Thing::Adapter { name: a, .. }, Thing::Adapter { name: b, .. })
-        | (Thing::Seal { name: a }, Thing::Seal { name: b }) => named(a, b),
+        (Thing::Adapter { .. }, Thing::Adapter { .. }) => adapters(wanted, kept),
+        (Thing::Seal { name: a }, Thing::Seal { name: b }) => named(a, b),
         _ if wanted == kept => Fit::Yes,
         _ => Fit::No,
     }
@@ -164,27 +168,58 @@ fn ends(catalogue: &Catalogue, wanted: &Thing, kept: &Thing) -> Fit {
     if family != k_family || size != k_size || !catalogue.one_size(*dn, *k_dn) {
         return Fit::No;
     }
-    let halves = same(gender.as_ref().map(half), k_gender.as_ref().map(half), family.starts_with("flange"));
-    let forms = same(form.as_deref(), k_form.as_deref(), false);
-    // A series that nobody asked for is none to go by; one that is asked for must be written on the box.
-    let series = match series {
-        None => Fit::Yes,
-        Some(asked) => same(Some(asked.as_str()), k_series.as_deref(), false),
+    let halves = match (gender, k_gender) {
+        // A flange has no halves.
+        (None, None) if !family.starts_with("flange") => Fit::Doubtful,
+        _ => both(*gender, *k_gender, |wanted, kept| wanted == kept),
     };
+    let forms = same(form.as_deref(), k_form.as_deref(), false);
+    // Ends, ferrules and crimp figures of two series do not go together.
+    let series = same(series.as_deref(), k_series.as_deref(), true);
     halves.min(forms).min(series)
 }
 
-const fn half(gender: &Gender) -> &'static str {
-    match gender {
-        Gender::Male => "male",
-        Gender::Female => "female",
-    }
+/// An adapter is its name, both its sides and its rating: the chain was reckoned with them.
+fn adapters(wanted: &Thing, kept: &Thing) -> Fit {
+    let (
+        Thing::Adapter { name, hose_side, machine_side, rating_bar },
+        Thing::Adapter {
+            name: k_name,
+            hose_side: k_hose_side,
+            machine_side: k_machine_side,
+            rating_bar: k_rating_bar,
+        },
+    ) = (wanted, kept)
+    else {
+        return Fit::No;
+    };
+    let sides = both(hose_side.as_ref(), k_hose_side.as_ref(), |wanted, kept| wanted == kept).min(both(
+        machine_side.as_ref(),
+        k_machine_side.as_ref(),
+        |wanted, kept| wanted == kept,
+    ));
+    let rating = both(rating_bar.as_ref(), k_rating_bar.as_ref(), |wanted, kept| kept.get() >= wanted.get());
+    named(name, k_name).min(sides).min(rating)
 }
 
 fn same(wanted: Option<&str>, kept: Option<&str>, none_is_none: bool) -> Fit {
     match (wanted, kept) {
-        (Some(wanted), Some(kept)) => named(wanted, kept),
-        (None, None) if none_is_none => Fit::Yes,
+        (None, None) if !none_is_none => Fit::Doubtful,
+        _ => both(wanted, kept, |wanted, kept| named(wanted, kept) == Fit::Yes),
+    }
+}
+
+/// What both say must agree; what one alone says is a doubt.
+fn both<T>(wanted: Option<T>, kept: Option<T>, agree: impl Fn(T, T) -> bool) -> Fit {
+    match (wanted, kept) {
+        (Some(wanted), Some(kept)) => {
+            if agree(wanted, kept) {
+                Fit::Yes
+            } else {
+                Fit::No
+            }
+        }
+        (None, None) => Fit::Yes,
         _ => Fit::Doubtful,
     }
 }
@@ -193,17 +228,15 @@ fn named(wanted: &str, kept: &str) -> Fit {
     if wanted.trim().eq_ignore_ascii_case(kept.trim()) { Fit::Yes } else { Fit::No }
 }
 
-/// A size that only one of the two says is no other size: the supplier's name tells it.
 fn sizes(catalogue: &Catalogue, wanted: Option<Dn>, kept: Option<Dn>) -> Fit {
-    match (wanted, kept) {
-        (Some(wanted), Some(kept)) if !catalogue.one_size(wanted, kept) => Fit::No,
-        _ => Fit::Yes,
-    }
+    both(wanted, kept, |wanted, kept| catalogue.one_size(wanted, kept))
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::quantity::Bar;
+    use crate::spec::{Gender, Side};
 
     fn end(gender: Option<Gender>, form: Option<&str>, series: Option<&str>) -> Item {
         Item::from(Thing::End {
@@ -253,13 +286,50 @@ mod tests {
             stands(&[(wanted.clone(), 1)], &[kept(other, 5)], &[(Stands::NotKept, 0, 0)]);
         }
         stands(&[(wanted.clone(), 2)], &[kept(wanted, 2)], &[(Stands::There, 2, 0)]);
+        // A series that nobody asked for is one to be looked at: another's ferrule and figures do not go with it.
+        let wanted = end(FEMALE, Some("straight"), None);
+        stands(
+            &[(wanted, 1)],
+            &[kept(end(FEMALE, Some("straight"), Some("S1")), 5)],
+            &[(Stands::NotKept, 0, 1)],
+        );
+    }
+
+    #[test]
+    fn an_adapter_is_the_one_that_was_reckoned_with() {
+        let adapter = |rating: Option<f64>, machine: Option<&str>| {
+            let side = |size: &str| Side { family: "BSPP 60 cone".into(), size: size.into(), gender: FEMALE };
+            Item::from(Thing::Adapter {
+                name: "test point".into(),
+                hose_side: Some(side("1/2")),
+                machine_side: machine.map(side),
+                rating_bar: rating.map(Bar),
+            })
+        };
+        let wanted = adapter(Some(400.0), Some("1/2"));
+        for there in [Some(400.0), Some(630.0)] {
+            stands(&[(wanted.clone(), 1)], &[kept(adapter(there, Some("1/2")), 1)], &[(Stands::There, 1, 0)]);
+        }
+        for other in [adapter(Some(40.0), Some("1/2")), adapter(Some(400.0), Some("3/8"))] {
+            stands(&[(wanted.clone(), 1)], &[kept(other, 1)], &[(Stands::NotKept, 0, 0)]);
+        }
+        for doubtful in [adapter(None, Some("1/2")), adapter(Some(400.0), None)] {
+            stands(&[(wanted.clone(), 1)], &[kept(doubtful, 1)], &[(Stands::NotKept, 0, 1)]);
+        }
+    }
+
+    #[test]
+    fn a_ferrule_without_a_size_on_it_is_a_doubt() {
+        let ferrule = |dn| Item::from(Thing::Ferrule { name: "two-wire".into(), dn });
+        stands(&[(ferrule(Some(dn(16))), 2)], &[kept(ferrule(None), 9)], &[(Stands::NotKept, 0, 1)]);
+        stands(&[(ferrule(Some(dn(16))), 2)], &[kept(ferrule(Some(dn(12))), 9)], &[(Stands::NotKept, 0, 0)]);
     }
 
     #[test]
     fn nothing_is_given_twice_and_below_zero_is_nothing() {
-        let (narrow, wide) = (end(FEMALE, Some("straight"), Some("S1")), end(FEMALE, Some("straight"), None));
+        let narrow = end(FEMALE, Some("straight"), Some("S1"));
         let shelf = [kept(narrow.clone(), 3)];
-        stands(&[(wide, 2), (narrow.clone(), 2)], &shelf, &[(Stands::Short, 1, 0), (Stands::There, 2, 0)]);
+        stands(&[(narrow.clone(), 2), (narrow.clone(), 2)], &shelf, &[(Stands::Short, 3, 0)]);
         stands(&[(narrow.clone(), 1), (narrow.clone(), 1)], &[kept(narrow, -1)], &[(Stands::Short, 0, 0)]);
     }
 

@@ -18,6 +18,7 @@ stock-said-other-currency = { $name } is priced in { $currency }: it counts as n
 stock-said-tax-not-said = The tax is not set: there is no total. Set 0 where there is none.
 stock-said-no-labour-rate = No hourly rate is set: work is not priced.
 stock-said-hose-old = A piece of { $name } that this would be cut from was made in { $made }, more than { $months } months ago: hose that old is not made into assemblies (the shortest guide age of the tables).
+stock-said-hose-age-not-known = { $name }: nobody knows when this piece was made. Look for the date on its layline before it is cut.
 stock-said-too-many-pieces = { $name }: there are more pieces than are planned at once; the shortest were left out.
 stock-said-nothing-used = { $name }: nothing was taken from stock for it.
 stock-list-none = Nothing of that is kept.

@@ -189,11 +189,11 @@ off-not = Leave the stock as it is
 
 ## A hose that was not made after all
 undo-title = Not made after all
-undo-note = its parts come back
-undo-how = Its tag counts no more, and what went into it lies in its store again. The record keeps that it was made and why it was undone.
+undo-note = it was recorded by mistake
+undo-how = It is struck out of the record, which keeps that it was made and why it was undone. Take its tag off and destroy it.
 undo-parts = Its parts
-undo-parts-back = come back
-undo-parts-gone = are scrap
+undo-parts-back = Come back: it was never cut or crimped
+undo-parts-gone = Are used up or scrap
 undo-why = Why
 undo-do = Undo it
 undo-not = Keep it as it is

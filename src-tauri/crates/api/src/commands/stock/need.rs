@@ -12,9 +12,9 @@ use hosewright_core::check::{Checked, Question, Verdict, alternatives_of};
 use hosewright_core::cutting::{self, Batch, CutPlan, StockSort};
 use hosewright_core::make::EndSettings;
 use hosewright_core::quantity::{Bar, Millimetres};
-use hosewright_core::record::{PieceId, StockUnit};
+use hosewright_core::record::{Piece, PieceId, StockUnit};
 use hosewright_core::spec::{Adapter, Between, EndSpec, HoseRef, Role, Spec};
-use hosewright_core::stock::{Found, Item, Stands, StockKind, Thing, Wanted};
+use hosewright_core::stock::{Found, Item, Stands, StockKind, Thing, Wanted, may_be};
 use hosewright_store::PieceKept;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -235,6 +235,18 @@ impl Build {
         Ok(Self { settings: make.settings, question: make.question, checked, hose, cut_mm, kerf, wanted })
     }
 
+    /// Whether a counted thing may have gone into it. Of kinds that nobody named, such as ferrules without settings,
+    /// every one may have.
+    pub(in crate::commands) fn may_use(&self, catalogue: &Catalogue, item: &Item) -> bool {
+        let kind = item.kind();
+        if !matches!(kind, StockKind::End | StockKind::Ferrule | StockKind::Adapter) {
+            return true;
+        }
+        let mut alike = self.wanted.iter().filter(|part| part.item.kind() == kind).peekable();
+        alike.peek().is_none() && kind == StockKind::Ferrule
+            || alike.any(|part| may_be(catalogue, &part.item, item))
+    }
+
     fn roles_of(&self, item: &Item) -> Vec<Role> {
         self.wanted.iter().filter(|part| part.item == *item).filter_map(|part| part.role).collect()
     }
@@ -379,7 +391,7 @@ impl Cutting {
                 }
                 let cuts_mm = one.pieces.iter().filter_map(|place| known.get(*place).copied()).collect();
                 cut.from.push(cut_from(kept, cuts_mm, one.left_mm, one.kept));
-                cut.said.extend(old(api, kept));
+                cut.said.extend(aged(api, &kept.piece.record));
             }
             for length in &known {
                 wanted += tenths("cut_length_mm", Millimetres(length.get() + kerf.get()))?;
@@ -427,13 +439,16 @@ fn cut_from(kept: &PieceKept, cuts_mm: Vec<Millimetres>, left_mm: Millimetres, k
     }
 }
 
-/// A piece older than hose should be when it is made into an assembly, by the shortest guide age that may be meant.
-fn old(api: &Api, kept: &PieceKept) -> Option<Said> {
-    let made = kept.piece.record.made?;
+/// A piece older than hose should be when it is made into an assembly, by the shortest guide age that may be meant; or of
+/// an age that nobody knows.
+pub(super) fn aged(api: &Api, piece: &Piece) -> Option<Said> {
+    let name = hose_name(&piece.hose);
+    let Some(made) = piece.made else {
+        return Some(Said::of(api.words(), "hose-age-not-known", &[("name", &name)]));
+    };
     let months = api.catalogue.ages_of(AgeOf::HoseStorage).map(|age| age.months).min()?;
     let limit = made.checked_add_months(chrono::Months::new(months))?;
     (api.today() > limit).then(|| {
-        let name = hose_name(&kept.piece.record.hose);
         let values = [("name", name.as_str()), ("made", &made.to_string()), ("months", &months.to_string())];
         Said::of(api.words(), "hose-old", &values)
     })

@@ -45,6 +45,7 @@ pub const SAID: &[&str] = &[
     "other-currency",
     "tax-not-said",
     "hose-old",
+    "hose-age-not-known",
     "too-many-pieces",
     "nothing-used",
     "no-labour-rate",

@@ -1,8 +1,10 @@
 //! What a build used, taken from stock with its record; and the build undone, which gives it back.
 
 use super::change::Doing;
+use super::need::{Build, aged};
 use super::shelf::{Said, hose_name, item_name, tenths};
 use crate::{Answer, Api, ApiError};
+use chrono::NaiveDate;
 use hosewright_core::quantity::Millimetres;
 use hosewright_core::record::{Body, EventRef, PieceId, Proof, StockUnit, StockWhy, Voided};
 use hosewright_core::stock::Item;
@@ -51,20 +53,32 @@ pub struct UsedItem {
     pub count: i64,
 }
 
-/// The events that take it from stock, and what a person must see of it.
+/// The events that take it from stock, when the hose was made as its piece says, and what a person must see of it.
+///
+/// # Errors
+/// A piece of another hose than is built, a part that is none of the build's, or more than there can be.
 pub(in crate::commands) fn used_bodies(
     api: &mut Api,
     used: Used,
-    kerf: Option<Millimetres>,
+    build: &Build,
     code: TagCode,
-) -> Result<(Vec<Body>, Vec<Said>), ApiError> {
+) -> Result<(Vec<Body>, Option<NaiveDate>, Vec<Said>), ApiError> {
     let mut doing = Doing::begin(api)?;
+    let kerf = build.kerf;
+    let (mut made, mut said) = (None, Vec::new());
     let named =
         |at: usize, what: &str, error: ApiError| ApiError { field: format!("used.{what}[{at}]"), ..error };
     for (at, one) in used.pieces.iter().enumerate() {
         let wrong = |error| named(at, "pieces", error);
         let length = tenths("length_mm", one.length_mm).map_err(wrong)?;
-        let (_, before) = doing.piece(one.piece).map_err(wrong)?;
+        let (piece, before) = doing.piece(one.piece).map_err(wrong)?;
+        if build.hose.as_ref() != Some(&piece.hose) {
+            let built = build.hose.as_ref().map_or_else(|| "not said".to_owned(), hose_name);
+            let why = format!("the piece is {}, the hose that is built is {built}", hose_name(&piece.hose));
+            return Err(wrong(ApiError::input("piece", why)));
+        }
+        made = made.or(piece.made);
+        said.extend(aged(api, &piece));
         // A piece that comes out even needs no cut behind it.
         let kerf = kerf.map_or(Ok(0), |kerf| tenths("kerf_mm", kerf)).map_err(wrong)?;
         let kerf = kerf.min((before - length).max(0));
@@ -79,17 +93,21 @@ pub(in crate::commands) fn used_bodies(
         for (at, one) in used.items.into_iter().enumerate() {
             let wrong = |error| named(at, "items", error);
             let item = doing.item(api, one.item).map_err(wrong)?;
+            if !build.may_use(api.catalogue, &item) {
+                let why = format!("{} is no part of what is built", item_name(&item, api.words()));
+                return Err(wrong(ApiError::input("item", why)));
+            }
             if !(1..=1000).contains(&one.count) {
                 return Err(wrong(ApiError::input("", "a whole number from 1 to 1000 is expected")));
             }
             doing.add(&store, &item, -one.count, StockWhy::Used, Some(code));
         }
     }
-    let mut said = doing.said(api);
+    said.extend(doing.said(api));
     if kerf.is_none() && !used.pieces.is_empty() {
         said.push(Said::of(api.words(), "kerf-not-known", &[]));
     }
-    Ok((doing.bodies, said))
+    Ok((doing.bodies, made, said))
 }
 
 /// A build that is undone.

@@ -27,10 +27,13 @@ fn named(finding: Finding, end: &End<'_>) -> Finding {
 /// or the adapter that sits on it.
 fn settled(subject: &Subject<'_>, end: &End<'_>) -> Finding {
     let role = end.spec.role;
-    let between = between(subject, end);
-    if between.is_some_and(|between| !between.hose_side.takes(end.spec)) {
-        return Finding::new("end-unsettled", Verdict::Stop, cases::ADAPTER_MISFIT).from(&practice());
-    }
+    let stop = |key| Finding::new("end-unsettled", Verdict::Stop, key).from(&practice());
+    let between = match between(subject, end).as_slice() {
+        [] => None,
+        [one] if one.hose_side.takes(end.spec) => Some(*one),
+        [_] => return stop(cases::ADAPTER_MISFIT),
+        _ => return stop(cases::ADAPTERS_STACKED),
+    };
     let seen = between.map_or_else(
         || Seen { family: end.connection.family(), size: end.connection.size(), gender: end.spec.gender },
         |between| Seen {
@@ -57,11 +60,10 @@ struct Seen<'a> {
     gender: Option<Gender>,
 }
 
-/// The one adapter that sits on that end. Of more than one nobody knows which the machine sees.
-fn between<'a>(subject: &Subject<'a>, end: &End<'_>) -> Option<&'a Between> {
+/// The adapters that are said to sit on that end.
+fn between<'a>(subject: &Subject<'a>, end: &End<'_>) -> Vec<&'a Between> {
     let all = subject.spec.adapters.iter().filter_map(|adapter| adapter.between.as_ref());
-    let mut here = all.filter(|between| between.role == end.spec.role);
-    here.next().filter(|_| here.next().is_none())
+    all.filter(|between| between.role == end.spec.role).collect()
 }
 
 /// Whether the likeliest class of what was read holds what the machine sees.
