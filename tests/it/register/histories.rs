@@ -4,8 +4,8 @@ use super::fleet::{self, Kept, a_circuit, a_machine, a_note, a_place, a_site, fi
 use chrono::{DateTime, Utc};
 use hosewright_core::check::Verdict;
 use hosewright_core::record::{
-    About, Body, DeviceNamed, Graded, Hash, HoursRead, Inspected, Overridden, PhotoAdded, PolicySet, Scope,
-    StockChanged, StockUnit, TagWithdrawn, Voided,
+    About, Body, DeviceNamed, Graded, Hash, HoursRead, Inspected, Labelled, LabelledHow, Overridden,
+    PhotoAdded, PolicySet, Scope, StockChanged, StockUnit, TagWithdrawn, Voided,
 };
 use hosewright_store::{Error, NewEvent};
 use proptest::prelude::*;
@@ -26,7 +26,7 @@ pub fn deed() -> impl Strategy<Value = Deed> {
         3 => Just(None),
         1 => prop::collection::vec(any::<prop::sample::Index>(), 1..3).prop_map(Some),
     ];
-    (0..20_u8, 0..3_u8, 0..3_u8, builds_on, -200_000_000..200_000_000_i64)
+    (0..21_u8, 0..3_u8, 0..3_u8, builds_on, -200_000_000..200_000_000_i64)
         .prop_map(|(what, which, other, builds_on, clock)| Deed { what, which, other, builds_on, clock })
 }
 
@@ -122,6 +122,10 @@ impl Deed {
             }),
             17 => a_note(About::Machine(fleet::machine(which)), name),
             18 => Body::TagWithdrawn(TagWithdrawn { code: fleet::code(tag), reason: name.into() }),
+            19 => Body::Labelled(Labelled {
+                code: fleet::code(tag),
+                how: if other == 0 { LabelledHow::Seen } else { LabelledHow::Printed },
+            }),
             _ => Body::Voided(Voided { reason: name.into() }),
         }
     }

@@ -3423,7 +3423,8 @@ level: string,
  */
 code_mm: number, 
 /**
- * From how far a camera reads it: ten times its side, a rule of thumb of print guides.
+ * From how far a camera reads it, by a rule of thumb of print guides: ten times its side for a code of 25 modules, and
+ * less as there are more.
  */
 reads_from_mm: number, 
 /**
