@@ -688,7 +688,8 @@ fn labels_and_fleets_are_worked_from_the_command_line() {
     let fleet = done(&["fleet", "--db", &db, "begin", "Northern vans", "--json"]);
     has(&fleet, &["device", "own", "partners", "kept"]);
 
-    let code = "3292T-Z4PCD-Q";
+    let hits = done(&["register", "--db", &db, "search", "stick rod", "--json"]);
+    let code = hits["hits"][0]["code"].as_str().expect("a hose");
     let stock = ["--db", db.as_str(), "--stock", "Flag 100 x 50", "--json"];
     let again = done(&[&["tag", "again", code, "--out", &label][..], &stock].concat());
     has(&again, &["tag", "text", "reprint", "catalogue", "program"]);

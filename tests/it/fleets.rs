@@ -485,6 +485,7 @@ fn each_standing_and_each_finding_has_words_of_its_own() {
         let id = format!("tag-found-{}", hosewright_api::key(&code));
         assert!(words.has(&id) && words.has(&format!("{id}-cure")), "{id}");
     }
+    assert!(words.has("tag-found-not-known-alone-cure"));
     for standing in [
         TagStanding::Own,
         TagStanding::Partner,
