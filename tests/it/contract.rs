@@ -731,8 +731,8 @@ fn labels_and_fleets_are_worked_from_the_command_line() {
     assert_eq!(done(&["fleet", "--db", &second, "leave", mark, "--json"])["own"], Value::Null);
 
     let narrow = ["--width-mm", "12", "--height-mm", "12", "--form", "wrap"];
-    let asked =
-        [&["tag", "make", &demo("replacement.json"), "--out", &other][..], &narrow, &["--json"]].concat();
+    let replacement = demo("replacement.json");
+    let asked = [&["tag", "make", &replacement, "--out", &other][..], &narrow, &["--json"]].concat();
     let (exit, _, error) = hosewright(&asked, "");
     assert_eq!((exit, &error["error"]["field"]), (2, &json!("stock")));
 }
