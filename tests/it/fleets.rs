@@ -146,8 +146,8 @@ fn own_partners_foreign_and_unsealed_tags_each_open_with_their_own_words() {
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(300))]
 
-    /// Whatever character of a sealed tag is altered, and whether or not its checksum is made to fit again: it is seen,
-    /// and nothing of it is taken for true.
+    /// Whatever character of a sealed tag is altered, it is seen and nothing of it is taken for true. Who makes the checksum
+    /// fit again can at most hide the seal: the tag is then one that nobody vouches for, never one of the fleet.
     #[test]
     fn a_sealed_tag_altered_anywhere_is_seen(at in any::<prop::sample::Index>(), wrong in "[ -~]", key: [u8; 32]) {
         let key = FleetKey::from_bytes(key);
@@ -162,10 +162,13 @@ proptest! {
         altered.replace_range(at..=at, &wrong);
         prop_assume!(altered != text);
         // A wrong checksum made to fit is the tag as it was.
-        for altered in [altered.clone(), with_sum(&altered)].into_iter().filter(|altered| *altered != text) {
+        let one = altered;
+        for altered in [one.clone(), with_sum(&one)].into_iter().filter(|altered| *altered != text) {
             if let Some(read) = tag::open(&altered, Some(&key), &[]) {
-                prop_assert!(matches!(read.standing, TagStanding::Altered | TagStanding::Newer), "{:?}", read);
-                prop_assert_eq!(read.content, None);
+                let hidden = read.standing == TagStanding::Unsealed && altered == with_sum(&altered) && !altered.contains("\nSEAL ");
+                let seen = matches!(read.standing, TagStanding::Altered | TagStanding::Newer) && read.content.is_none();
+                prop_assert!(seen || hidden, "{:?}", read);
+                prop_assert!(seen || tag::read(&one).is_err(), "without a new checksum it is seen: {:?}", read);
             }
         }
     }
