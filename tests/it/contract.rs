@@ -697,3 +697,70 @@ fn the_van_is_loaded_asked_and_priced_on_the_command_line() {
         (0, &json!(32498), &json!("386.73 EUR"))
     );
 }
+
+/// Stocks, a fleet, labels again and in a batch, tags read against the register: each in JSON and plainly.
+#[test]
+fn labels_and_fleets_are_worked_from_the_command_line() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let at = |name: &str| folder.path().join(name).display().to_string();
+    let (db, label, other) = (at("fleet.db"), at("label.png"), at("other.png"));
+    let demo = |name: &str| format!("{}/../demo/{name}", env!("CARGO_MANIFEST_DIR"));
+    let done = |arguments: &[&str]| {
+        let (exit, answer, error) = hosewright(arguments, "");
+        assert_eq!(exit, 0, "{arguments:?}: {error}");
+        answer
+    };
+    done(&["register", "--db", &db, "import", &demo("fleet.csv"), "--json"]);
+    let stocks = done(&["tag", "stocks", "--db", &db, "--keep", &demo("stocks.json"), "--json"]);
+    assert_eq!(stocks["stocks"].as_array().map(Vec::len), Some(6));
+    let fleet = done(&["fleet", "--db", &db, "begin", "Northern vans", "--json"]);
+    has(&fleet, &["device", "own", "partners", "kept"]);
+
+    let hits = done(&["register", "--db", &db, "search", "stick rod", "--json"]);
+    let code = hits["hits"][0]["code"].as_str().expect("a hose");
+    let stock = ["--db", db.as_str(), "--stock", "Flag 100 x 50", "--json"];
+    let again = done(&[&["tag", "again", code, "--out", &label][..], &stock].concat());
+    has(&again, &["tag", "text", "reprint", "catalogue", "program"]);
+    let plan = done(&[&["tag", "batch", "--machine", "Excavator 3"][..], &stock].concat());
+    has(&plan, &["labels", "made", "reprints", "pages"]);
+    assert_eq!((&plan["reprints"], plan["made"].as_u64() > Some(1)), (&json!(1), true));
+    done(&[&["tag", "batch", "--due", "2026-11-25", "--out", &at("labels.pdf")][..], &stock].concat());
+    assert!(std::fs::read(at("labels.pdf")).expect("a PDF").starts_with(b"%PDF"));
+
+    let read = done(&["tag", "read", &label, "--db", &db, "--json"]);
+    has(&read, &["code", "spec", "seal", "judged"]);
+    assert_eq!((&read["code"], &read["judged"]["standing"]), (&json!(code), &json!("own")));
+    let typed = done(&["tag", "open", code, "--db", &db, "--json"]);
+    assert_eq!(typed["judged"]["standing"], "code-alone");
+    let scans = done(&["tag", "scans", "--db", &db, "--json"]);
+    assert_eq!(scans["scans"].as_array().map(Vec::len), Some(2));
+
+    // A tag that was altered stops, and one that nobody here has seen is taken in.
+    let text = read["text"].as_str().expect("a text").to_owned();
+    let altered = at("altered.txt");
+    std::fs::write(&altered, text.replace("1240", "1340")).expect("written");
+    let (exit, answer, _) = hosewright(&["tag", "open", &altered, "--db", &db, "--json"], "");
+    assert_eq!((exit, &answer["judged"]["verdict"]), (1, &json!("stop")));
+    done(&["tag", "make", &demo("replacement.json"), "--out", &other, "--json"]);
+    let taken = done(&["tag", "adopt", &other, "--db", &db, "--json"]);
+    has(&taken, &["code", "written", "assembly"]);
+    let (exit, _, error) = hosewright(&["tag", "adopt", &other, "--db", &db, "--json"], "");
+    assert_eq!((exit, &error["error"]["code"]), (2, &json!("input")), "known already");
+
+    let (key, second) = (at("key.txt"), at("second.db"));
+    let handed = done(&["fleet", "--db", &db, "hand-on", "--out", &key, "--json"]);
+    assert!(!handed["caution"].as_str().expect("words").is_empty());
+    let (exit, _, _) = hosewright(&["fleet", "--db", &db, "hand-on", "--out", &key, "--json"], "");
+    assert_eq!(exit, 4, "a key is not written over a file that others may have open");
+    done(&["register", "--db", &second, "import", &demo("fleet.csv"), "--json"]);
+    let joined = done(&["fleet", "--db", &second, "join", &key, "--json"]);
+    assert_eq!(joined["own"]["mark"], fleet["own"]["mark"]);
+    let mark = joined["own"]["mark"].as_str().expect("a mark");
+    assert_eq!(done(&["fleet", "--db", &second, "leave", mark, "--json"])["own"], Value::Null);
+
+    let narrow = ["--width-mm", "12", "--height-mm", "12", "--form", "wrap"];
+    let replacement = demo("replacement.json");
+    let asked = [&["tag", "make", &replacement, "--out", &other][..], &narrow, &["--json"]].concat();
+    let (exit, _, error) = hosewright(&asked, "");
+    assert_eq!((exit, &error["error"]["field"]), (2, &json!("stock")));
+}

@@ -146,8 +146,8 @@ fn own_partners_foreign_and_unsealed_tags_each_open_with_their_own_words() {
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(300))]
 
-    /// Whatever character of a sealed tag is altered, and whether or not its checksum is made to fit again: it is seen,
-    /// and nothing of it is taken for true. At most it is a tag of an unknown fleet, where the fleet's mark itself was altered.
+    /// Whatever character of a sealed tag is altered, it is seen and nothing of it is taken for true. Who makes the checksum
+    /// fit again can at most hide the seal: the tag is then one that nobody vouches for, never one of the fleet.
     #[test]
     fn a_sealed_tag_altered_anywhere_is_seen(at in any::<prop::sample::Index>(), wrong in "[ -~]", key: [u8; 32]) {
         let key = FleetKey::from_bytes(key);
@@ -161,15 +161,14 @@ proptest! {
         let mut altered = text.clone();
         altered.replace_range(at..=at, &wrong);
         prop_assume!(altered != text);
-        for altered in [altered.clone(), with_sum(&altered)] {
+        // A wrong checksum made to fit is the tag as it was.
+        let one = altered;
+        for altered in [one.clone(), with_sum(&one)].into_iter().filter(|altered| *altered != text) {
             if let Some(read) = tag::open(&altered, Some(&key), &[]) {
-                let mark = text.find("SEAL ").map(|seal| (seal + 5..seal + 10).contains(&at));
-                if mark == Some(true) {
-                    prop_assert!(matches!(read.standing, TagStanding::Altered | TagStanding::Foreign), "{:?}", read);
-                } else {
-                    prop_assert!(matches!(read.standing, TagStanding::Altered | TagStanding::Newer), "{:?}", read);
-                    prop_assert_eq!(read.content, None);
-                }
+                let hidden = read.standing == TagStanding::Unsealed && altered == with_sum(&altered) && !altered.contains("\nSEAL ");
+                let seen = matches!(read.standing, TagStanding::Altered | TagStanding::Newer) && read.content.is_none();
+                prop_assert!(seen || hidden, "{:?}", read);
+                prop_assert!(seen || tag::read(&one).is_err(), "without a new checksum it is seen: {:?}", read);
             }
         }
     }
@@ -425,25 +424,21 @@ fn a_tag_never_seen_opens_as_a_spec_that_is_checked_rebuilt_and_taken_in() {
 
 /// What someone unknown wrote on a tag never makes a hose stronger than the tables do.
 #[rstest]
-#[case("MAX 250 bar (3630 psi)", "MAX 700 bar (10200 psi)", json!(250.0))]
-#[case("MAX 250 bar (3630 psi)", "MAX 100 bar (1450 psi)", json!(100.0))]
-#[case("MAX 250 bar (3630 psi)\n", "", Value::Null)]
-#[case("2SN DN16", "9ZZ DN16", Value::Null)]
+#[case("2SN", json!(700), json!(250.0))]
+#[case("2SN", json!(100), json!(100.0))]
+#[case("2SN", Value::Null, Value::Null)]
+#[case("9ZZ", json!(700), Value::Null)]
 fn the_pressure_of_an_unknown_maker_is_the_lower_of_its_tag_and_the_tables(
-    #[case] right: &str,
-    #[case] wrong: &str,
+    #[case] kind: &str,
+    #[case] said: Value,
     #[case] carried: Value,
 ) {
     let (_folder, mut api) = begin();
-    let (tag, _) = made(&mut api);
-    let content = TagContent {
-        pressure_bar: serde_json::from_value(json!(250)).ok(),
-        ..serde_json::from_value(tag).expect("a tag")
-    };
-    let text = tag::write(&content);
-    assert!(text.contains(right), "{text}");
-    let text = with_sum(&text.replacen(right, wrong, 1));
-    let taken = ask(&mut api, "tag.adopt", json!({"text": text}));
+    let (mut tag, _) = made(&mut api);
+    tag["spec"]["hose"]["type"] = json!(kind);
+    tag["pressure_bar"] = said;
+    let content: TagContent = serde_json::from_value(tag).expect("a tag");
+    let taken = ask(&mut api, "tag.adopt", json!({"text": tag::write(&content)}));
     assert_eq!(taken["assembly"].get("pressure_bar").cloned().unwrap_or_default(), carried);
 }
 
@@ -493,6 +488,7 @@ fn each_standing_and_each_finding_has_words_of_its_own() {
         let id = format!("tag-found-{}", hosewright_api::key(&code));
         assert!(words.has(&id) && words.has(&format!("{id}-cure")), "{id}");
     }
+    assert!(words.has("tag-found-not-known-alone-cure"));
     for standing in [
         TagStanding::Own,
         TagStanding::Partner,

@@ -12,6 +12,13 @@ export function label(folder, code) {
   return { picture, code: made.tag.code };
 }
 
+/** The label of a hose on record, under the code it has. */
+export function labelAgain(folder, db, code) {
+  const picture = join(folder, `${code}.png`);
+  hosewright('tag', 'again', code, '--db', db, '--out', picture);
+  return { picture, code };
+}
+
 /** A photograph of labels, each with its place and width in pixels; `over` is laid over them. */
 export async function photograph(browser, out, labels, over = '') {
   const page = await browser.newPage({ viewport: { width: 1280, height: 960 } });

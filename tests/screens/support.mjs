@@ -93,9 +93,9 @@ export async function browse(t, more = []) {
 /**
  * A page on the served screens. Errors of the console or the page fail the test when it ends, and so does a refused
  * call, which the browser reports as if a file were missing: but for the commands that the test says are `refused`,
- * each of which must have been.
+ * each of which must have been, and those that `may` be.
  */
-export async function open(t, browser, url, viewport = phone, { refused = [], ...more } = {}) {
+export async function open(t, browser, url, viewport = phone, { refused = [], may = [], ...more } = {}) {
   const context = await browser.newContext({
     viewport,
     reducedMotion: 'reduce',
@@ -113,6 +113,7 @@ export async function open(t, browser, url, viewport = phone, { refused = [], ..
     const command = /\/api\/([^/?#]+)$/.exec(message.location().url)?.[1];
     // The server is ended first: a call that was still under way then is no refusal.
     if (command && message.text().includes('net::ERR_')) return;
+    if (may.includes(command)) return;
     if (refused.includes(command)) answered.add(command);
     else if (message.type() === 'error') errors.push(`${message.text()} ${command ?? ''}`.trim());
   });

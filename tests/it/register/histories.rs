@@ -5,9 +5,9 @@ use chrono::{DateTime, Utc};
 use hosewright_core::check::Verdict;
 use hosewright_core::cutting::StockSort;
 use hosewright_core::record::{
-    About, Body, DeviceNamed, Graded, Hash, HoursRead, Inspected, Overridden, PhotoAdded, Piece,
-    PieceChanged, PieceId, PolicySet, PriceSet, Scope, StockChanged, StockMoved, StockPlaced, StockUnit,
-    StockWhy, TagWithdrawn, Voided,
+    About, Body, DeviceNamed, Graded, Hash, HoursRead, Inspected, Labelled, LabelledHow, Overridden,
+    PhotoAdded, Piece, PieceChanged, PieceId, PolicySet, PriceSet, Scope, StockChanged, StockMoved,
+    StockPlaced, StockUnit, StockWhy, TagWithdrawn, Voided,
 };
 use hosewright_core::stock::{Item, Thing};
 use hosewright_store::{Error, NewEvent};
@@ -29,7 +29,7 @@ pub fn deed() -> impl Strategy<Value = Deed> {
         3 => Just(None),
         1 => prop::collection::vec(any::<prop::sample::Index>(), 1..3).prop_map(Some),
     ];
-    (0..26_u8, 0..3_u8, 0..3_u8, builds_on, -200_000_000..200_000_000_i64)
+    (0..27_u8, 0..3_u8, 0..3_u8, builds_on, -200_000_000..200_000_000_i64)
         .prop_map(|(what, which, other, builds_on, clock)| Deed { what, which, other, builds_on, clock })
 }
 
@@ -147,11 +147,15 @@ impl Deed {
                 currency: "EUR".into(),
             }),
             24 => a_piece(which, name),
-            _ => Body::PieceChanged(PieceChanged {
+            25 => Body::PieceChanged(PieceChanged {
                 piece: PieceId::from_bytes([which; 16]),
                 tenths_mm: i64::from(other) * 1000 - 500,
                 why: StockWhy::Used,
                 hose: (other > 0).then(|| fleet::code(tag)),
+            }),
+            _ => Body::Labelled(Labelled {
+                code: fleet::code(tag),
+                how: if other == 0 { LabelledHow::Seen } else { LabelledHow::Printed },
             }),
         }
     }

@@ -1,5 +1,6 @@
 //! What a tag that was read is worth: who made it, and how it stands beside the record.
 
+use super::seal::is_made_by;
 use super::{Assembled, GRAMMAR, Proof, TagCode, TagContent, TagError, code_of, is_sealed_by, read};
 use crate::check::Verdict;
 use crate::fleet::{FleetKey, FleetMark};
@@ -75,8 +76,12 @@ pub fn open(text: &str, own: Option<&FleetKey>, partners: &[&FleetKey]) -> Optio
         TagStanding::Own
     } else if partners.iter().any(|key| sealed(key)) {
         TagStanding::Partner
-    } else if own.into_iter().chain(partners.iter().copied()).any(|key| key.mark() == seal.fleet()) {
-        // It claims a seal that can be tried, and the seal is none of that fleet's.
+    } else if own
+        .into_iter()
+        .chain(partners.iter().copied())
+        .any(|key| key.mark() == seal.fleet() || is_made_by(text, key))
+    {
+        // It claims a seal that can be tried and is none of that fleet's; or the mark before a true one was altered.
         return Some(TagRead { fleet, code, ..nothing });
     } else {
         TagStanding::Foreign

@@ -38,6 +38,10 @@ impl TagSeal {
         self.fleet
     }
 
+    fn fits(&self, lines: &str, key: &FleetKey) -> bool {
+        key.begins(lines.as_bytes(), &self.code)
+    }
+
     /// The seal of that key over these lines.
     pub(super) fn of(key: &FleetKey, lines: &str) -> Self {
         let whole = key.code(lines.as_bytes());
@@ -45,13 +49,22 @@ impl TagSeal {
     }
 }
 
-/// Whether a tag's text carries the seal of that key over its own lines. Space around the whole and line ends of any
-/// kind are forgiven, as when it is read.
+/// Whether a tag's text carries the seal of that key over its own lines, under the mark of that key. Space around the
+/// whole and line ends of any kind are forgiven, as when it is read.
 pub fn is_sealed_by(text: &str, key: &FleetKey) -> bool {
+    parts(text).is_some_and(|(above, seal)| seal.fleet == key.mark() && seal.fits(&above, key))
+}
+
+/// Whether the seal is that key's, whatever mark stands before it.
+pub(super) fn is_made_by(text: &str, key: &FleetKey) -> bool {
+    parts(text).is_some_and(|(above, seal)| seal.fits(&above, key))
+}
+
+/// The lines that a seal is set on, and the seal.
+fn parts(text: &str) -> Option<(String, TagSeal)> {
     let lines: Vec<&str> = super::read::lines(text);
-    let Some(at) = lines.iter().position(|line| line.starts_with(KEY)) else { return false };
-    let Ok(seal) = lines[at][KEY.len()..].parse::<TagSeal>() else { return false };
-    key.begins(lines[..at].join("\n").as_bytes(), &seal.code)
+    let at = lines.iter().position(|line| line.starts_with(KEY))?;
+    Some((lines[..at].join("\n"), lines[at][KEY.len()..].parse().ok()?))
 }
 
 impl fmt::Display for TagSeal {

@@ -63,7 +63,7 @@ pub enum LabelHolds {
     /// Its QR code holds the code alone, because the whole text has no room at modules a camera can read; every fact
     /// stands in words.
     CodeAlone,
-    /// Its QR code holds the code alone, and beside the code only what warns stands in words: the rest has no room.
+    /// Its QR code holds the code alone. Beside the code stands in words what warns, and of the rest what has room.
     CodeOnly,
 }
 

@@ -24,6 +24,7 @@ tag-found-other-proof = It is said to be proved, and the record does not say so.
 tag-found-other-proof-cure = The record stands. Record the proof if there was one.
 tag-found-not-known = This register has nothing of this code.
 tag-found-not-known-cure = Check what the tag says, rebuild the hose from it, or take it into the register.
+tag-found-not-known-alone-cure = Merge with the van that made it, or go by the words beside the code and measure the hose.
 tag-found-merge-first = It is your fleet's, and this register has nothing of it: another van has its record.
 tag-found-merge-first-cure = Merge with the van that made it. If that can not be, take it in from its tag; the two records then show as a contradiction to settle.
 tag-found-seal-missing = Your fleet seals its tags, and this one of a hose on record has no seal.

@@ -58,7 +58,6 @@ scan-is-withdrawn = WITHDRAWN
 scan-is-failed = FAILED ITS PROOF
 scan-is-elsewhere = FITTED ELSEWHERE
 scan-is-other-spec = ANOTHER HOSE
-scan-sits = On record at { $at }.
 scan-carried-note = Read off the tag, not checked here. Compare it with the hose in your hand.
 scan-open = Open { $code }
 scan-open-then = the hose on record

@@ -66,7 +66,7 @@ tag-save-label-then = a PDF of the label’s size
 ## Stocks of labels
 label-stock = { $width } × { $height }, { $form }
 label-form-flag = flag
-label-form-wrap = round the hose
+label-form-wrap = wrap
 label-form-plate = plate
 label-material-polyester = polyester
 label-material-polypropylene = polypropylene
@@ -88,7 +88,8 @@ batch-within = { $days ->
    *[other] within { $shown } days
 }
 batch-paper = On
-batch-one-each = a page each, for a label printer
+batch-one-each = label printer, one each
+batch-working = Making the labels.
 batch-list = Hoses
 batch-reprint = reprint
 batch-code-alone = the code holds its name alone

@@ -26,6 +26,11 @@ van-theme-sun = sun
 ## Labels
 van-labels = Labels
 van-labels-means = The labels that you have. The first is offered first; a hose whose label has no room on it is told which of the others would do.
+van-labels-note = { $count ->
+    [one] { $first }
+    [2] { $first } and one more
+   *[other] { $first } and { $others } more
+}
 van-labels-first = offered first
 van-labels-row = { $size } · { $material } · { $dpi } dots an inch
 van-labels-add = Another label

@@ -30,6 +30,8 @@ pub(super) struct Place {
     pub(super) reason: Option<String>,
     /// What is wrong with the text.
     pub(super) problem: Option<String>,
+    /// It is a code alone: there is no spec on it to go by.
+    pub(super) alone: bool,
 }
 
 /// A finding in words.
@@ -39,11 +41,12 @@ pub(super) fn worded(words: &Words, code: TagFindingCode, about: &Place) -> TagF
     let [reason, problem] = [&about.reason, &about.problem].map(|text| text.clone().unwrap_or_default());
     let values: [(&str, &dyn hosewright_words::Say); 3] =
         [("at", &at), ("reason", &reason), ("problem", &problem)];
+    let unknown_alone = about.alone && code == TagFindingCode::NotKnown;
     TagFinding {
         code,
         verdict: code.verdict(),
         why: words.say(&id, &values),
-        cure: words.say(&format!("{id}-cure"), &values),
+        cure: words.say(&format!("{id}-{}", if unknown_alone { "alone-cure" } else { "cure" }), &values),
     }
 }
 

@@ -118,7 +118,8 @@ pub fn label(api: &mut Api, asked: LabelQuestion, _: &[u8]) -> Result<File, ApiE
     let composed = composed(api, &asked.tag, &asked.stock, asked.cover_od_mm)?;
     let composed = composed.map_err(|error| {
         let refused = refused(api, &asked, &error);
-        ApiError::input("stock", [refused.why, refused.instead].join(" ").trim().to_owned())
+        let parts = [refused.why, refused.instead];
+        ApiError::input("stock", parts.join(". ").trim_end_matches(". ").to_owned())
     })?;
     let label = &composed.label;
     let (ending, mime, bytes) = match asked.kind {

@@ -186,6 +186,7 @@ fn judged(
             Some(problem) => problem.to_string(),
             None => api.words.say("tag-seal-does-not-fit", &[]),
         }),
+        alone: read.standing == TagStanding::CodeAlone,
     };
     let codes = tag::findings(read, known.as_ref(), here, keys.own().is_some());
     let findings: Vec<TagFinding> = codes.into_iter().map(|code| worded(&api.words, code, &about)).collect();

@@ -1,0 +1,20 @@
+//! The text that hands a fleet's key on; what is wrong with one is said without what stands in it.
+
+#![no_main]
+
+use hosewright_core::fleet::{self, DeviceKey};
+use libfuzzer_sys::fuzz_target;
+
+fuzz_target!(|text: &str| {
+    match fleet::read(text) {
+        Ok(handed) => {
+            let again = fleet::hand_on(&handed.name, &handed.key, &DeviceKey::from_bytes([7; 32]));
+            assert_eq!(fleet::read(&again).map(|read| read.key), Ok(handed.key));
+        }
+        Err(error) => {
+            let said = error.to_string();
+            let key = text.lines().filter_map(|line| line.strip_prefix("KEY ")).find(|key| key.len() > 8);
+            assert!(key.is_none_or(|key| !said.contains(key)), "{said}");
+        }
+    }
+});
