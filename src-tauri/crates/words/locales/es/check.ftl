@@ -301,7 +301,7 @@ cure-route-no-length = Tomar un codo, mover o girar un puerto, o elegir una mang
 # Single changes that cure a route
 route-cure-length = Hacerla de { $length }.
 route-cure-exit = Dejar que el codo en { $end } apunte { $points }; hacerla de { $length }.
-route-cure-form = Tomar en { $end } { $form } que apunte { $points }; hacerla de { $length }.
+route-cure-form = Tomar en { $end } un { $form } que apunte { $points }; hacerla de { $length }.
 points-towards = hacia el otro puerto
 points-away = en sentido contrario al otro puerto
 points-front = hacia quien mira

@@ -192,7 +192,7 @@ search-failed = { $count ->
 search-hose = manguera
 search-place = sitio
 search-machine = máquina
-search-site = emplazamiento
+search-site = sede
 tag-service-unchecked = PRECAUCIÓN: nada se dijo del servicio. La etiqueta lleva la presión de las piezas; no se revisó si sirven para la línea.
 find-more-lookalikes = { $count ->
     [one] Hay un parecido más posible; --json lo muestra.
