@@ -1,33 +1,3 @@
-# Where the print on a hose and what is read of it say different things. The cure is the same: look again,
-# and never rate the hose by the kinder of the two.
-contradicted-no-such-hose = La impresión se contradice o está mal leída: ninguna manguera de las tablas es { $named }. Leerla otra vez; hasta que esté claro, guiarse por lo medido.
-contradicted-reinforcement = Impreso { $named }, que es { $printed }; visto: { $measured }. Mirar otra vez el extremo cortado. Uno de los dos es erróneo: no valorar esta manguera por su impresión.
-contradicted-layers = Impreso { $named }, que tiene { $printed ->
-    [one] una capa
-   *[other] { $printed } capas
-}; contadas: { $measured }. Contar otra vez en un corte limpio. Uno de los dos es erróneo: no valorar esta manguera por su impresión.
-contradicted-bore = Impreso { $named }, cuyo diámetro interior más cercano es { $printed }; medido { $measured }. Medir otra vez lejos del casquillo, dos veces a 90 grados. Uno de los dos es erróneo.
-contradicted-reinforcement-od = Impreso { $named }, que en lo más cercano mide { $printed } sobre el refuerzo; medido { $measured }. Medir otra vez donde no haya alambres abiertos. Uno de los dos es erróneo.
-contradicted-cover-od = Impreso { $named }, que en lo más cercano mide { $printed } sobre la cubierta; medido { $measured }. Medir otra vez donde la cubierta esté limpia y redonda. Uno de los dos es erróneo.
-contradicted-cover = Impreso { $printed }, visto como { $measured }. Cerca de líneas eléctricas o donde las chispas sean peligrosas, no darla por ninguna de las dos hasta que esté probado.
-contradicted-pressure = Impreso { $printed }; la tabla da a { $named } { $measured }. Puede ser otra edición u otra manguera: vale la menor de las dos hasta que la hoja de su fabricante diga otra cosa.
-
-# A reading that only a slip explains.
-stray = { $reading } da { $read }; { $named } tendría { $limits }. Leerlo otra vez, o decir que no se puede saber: hasta entonces aquí nada queda resuelto.
-stray-absent = { $reading } da { $read }; { $named } no tiene tal cosa. Leerlo otra vez, o decir que no se puede saber: hasta entonces aquí nada queda resuelto.
-stray-limit = { $limit }
-stray-limits = { $least } a { $most }
-
-seen-wire-braid = alambre trenzado
-seen-wire-spiral = alambre en espiral
-seen-textile-braid = textil trenzado
-seen-thermoplastic-textile = textil alrededor de un tubo de plástico
-seen-ptfe-steel-braid = trenzado de acero desnudo sobre PTFE
-seen-suction-helix = textil con hélice de alambre
-seen-plain = nada especial
-seen-non-conductive = no conductora
-seen-flame-resistant = resistente a la llama
-seen-antistatic = antiestática
 # The build sheet: what is done at each step, and how to get what is missing.
 
 # Before anything is loosened
