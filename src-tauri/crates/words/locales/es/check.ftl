@@ -127,11 +127,36 @@ why-bend-limit-unknown = Hasta dónde se puede curvar { $hose } es desconocido, 
 cure-bend-limit-unknown = Introducir el radio mínimo de curvatura que da el proveedor para esta manguera (min_bend_radius_mm), o elegir una cuyo radio esté en las tablas.
 
 # Duties of the place
-why-duty-ok = Se cumple la exigencia del sitio: { $duty }.
-why-duty-cover-missing = El sitio exige manguera { $duty }, y la especificación no dice que esta lo sea.
-cure-duty-cover-missing = Elegir una manguera impresa o marcada como { $duty }, y decirlo en la especificación.
-why-duty-wire-conducts = El sitio exige manguera { $duty }, y esta tiene, o puede tener, alambre dentro. Cerca de líneas eléctricas eso puede matar.
-cure-duty-wire-conducts = Elegir una manguera textil marcada como { $duty }.
+why-duty-ok = Se cumple la exigencia del sitio: manguera { $duty ->
+    [non-conductive] no conductora
+    [flame-resistant] resistente a la llama
+    [antistatic] antiestática
+   *[other] { $duty }
+}.
+why-duty-cover-missing = El sitio exige manguera { $duty ->
+    [non-conductive] no conductora
+    [flame-resistant] resistente a la llama
+    [antistatic] antiestática
+   *[other] { $duty }
+}, y la especificación no dice que esta lo sea.
+cure-duty-cover-missing = Elegir una manguera impresa o marcada como { $duty ->
+    [non-conductive] no conductora
+    [flame-resistant] resistente a la llama
+    [antistatic] antiestática
+   *[other] { $duty }
+}, y decirlo en la especificación.
+why-duty-wire-conducts = El sitio exige manguera { $duty ->
+    [non-conductive] no conductora
+    [flame-resistant] resistente a la llama
+    [antistatic] antiestática
+   *[other] { $duty }
+}, y esta tiene, o puede tener, alambre dentro. Cerca de líneas eléctricas eso puede matar.
+cure-duty-wire-conducts = Elegir una manguera textil marcada como { $duty ->
+    [non-conductive] no conductora
+    [flame-resistant] resistente a la llama
+    [antistatic] antiestática
+   *[other] { $duty }
+}.
 
 # Suction
 why-vacuum-missing = No se ha dicho hasta dónde llega el vacío; { $hose } admite { $limit }.
