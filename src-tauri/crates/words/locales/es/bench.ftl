@@ -1,7 +1,7 @@
 # The bench: what is done about a crimp, a length, a proof. `bench-<code>` says it, `bench-<code>-how` how.
 
 # Crimp
-bench-tick = Dentro: marcar
+bench-tick = Dentro: darlo por hecho
 bench-tick-how = Todas las lecturas están dentro de la tolerancia, descontado el error del instrumento.
 bench-read-on = Seguir midiendo
 bench-read-on-how = Sobre los planos entre las estrías, cuatro direcciones en cada uno de tres puntos: tras la boca, en el centro, antes del final.
@@ -132,12 +132,12 @@ press-care-on = toca el { $on }
 press-care-undone = no se sabe cuándo se hizo por última vez
 
 # Suppliers' tables
-supplier-match = Encabezados en la fila { $row }, { $rows } filas debajo.
+supplier-match = Encabezados en la fila { $row }, filas debajo: { $rows }.
 supplier-missing = No se encuentra: { $missing }. Asignarle una columna, o dar un valor para todas las filas.
 supplier-not-known = desconocido
-supplier-would = Tomaría { $taken } de { $rows } filas: { $new } nuevas, { $changed } en lugar de una anterior, { $same } ya presentes.
-supplier-done = Tomadas { $taken } de { $rows } filas: { $new } nuevas, { $changed } en lugar de una anterior, { $same } ya presentes.
-supplier-would-not = No se tomaría nada: { $refused } de { $rows } filas no se pueden tomar. Corregirlas o dejarlas fuera.
+supplier-would = Tomaría { $taken } de { $rows } filas; nuevas: { $new }, en lugar de una anterior: { $changed }, ya presentes: { $same }.
+supplier-done = Tomadas { $taken } de { $rows } filas; nuevas: { $new }, en lugar de una anterior: { $changed }, ya presentes: { $same }.
+supplier-would-not = No se tomaría nada: filas que no se pueden tomar, { $refused } de { $rows }. Corregirlas o dejarlas fuera.
 supplier-refused = fila { $row }: { $why }
 supplier-repeated = la fila { $row } dice lo mismo que la fila { $of }
 supplier-left-out = quedan fuera: { $rows }

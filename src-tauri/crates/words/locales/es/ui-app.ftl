@@ -4,7 +4,7 @@
 step-find = Medir
 step-check = Revisar
 step-make = Hacer
-step-tag = Marcar
+step-tag = Etiqueta
 step-fit = Montar
 place-job = Trabajo
 place-machines = Máquinas

@@ -23,8 +23,8 @@ due-ages-service = Edad de cada manguera
 due-ages-inspection = Desde que se miró cada una
 due-ages-from = Donde no consta inspección, desde su montaje.
 due-one-mark = una marca, una manguera
-due-drawing-inspection = Años desde que se miraron { $count } mangueras por última vez, frente a un límite de { $limit }; { $over } lo superan
-due-drawing-service = Edades de { $count } mangueras en años frente a un límite de { $limit }; { $over } lo superan
+due-drawing-inspection = Años desde que se miraron { $count } mangueras por última vez, frente a un límite de { $limit }; fuera de plazo: { $over }
+due-drawing-service = Edades de { $count } mangueras en años frente a un límite de { $limit }; fuera de plazo: { $over }
 due-limit-guide = { $count ->
     [one] { $years } año
    *[other] { $years } años
@@ -33,26 +33,26 @@ due-limit-policy = { $count ->
     [one] { $years } año
    *[other] { $years } años
 }, propio
-due-over = { $count } pasadas
-due-year-unit = a
+due-over = { $count } fuera
+due-year-unit = años
 due-other-limits = Algunas mangueras tienen otro límite; en la lista cada una cuenta por el suyo.
 due-no-ages = Aún no se conoce ninguna edad.
 
 ## List
 due-unknown = Edad desconocida
 due-unknown-why = No consta fecha de fabricación, ensamblaje ni montaje. Nunca cuentan como jóvenes: mirar el casquillo y la impresión.
-due-past = Pasado el límite
+due-past = Fuera de plazo
 due-within-30 = En 30 días
 due-within-90 = En 90 días
 due-within-365 = En 12 meses
 due-nothing = Aquí nada vence en 12 meses.
-due-over-by = { $years } a de más
+due-over-by = { $years } años de más
 due-in-days = { $days ->
     [one] en { $shown } día
    *[other] en { $shown } días
   }
 due-since-unknown = ?
-due-years = { $years } a
+due-years = { $years } años
 due-not-fitted = Sin montar
 due-row-place = { $number } · { $name }
 due-row-from = { $from ->
@@ -62,15 +62,15 @@ due-row-from = { $from ->
     [inspected] desde la última inspección
    *[unknown] sin fecha conocida
   }; { $limit ->
-    [policy] propio { $years } a
-   *[guide] orientativo { $years } a
+    [policy] propio { $years } años
+   *[guide] orientativo { $years } años
   }
 
 ## Next
 due-plan = Planificar { $site }
 due-plan-then = { $count ->
-    [one] { $shown } manguera pasada de límite
-   *[other] { $shown } mangueras pasadas de límite
+    [one] { $shown } manguera fuera de plazo
+   *[other] { $shown } mangueras fuera de plazo
   }
 due-open = Abrir { $machine }
 due-open-then = sitio { $number }, { $name }

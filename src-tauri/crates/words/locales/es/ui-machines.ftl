@@ -57,7 +57,7 @@ machines-hoses = { $count ->
     [one] { $shown } manguera
    *[other] { $shown } mangueras
 }
-machines-past = { $shown } pasadas de límite
+machines-past = { $shown } fuera de plazo
 machines-hit-place = Sitio { $number }, { $name }
 machines-hit-loose = En ninguna máquina
 machines-hit-site = Sede
@@ -104,7 +104,7 @@ machines-years = años
 machines-no-places = Aún no hay sitios. Numerar los sitios donde va una manguera, como en la máquina.
 machines-place-empty = no consta manguera
 machines-place-several = constan { $shown } mangueras
-machines-reason-past = pasada de límite
+machines-reason-past = fuera de plazo
 machines-reason-failed = falló, sin sustituir
 machines-reason-job = trabajo abierto
 machines-over = se le exige demasiado

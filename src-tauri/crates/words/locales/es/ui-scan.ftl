@@ -26,8 +26,8 @@ scan-picture = La imagen que se leyó
 ## Typing
 scan-type-title = Escribir las letras junto al código
 scan-type-head = Letras junto al código
-scan-type-leave = mejor imagen
-scan-missing = Faltan { $shown }. No se usan las letras I, L, O ni U.
+scan-type-leave = por imagen
+scan-missing = Por escribir: { $shown }. No se usan las letras I, L, O ni U.
 scan-wrong = NO ES CORRECTO
 scan-use = Usar { $code }
 scan-use-compare = { $where }. Comparar antes { $what } con la manguera.

@@ -1,17 +1,17 @@
 # Words of the start: no job is open.
-start-title = Ningún trabajo abierto
+start-title = Sin trabajo
 start-register-empty = El registro está vacío
 start-register = { $count ->
-    [one] Una máquina en el registro
-   *[other] { $count } máquinas en el registro
+    [one] Una máquina registrada
+   *[other] { $count } máquinas registradas
  }
 start-nothing = Nada dibujado aún.
 start-no-job = Ninguna manguera en mano.
 start-text = Empezar con lo que haya a mano: la etiqueta vieja, la impresión o un pie de rey. Todo queda en este teléfono y funciona sin cobertura.
 start-due = Por vencer o vencidas: { $count }.
 start-drawing = Una manguera aún sin dibujar: ambos terminales, manguera y longitud abiertos
-start-scan = Escanear la etiqueta vieja
-start-scan-then = o cualquier etiqueta que quede en la manguera
+start-scan = Escanear etiqueta vieja
+start-scan-then = o cualquiera que quede en la manguera
 start-print = Leer la impresión
 start-print-note = línea de marcado, aunque sea en parte
 start-measure = Medir

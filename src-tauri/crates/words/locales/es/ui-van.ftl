@@ -103,7 +103,7 @@ van-match-away = Dejarla
 van-match-done = Hecho
 van-outcome-would = Saldría:
 van-outcome-done = Tomado:
-van-outcome-counts = de { $rows } filas { $new } nuevas, { $changed } cambiadas, { $same } ya conocidas.
+van-outcome-counts = de { $rows } filas, nuevas: { $new }, cambiadas: { $changed }, ya conocidas: { $same }.
 van-outcome-repeated = Dicho dos veces en la tabla: filas { $rows }.
 van-outcome-left = Quedan fuera: filas { $rows }.
 van-outcome-refused = { $count ->
@@ -183,7 +183,7 @@ van-care-every-months = { $count ->
 }
 
 ## People
-van-people = Personas y este dispositivo
+van-people = Personas y dispositivo
 van-people-note = quién trabaja, cómo llaman otros a este furgón
 van-working = Quién trabaja
 van-working-now = trabaja ahora
@@ -227,7 +227,7 @@ van-restored = RESTAURADO
 van-restored-says = { $events } eventos en su sitio, comprobados uno a uno.
 
 ## Records in and out
-van-records = Entrada y salida de registros
+van-records = Entrada y salida
 van-records-note = otros furgones, listas, exportar, verificar
 van-vans = Otros furgones
 van-vans-means = Darse paquetes en cualquier orden, cuantas veces se quiera: los registros salen iguales.
@@ -309,7 +309,7 @@ van-verified = { $devices ->
     [one] Los { $events } eventos están como se escribieron.
    *[other] Los { $events } eventos de { $devices } dispositivos están como se escribieron.
   }
-van-verified-not = { $faults } fallos en { $events } eventos.
+van-verified-not = Fallos: { $faults }, en { $events } eventos.
 van-rebuild = Reconstruir las tablas
 van-rebuild-note = a partir del diario
 
