@@ -127,11 +127,36 @@ why-bend-limit-unknown = Wie eng { $hose } gebogen werden darf, ist nicht bekann
 cure-bend-limit-unknown = Kleinsten Biegeradius des Lieferanten für diesen Schlauch eintragen (min_bend_radius_mm), oder einen Schlauch wählen, dessen Biegeradius in den Tabellen steht.
 
 # Anforderungen der Stelle
-why-duty-ok = Die Anforderung der Stelle ist erfüllt: { $duty }.
-why-duty-cover-missing = Die Stelle verlangt: { $duty }. Die Spezifikation sagt nicht, dass dieser Schlauch es ist.
-cure-duty-cover-missing = Einen Schlauch mit diesem Aufdruck oder Zeichen wählen ({ $duty }) und das in der Spezifikation sagen.
-why-duty-wire-conducts = Die Stelle verlangt: { $duty }. In diesem Schlauch ist Draht, oder es kann welcher darin sein. Nahe Stromleitungen kann das töten.
-cure-duty-wire-conducts = Einen Textilschlauch mit diesem Zeichen wählen: { $duty }.
+why-duty-ok = Die Anforderung der Stelle ist erfüllt: { $duty ->
+    [non-conductive] nicht leitend
+    [flame-resistant] flammwidrig
+    [antistatic] antistatisch
+   *[other] { $duty }
+}.
+why-duty-cover-missing = Die Stelle verlangt: { $duty ->
+    [non-conductive] nicht leitend
+    [flame-resistant] flammwidrig
+    [antistatic] antistatisch
+   *[other] { $duty }
+}. Die Spezifikation sagt nicht, dass dieser Schlauch es ist.
+cure-duty-cover-missing = Einen Schlauch mit diesem Aufdruck oder Zeichen wählen ({ $duty ->
+    [non-conductive] nicht leitend
+    [flame-resistant] flammwidrig
+    [antistatic] antistatisch
+   *[other] { $duty }
+}) und das in der Spezifikation sagen.
+why-duty-wire-conducts = Die Stelle verlangt: { $duty ->
+    [non-conductive] nicht leitend
+    [flame-resistant] flammwidrig
+    [antistatic] antistatisch
+   *[other] { $duty }
+}. In diesem Schlauch ist Draht, oder es kann welcher darin sein. Nahe Stromleitungen kann das töten.
+cure-duty-wire-conducts = Einen Textilschlauch mit diesem Zeichen wählen: { $duty ->
+    [non-conductive] nicht leitend
+    [flame-resistant] flammwidrig
+    [antistatic] antistatisch
+   *[other] { $duty }
+}.
 
 # Saugen
 why-vacuum-missing = Niemand hat gesagt, wie tief der Unterdruck geht; { $hose } verträgt { $limit }.

@@ -4,7 +4,8 @@ van-hoses = Leitungen
 van-keep = Sichern
 
 ## Einheiten, Papier, Etikett
-van-units = Einheiten, Papier, Etikett
+van-units = Sprache, Einheiten, Papier, Etikett
+van-language = Sprache
 van-lengths = Längen zuerst in
 van-mm = mm
 van-inch = Zoll
@@ -316,6 +317,7 @@ van-rebuild-note = aus dem Protokoll
 ## Einstellungen, die nicht lesbar sind
 van-unreadable = NICHT GELESEN
 van-unreadable-says = Gesicherte Einstellungen, die nicht lesbar sind: { $settings }. Für sie gelten die des ersten Tags. Neu setzen.
+van-setting-language = Sprache
 van-setting-length-unit = Längen
 van-setting-pressure-unit = Drücke
 van-setting-paper = Papier
