@@ -34,7 +34,7 @@ due-limit-policy = { $count ->
    *[other] { $years } años
 }, propio
 due-over = { $count } fuera
-due-year-unit = años
+due-year-unit = a
 due-other-limits = Algunas mangueras tienen otro límite; en la lista cada una cuenta por el suyo.
 due-no-ages = Aún no se conoce ninguna edad.
 

@@ -4,7 +4,8 @@ van-hoses = Mangueras
 van-keep = Guardarlo
 
 ## Units, paper, label
-van-units = Unidades, papel, etiqueta
+van-units = Idioma, unidades, papel
+van-language = Idioma
 van-lengths = Longitudes primero en
 van-mm = mm
 van-inch = pulgada
@@ -316,6 +317,7 @@ van-rebuild-note = a partir del diario
 ## Settings that can not be read
 van-unreadable = SIN LEER
 van-unreadable-says = Ajustes guardados que no se pueden leer: { $settings }. Valen para ellos los del primer día. Fijarlos de nuevo.
+van-setting-language = idioma
 van-setting-length-unit = longitudes
 van-setting-pressure-unit = presiones
 van-setting-paper = papel
