@@ -3,8 +3,8 @@
 # Before anything is loosened
 step-plan = Saber el fluido, el camino al hospital y lo que cuelga encima.
 step-lower-load = Bajar o apuntalar la carga.
-step-lock-out = Parar el motor, bloquearlo, guardar la llave.
-step-release-pressure = Descargar la presión, vaciar acumuladores, comprobar que no queda.
+step-lock-out = Parar el motor, bloquear el arranque, guardar la llave.
+step-release-pressure = Descargar la presión, vaciar los acumuladores, comprobar que no queda ninguna.
 step-mark-lines = Fotografiar el recorrido y marcar las líneas gemelas.
 step-loosen = Aflojar despacio, recoger el aceite, tapar los puertos.
 step-if-injected = Si pudo entrar fluido bajo la piel: al hospital de inmediato.
