@@ -46,19 +46,13 @@ due-within-30 = En 30 días
 due-within-90 = En 90 días
 due-within-365 = En 12 meses
 due-nothing = Aquí nada vence en 12 meses.
-due-over-by = { $years ->
-    [1] 1 año
-   *[other] { $years } años
-  } de más
+due-over-by = { $years } años de más
 due-in-days = { $days ->
     [one] en { $shown } día
    *[other] en { $shown } días
   }
 due-since-unknown = ?
-due-years = { $years ->
-    [1] 1 año
-   *[other] { $years } años
-  }
+due-years = { $years } años
 due-not-fitted = Sin montar
 due-row-place = { $number } · { $name }
 due-row-from = { $from ->
@@ -68,14 +62,8 @@ due-row-from = { $from ->
     [inspected] desde la última inspección
    *[unknown] sin fecha conocida
   }; { $limit ->
-    [policy] propio { $years ->
-        [1] 1 año
-       *[other] { $years } años
-      }
-   *[guide] orientativo { $years ->
-        [1] 1 año
-       *[other] { $years } años
-      }
+    [policy] límite propio, años: { $years }
+   *[guide] límite orientativo, años: { $years }
   }
 
 ## Next
