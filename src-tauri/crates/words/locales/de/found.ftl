@@ -22,6 +22,14 @@ lookalike-weeps-along-thread = lässt sich gut aufschrauben und schwitzt unter D
 lookalike-leaks-at-seat = die Dichtkegel berühren sich auf einer Linie oder Kante und lecken
 lookalike-no-seal = nichts dichtet
 lookalike-ring-extrudes = der Ring ist nicht eingeschlossen und wird zerschnitten oder herausgedrückt
+lookalike-starts-body = Körper { $female } nimmt Außengewinde { $male } auf
+lookalike-starts-socket = Muffe { $female } nimmt { $male } auf
+lookalike-starts-halves = Flanschhälften von { $female } gehen über { $male }
+lookalike-turns-unknown = nach einigen Umdrehungen
+lookalike-pulls-out = wird von zu wenig gehalten und zieht sich unter Druck heraus
+lookalike-screws-bend = die Schrauben verbiegen sich oder der Bund wird einseitig gehalten; leckt oder lässt los
+lookalike-half-locks = rastet halb ein, sieht geschlossen aus und geht unter Druck auseinander
+lookalike-fits-both = ist gemacht, um auf beide zu passen, und beweist nichts über das Gegenstück
 lookalike-separates = getrennt durch { $readings }
 lookalike-separates-none = kein Befund dieser Liste trennt die beiden: nach dem Teil fragen oder beide Hälften ersetzen
 lookalike-by-thread_diameter_mm = Gewindedurchmesser
@@ -35,6 +43,9 @@ lookalike-by-seat_included_angle_deg = Kegelwinkel
 lookalike-by-cone = Kegel vorstehend oder hohl
 lookalike-by-tube_od_mm = Rohr oder Kegelbohrung
 lookalike-by-male_bore_mm = Durchgangsbohrung
+lookalike-by-bolt_long_mm = langer Lochabstand
+lookalike-by-head_od_mm = Flanschbund
+lookalike-by-head_thickness_mm = Dicke des Flanschbunds
 # Wo Aufdruck und Befund Verschiedenes sagen. Abhilfe ist immer dieselbe: noch einmal ansehen und den Schlauch
 # nie nach dem günstigeren der beiden einstufen.
 contradicted-no-such-hose = Der Aufdruck widerspricht sich oder ist falsch gelesen: Kein Schlauch der Tabellen ist { $named }. Noch einmal lesen; bis es klar ist, gilt das Gemessene.

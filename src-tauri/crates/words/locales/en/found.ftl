@@ -23,6 +23,14 @@ lookalike-weeps-along-thread = it screws up well and weeps along the flanks unde
 lookalike-leaks-at-seat = the seats touch on a line or a rim and leak
 lookalike-no-seal = nothing seals
 lookalike-ring-extrudes = the ring is not enclosed and is cut or pushed out
+lookalike-starts-body = body { $female } takes male { $male }
+lookalike-starts-socket = socket { $female } takes { $male }
+lookalike-starts-halves = clamp halves of { $female } go over { $male }
+lookalike-turns-unknown = after some turns
+lookalike-pulls-out = it is gripped by too little and pulls out under pressure
+lookalike-screws-bend = the screws bend or the head is held on one side, and it leaks or lets go
+lookalike-half-locks = it locks halfway, looks shut and comes apart under pressure
+lookalike-fits-both = it is made to fit both and proves nothing of the other half
 lookalike-separates = parted by { $readings }
 lookalike-separates-none = no reading of this list parts the two: ask for the part or replace both halves
 lookalike-by-thread_diameter_mm = thread diameter
@@ -36,6 +44,9 @@ lookalike-by-seat_included_angle_deg = seat angle
 lookalike-by-cone = cone proud or hollow
 lookalike-by-tube_od_mm = tube or cone bore
 lookalike-by-male_bore_mm = through bore
+lookalike-by-bolt_long_mm = long bolt spacing
+lookalike-by-head_od_mm = flange head
+lookalike-by-head_thickness_mm = thickness of the flange head
 # Where the print on a hose and what is read of it say different things. The cure is the same: look again,
 # and never rate the hose by the kinder of the two.
 contradicted-no-such-hose = The print contradicts itself or is misread: no hose of the tables is { $named }. Read it again; until it is clear go by what is measured.

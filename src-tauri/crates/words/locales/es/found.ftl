@@ -23,6 +23,14 @@ lookalike-weeps-along-thread = enrosca bien y rezuma por los flancos bajo presi�
 lookalike-leaks-at-seat = los asientos se tocan en una línea o un borde y fugan
 lookalike-no-seal = nada sella
 lookalike-ring-extrudes = la junta no queda encerrada y se corta o se expulsa
+lookalike-starts-body = el cuerpo { $female } admite el macho { $male }
+lookalike-starts-socket = el enchufe { $female } admite { $male }
+lookalike-starts-halves = las medias bridas de { $female } abrazan { $male }
+lookalike-turns-unknown = tras algunas vueltas
+lookalike-pulls-out = queda sujeto por demasiado poco y se sale bajo presión
+lookalike-screws-bend = los tornillos se doblan o la cabeza queda sujeta por un lado, y fuga o se suelta
+lookalike-half-locks = encaja a medias, parece cerrado y se abre bajo presión
+lookalike-fits-both = está hecho para encajar en los dos y no demuestra nada de la otra mitad
 lookalike-separates = se distinguen por { $readings }
 lookalike-separates-none = ninguna lectura de esta lista distingue los dos: pedir la pieza o sustituir ambas mitades
 lookalike-by-thread_diameter_mm = diámetro de rosca
@@ -36,6 +44,9 @@ lookalike-by-seat_included_angle_deg = ángulo de asiento
 lookalike-by-cone = cono saliente o hueco
 lookalike-by-tube_od_mm = tubo o agujero del cono
 lookalike-by-male_bore_mm = agujero de paso
+lookalike-by-bolt_long_mm = distancia larga entre tornillos
+lookalike-by-head_od_mm = cabeza de la brida
+lookalike-by-head_thickness_mm = espesor de la cabeza de la brida
 # Where the print on a hose and what is read of it say different things. The cure is the same: look again,
 # and never rate the hose by the kinder of the two.
 contradicted-no-such-hose = La impresión se contradice o está mal leída: ninguna manguera de las tablas es { $named }. Leerla otra vez; hasta que esté claro, guiarse por lo medido.
