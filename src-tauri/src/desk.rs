@@ -21,7 +21,8 @@ struct Open {
 impl Desk {
     /// Over a register at that path, which is not opened yet.
     pub(crate) fn new(register: PathBuf) -> Self {
-        let api = Api::new(Language::English, Box::new(Machine));
+        let mut api = Api::new(Language::English, Box::new(Machine));
+        api.speak_as_set();
         Self(Arc::new(Mutex::new(Open { api, register, is_open: false })))
     }
 

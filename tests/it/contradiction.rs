@@ -128,7 +128,7 @@ fn every_contradiction_has_words() {
     for code in Contradicted::ALL {
         let code = serde_json::to_value(code).expect("a code");
         let id = format!("contradicted-{}", code.as_str().expect("text"));
-        assert!(words.has(&id), "find.ftl has no {id}");
+        assert!(words.has(&id), "found.ftl has no {id}");
     }
     for kind in [
         "wire-braid",

@@ -124,6 +124,28 @@ fn the_one_size_of_an_older_register_becomes_a_stock() {
     }
 }
 
+/// What is told of a hose that nobody named.
+fn said(api: &mut Api) -> String {
+    answer(api, "check", json!({"spec": {}})).expect("checked").to_string()
+}
+
+#[test]
+fn the_core_speaks_the_language_of_the_settings_where_it_is_followed() {
+    let (folder, mut api) = begin();
+    answer(&mut api, "settings.write", json!({"language": "de"})).expect("written");
+    assert!(said(&mut api).contains("No hose is named."), "the command line stays as it began");
+    api.speak_as_set();
+    assert!(said(&mut api).contains("Kein Schlauch ist genannt."));
+    drop(api);
+
+    let mut again = self::api();
+    again.speak_as_set();
+    again.open(&folder.path().join("register.db")).expect("the register opens");
+    assert!(said(&mut again).contains("Kein Schlauch ist genannt."), "after the program was started anew");
+    answer(&mut again, "settings.write", json!({"language": "en"})).expect("written");
+    assert!(said(&mut again).contains("No hose is named."), "at once, without starting anew");
+}
+
 #[test]
 fn a_setting_that_can_not_be_is_refused_by_its_name() {
     let (_folder, mut api) = begin();
@@ -140,6 +162,7 @@ fn a_setting_that_can_not_be_is_refused_by_its_name() {
         ("caliper_error_mm", json!({"caliper_error_mm": 0.0})),
         ("tape_error_mm", json!({"tape_error_mm": "a bit"})),
         ("length_unit", json!({"length_unit": "cubit"})),
+        ("language", json!({"language": "xx"})),
         ("instruments.tape", json!({"instruments": {"tape": "x".repeat(61)}})),
         ("person", json!({"person": "07".repeat(16)})),
         ("units", json!({"units": "mm"})),

@@ -13,7 +13,7 @@ async function sheet(page, name) {
 test('settings survive a reload', async (t) => {
   const [browser, { url }] = await Promise.all([browse(t), serve(t)]);
   const page = await open(t, browser, url);
-  await sheet(page, /^Units, paper, look/);
+  await sheet(page, /^Language, units, paper, look/);
   for (const choice of ['inch', 'psi', 'Letter', 'American']) {
     const button = page.getByRole('button', { name: choice, exact: true });
     await button.click();
@@ -29,7 +29,7 @@ test('every sheet of the van is sound at every size', async (t) => {
   for (const size of sizes) {
     const page = await open(t, browser, url, size);
     for (const name of [
-      'Units, paper, look',
+      'Language, units, paper, look',
       'Labels',
       'Instruments',
       'Supplier tables',

@@ -8,7 +8,7 @@ fn main() -> io::Result<()> {
     let mut code = String::from(
         "/// The catalogue files of a language: name and text.\nfn sources(language: Language) -> &'static [(&'static str, &'static str)] {\n    match language {\n",
     );
-    for (variant, tag) in [("English", "en")] {
+    for (variant, tag) in [("English", "en"), ("German", "de"), ("Spanish", "es")] {
         code += &format!("        Language::{variant} => &[\n");
         let mut files: Vec<_> = fs::read_dir(root.join(tag))?.collect::<Result<_, _>>()?;
         files.sort_by_key(|file| file.file_name());

@@ -4159,6 +4159,11 @@ cutoff_mm: Millimetres | null,
 by: string | null, };
 
 /**
+ * A language that there are words in.
+ */
+export type LanguageTag = "en" | "de" | "es";
+
+/**
  * A hose between two ports of a machine that may move.
  */
 export type Layout = { 
@@ -6518,6 +6523,10 @@ estimated: Estimated | null, };
  */
 export type Settings = { 
 /**
+ * The language that everything is said and written in; none is that of the device.
+ */
+language: LanguageTag | null, 
+/**
  * The unit that lengths are written in first.
  */
 length_unit: LengthUnit, 
@@ -6590,6 +6599,10 @@ export type SettingsRead = {
  * The names of those that were kept and can not be read: what stands on the first day holds for them.
  */
 unreadable: Array<string>, 
+/**
+ * The language that everything is said and written in; none is that of the device.
+ */
+language: LanguageTag | null, 
 /**
  * The unit that lengths are written in first.
  */

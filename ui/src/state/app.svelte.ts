@@ -2,6 +2,8 @@ import { createContext } from 'svelte';
 import type { Backend, CallError } from '../backend';
 import type { Draft, Overview } from '../backend/types';
 import { Batch } from './batch.svelte';
+import { languageOfDevice, type Language } from '../words/language.svelte';
+import { speak } from '../words/words';
 import { Job } from './job.svelte';
 import { Nav } from './nav.svelte';
 import { Scale } from './scale.svelte';
@@ -36,9 +38,23 @@ export class App {
 
   /** Reads the register, and goes on with the job that was in hand when the program ended. */
   async start(): Promise<void> {
-    await Promise.all([this.refresh(), this.settings.load()]);
+    await Promise.all([this.refresh(), this.#begin()]);
     const [latest] = this.drafts;
     if (latest && !this.job.doc) await this.job.open(latest.job, latest.content);
+  }
+
+  /** Says everything in that language from now on, and has the core and the papers say it so too. */
+  async say(language: Language): Promise<void> {
+    if (await this.settings.change({ language })) await speak(language);
+  }
+
+  /** The settings, and with them the language: of the device at the first start, then the one that was chosen. */
+  async #begin(): Promise<void> {
+    await this.settings.load();
+    const language = this.settings.now.language ?? languageOfDevice();
+    // What the core says without being asked for a language is English.
+    if (this.settings.now.language === null && language !== 'en') await this.settings.change({ language });
+    await speak(language);
   }
 
   /** Leaves the job in hand; it stays among the jobs that are not done. */

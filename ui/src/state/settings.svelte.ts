@@ -3,6 +3,7 @@ import type { Settings as Kept } from '../backend/types';
 
 /** As on the first day: what stands until the register has answered. */
 const FIRST: Kept = {
+  language: null,
   length_unit: 'mm',
   pressure_unit: 'bar',
   paper: 'a4',

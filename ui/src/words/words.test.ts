@@ -2,13 +2,15 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { FluentResource } from '@fluent/bundle';
 import { afterEach, describe, expect, it } from 'vitest';
+import { files, messages as read } from '../../tools/catalogues.mjs';
 import { wordIds } from './ids';
-import { spoken } from './language.svelte';
-import { catalogueFiles, say, sayCode } from './words';
+import { languages, spoken } from './language.svelte';
+import { say, sayCode, speak } from './words';
 import { angle, decimalSign, fixed, inches, length, number, percent, pressure, psi, quantity, signed } from './number';
 
 const ours = (file: string) => file === 'common.ftl' || file.startsWith('ui-');
-const messages = (text: string) => [...text.matchAll(/^([a-zA-Z][\w-]*) *=/gm)].map((match) => match[1] ?? '');
+const messages = (text: string) => read(text).map((message) => message.id);
+const catalogueFiles = languages.flatMap((language) => files(language).map((file) => ({ language, ...file })));
 
 function sources(folder: string): [path: string, text: string][] {
   return readdirSync(folder, { recursive: true, encoding: 'utf8' })
@@ -26,7 +28,7 @@ describe('the catalogues', () => {
   });
 
   it('say each thing once: two files of a language share no id', () => {
-    for (const language of new Set(catalogueFiles.map((it) => it.language))) {
+    for (const language of languages) {
       const ids = catalogueFiles.filter((it) => it.language === language).flatMap((it) => messages(it.text));
       expect(
         ids.filter((id, index) => ids.indexOf(id) !== index),
@@ -70,6 +72,15 @@ describe('the catalogues', () => {
 describe('words', () => {
   it('take their values', () => {
     expect(say('lookalike-title', { name: 'BSPP 5/8' })).toBe('Look-alike: BSPP 5/8');
+    expect(say('verdict-stop')).toBe('STOP');
+  });
+
+  it('are said in the language that is spoken', async () => {
+    await speak('de');
+    expect([say('verdict-stop'), document.documentElement.lang]).toEqual(['STOPP', 'de']);
+    expect(say('due-in-days', { days: 1, shown: '1' })).toBe('in 1 Tag');
+    expect(say('due-in-days', { days: 2, shown: '2' })).toBe('in 2 Tagen');
+    await speak('en');
     expect(say('verdict-stop')).toBe('STOP');
   });
 
@@ -146,7 +157,7 @@ describe('numbers', () => {
 
   it('take the decimal sign of the language', () => {
     expect(decimalSign()).toBe('.');
-    spoken.tag = 'de' as typeof spoken.tag;
+    spoken.tag = 'de';
     expect(decimalSign()).toBe(',');
     expect(number(20.64, 2)).toBe('20,64');
   });

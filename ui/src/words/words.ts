@@ -1,25 +1,32 @@
 // All words for people come from the same Fluent catalogues that the Rust side reads.
 import { FluentBundle, FluentResource, type FluentVariable } from '@fluent/bundle';
+import english from './catalogues/en';
 import type { WordId } from './ids';
-import { languages, spoken, type Language } from './language.svelte';
+import { spoken, type Language } from './language.svelte';
 
-const catalogues = import.meta.glob<string>('../../../src-tauri/crates/words/locales/*/*.ftl', {
-  query: '?raw',
-  import: 'default',
-  eager: true,
-});
+type Catalogues = Record<string, string>;
 
-const bundles = new Map<Language, FluentBundle>();
+/** The others are fetched from the program itself when they are first spoken: each device reads one or two. */
+const others: Record<Exclude<Language, 'en'>, () => Promise<{ default: Catalogues }>> = {
+  de: () => import('./catalogues/de'),
+  es: () => import('./catalogues/es'),
+};
 
-function bundleOf(language: Language): FluentBundle {
-  const known = bundles.get(language);
-  if (known) return known;
-  const bundle = new FluentBundle(language, { useIsolating: false });
-  for (const [path, text] of Object.entries(catalogues)) {
-    if (path.includes(`/${language}/`)) bundle.addResource(new FluentResource(text));
+const bundles = new Map<Language, FluentBundle>([['en', bundle('en', english)]]);
+
+function bundle(language: Language, catalogues: Catalogues): FluentBundle {
+  const made = new FluentBundle(language, { useIsolating: false });
+  for (const text of Object.values(catalogues)) made.addResource(new FluentResource(text));
+  return made;
+}
+
+/** Says everything in that language from now on. */
+export async function speak(language: Language): Promise<void> {
+  if (language !== 'en' && !bundles.has(language)) {
+    bundles.set(language, bundle(language, (await others[language]()).default));
   }
-  bundles.set(language, bundle);
-  return bundle;
+  spoken.tag = language;
+  document.documentElement.lang = language;
 }
 
 /** Values that stand in words: text as it is, or a number that plural rules look at. */
@@ -36,15 +43,7 @@ export function say(id: WordId, values?: Values): string {
 
 /** The words for an id that is only known at run time, such as a rule's name; null where there are none. */
 export function sayCode(id: string, values?: Values): string | null {
-  const bundle = bundleOf(spoken.tag);
-  const pattern = bundle.getMessage(id)?.value;
-  return pattern ? bundle.formatPattern(pattern, values ?? null, []) : null;
+  const words = bundles.get(spoken.tag);
+  const pattern = words?.getMessage(id)?.value;
+  return words && pattern ? words.formatPattern(pattern, values ?? null, []) : null;
 }
-
-/** Each language's catalogue files, for the tests that hold them whole. */
-export const catalogueFiles: ReadonlyArray<{ language: Language; file: string; text: string }> = languages.flatMap(
-  (language) =>
-    Object.entries(catalogues)
-      .filter(([path]) => path.includes(`/${language}/`))
-      .map(([path, text]) => ({ language, file: path.slice(path.lastIndexOf('/') + 1), text })),
-);

@@ -38,6 +38,8 @@ pub trait World: Send {
 pub struct Api {
     catalogue: &'static Catalogue,
     words: Words,
+    /// Whether the language of the settings is spoken as soon as it is known.
+    speaks_as_set: bool,
     world: Box<dyn World>,
     register: Option<Register>,
 }
@@ -51,7 +53,20 @@ impl std::fmt::Debug for Api {
 impl Api {
     /// All use cases without a register: what is asked of the tables alone.
     pub fn new(language: Language, world: Box<dyn World>) -> Self {
-        Self { catalogue: Catalogue::embedded(), words: Words::of(language), world, register: None }
+        Self {
+            catalogue: Catalogue::embedded(),
+            words: Words::of(language),
+            speaks_as_set: false,
+            world,
+            register: None,
+        }
+    }
+
+    /// From now on everything is said in the language that the open register's settings name, for people who read
+    /// screens and papers. Without this the language stays that of the beginning, whatever the register says.
+    pub fn speak_as_set(&mut self) {
+        self.speaks_as_set = true;
+        self.speak();
     }
 
     /// Opens the register at that path, or begins one there.
@@ -62,6 +77,7 @@ impl Api {
         let device = DeviceId::from_bytes(self.world.random());
         let register = Register::open(path, device).map_err(|error| named(path, error))?;
         self.register = Some(register);
+        self.speak();
         Ok(())
     }
 
@@ -94,6 +110,7 @@ impl Api {
         let device = DeviceId::from_bytes(self.world.random());
         let register = hosewright_store::restore(backup, to, device).map_err(|error| named(backup, error))?;
         self.register = Some(register);
+        self.speak();
         Ok(())
     }
 

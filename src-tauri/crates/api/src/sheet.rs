@@ -7,7 +7,7 @@ use hosewright_core::quantity::Millimetres;
 use hosewright_core::spec::{EndSpec, Role};
 use hosewright_papers::AssemblyDrawn;
 use hosewright_papers::sheet::{Body, Paper, Section, Sheet, Step};
-use hosewright_words::{Pressure, Words, length, number, pressure, quantity, signed};
+use hosewright_words::{Pressure, Words, pressure};
 
 /// The sheet's content in the reader's language. `subject` is what it is about: a code or a place.
 pub fn sheet(build: &BuildSheet, subject: &str, words: &Words) -> Sheet {
@@ -68,11 +68,11 @@ fn drawing(build: &BuildSheet, words: &Words) -> Body {
     let [a, b] = [Role::A, Role::B].map(|role| end(role).unwrap_or_default());
     let drawn = AssemblyDrawn {
         ends: [a, b],
-        overall: length(build.cut.overall_length_mm.get(), 1),
+        overall: words.length(build.cut.overall_length_mm.get(), 1),
         cut: build
             .cut
             .cut_length_mm
-            .map(|cut| format!("{} {}", words.say("sheet-cut-length", &[]), length(cut.get(), 1))),
+            .map(|cut| format!("{} {}", words.say("sheet-cut-length", &[]), words.length(cut.get(), 1))),
         turn_deg: build.turn.as_ref().map(|turn| turn.turn_deg.get()),
     };
     Body::Drawing { drawing: drawn.drawing(DRAWN_MM), said: String::new() }
@@ -129,7 +129,7 @@ pub fn end_name(end: &EndSpec, words: &Words) -> String {
         name += &format!(", {}", words.form(form));
     }
     if let Some(drop) = end.drop_mm {
-        name += &format!(", {}", words.say("sheet-drop", &[("drop", &length(drop.get(), 1))]));
+        name += &format!(", {}", words.say("sheet-drop", &[("drop", &words.length(drop.get(), 1))]));
     }
     name
 }
@@ -137,22 +137,22 @@ pub fn end_name(end: &EndSpec, words: &Words) -> String {
 fn lengths(build: &BuildSheet, words: &Words) -> Vec<(String, String)> {
     let cut = &build.cut;
     let mm = |value: Option<Millimetres>| {
-        value.map_or_else(|| words.say("sheet-not-known", &[]), |value| length(value.get(), 1))
+        value.map_or_else(|| words.say("sheet-not-known", &[]), |value| words.length(value.get(), 1))
     };
     let mut facts = vec![
         (words.say("sheet-cut-length", &[]), mm(cut.cut_length_mm)),
-        (words.say("sheet-aim", &[]), format!("\u{b1}{}", length(cut.aim.value, 1))),
+        (words.say("sheet-aim", &[]), format!("\u{b1}{}", words.length(cut.aim.value, 1))),
         (words.say("sheet-cutoff", &[("end", &"A")]), mm(cut.cutoff_a_mm)),
         (words.say("sheet-cutoff", &[("end", &"B")]), mm(cut.cutoff_b_mm)),
-        (words.say("sheet-overall", &[]), length(cut.overall_length_mm.get(), 1)),
+        (words.say("sheet-overall", &[]), words.length(cut.overall_length_mm.get(), 1)),
     ];
     for (name, value) in [("sheet-kerf", cut.kerf_mm), ("sheet-off-reel", cut.off_reel_mm)] {
         if let Some(value) = value {
-            facts.push((words.say(name, &[]), length(value.get(), 1)));
+            facts.push((words.say(name, &[]), words.length(value.get(), 1)));
         }
     }
     if let Some([minus, plus]) = cut.length_tolerance_mm {
-        let tolerance = format!("{} / {} mm", signed(plus, 1), signed(minus, 1));
+        let tolerance = format!("{} / {} mm", words.signed(plus, 1), words.signed(minus, 1));
         let said = match &cut.length_source {
             Some(from) => words
                 .say("sheet-tolerance-from", &[("tolerance", &tolerance), ("source", &from.source.as_str())]),
@@ -164,12 +164,12 @@ fn lengths(build: &BuildSheet, words: &Words) -> Vec<(String, String)> {
         let tolerance = turn
             .tolerance
             .as_ref()
-            .map_or_else(String::new, |figure| format!(" \u{b1}{}\u{b0}", number(figure.value, 0)));
+            .map_or_else(String::new, |figure| format!(" \u{b1}{}\u{b0}", words.number(figure.value, 0)));
         facts.push((
             words.say("sheet-turn", &[]),
             format!(
                 "{}\u{b0}{tolerance}. {}",
-                number(turn.turn_deg.get(), 0),
+                words.number(turn.turn_deg.get(), 0),
                 words.say("sheet-turn-how", &[])
             ),
         ));
@@ -182,8 +182,8 @@ fn lengths(build: &BuildSheet, words: &Words) -> Vec<(String, String)> {
             "sheet-proof-at",
             &[
                 ("pressure", &pressure(proof.proof_pressure_bar.get(), Pressure::Bar)),
-                ("from", &number(proof.hold_from.value, 0)),
-                ("to", &number(proof.hold_to.value, 0)),
+                ("from", &words.number(proof.hold_from.value, 0)),
+                ("to", &words.number(proof.hold_to.value, 0)),
             ],
         ),
     ));
@@ -194,7 +194,7 @@ fn settings(build: &BuildSheet, words: &Words) -> Body {
     let say = |id: &str| words.say(id, &[]);
     let head = vec![String::new(), say("sheet-end-a"), say("sheet-end-b")];
     let unknown = say("sheet-not-known");
-    let length_of = |value: Option<Millimetres>| value.map(|mm| length(mm.get(), 2));
+    let length_of = |value: Option<Millimetres>| value.map(|mm| words.length(mm.get(), 2));
     type Read<'a> = (&'a str, Box<dyn Fn(&EndSettings) -> Option<String> + 'a>);
     let rows: [Read<'_>; 7] = [
         ("sheet-insertion", Box::new(move |end| length_of(end.insertion_mm))),
@@ -266,12 +266,12 @@ fn tighten(build: &BuildSheet, words: &Words) -> Vec<Section> {
 fn torque(value: &TorqueValue, words: &Words) -> Vec<String> {
     let upper = match value.method {
         TorqueMethod::FlatsFromFingerTight => {
-            words.say("sheet-flats", &[("figure", &number(value.max, 1)), ("count", &value.max)])
+            words.say("sheet-flats", &[("figure", &words.number(value.max, 1)), ("count", &value.max)])
         }
-        TorqueMethod::Torque | TorqueMethod::Angle => quantity(value.max, value.unit),
+        TorqueMethod::Torque | TorqueMethod::Angle => words.quantity(value.max, value.unit),
     };
     let figure = match value.min {
-        Some(min) if min < value.max => format!("{} \u{2013} {upper}", number(min, 1)),
+        Some(min) if min < value.max => format!("{} \u{2013} {upper}", words.number(min, 1)),
         _ => upper,
     };
     let basis = words.say(&format!("basis-{}", key(&value.basis)), &[]);

@@ -149,6 +149,7 @@ pub fn run(arguments: &Arguments) -> Result<Outcome, ApiError> {
         #[cfg(feature = "serve")]
         Command::Serve { db, ui, port } => {
             api.open(db)?;
+            api.speak_as_set();
             let token = uuid::Uuid::new_v4().simple().to_string();
             crate::serve::serve(api, ui, *port, &token)?;
             Ok(Outcome { text: String::new(), exit: 0 })

@@ -13,16 +13,22 @@ use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 pub enum Language {
     /// English.
     English,
+    /// German.
+    German,
+    /// Spanish.
+    Spanish,
 }
 
 impl Language {
     /// Every language, in the order a person is offered them.
-    pub const ALL: [Language; 1] = [Language::English];
+    pub const ALL: [Language; 3] = [Language::English, Language::German, Language::Spanish];
 
     /// The tag by BCP 47.
     pub const fn tag(self) -> &'static str {
         match self {
             Language::English => "en",
+            Language::German => "de",
+            Language::Spanish => "es",
         }
     }
 }
@@ -31,6 +37,7 @@ include!(concat!(env!("OUT_DIR"), "/sources.rs"));
 
 /// The words of one language.
 pub struct Words {
+    language: Language,
     bundle: FluentBundle<FluentResource>,
 }
 
@@ -53,7 +60,12 @@ impl Words {
             };
             bundle.add_resource_overriding(resource);
         }
-        Self { bundle }
+        Self { language, bundle }
+    }
+
+    /// The language they are in.
+    pub const fn language(&self) -> Language {
+        self.language
     }
 
     /// Whether there are words for that id.
@@ -123,6 +135,7 @@ impl Say for f64 {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use hosewright_core::catalogue::Catalogue;
 
     #[test]
     fn every_catalogue_file_is_whole() {
@@ -132,6 +145,66 @@ mod tests {
                     panic!("{}/{file}: {errors:?}", language.tag());
                 }
             }
+        }
+    }
+
+    /// The ids of a language, by the file they stand in.
+    fn ids(language: Language) -> Vec<(&'static str, String)> {
+        let entries = sources(language).iter().flat_map(|(file, text)| {
+            let lines = text.lines().filter_map(|line| line.split_once(" ="));
+            lines
+                .filter(|(id, _)| id.starts_with(|c: char| c.is_ascii_alphabetic()) && !id.contains(' '))
+                .map(move |(id, _)| (*file, id.to_owned()))
+        });
+        let mut ids: Vec<_> = entries.collect();
+        ids.sort();
+        ids
+    }
+
+    #[test]
+    fn every_language_says_all_that_english_says() {
+        let english = ids(Language::English);
+        assert!(english.len() > 1_000, "the ids are found");
+        for language in Language::ALL {
+            let other = ids(language);
+            let missing: Vec<_> = english.iter().filter(|id| !other.contains(id)).collect();
+            let needless: Vec<_> = other.iter().filter(|id| !english.contains(id)).collect();
+            assert!(
+                missing.is_empty() && needless.is_empty(),
+                "{}: missing {missing:?}, needless {needless:?}",
+                language.tag()
+            );
+        }
+    }
+
+    /// What stands in the tables is English; the answers say it by its code, so that every language has it.
+    #[test]
+    fn what_the_tables_say_is_said_in_every_language_and_in_english_as_they_have_it() {
+        let tables = Catalogue::embedded();
+        let cautions = tables.cautions.iter().map(|row| (format!("caution-{}", row.id), &row.caution));
+        let causes = tables.causes.iter().flat_map(|row| {
+            [(format!("cause-{}", row.code), &row.name), (format!("cause-{}-seen", row.code), &row.seen)]
+        });
+        let fluids = tables.fluid_classes.iter().map(|row| (format!("fluid-{}", row.class), &row.name));
+        let said: Vec<_> = cautions.chain(causes).chain(fluids).collect();
+        assert!(said.len() > 100, "the tables are read");
+        let english = Words::of(Language::English);
+        for (id, text) in said {
+            assert_eq!(&english.say(&id, &[]), text, "{id}");
+        }
+    }
+
+    #[test]
+    fn plurals_and_values_are_said_in_each_language() {
+        let said =
+            [(Language::English, "1 machine", "2 machines"), (Language::German, "1 Maschine", "2 Maschinen")];
+        for (language, one, two) in said {
+            let words = Words::of(language);
+            let count = |machines: usize| words.say("count-machines", &[("machines", &machines)]);
+            assert_eq!((count(1), count(2)), (one.to_owned(), two.to_owned()));
+        }
+        for language in Language::ALL {
+            assert_ne!(Words::of(language).say("verdict-stop", &[]), "verdict-stop");
         }
     }
 

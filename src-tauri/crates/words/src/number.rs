@@ -1,5 +1,7 @@
-//! Numbers and units as people read them.
+//! Numbers and units as people read them: with a point as the plain answers of the command line have them, or with
+//! the decimal sign of a language as its words have them.
 
+use crate::{Language, Words};
 use hosewright_core::quantity::Bar;
 
 /// Pressure units a person may prefer first.
@@ -21,6 +23,44 @@ pub fn number(value: f64, decimals: usize) -> String {
         text = "0".to_owned();
     }
     text.replace('-', "\u{2212}")
+}
+
+/// Numbers as the language of the words writes them. Pressures and percentages are whole numbers: every language
+/// writes those alike.
+impl Words {
+    /// A number that was written with a point, with the decimal sign of the language.
+    pub fn figure(&self, written: &str) -> String {
+        match self.language() {
+            Language::English => written.to_owned(),
+            // CLDR: the decimal sign of German and of Spanish as it is written in Spain.
+            Language::German | Language::Spanish => written.replace('.', ","),
+        }
+    }
+
+    /// As [`number()`].
+    pub fn number(&self, value: f64, decimals: usize) -> String {
+        self.figure(&number(value, decimals))
+    }
+
+    /// As [`signed()`].
+    pub fn signed(&self, value: f64, decimals: usize) -> String {
+        self.figure(&signed(value, decimals))
+    }
+
+    /// A number with exactly that many decimals: a column of them can be compared.
+    pub fn fixed(&self, value: f64, decimals: usize) -> String {
+        self.figure(&format!("{value:.decimals$}"))
+    }
+
+    /// As [`length()`].
+    pub fn length(&self, mm: f64, decimals: usize) -> String {
+        self.figure(&length(mm, decimals))
+    }
+
+    /// As [`quantity()`].
+    pub fn quantity(&self, value: f64, unit: &str) -> String {
+        self.figure(&quantity(value, unit))
+    }
 }
 
 /// A number with its sign always written.
@@ -83,6 +123,23 @@ mod tests {
         assert_eq!(number(-0.01, 1), "0");
         assert_eq!(signed(12.0, 0), "+12");
         assert_eq!(pressure(206.8, Pressure::Bar), "207 bar (3000 psi)");
+    }
+
+    #[test]
+    fn numbers_have_the_decimal_sign_of_the_language() {
+        for (language, mm, turn) in [
+            (Language::English, "20.6 mm", "22.5\u{b0}"),
+            (Language::German, "20,6 mm", "22,5\u{b0}"),
+            (Language::Spanish, "20,6 mm", "22,5\u{b0}"),
+        ] {
+            let words = Words::of(language);
+            assert_eq!(words.length(20.64, 1), mm);
+            assert_eq!(words.quantity(22.5, "deg"), turn);
+            assert_eq!(words.quantity(206.8, "bar"), "207 bar (3000 psi)");
+        }
+        let german = Words::of(Language::German);
+        assert_eq!(german.fixed(30.5, 3), "30,500");
+        assert_eq!(german.signed(-1.5, 1), "\u{2212}1,5");
     }
 
     #[test]

@@ -1,7 +1,7 @@
 // A job that is not done, in a line.
 import type { Draft } from '../../backend/types';
 import type { JobDoc } from '../../state/job-doc';
-import { spoken } from '../../words/language.svelte';
+import { clock } from '../../words/date';
 
 export interface Summary {
   /** Null where the hose is in the hand alone. */
@@ -25,13 +25,5 @@ export function summary(draft: Draft): Summary {
 }
 
 function whenKept(kept: string): string {
-  const at = new Date(kept);
-  if (Number.isNaN(at.getTime())) return kept;
-  return new Intl.DateTimeFormat(spoken.tag, {
-    day: 'numeric',
-    month: 'short',
-    hour: '2-digit',
-    minute: '2-digit',
-    hourCycle: 'h23',
-  }).format(at);
+  return Number.isNaN(Date.parse(kept)) ? kept : clock(kept);
 }

@@ -6,7 +6,7 @@ use hosewright_core::crimp::{Crimped, DIRECTIONS};
 use hosewright_core::quantity::Millimetres;
 use hosewright_core::record::CrimpDone;
 use hosewright_papers::sheet::Body;
-use hosewright_words::{Words, length};
+use hosewright_words::Words;
 
 /// A table for each end, with what it is held against beneath.
 pub(super) fn crimps(of: &Certificate, words: &Words) -> Vec<Section> {
@@ -31,6 +31,8 @@ pub(super) fn crimps(of: &Certificate, words: &Words) -> Vec<Section> {
 fn table(judged: &Crimped, words: &Words) -> Body {
     let say = |id: &str| words.say(id, &[]);
     let directions = (1..=DIRECTIONS).map(|direction| direction.to_string());
+    // With the decimals of a micrometer, so that a column of them can be compared.
+    let fixed = |mm: Millimetres| words.fixed(mm.get(), 3);
     let head = std::iter::once(say("certificate-place"))
         .chain(directions)
         .chain([say("certificate-mean"), say("certificate-oval")]);
@@ -48,13 +50,9 @@ fn table(judged: &Crimped, words: &Words) -> Body {
     Body::Table { head: head.collect(), rows: rows.collect() }
 }
 
-/// A diameter with the decimals of a micrometer, so that a column of them can be compared.
-fn fixed(mm: Millimetres) -> String {
-    format!("{:.3}", mm.get())
-}
-
 fn limits(done: &CrimpDone, judged: &Crimped, words: &Words) -> String {
-    let mm = |value: Option<Millimetres>| value.map_or_else(|| "?".to_owned(), |mm| length(mm.get(), 3));
+    let mm =
+        |value: Option<Millimetres>| value.map_or_else(|| "?".to_owned(), |mm| words.length(mm.get(), 3));
     let limits = judged.limits;
     let instrument = match done.instrument.name.trim() {
         "" => words.say("certificate-instrument", &[]),

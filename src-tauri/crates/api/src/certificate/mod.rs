@@ -11,7 +11,7 @@ use hosewright_core::spec::Role;
 use hosewright_papers::sheet::{Body, Section, Sheet};
 use hosewright_papers::{AssemblyDrawn, signature};
 use hosewright_store::Stay;
-use hosewright_words::{Words, length};
+use hosewright_words::Words;
 use serde::Serialize;
 use std::collections::BTreeMap;
 
@@ -104,10 +104,10 @@ fn drawing(of: &Certificate, words: &Words) -> Body {
     let bench = of.assembly.bench.as_ref();
     let drawn = AssemblyDrawn {
         ends: [a, b],
-        overall: spec.overall_length_mm.map_or_else(|| "?".to_owned(), |mm| length(mm.get(), 1)),
+        overall: spec.overall_length_mm.map_or_else(|| "?".to_owned(), |mm| words.length(mm.get(), 1)),
         cut: bench
             .and_then(|bench| bench.cut_length_mm)
-            .map(|cut| format!("{} {}", words.say("certificate-cut", &[]), length(cut.get(), 1))),
+            .map(|cut| format!("{} {}", words.say("certificate-cut", &[]), words.length(cut.get(), 1))),
         turn_deg: spec.turn_deg.map(|turn| turn.get()),
     };
     Body::Drawing { drawing: drawn.drawing(DRAWN_MM), said: String::new() }

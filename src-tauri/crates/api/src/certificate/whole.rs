@@ -8,7 +8,7 @@ use hosewright_core::record::Proof;
 use hosewright_core::spec::Role;
 use hosewright_papers::sheet::Body;
 use hosewright_store::Stay;
-use hosewright_words::{Pressure, Words, length, number, pressure, signed};
+use hosewright_words::{Pressure, Words, pressure};
 
 type Facts = Vec<(String, String)>;
 
@@ -44,23 +44,23 @@ pub(super) fn lengths(of: &Certificate, words: &Words) -> Facts {
     let say = |id: &str| words.say(id, &[]);
     let finished = made.bench.as_ref().map(|bench| bench.finished).unwrap_or_default();
     let measured = |value: Option<String>| value.unwrap_or_else(|| say("certificate-not-measured"));
-    let mm = |value: Option<Millimetres>| value.map(|value| length(value.get(), 1));
+    let mm = |value: Option<Millimetres>| value.map(|value| words.length(value.get(), 1));
     let asked = mm(made.spec.overall_length_mm).unwrap_or_else(|| say("sheet-not-known"));
     let mut facts = vec![(say("certificate-asked"), asked)];
     if let Some(held) = &of.tolerance {
         let [minus, plus] = held.mm;
-        let tolerance = format!("{} / {} mm", signed(plus, 1), signed(minus, 1));
+        let tolerance = format!("{} / {} mm", words.signed(plus, 1), words.signed(minus, 1));
         let from = held.from.source.as_str();
         let said = words.say("sheet-tolerance-from", &[("tolerance", &tolerance), ("source", &from)]);
         facts.push((say("sheet-tolerance"), said));
     }
     facts.push((say("certificate-finished"), measured(mm(finished.length_mm))));
     if let Some(cut) = made.bench.as_ref().and_then(|bench| bench.cut_length_mm) {
-        facts.push((say("certificate-cut"), length(cut.get(), 1)));
+        facts.push((say("certificate-cut"), words.length(cut.get(), 1)));
     }
     if let Some(turn) = made.spec.turn_deg {
-        facts.push((say("certificate-turn-asked"), format!("{}\u{b0}", number(turn.get(), 1))));
-        let turn = finished.turn_deg.map(|turn| format!("{}\u{b0}", number(turn.get(), 1)));
+        facts.push((say("certificate-turn-asked"), format!("{}\u{b0}", words.number(turn.get(), 1))));
+        let turn = finished.turn_deg.map(|turn| format!("{}\u{b0}", words.number(turn.get(), 1)));
         facts.push((say("certificate-finished-turn"), measured(turn)));
     }
     facts
@@ -71,7 +71,7 @@ pub(super) fn settings(of: &Certificate, words: &Words) -> Body {
     let say = |id: &str| words.say(id, &[]);
     let bench = of.assembly.bench.as_ref();
     let end = |role| bench.and_then(|bench| bench.settings.iter().find(|settings| settings.role == role));
-    let mm = |value: Option<Millimetres>| value.map(|mm| length(mm.get(), 2));
+    let mm = |value: Option<Millimetres>| value.map(|mm| words.length(mm.get(), 2));
     type Read<'a> = (&'a str, Box<dyn Fn(&EndSettings) -> Option<String> + 'a>);
     let rows: [Read<'_>; 7] = [
         ("sheet-insertion", Box::new(move |end| mm(end.insertion_mm))),
@@ -104,7 +104,8 @@ pub(super) fn proof(of: &Certificate, words: &Words) -> Facts {
     match &of.assembly.proof {
         Proof::Proved { pressure_bar, hold_s, gauge, gauge_calibrated } => {
             let held = pressure(pressure_bar.get(), Pressure::Bar);
-            let said = words.say("certificate-proved", &[("pressure", &held), ("hold", &number(*hold_s, 0))]);
+            let said =
+                words.say("certificate-proved", &[("pressure", &held), ("hold", &words.number(*hold_s, 0))]);
             vec![(say("certificate-proof"), said), (say("certificate-gauge"), by(gauge, *gauge_calibrated))]
         }
         Proof::Failed { what, .. } => {
@@ -167,7 +168,7 @@ fn stayed(stay: &Stay, words: &Words) -> Facts {
     let facts = [
         ("certificate-place-name", Some(place)),
         ("certificate-fitted", stay.on_date.map(|day| day.to_string())),
-        ("certificate-hours", stay.on_hours.map(|hours| number(hours, 1))),
+        ("certificate-hours", stay.on_hours.map(|hours| words.number(hours, 1))),
         ("certificate-off", stay.off_date.map(|day| day.to_string())),
     ];
     facts.into_iter().filter_map(|(name, value)| Some((say(name), value?))).collect()

@@ -1,8 +1,9 @@
 //! `check`: a spec under its service -> may it be made.
 
 use crate::{Answer, Api, ApiError};
+use hosewright_core::catalogue::Catalogue;
 use hosewright_core::check::{self, CheckError, Checked, Finding, Question, Verdict};
-use hosewright_words::{Say, Words, quantity};
+use hosewright_words::{Say, Words};
 
 impl From<CheckError> for ApiError {
     fn from(error: CheckError) -> Self {
@@ -39,14 +40,27 @@ pub(super) fn checked(api: &Api, question: &Question) -> Result<Checked, ApiErro
 /// Writes why, and what to do about it where it is no pass.
 pub(super) fn word(words: &Words, finding: &mut Finding) {
     let written =
-        |number: Option<f64>| number.map_or_else(String::new, |number| quantity(number, finding.unit));
+        |number: Option<f64>| number.map_or_else(String::new, |number| words.quantity(number, finding.unit));
     let (value, limit) = (written(finding.value), written(finding.limit));
+    let names = finding.case.names.iter().map(|(key, what)| (*key, named(words, key, what)));
+    let names: Vec<(&str, String)> = names.collect();
     let mut values: Vec<(&str, &dyn Say)> = vec![("value", &value), ("limit", &limit)];
-    values.extend(finding.case.names.iter().map(|(name, what)| (*name, what as &dyn Say)));
+    values.extend(names.iter().map(|(key, what)| (*key, what as &dyn Say)));
     let why = words.say(&format!("why-{}", finding.case.key), &values);
     let cure = match finding.verdict {
         Verdict::Pass => String::new(),
         _ => words.say(&format!("cure-{}", finding.case.key), &values),
     };
     (finding.why, finding.cure) = (why, cure);
+}
+
+/// A name as it stands in words: a number has the decimal sign of the language, a fluid the name that its class has
+/// there; any other stands as it is.
+fn named(words: &Words, key: &str, what: &str) -> String {
+    let class = Catalogue::embedded().fluid_classes.iter().find(|row| row.name == what);
+    match (key, class) {
+        ("fluid", Some(row)) => words.say(&format!("fluid-{}", row.class), &[]),
+        _ if what.parse::<f64>().is_ok() => words.figure(what),
+        _ => what.to_owned(),
+    }
 }

@@ -2,7 +2,7 @@
 
 use crate::sheet::key;
 use hosewright_core::find::{Contradicted, Contradiction, Stated};
-use hosewright_words::{Say, Words, quantity};
+use hosewright_words::{Say, Words};
 
 /// Both sides, and what to do.
 pub(super) fn contradicted(found: &Contradiction, words: &Words) -> String {
@@ -10,8 +10,8 @@ pub(super) fn contradicted(found: &Contradiction, words: &Words) -> String {
         match (found.code, stated) {
             (_, None) => Box::new(String::new()),
             (Contradicted::Layers, Some(Stated::Number(count))) => Box::new(count),
-            (Contradicted::Pressure, Some(Stated::Number(bar))) => Box::new(quantity(bar, "bar")),
-            (_, Some(Stated::Number(mm))) => Box::new(quantity(mm, "mm")),
+            (Contradicted::Pressure, Some(Stated::Number(bar))) => Box::new(words.quantity(bar, "bar")),
+            (_, Some(Stated::Number(mm))) => Box::new(words.quantity(mm, "mm")),
             (_, Some(Stated::Reinforcement(kind))) => {
                 Box::new(words.say(&format!("seen-{}", key(&kind)), &[]))
             }

@@ -53,7 +53,10 @@ pub(super) fn made(api: &mut Api, mut asked: MakeQuestion) -> Result<(MakeQuesti
         Some(kerf) => Some(kerf),
         None => api.settings()?.kerf_mm,
     };
-    let sheet = make::make(api.catalogue, &checked, &asked.settings, filled, kerf)?;
+    let mut sheet = make::make(api.catalogue, &checked, &asked.settings, filled, kerf)?;
+    for caution in sheet.steps.iter_mut().flat_map(|step| &mut step.cautions) {
+        caution.caution = api.words.say(&format!("caution-{}", caution.id), &[]);
+    }
     Ok((asked, sheet))
 }
 

@@ -4,7 +4,6 @@ use crate::{Answer, Api, ApiError};
 use hosewright_core::flow::{
     self, FlowAnswer, FlowError, FlowQuestion, OilAnswer, OilError, OilQuestion, SurgeAnswer, SurgeQuestion,
 };
-use hosewright_words::quantity;
 
 impl From<FlowError> for ApiError {
     fn from(error: FlowError) -> Self {
@@ -41,7 +40,7 @@ impl From<OilError> for ApiError {
 pub fn oil(api: &mut Api, question: OilQuestion, _: &[u8]) -> Result<Answer<OilAnswer>, ApiError> {
     let mut answer = flow::oil(api.catalogue, &question)?;
     for assumed in &mut answer.assumed {
-        let value = assumed.value.map_or_else(String::new, |value| quantity(value, &assumed.unit));
+        let value = assumed.value.map_or_else(String::new, |value| api.words.quantity(value, &assumed.unit));
         assumed.words = api.words.say(&format!("oil-taken-{}", assumed.what), &[("value", &value)]);
     }
     Ok(api.answer(answer))

@@ -4,7 +4,7 @@ use super::check::word;
 use crate::{Answer, Api, ApiError, Code, key};
 use hosewright_core::route::field::{Change, Cure, FieldError, FieldQuestion, FieldRouted};
 use hosewright_core::route::{self, Layout, RouteError, Routed, field};
-use hosewright_words::{Say, Words, quantity};
+use hosewright_words::{Say, Words};
 
 impl From<RouteError> for ApiError {
     fn from(error: RouteError) -> Self {
@@ -53,7 +53,7 @@ pub fn field(api: &mut Api, question: FieldQuestion, _: &[u8]) -> Result<Answer<
 
 /// A cure in words.
 fn what(words: &Words, cure: &Cure) -> String {
-    let length = quantity(cure.overall_length_mm.get(), "mm");
+    let length = words.quantity(cure.overall_length_mm.get(), "mm");
     let end = cure.end.map_or_else(String::new, |end| format!("{end:?}"));
     let form = cure.form.as_deref().map_or_else(String::new, |form| words.form(form));
     let points =

@@ -10,6 +10,7 @@ use hosewright_core::quantity::Millimetres;
 use hosewright_core::record::PersonId;
 use hosewright_core::stock::money::MOST_DIGITS;
 use hosewright_core::tag::LabelStock;
+use hosewright_words::{Language, Words};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
@@ -19,6 +20,8 @@ use ts_rs::TS;
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
 #[serde(deny_unknown_fields, default)]
 pub struct Settings {
+    /// The language that everything is said and written in; none is that of the device.
+    pub language: Option<LanguageTag>,
     /// The unit that lengths are written in first.
     pub length_unit: LengthUnit,
     /// The unit that pressures are written in first.
@@ -120,6 +123,28 @@ pub struct Instruments {
     pub micrometer: String,
 }
 
+/// A language that there are words in.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(rename_all = "kebab-case")]
+pub enum LanguageTag {
+    /// English.
+    En,
+    /// German.
+    De,
+    /// Spanish.
+    Es,
+}
+
+impl From<LanguageTag> for Language {
+    fn from(tag: LanguageTag) -> Self {
+        match tag {
+            LanguageTag::En => Language::English,
+            LanguageTag::De => Language::German,
+            LanguageTag::Es => Language::Spanish,
+        }
+    }
+}
+
 /// Units of length.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
 #[serde(rename_all = "kebab-case")]
@@ -152,6 +177,7 @@ const TAPE_ERROR: Millimetres = Millimetres(1.0);
 impl Default for Settings {
     fn default() -> Self {
         Self {
+            language: None,
             length_unit: LengthUnit::Mm,
             pressure_unit: PressureUnit::Bar,
             paper: PaperSize::A4,
@@ -334,6 +360,19 @@ impl Api {
         }
         Ok(kept(self)?.settings)
     }
+
+    /// Takes the words of the language that the settings name, where they are followed. Settings that can not be read
+    /// change nothing: whoever asks for them is told why.
+    pub(crate) fn speak(&mut self) {
+        if !self.speaks_as_set {
+            return;
+        }
+        let Ok(settings) = self.settings() else { return };
+        let language = settings.language.map_or(Language::English, Language::from);
+        if self.words.language() != language {
+            self.words = Words::of(language);
+        }
+    }
 }
 
 /// What was kept, over what stands on the first day. A key of another version says nothing here; a value that can not
@@ -371,5 +410,6 @@ pub fn write(api: &mut Api, asked: Settings, _: &[u8]) -> Result<Answer<Settings
         .and_then(serde_json::from_value)
         .map_err(|error| ApiError::input("", error))?;
     api.register()?.keep_settings(&settings)?;
+    api.speak();
     Ok(api.answer(asked))
 }

@@ -247,13 +247,13 @@ pub fn tables(api: &mut Api, _: Nothing, _: &[u8]) -> Result<Answer<Tables>, Api
     let catalogue = api.catalogue;
     let fluids = catalogue.fluid_classes.iter().map(|row| FluidEntry {
         class: row.class.clone(),
-        name: row.name.clone(),
+        name: api.words.say(&format!("fluid-{}", row.class), &[]),
         group: row.group,
     });
     let causes = catalogue.causes.iter().map(|row| CauseEntry {
         code: row.code.clone(),
-        name: row.name.clone(),
-        seen: row.seen.clone(),
+        name: api.words.say(&format!("cause-{}", row.code), &[]),
+        seen: api.words.say(&format!("cause-{}-seen", row.code), &[]),
     });
     Ok(api.answer(Tables {
         ends: catalogue.ends.iter().map(end).collect(),

@@ -3,7 +3,7 @@
 use crate::Weight;
 use hosewright_core::spec::{EndSpec, Gender, Role};
 use hosewright_core::tag::{Proof, TagContent};
-use hosewright_words::{Pressure, Words, length, number, pressure};
+use hosewright_words::{Pressure, Words, pressure};
 
 /// A fact of a label.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -71,13 +71,13 @@ pub(super) fn lines(tag: &TagContent, reprint: bool, words: &Words) -> Vec<Line>
         add(Fact::Duty, Weight::Bold, duty);
     }
     if let Some(overall) = tag.spec.overall_length_mm {
-        let overall = length(overall.get(), 1);
+        let overall = words.length(overall.get(), 1);
         add(
             Fact::Length,
             Weight::Regular,
             match tag.spec.turn_deg {
                 Some(turn) => {
-                    let turn = number(turn.get(), 1);
+                    let turn = words.number(turn.get(), 1);
                     words.say("label-length-and-turn", &[("length", &overall), ("turn", &turn)])
                 }
                 None => words.say("label-length", &[("length", &overall)]),

@@ -12,3 +12,23 @@ form-straight = straight
 form-compact90 = compact 90° elbow
 form-standpipe = standpipe
 form-banjo = banjo
+
+# What a figure rests on
+basis-published = published
+basis-derived = computed from published figures
+basis-reference-library = computed by a reference library
+basis-common-practice = common practice
+basis-memory = recalled, unverified
+basis-lower-of-two = lower of two printed figures
+basis-bounded = set from printed figures of neighbours
+basis-proxy = figure of another end, not this one's
+basis-none = not known
+basis-yours = yours
+
+# Ends and covers
+gender-male = male
+gender-female = female
+cover-plain = plain cover
+cover-non-conductive = non-conductive cover
+cover-flame-resistant = flame-resistant cover
+cover-antistatic = antistatic cover

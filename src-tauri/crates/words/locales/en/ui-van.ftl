@@ -4,7 +4,8 @@ van-hoses = Hoses
 van-keep = Keep it
 
 ## Units, paper
-van-units = Units, paper, look
+van-units = Language, units, paper, look
+van-language = Language
 van-lengths = Lengths first in
 van-mm = mm
 van-inch = inch
@@ -342,6 +343,7 @@ van-rebuild-note = from the log
 ## Settings that can not be read
 van-unreadable = NOT READ
 van-unreadable-says = Kept settings that can not be read: { $settings }. Those of the first day hold for them. Set them anew.
+van-setting-language = language
 van-setting-length-unit = lengths
 van-setting-pressure-unit = pressures
 van-setting-paper = paper

@@ -1,0 +1,127 @@
+# Wörter der Liste dessen, was fällig wird.
+
+due-label = Überfällig
+due-context = { $sites ->
+    [one] { $sitesShown } Standort
+   *[other] { $sitesShown } Standorte
+  } · { $machines ->
+    [one] { $machinesShown } Maschine
+   *[other] { $machinesShown } Maschinen
+  }
+due-title = { $hoses ->
+    [one] { $shown } Schlauchleitung im Einsatz
+   *[other] { $shown } Schlauchleitungen im Einsatz
+  }
+due-sites = Standort
+due-all-sites = Alle
+due-what = Was fällig wird
+due-view-service = Lebensdauer { $count }
+due-view-inspection = Inspektion { $count }
+
+## Alter
+due-ages-service = Alter jeder Schlauchleitung
+due-ages-inspection = Seit jede zuletzt angesehen wurde
+due-ages-from = Wo keine Inspektion erfasst ist, seit dem Einbau.
+due-one-mark = ein Strich, eine Schlauchleitung
+due-drawing-inspection = Jahre seit der letzten Inspektion von { $count } Schlauchleitungen, Grenze { $limit }; { $over } liegen darüber
+due-drawing-service = Alter von { $count } Schlauchleitungen in Jahren, Grenze { $limit }; { $over } liegen darüber
+due-limit-guide = { $count ->
+    [one] { $years } Jahr
+   *[other] { $years } Jahre
+}, Richtwert
+due-limit-policy = { $count ->
+    [one] { $years } Jahr
+   *[other] { $years } Jahre
+}, eigene
+due-over = { $count } darüber
+due-year-unit = J
+due-other-limits = Manche Schlauchleitungen haben eine andere Grenze; in der Liste zählt für jede ihre eigene.
+due-no-ages = Noch ist kein Alter bekannt.
+
+## Liste
+due-unknown = Alter nicht bekannt
+due-unknown-why = Kein Tag der Herstellung, Fertigung oder des Einbaus ist erfasst. Sie zählen nie als jung: Presshülse und Aufdruck ansehen.
+due-past = Über der Grenze
+due-within-30 = In 30 Tagen
+due-within-90 = In 90 Tagen
+due-within-365 = In 12 Monaten
+due-nothing = Hier wird in 12 Monaten nichts fällig.
+due-over-by = { $years } J darüber
+due-in-days = { $days ->
+    [one] in { $shown } Tag
+   *[other] in { $shown } Tagen
+  }
+due-since-unknown = ?
+due-years = { $years } J
+due-not-fitted = Nicht eingebaut
+due-row-place = { $number } · { $name }
+due-row-from = { $from ->
+    [assembled] ab Fertigung
+    [hose-made] ab Herstellung des Schlauchs
+    [fitted] ab Einbau: mindestens
+    [inspected] ab der letzten Inspektion
+   *[unknown] kein Tag bekannt
+  }; { $limit ->
+    [policy] eigene { $years } J
+   *[guide] Richtwert { $years } J
+  }
+
+## Als Nächstes
+due-plan = { $site } planen
+due-plan-then = { $count ->
+    [one] { $shown } Schlauchleitung über ihrer Grenze
+   *[other] { $shown } Schlauchleitungen über ihrer Grenze
+  }
+due-open = { $machine } öffnen
+due-open-then = Stelle { $number }, { $name }
+
+## Grenze und Listen
+due-policy-service = Grenze der Lebensdauer setzen
+due-policy-inspection = Zeit zwischen Inspektionen setzen
+due-policy-note = jetzt { $count ->
+    [one] { $years } Jahr
+   *[other] { $years } Jahre
+}, { $from ->
+    [policy] eigene
+   *[guide] Richtwert der Tabelle
+  }
+due-policy-title-service = Jahre Lebensdauer
+due-policy-title-inspection = Jahre zwischen Inspektionen
+due-policy-how-inspection = Von einem Ansehen zum nächsten. Die eigene Grenze geht dem Richtwert der Tabelle vor; Papiere des Herstellers, örtliche Vorschriften und eine Stelle, an der ein Platzer jemanden verletzen kann, können weniger verlangen.
+due-policy-how-service = Von der Fertigung bis zum Austausch, Lagerzeit eingeschlossen. Der Richtwert sind 6 Jahre (DIN 20066); die eigene Grenze geht ihm vor. Die Grenze des Herstellers geht allem vor.
+due-policy-fleet = Jeder Standort
+due-policy-keep = Grenze sichern
+due-policy-crossed = Wenn überschritten
+due-policy-caution = Vorsicht
+due-policy-stop = Stopp
+due-export-xlsx = Liste sichern
+due-export-xlsx-note = Tabelle
+due-export-ics = Termine sichern
+due-export-ics-note = Kalender
+due-saved = Gesichert: { $where }
+
+## Wie lange Schlauchleitungen hier halten
+due-life = Wie lange sie hier halten
+due-life-note = nach Typ, nach Leitung
+due-life-failed = Ausgefallen
+due-life-by = Zusammengefasst nach
+due-life-by-hose = Schlauchtyp
+due-life-by-line = Leitung
+due-life-percent = { $part } %
+due-life-count = { $count ->
+    [one] { $shown } Schlauchleitung, { $failed } ausgefallen
+   *[other] { $shown } Schlauchleitungen, { $failed } ausgefallen
+  }
+due-life-not-known = Nicht erfasst
+due-life-drawing = { $what }: Anteil, der noch hält, über { $years } Jahre seit Einbau, mit Grenzen. { $count }.
+due-life-b10 = Eine von zehn ist ausgefallen nach
+due-life-span = { $years } Jahre ({ $low } bis { $high })
+due-life-few = Zu wenige für eine Aussage
+due-life-few-why = Mindestens zwei Ausfälle in verschiedenem Alter sind nötig. Bis dahin sagen diese nichts darüber, wie lange solche Schlauchleitungen halten.
+due-life-none = Zu wenige Ausfälle sind erfasst, um zu sagen, wie lange Schlauchleitungen hier halten.
+due-life-left-out = { $count ->
+    [one] { $shown } Aufenthalt ist ausgelassen: Niemand weiß, wann eingebaut wurde, oder die Tage widersprechen sich.
+   *[other] { $shown } Aufenthalte sind ausgelassen: Niemand weiß, wann eingebaut wurde, oder die Tage widersprechen sich.
+  }
+due-life-how = Jahre seit dem Einbau. Jeder Ausfall zählt, gleich aus welcher Ursache; eine Schlauchleitung, die heil ausgebaut wurde oder noch sitzt, zählt so weit, wie sie beobachtet wurde. Ausfälle vor Beginn dieses Registers sind nicht darin.
+due-life-bounds = Starke Linie: der Anteil, der noch hält (Kaplan und Meier). Band: 95-%-Grenzen, jede für ihr Jahr allein; breit heißt, dass wenig bekannt ist. Eine von zehn: Weibull-Anpassung. Es beschreibt diese Maschinen und verspricht nichts für die nächste Schlauchleitung; Grenze des Herstellers und Richtwert gehen vor.

@@ -1,0 +1,127 @@
+# Words of the list of what falls due.
+
+due-label = Vencidas
+due-context = { $sites ->
+    [one] { $sitesShown } sede
+   *[other] { $sitesShown } sedes
+  } · { $machines ->
+    [one] { $machinesShown } máquina
+   *[other] { $machinesShown } máquinas
+  }
+due-title = { $hoses ->
+    [one] { $shown } manguera en servicio
+   *[other] { $shown } mangueras en servicio
+  }
+due-sites = Sede
+due-all-sites = Todas
+due-what = Qué vence
+due-view-service = Vida útil { $count }
+due-view-inspection = Inspección { $count }
+
+## Ages
+due-ages-service = Edad de cada manguera
+due-ages-inspection = Desde que se miró cada una
+due-ages-from = Donde no consta inspección, desde su montaje.
+due-one-mark = una marca, una manguera
+due-drawing-inspection = Años desde que se miraron { $count } mangueras por última vez, frente a un límite de { $limit }; fuera de plazo: { $over }
+due-drawing-service = Edades de { $count } mangueras en años frente a un límite de { $limit }; fuera de plazo: { $over }
+due-limit-guide = { $count ->
+    [one] { $years } año
+   *[other] { $years } años
+}, orientativo
+due-limit-policy = { $count ->
+    [one] { $years } año
+   *[other] { $years } años
+}, propio
+due-over = { $count } fuera
+due-year-unit = a
+due-other-limits = Algunas mangueras tienen otro límite; en la lista cada una cuenta por el suyo.
+due-no-ages = Aún no se conoce ninguna edad.
+
+## List
+due-unknown = Edad desconocida
+due-unknown-why = No consta fecha de fabricación, ensamblaje ni montaje. Nunca cuentan como jóvenes: mirar el casquillo y la impresión.
+due-past = Fuera de plazo
+due-within-30 = En 30 días
+due-within-90 = En 90 días
+due-within-365 = En 12 meses
+due-nothing = Aquí nada vence en 12 meses.
+due-over-by = { $years } años de más
+due-in-days = { $days ->
+    [one] en { $shown } día
+   *[other] en { $shown } días
+  }
+due-since-unknown = ?
+due-years = { $years } años
+due-not-fitted = Sin montar
+due-row-place = { $number } · { $name }
+due-row-from = { $from ->
+    [assembled] desde el ensamblaje
+    [hose-made] desde la fabricación de la manguera
+    [fitted] desde el montaje: como mínimo
+    [inspected] desde la última inspección
+   *[unknown] sin fecha conocida
+  }; { $limit ->
+    [policy] límite propio, años: { $years }
+   *[guide] límite orientativo, años: { $years }
+  }
+
+## Next
+due-plan = Planificar { $site }
+due-plan-then = { $count ->
+    [one] { $shown } manguera fuera de plazo
+   *[other] { $shown } mangueras fuera de plazo
+  }
+due-open = Abrir { $machine }
+due-open-then = sitio { $number }, { $name }
+
+## Limit and lists
+due-policy-service = Fijar el límite de vida útil
+due-policy-inspection = Fijar el plazo entre inspecciones
+due-policy-note = { $count ->
+    [one] { $years } año
+   *[other] { $years } años
+} ahora, { $from ->
+    [policy] propio
+   *[guide] valor orientativo de la tabla
+  }
+due-policy-title-service = Años de vida útil
+due-policy-title-inspection = Años entre inspecciones
+due-policy-how-inspection = De una mirada a la siguiente. El propio prevalece sobre el valor orientativo de la tabla; los papeles del fabricante, los reglamentos locales y un sitio donde un reventón pueda herir a alguien pueden pedir menos.
+due-policy-how-service = Del ensamblaje a la sustitución, almacenaje incluido. El valor orientativo es 6 años (DIN 20066); el propio prevalece sobre él. El límite del fabricante va primero.
+due-policy-fleet = Todas las sedes
+due-policy-keep = Guardar este límite
+due-policy-crossed = Cuando se supera
+due-policy-caution = Precaución
+due-policy-stop = Parar
+due-export-xlsx = Guardar la lista
+due-export-xlsx-note = hoja de cálculo
+due-export-ics = Guardar las fechas
+due-export-ics-note = calendario
+due-saved = Guardado: { $where }
+
+## How long hoses last here
+due-life = Cuánto duran aquí las mangueras
+due-life-note = por tipo, por línea
+due-life-failed = Fallos
+due-life-by = Agrupadas por
+due-life-by-hose = Tipo de manguera
+due-life-by-line = Línea
+due-life-percent = { $part } %
+due-life-count = { $count ->
+    [one] { $shown } manguera, { $failed } con fallo
+   *[other] { $shown } mangueras, { $failed } con fallo
+  }
+due-life-not-known = No consta
+due-life-drawing = { $what }: parte que aún aguanta en { $years } años desde el montaje, con límites. { $count }.
+due-life-b10 = Una de cada diez ha fallado a los
+due-life-span = { $years } años ({ $low } a { $high })
+due-life-few = Muy poco para decir
+due-life-few-why = Hacen falta al menos dos fallos a edades distintas. Hasta entonces esto no dice nada de cuánto duran estas mangueras.
+due-life-none = Constan muy pocos fallos para decir cuánto duran aquí las mangueras.
+due-life-left-out = { $count ->
+    [one] { $shown } estancia queda fuera: no se sabe cuándo se montó esa manguera, o sus fechas se contradicen.
+   *[other] { $shown } estancias quedan fuera: no se sabe cuándo se montaron esas mangueras, o sus fechas se contradicen.
+  }
+due-life-how = Años desde el montaje. Cuenta cualquier fallo, sea cual sea su causa; una manguera que se desmontó entera o sigue montada cuenta hasta donde se la observó. No están las mangueras que fallaron antes de empezar este registro.
+due-life-bounds = Línea gruesa: la parte que aún aguanta (Kaplan y Meier). Banda: límites del 95 %, cada uno solo para su año; ancha significa que se sabe poco. Una de cada diez: ajuste de Weibull. Describe estas máquinas y no promete nada de la próxima manguera; el límite del fabricante y el orientativo van primero.
