@@ -13,6 +13,8 @@ label-made = hecha { $date }
 label-adapter = adaptador: { $name }
 label-male = macho
 label-female = hembra
+label-reprint = REIMPRESIÓN
+label-catalogue = tablas { $version }
 label-caution = Primero, las instrucciones del fabricante.
 
 sheet-page = { $page } de { $pages }

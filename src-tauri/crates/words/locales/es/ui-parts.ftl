@@ -16,6 +16,8 @@ keypad-minus = Cambiar signo
 keypad-cant = no se sabe
 unit-in = pulg
 unit-mm = mm
+unit-m = m
+unit-ft = ft
 unit-bar = bar
 unit-psi = psi
 unit-c = °C
@@ -75,9 +77,23 @@ line-case-drain = Drenaje
 line-pilot = Pilotaje
 line-cylinder = Cilindro
 
+## What a person must see
+said-more = { $count } más por ver
+
 ## Names and signatures
 parts-name-erased = nombre borrado
 signature-drawn = Firma, como se dibujó
 signature-open = Firmar aquí, sobre la línea
 signature-back = Retirar el último trazo
 signature-clear = Empezar de nuevo
+label-about-true-size = casi a tamaño real
+label-size-and-height = { $size }, { $height } de alto
+scale-context = Esta pantalla
+scale-title = Ajustar la escala
+scale-how = Poner una tarjeta bancaria en vertical sobre el dibujo, con el lado corto arriba: { $side }. Hacer el dibujo tan ancho como la tarjeta.
+scale-card = tarjeta
+scale-width = Ancho de la tarjeta
+scale-narrower = Más estrecho
+scale-wider = Más ancho
+scale-keep = Guardar la escala
+scale-keep-then = así las etiquetas se ven a tamaño real

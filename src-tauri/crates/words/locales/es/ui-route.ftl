@@ -13,7 +13,6 @@ routing-tried = Cambiado. Mirarlo, o retirarlo.
 ## Ports
 routing-facing = ¿Cómo miran los puertos?
 routing-facing-how = Como se ven desde donde mejor se ve la curva. El terminal A está siempre a la izquierda.
-routing-as-last = Como en el otro trabajo de este sitio
 routing-facing-u = Lado a lado
 routing-facing-facing = En una línea
 routing-facing-offset = En dos líneas
@@ -21,6 +20,8 @@ routing-facing-right-angle = En ángulo recto
 routing-facing-away = Opuestos
 routing-facing-free = De otra manera
 routing-change-facing = otros puertos
+routing-earlier = Los puertos son los del último trabajo de aquí.
+routing-earlier-why = Mirar si siguen así antes de guiarse por esto.
 routing-said = Lo dicho de los puertos
 routing-stands = Dónde está B
 routing-ends = Lo que no se curva

@@ -44,14 +44,24 @@ scan-no-code = No se puede leer ningún código en esta imagen.
 scan-instead = O tomarla otra vez: más cerca, de frente, enfocada, sin reflejos.
 scan-no-tag = NO ES ETIQUETA DE MANGUERA
 scan-says = El código dice:
-scan-unknown = DESCONOCIDA AQUÍ
 scan-code-alone = La etiqueta lleva solo su código { $code }. Qué es la manguera está en el registro del furgón que la etiquetó, y en palabras en la etiqueta.
 scan-merge = Traer registros
 scan-which = Varias etiquetas. ¿Qué manguera?
-scan-alone = solo código
-scan-foreign = NUEVA AQUÍ
-scan-foreign-sentence = { $code } no está en este registro. Esto es lo que dice su etiqueta.
-scan-foreign-note = Leído de la etiqueta, sin revisar aquí. Compararlo con la manguera en mano.
+scan-is-own = DE LA FLOTA PROPIA
+scan-is-partner = DE UN SOCIO
+scan-is-foreign = DE UN DESCONOCIDO
+scan-is-unsealed = SIN SELLO
+scan-is-code-alone = SOLO CÓDIGO
+scan-is-altered = ALTERADA
+scan-is-newer = MÁS NUEVA QUE ESTE PROGRAMA
+scan-is-withdrawn = ANULADA
+scan-is-failed = NO SUPERÓ LA PRUEBA
+scan-is-elsewhere = MONTADA EN OTRO SITIO
+scan-is-other-spec = OTRA MANGUERA
+scan-carried-note = Leído de la etiqueta, sin revisar aquí. Compararlo con la manguera en mano.
+scan-open = Abrir { $code }
+scan-open-then = la manguera del registro
+scan-open-stop-then = lo que consta; no montar esta manguera por su etiqueta
 scan-keep = Guardarla aquí
 scan-make = Hacer una igual
 scan-make-then = antes se revisa aquí, nada se da por supuesto
@@ -68,4 +78,13 @@ scan-fact-pressure = Presión máx.
 scan-fact-proof = Prueba
 scan-fact-fluid = Fluido
 scan-fact-assembled = Ensamblada
-scan-remark = Registrada a partir de su etiqueta, hecha en otro lugar. La etiqueta dice: { $proof }.
+
+## What was scanned
+scan-log = Lecturas en este dispositivo
+scan-log-count = Lecturas
+scan-log-none = En este dispositivo aún no se escaneó nada.
+scan-log-no-code = no se pudo leer ningún código
+scan-log-row = { $standing }, { $way ->
+    [typed] escrito
+   *[picture] de una imagen
+}

@@ -3,8 +3,8 @@ van-title = Este furgón
 van-hoses = Mangueras
 van-keep = Guardarlo
 
-## Units, paper, label
-van-units = Idioma, unidades, papel
+## Units, paper
+van-units = Idioma, unidades, papel, aspecto
 van-language = Idioma
 van-lengths = Longitudes primero en
 van-mm = mm
@@ -23,13 +23,39 @@ van-theme-auto = el del dispositivo
 van-theme-light = claro
 van-theme-dark = oscuro
 van-theme-sun = sol
-van-label = Etiqueta
-van-label-size = etiqueta { $width } × { $height }
-van-label-width = ancho
-van-label-height = alto
-van-label-dpi = impresora, puntos por pulgada
-van-label-how = Medir la etiqueta misma, sin su soporte.
+
+## Labels
+van-labels = Etiquetas
+van-labels-means = Las etiquetas que se tienen. La primera se ofrece primero; si una manguera no cabe en su etiqueta, se dice cuál de las otras serviría.
+van-labels-note = { $count ->
+    [one] { $first }
+    [2] { $first } y una más
+   *[other] { $first } y { $others } más
+}
+van-labels-first = se ofrece primero
+van-labels-row = { $size } · { $material } · { $dpi } puntos por pulgada
+van-labels-add = Otra etiqueta
+van-label-title = Una etiqueta
+van-label-name = Cómo se la llama
+van-label-name-hint = como placa con alambre 60 x 40
+van-label-face = Medir la cara que se imprime, sin soporte y sin la cola que rodea la manguera.
+van-label-width = Ancho
+van-label-height = Alto
+van-label-side-how = De la cara que se imprime: el ancho a lo largo de las palabras, el alto a través de ellas.
+van-label-dpi = Impresora, puntos por pulgada
+van-label-dpi-short = puntos por pulgada
 van-label-dpi-how = Está en los papeles de la impresora: 203, 300 o 600 son usuales.
+van-label-form = Cómo se fija
+van-label-form-how = { $form ->
+    [flag] Rodea la manguera y sobresale de ella, plana: una cámara la ve entera.
+    [wrap] Pegada alrededor de la manguera: cuanto más fina la manguera, menor el código que una cámara ve de una vez.
+   *[plate] Plana, atada o fijada junto a la manguera: una cámara la ve entera.
+}
+van-label-material = Material
+van-label-paper-means = El papel no dura en una máquina: solo para el banco.
+van-label-make-first = Ofrecerla primero
+van-label-remove = Quitarla
+van-label-same-name = Otra de las etiquetas propias tiene ese nombre.
 
 ## Instruments
 van-instruments = Instrumentos
@@ -321,9 +347,7 @@ van-setting-language = idioma
 van-setting-length-unit = longitudes
 van-setting-pressure-unit = presiones
 van-setting-paper = papel
-van-setting-label-width-mm = ancho de etiqueta
-van-setting-label-height-mm = alto de etiqueta
-van-setting-label-dpi = impresora de etiquetas
+van-setting-label-stocks = etiquetas
 van-setting-length-practice = tolerancias de longitud
 van-setting-caliper-error-mm = error del pie de rey
 van-setting-micrometer-error-mm = error del micrómetro
@@ -332,6 +356,9 @@ van-setting-kerf-mm = lo que se lleva la sierra
 van-setting-gauge-months = calibración del manómetro
 van-setting-press-care = cuidado de la prensa
 van-setting-instruments = nombres de los instrumentos
+van-setting-store = almacén
+van-setting-offcut-mm = sobrante más corto
+van-setting-pricing = precios y trabajo
 van-setting-person = quién trabaja
 
 ## About
@@ -365,6 +392,7 @@ van-kind-fitted = montada
 van-kind-taken-off = desmontada
 van-kind-inspected = inspeccionada
 van-kind-overridden = límite asumido
+van-kind-labelled = etiqueta
 van-kind-tag-withdrawn = etiqueta anulada
 van-kind-policy-set = límite de edad
 van-kind-stock-changed = existencias
