@@ -13,7 +13,7 @@ label-made = hecha { $date }
 label-adapter = adaptador: { $name }
 label-male = macho
 label-female = hembra
-label-reprint = REIMPRESIÓN
+label-reprint = REIMPRESA
 label-catalogue = tablas { $version }
 label-caution = Primero, las instrucciones del fabricante.
 

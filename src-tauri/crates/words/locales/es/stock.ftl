@@ -1,14 +1,14 @@
 # Stock, batches, quotes, rounds.
 stock-series = serie { $series }
-stock-not-rated = sin presión admisible
+stock-not-rated = sin presión asignada
 stock-ferrule-unnamed = Casquillo (no se sabe su nombre: buscarlo en la tabla del proveedor)
 stock-state-there = hay
 stock-state-short = FALTA
 stock-state-not-kept = nunca hubo aquí
 stock-state-not-known = no se sabe
-stock-said-negative = { $name } en { $store }: salió más de lo que nunca entró. Contarlo.
+stock-said-negative = { $name } en { $store }: salió más de lo que entró. Contarlo.
 stock-said-negative-piece = Una pieza de { $name } en { $store }: se cortó más de lo que había. Medirla.
-stock-said-untold-piece = Se cortó algo de la pieza { $name }, de la que este dispositivo aún no sabe nada: fusionar el dispositivo que le dio entrada.
+stock-said-untold-piece = Se cortó algo de la pieza { $name }, de la que este dispositivo aún no sabe nada: fusionar el paquete del dispositivo que le dio entrada.
 stock-said-conflict = { $name }: dos dispositivos cambiaron a la vez su lugar, cajón, mínimo o precio. Fijarlo otra vez.
 stock-said-kerf-not-known = No se sabe lo que se lleva la sierra y cuenta como nada: fijarlo, o queda menos de lo que dice.
 stock-said-cut-length-not-known = { $name }: falta una longitud o un descuento, así que no se sabe la longitud de corte.
@@ -16,7 +16,7 @@ stock-said-overall-taken = { $name }: falta un descuento, así que se cuenta tan
 stock-said-currency-not-said = No hay moneda fijada: nada lleva precio.
 stock-said-other-currency = { $name } tiene precio en { $currency }: cuenta como sin precio.
 stock-said-tax-not-said = El impuesto no está fijado: no hay total. Poner 0 donde no lo haya.
-stock-said-no-labour-rate = No hay tarifa por hora: el trabajo no lleva precio.
+stock-said-no-labour-rate = No hay tarifa por hora: la mano de obra no lleva precio.
 stock-said-hose-old = Una pieza de { $name } de la que se cortaría se fabricó en { $made }, hace más de { $months } meses: con manguera tan vieja no se hacen conjuntos (la menor edad orientativa de las tablas).
 stock-said-hose-age-not-known = { $name }: nadie sabe cuándo se fabricó esta pieza. Buscar la fecha en su línea de marcado antes de cortarla.
 stock-said-too-many-pieces = { $name }: hay más piezas de las que se planifican a la vez; las más cortas quedaron fuera.
@@ -26,7 +26,7 @@ stock-list-pieces = { $count ->
     [one] una pieza
    *[other] { $count } piezas
   }, { $total }
-stock-list-low = POCO
+stock-list-low = ESCASO
 stock-list-negative = BAJO CERO
 stock-list-short-rest = muy corto para guardarlo
 stock-list-reel = bobina
@@ -81,7 +81,7 @@ batch-cut-sum = { $reel } de manguera nueva, { $scrap } de desecho. { $proved ->
 batch-die-set = Juego de mordazas { $die }: { $crimps }
 batch-die-set-unknown = Juego de mordazas desconocido: { $crimps }
 quote-title = Presupuesto
-quote-lines = Piezas y trabajo
+quote-lines = Piezas y mano de obra
 quote-sums = Sumas
 quote-what = Qué
 quote-quantity = Cantidad

@@ -54,7 +54,7 @@ tag-label-of = { $holds ->
 }, versión { $version }, nivel { $level }, módulos de { $module } ({ $dots } puntos); se lee desde unos { $from }.
 tag-label-along = Alrededor de una manguera de { $od } una cámara ve { $seen } de ella. Pegarla con las palabras a lo largo de la manguera.
 tag-label-around = Alrededor de una manguera de { $od } una cámara ve { $seen } de ella. Pegarla con las palabras alrededor de la manguera.
-tag-label-reprint = Dice REIMPRESIÓN: la manguera ya tuvo una etiqueta.
+tag-label-reprint = Dice REIMPRESA: la manguera ya tuvo una etiqueta.
 tag-batch-title = Etiquetas de manguera
 tag-batch-made = { $made ->
     [one] 1 etiqueta
@@ -64,7 +64,7 @@ tag-batch-made = { $made ->
    *[other] { $pages } páginas
 }, de ellas reimpresiones: { $reprints }.
 tag-batch-refused = sin etiqueta: { $why }
-tag-batch-reprint = reimpresión
+tag-batch-reprint = reimpresa
 tag-scans-none = En este dispositivo no se escaneó nada.
 tag-way-picture = imagen
 tag-way-typed = escrito

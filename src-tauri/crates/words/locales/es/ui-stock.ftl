@@ -1,6 +1,6 @@
 # Words of what is kept: hose in pieces, what is counted, and counting a bin.
 shelf-title = Existencias
-shelf-note = manguera, terminales, casquillos; contar un cajón
+shelf-note = manguera y piezas; primero lo escaso; contar un cajón
 shelf-all-stores = Todos
 shelf-store = Almacén
 shelf-store-other = otro
@@ -22,10 +22,10 @@ shelf-nothing-found = Nada de aquí coincide.
 shelf-no-store = Este dispositivo aún no tiene almacén, así que nada se puede comparar con lo que hay. Cargar algo, o decir de qué almacén trabaja.
 shelf-load-first = cargar el furgón
 shelf-pick = Elegir lo que se va a mirar o cambiar.
-shelf-low = Poco
-shelf-low-at = poco: el mínimo es { $mark }
+shelf-low = Escaso
+shelf-low-at = escaso: el mínimo es { $mark }
 shelf-negative = menos que nada: salió más de lo que entró
-shelf-negative-means = Salió más de lo que nunca entró. Contarlo, y decir lo que hay de verdad.
+shelf-negative-means = Salió más de lo que entró. Contarlo, y decir lo que hay de verdad.
 shelf-in-bin = cajón { $bin }
 shelf-no-bin = sin cajón
 shelf-pieces = { $count ->
@@ -75,7 +75,7 @@ shelf-move-where = Elegir antes, abajo, el almacén.
 shelf-move-how = Cuántas van allí.
 shelf-count-how = Contarlas.
 shelf-length-how = Según la cuenta de la bobina, o medido.
-shelf-low-how = Con esta cantidad aparece en la lista de poco.
+shelf-low-how = Con esta cantidad aparece en la lista de lo escaso.
 shelf-price-how = Sin impuesto, como se cobra.
 shelf-price-no-currency = Decir antes la moneda: Furgón, Precios y almacén.
 
@@ -174,7 +174,7 @@ need-substitutes = Mangueras que servirían
 need-substitutes-means = Cada una pasó la revisión entera para este sitio. Se revisa otra vez, y pide sus propios ajustes.
 need-take-hose = { $name } en su lugar
 need-adapters = Adaptadores, como último recurso
-need-adapters-means = Una junta más que puede fugar y una pieza más con presión admisible.
+need-adapters-means = Una unión más que puede fugar y una pieza más con presión admisible.
 need-take-adapter = { $end }: { $names }
 need-adapter-leaves = deja { $pressure }
 need-adapter-not-known = presión admisible desconocida
@@ -202,7 +202,7 @@ undo-nothing-back = Deshecho. Nada volvió a las existencias.
 
 ## Prices and store
 prices-title = Precios y almacén
-prices-note = almacén del furgón, sobrantes, impuesto, trabajo
+prices-note = almacén del furgón, sobrantes, impuesto, mano de obra
 prices-store = Almacén y moneda
 prices-store-name = Almacén de este dispositivo
 prices-currency = Moneda, por sus tres letras
@@ -214,7 +214,7 @@ prices-offcut = sobrante desde
 prices-offcut-how = Un resto así de largo vale la pena guardarlo; uno más corto es desecho.
 prices-tax = impuesto
 prices-tax-how = En tanto por ciento, sobre los precios.
-prices-rate = trabajo por hora
+prices-rate = mano de obra por hora
 prices-rate-how = Sin impuesto, como se cobra.
 prices-note-blank = Lo que está en blanco no se ha dicho: el total lo espera, y nunca se calcula sin ello.
 prices-labour = Tiempos

@@ -358,7 +358,7 @@ van-setting-press-care = cuidado de la prensa
 van-setting-instruments = nombres de los instrumentos
 van-setting-store = almacén
 van-setting-offcut-mm = sobrante más corto
-van-setting-pricing = precios y trabajo
+van-setting-pricing = precios y mano de obra
 van-setting-person = quién trabaja
 
 ## About
