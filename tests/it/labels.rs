@@ -56,7 +56,12 @@ fn a_label_on_every_stock_of_the_demo_is_read_by_an_independent_reader() {
                     Ok(label) => {
                         let png = sure(label.to_png());
                         assert_eq!(by_another_reader(&png), label.text, "{} at {dpi} on {od}", stock.name);
-                        assert_eq!(by_sight(&png), [label.text.clone()], "{} at {dpi} on {od}", stock.name);
+                        assert_eq!(
+                            by_sight(&png),
+                            std::slice::from_ref(&label.text),
+                            "{} at {dpi} on {od}",
+                            stock.name
+                        );
                         held.push(label.holds);
                         made += 1;
                     }

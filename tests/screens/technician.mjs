@@ -176,6 +176,8 @@ async function writeHeld(page) {
   if (held.text) await page.keyboard.type(held.text);
   else await typeNumber(page, held.bar ?? held.plain, held.bar && 'bar');
   await thumb(page).getByRole('button', { name: /^Keep/ }).click();
+  // The arrow asks for it until the bench has judged what was kept.
+  await thumb(page).getByText(title, { exact: true }).waitFor({ state: 'hidden' });
 }
 
 /** Four directions at the place along the ferrule that is asked; then the pad goes away by itself. */
