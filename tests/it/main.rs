@@ -26,6 +26,7 @@ mod print;
 mod register;
 mod route;
 mod settings;
+mod sight;
 mod supplier;
 mod tables;
 mod tag;

@@ -24,7 +24,7 @@ const PACKAGES: [&str; 3] = ["numpy==2.4.6", "opencv-python-headless==5.0.0.93",
 const COUNT: usize = 1000;
 const SEED: u64 = 8;
 
-/// Parts that the pictures are rendered and the peers asked in, at once.
+/// Parts that the pictures are rendered and read in, at once.
 const WORKERS: usize = 4;
 
 /// Our own name in the table.
@@ -52,7 +52,9 @@ fn main() -> Result<()> {
         None => rendered(&root.join("target/sight"))?,
     };
     let mut readers: BTreeMap<String, Vec<Reading>> = BTreeMap::new();
-    readers.insert(OURS.to_owned(), ours(&pictures)?);
+    for readings in shared(&pictures, ours) {
+        readers.entry(OURS.to_owned()).or_default().extend(readings?);
+    }
     let python = python(&root.join("target/sight-peers"))?;
     for answers in shared(&pictures, |part| by_peers(&python, part)) {
         for (peer, readings) in answers? {

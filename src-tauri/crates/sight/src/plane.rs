@@ -7,7 +7,7 @@ use std::panic::resume_unwind;
 use std::thread;
 
 /// Pixels of a picture that is worth sharing among processors.
-const WORTH_A_BAND: usize = 1_000_000;
+const WORTH_A_BAND: usize = 2_000_000;
 
 /// A picture of one value a pixel.
 #[derive(Debug, Clone, PartialEq)]
@@ -219,7 +219,7 @@ mod tests {
 
     #[test]
     fn contrast_is_the_difference_from_the_mean_of_the_square_round_a_pixel() {
-        for (width, height, reach) in [(9, 7, 2), (40, 30, 7), (5, 60, 7), (60, 5, 20), (2, 2, 1), (15, 15, 7), (1500, 900, 20)] {
+        for (width, height, reach) in [(9, 7, 2), (40, 30, 7), (5, 60, 7), (60, 5, 20), (2, 2, 1), (15, 15, 7), (2500, 900, 20)] {
             let picture = noise(width, height);
             let contrast = picture.contrast(reach);
             assert_eq!(contrast.pixels.len(), width * height, "{width} x {height}");
