@@ -32,6 +32,7 @@ mod round;
 mod route;
 mod settings;
 mod stock;
+mod sight;
 mod supplier;
 mod tables;
 mod tag;

@@ -1,7 +1,6 @@
 //! The printed label: what its code says, how large it is, and what reflects light at each place of it.
 
 use crate::{Random, Setting};
-use hosewright_core::tag::TagCode;
 use qrcode::{Color, EcLevel, QrCode};
 
 /// Parts of the light that come back.
@@ -111,19 +110,19 @@ fn coded(amount: usize, random: &mut Random) -> (String, QrCode) {
 }
 
 fn text(amount: usize, random: &mut Random) -> String {
-    let bits = random.bits().to_be_bytes();
-    let code = TagCode::from_random([bits[0], bits[1], bits[2], bits[3], bits[4], bits[5], bits[6]]);
+    let mut letters = |count: usize| -> String {
+        (0..count).map(|_| char::from(b"0123456789ABCDEFGHJKMNPQRSTVWXYZ"[random.below(32)])).collect()
+    };
+    let code = format!("{}-{}-{}", letters(5), letters(5), letters(1));
+    let sum = letters(7);
     let dash = [4, 6, 8, 10, 12, 16][random.below(6)];
     let length = 200 + random.below(3000);
     let bar = 100 + random.below(40) * 10;
-    let sum = random.bits() % 10_000_000;
     match amount {
         0 => code.to_string(),
-        1 => format!(
-            "HOSE TAG 2 {code}\nHOSE EN 853 2SN DN16\nLENGTH {length} mm\nMAX {bar} bar\nSUM {sum:07}"
-        ),
+        1 => format!("HOSE TAG 2 {code}\nHOSE EN 853 2SN DN16\nLENGTH {length} mm\nMAX {bar} bar\nSUM {sum}"),
         _ => format!(
-            "HOSE TAG 2 {code}\nHOSE EN 853 2SN DN16, bend 130 mm\nA JIC 37 flare -{dash}, female, elbow90, drop 55 mm, cut-off 32.5 mm\nB ORFS -{dash}, female, straight, cut-off 41 mm\nLENGTH {length} mm\nTURN 90 deg\nMAX {bar} bar\nLINE pressure\nFLUID HM\nMADE 2026-11\nPROVED {} bar\nCATALOGUE 8cc60e69cee7\nSUM {sum:07}",
+            "HOSE TAG 2 {code}\nHOSE EN 853 2SN DN16, bend 130 mm\nA JIC 37 flare -{dash}, female, elbow90, drop 55 mm, cut-off 32.5 mm\nB ORFS -{dash}, female, straight, cut-off 41 mm\nLENGTH {length} mm\nTURN 90 deg\nMAX {bar} bar\nLINE pressure\nFLUID HM\nMADE 2026-11\nPROVED {} bar\nCATALOGUE 8cc60e69cee7\nSUM {sum}",
             2 * bar
         ),
     }
@@ -139,14 +138,7 @@ fn words(side: f64, module_mm: f64, random: &mut Random) -> Vec<Mark> {
         let mut x = left + letter;
         while x < 1.1 * side {
             let half_width = letter * random.between(0.08, 0.4);
-            let mark = Mark {
-                x: x + half_width,
-                y,
-                half_width,
-                half_height: letter * 0.6,
-                reflects: INK,
-                round: false,
-            };
+            let mark = Mark { x: x + half_width, y, half_width, half_height: letter * 0.6, reflects: INK, round: false };
             words.push(mark);
             x += 2.0 * half_width + letter * random.between(0.15, 0.5);
         }

@@ -9,7 +9,7 @@ const RUBBER: f64 = 0.07;
 const PLATE: f64 = 0.35;
 
 /// Rays through each pixel, in each direction.
-const RAYS: usize = 3;
+const RAYS: usize = 2;
 
 /// Light of each pixel, row by row, where 1 is white paper's under full light times the exposure.
 pub(crate) struct Light {

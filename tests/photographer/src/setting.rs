@@ -102,7 +102,7 @@ impl Setting {
     /// An easy photograph: what every stratum starts from.
     pub fn easy(random: &mut Random) -> Self {
         Self {
-            picture: (1024, 768),
+            picture: (800, 600),
             pixels_per_module: random.between(3.5, 6.0),
             tilt_deg: random.between(0.0, 20.0),
             tilt_side_deg: random.between(0.0, 360.0),
@@ -127,17 +127,25 @@ impl Setting {
         let easy = Self::easy(random);
         match stratum {
             Stratum::Small => Self { pixels_per_module: random.between(1.5, 3.0), ..easy },
-            Stratum::Blur if random.chance(0.5) => Self { blur_modules: random.between(0.4, 0.9), ..easy },
-            Stratum::Blur => Self { streak_modules: random.between(0.8, 2.0), ..easy },
+            Stratum::Blur if random.chance(0.5) => {
+                Self { blur_modules: random.between(0.3, 0.8), ..easy }
+            }
+            Stratum::Blur => Self { streak_modules: random.between(0.6, 1.6), ..easy },
             Stratum::Noise => {
-                let noise = random.between(0.06, 0.25);
+                let noise = random.between(0.03, 0.2);
                 Self { read_noise: noise / 4.0, shot_noise: noise, ..easy }
             }
-            Stratum::Dark => Self { exposure: random.between(0.006, 0.06), shot_noise: 0.03, ..easy },
-            Stratum::Dirt => Self { mud: random.between(0.03, 0.14), scratches: random.below(6), ..easy },
-            Stratum::Glare => {
-                Self { glare: random.between(0.5, 3.0), glare_width: random.between(0.08, 0.35), ..easy }
+            Stratum::Dark => {
+                Self { exposure: random.between(0.01, 0.15), shot_noise: 0.03, ..easy }
             }
+            Stratum::Dirt => {
+                Self { mud: random.between(0.005, 0.08), scratches: random.below(5), ..easy }
+            }
+            Stratum::Glare => Self {
+                glare: random.between(0.3, 3.0),
+                glare_width: random.between(0.08, 0.35),
+                ..easy
+            },
             Stratum::Perspective => Self {
                 tilt_deg: random.between(30.0, 45.0),
                 pixels_per_module: random.between(4.0, 7.0),
@@ -149,12 +157,12 @@ impl Setting {
                 pixels_per_module: random.between(2.5, 6.0),
                 tilt_deg: random.between(0.0, 35.0),
                 hose_mm: random.chance(0.6).then(|| random.between(15.0, 60.0)),
-                blur_modules: random.between(0.2, 0.5),
-                streak_modules: random.between(0.0, 0.8),
-                exposure: random.between(0.05, 0.9),
+                blur_modules: random.between(0.15, 0.4),
+                streak_modules: random.between(0.0, 0.6),
+                exposure: random.between(0.1, 0.9),
                 gradient: random.between(0.0, 0.6),
-                shot_noise: random.between(0.01, 0.06),
-                mud: random.between(0.0, 0.06),
+                shot_noise: random.between(0.01, 0.04),
+                mud: random.between(0.0, 0.03),
                 scratches: random.below(3),
                 glare: random.between(0.0, 1.0),
                 glare_width: random.between(0.05, 0.2),

@@ -32,6 +32,14 @@ impl Effort {
         }
     }
 
+    /// Modules of nets that are settled in vain.
+    fn settled(self) -> usize {
+        match self {
+            Self::Frame => 4_000,
+            Self::Photo => 40_000,
+        }
+    }
+
     /// Versions that a set of three is tried as.
     fn versions(self) -> usize {
         match self {
@@ -47,12 +55,23 @@ const REACH: usize = 20;
 /// The same for blurred and noisy pictures, whose pixels are smoothed first.
 const NEAR_REACH: usize = 8;
 
-/// Contrast below which nothing counts, of 255.
-const NOISE: i8 = 4;
-const SMOOTH_NOISE: i8 = 1;
+/// Contrast below which nothing counts: at least so much of 255, and so many deviations of the noise.
+const NOISE: f32 = 3.0;
+const DEVIATIONS: f32 = 1.5;
 
 /// Shortest side of a picture that is halved again.
 const SMALLEST: usize = 120;
+
+/// A picture no larger is looked at twice as large too, and in a white frame.
+const SMALL: usize = 500;
+const RIM: usize = 12;
+
+/// Least agreement of the timing rows of a code, -2 to 2, and of all modules of known colour, 0 to 1.
+const TIMING: f32 = 0.5;
+const AGREEMENT: f32 = 0.62;
+
+/// Misfit of a mark that is hardly anything else, in modules.
+const SURE: f32 = 0.25;
 
 /// Pixels of a module at which a code is best looked at.
 const BEST_MODULE: f32 = 3.2;
@@ -63,27 +82,41 @@ struct Level {
     scale: f32,
     grey: Grey,
     contrast: Contrast,
+    /// Contrast below which nothing counts.
+    noise: i8,
 }
 
 /// Every code of a picture.
-pub(crate) fn read(picture: Grey, effort: Effort) -> Vec<Found> {
+pub(crate) fn read(picture: &Grey, effort: Effort) -> Vec<Found> {
     if picture.width < 16 || picture.height < 16 {
         return Vec::new();
     }
-    let levels = levels(picture, effort);
+    // A code that was cut out of its sheet has lost its quiet zone.
+    let cut_out = effort == Effort::Photo && picture.width.max(picture.height) <= SMALL;
+    let rim = if cut_out { RIM } else { 0 };
+    let levels = levels(if cut_out { picture.framed(RIM, 255) } else { picture.clone() }, effort);
     let mut all = Vec::new();
     let mut found: Vec<Found> = Vec::new();
     for level in &levels {
-        gather(&mut all, &level.contrast, NOISE, level.scale);
+        gather(&mut all, &level.contrast, level.noise, level.scale);
     }
     attempt(&levels, &all, 0, effort, &mut found);
-    if effort == Effort::Photo {
+    // Marks that belong to no code that was read tell of another one.
+    let unread = all
+        .iter()
+        .filter(|mark| mark.misfit < SURE && !found.iter().any(|found| inside(&found.corners, mark.middle)))
+        .count();
+    if effort == Effort::Photo && (found.is_empty() || unread > 1) {
         let first = all.len();
         for level in &levels {
             let smooth = level.grey.smoothed().contrast(NEAR_REACH);
-            gather(&mut all, &smooth, SMOOTH_NOISE, level.scale);
+            gather(&mut all, &smooth, (level.noise + 2) / 3, level.scale);
         }
         attempt(&levels, &all, first, effort, &mut found);
+    }
+    for (x, y) in found.iter_mut().flat_map(|found| &mut found.corners) {
+        *x -= rim as f32;
+        *y -= rim as f32;
     }
     found
 }
@@ -91,8 +124,11 @@ pub(crate) fn read(picture: Grey, effort: Effort) -> Vec<Found> {
 /// The picture, doubled where it is small, and its halves.
 fn levels(picture: Grey, effort: Effort) -> Vec<Level> {
     let mut levels = Vec::new();
-    let small = picture.width.max(picture.height) <= 500;
-    let level = |grey: Grey, scale: f32| Level { scale, contrast: grey.contrast(REACH), grey };
+    let small = picture.width.max(picture.height) <= SMALL + 2 * RIM;
+    let level = |grey: Grey, scale: f32| {
+        let noise = (grey.noise() * DEVIATIONS).max(NOISE) as i8;
+        Level { scale, contrast: grey.contrast(REACH), noise, grey }
+    };
     if small && effort == Effort::Photo {
         levels.push(level(picture.doubled(), 0.5));
     }
@@ -120,14 +156,14 @@ fn gather(all: &mut Vec<Mark>, contrast: &Contrast, noise: i8, scale: f32) {
 
 /// Tries the sets of three that have a mark from `first` on.
 fn attempt(levels: &[Level], all: &[Mark], first: usize, effort: Effort, found: &mut Vec<Found>) {
-    let mut tried = 0;
+    let (mut tried, mut left) = (0, effort.settled());
     for trio in trios(all) {
         let news = first == 0 || trio.marks.iter().any(|mark| *mark >= first);
         let middle = (trio.top_right.middle + trio.bottom_left.middle) * 0.5;
         if !news || found.iter().any(|known| inside(&known.corners, middle)) {
             continue;
         }
-        found.extend(code(levels, &trio, effort));
+        found.extend(code(levels, &trio, effort, &mut left));
         tried += 1;
         if tried == effort.trios() {
             return;
@@ -142,7 +178,7 @@ fn inside(corners: &[(f32, f32); 4], place: Point) -> bool {
 }
 
 /// The code whose corners three marks are.
-fn code(levels: &[Level], trio: &Trio, effort: Effort) -> Option<Found> {
+fn code(levels: &[Level], trio: &Trio, effort: Effort, left: &mut usize) -> Option<Found> {
     let level = levels
         .iter()
         .filter(|level| trio.module() / level.scale >= BEST_MODULE)
@@ -152,11 +188,12 @@ fn code(levels: &[Level], trio: &Trio, effort: Effort) -> Option<Found> {
     surfaces(&trio, &level.contrast)
         .into_iter()
         .take(effort.versions())
-        .find_map(|(version, surface)| shaped(level, version, surface, effort))
+        .filter(|(timing, ..)| *timing > TIMING)
+        .find_map(|(_, version, surface)| shaped(level, version, surface, left))
 }
 
-/// The code of that version, flat or bent.
-fn shaped(level: &Level, version: u32, mut surface: Surface, effort: Effort) -> Option<Found> {
+/// The code of that version, flat or bent; `left` is how many modules may still be settled in vain.
+fn shaped(level: &Level, version: u32, mut surface: Surface, left: &mut usize) -> Option<Found> {
     let symbol = Symbol::of(version)?;
     let inverted = surface.trio().inverted;
     let scale = scale(level, &symbol, &surface, inverted);
@@ -169,15 +206,25 @@ fn shaped(level: &Level, version: u32, mut surface: Surface, effort: Effort) -> 
     let mut meshes: Vec<(f32, Mesh)> =
         plane.into_iter().chain([bent]).map(|mesh| (look.fit(&mesh), mesh)).collect();
     meshes.sort_by(|one, other| other.0.total_cmp(&one.0));
+    let mut likely = false;
     for (_, mesh) in &meshes {
-        if let Some(found) = told(level, &symbol, mesh, inverted) {
-            return Some(found);
+        let (agreement, found) = told(level, &symbol, mesh, inverted);
+        if found.is_some() {
+            return found;
         }
+        likely |= agreement > AGREEMENT;
     }
-    let tries = if effort == Effort::Frame { 1 } else { meshes.len() };
-    meshes.into_iter().take(tries).find_map(|(_, mut mesh)| {
+    if !likely {
+        return None;
+    }
+    meshes.into_iter().find_map(|(_, mut mesh)| {
+        let rest = left.checked_sub(symbol.side * symbol.side)?;
         settle(&mut mesh, &look);
-        told(level, &symbol, &mesh, inverted)
+        let found = told(level, &symbol, &mesh, inverted).1;
+        if found.is_none() {
+            *left = rest;
+        }
+        found
     })
 }
 
@@ -196,22 +243,31 @@ fn scale(level: &Level, symbol: &Symbol, surface: &Surface, inverted: bool) -> f
     if inverted { -scale } else { scale }
 }
 
-/// What a code says whose modules lie as a net tells.
-fn told(level: &Level, symbol: &Symbol, mesh: &Mesh, inverted: bool) -> Option<Found> {
+/// What a code says whose modules lie as a net tells, and how far the modules of known colour agree.
+fn told(level: &Level, symbol: &Symbol, mesh: &Mesh, inverted: bool) -> (f32, Option<Found>) {
     let modules = Modules::sampled(&level.grey, mesh, symbol.side, inverted);
-    let text = SHARPENINGS.iter().find_map(|sharpening| {
-        let values = modules.set_off(*sharpening);
-        if agreement(symbol, &values) < 0.7 {
-            return None;
+    let mut best = 0.0_f32;
+    for sharpening in SHARPENINGS {
+        let values = modules.set_off(sharpening);
+        let agreement = agreement(symbol, &values);
+        best = best.max(agreement);
+        if agreement > AGREEMENT {
+            let text = decode::text(symbol, &values);
+            let text = text.or_else(|| decode::text(symbol, &mirrored(&values, symbol.side)));
+            if let Some(text) = text {
+                return (agreement, Some(Found { text, corners: corners(level, symbol, mesh) }));
+            }
         }
-        decode::text(symbol, &values).or_else(|| decode::text(symbol, &mirrored(&values, symbol.side)))
-    })?;
+    }
+    (best, None)
+}
+
+fn corners(level: &Level, symbol: &Symbol, mesh: &Mesh) -> [(f32, f32); 4] {
     let side = symbol.side as f32;
-    let corners = [(0.0, 0.0), (side, 0.0), (side, side), (0.0, side)].map(|(x, y)| {
+    [(0.0, 0.0), (side, 0.0), (side, side), (0.0, side)].map(|(x, y)| {
         let place = mesh.place(at(x, y)) * level.scale;
         (place.x, place.y)
-    });
-    Some(Found { text, corners })
+    })
 }
 
 /// The part of the modules of known colour that have it.

@@ -3,8 +3,9 @@
 //! Rows are searched for the ratio, then rays from the middle find the edges all round, and a parallelogram is fitted
 //! to them: it gives the middle and the module's two steps to a fraction of a pixel, and no other shape fits.
 
-use crate::plane::Contrast;
+use crate::plane::{Contrast, in_bands};
 use crate::point::{Point, at};
+use std::ops::Range;
 
 /// A finder mark.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -31,18 +32,28 @@ const EDGES: [f32; 3] = [1.5, 2.5, 3.5];
 /// Most misfit of a mark, in modules.
 const MISFIT: f32 = 0.36;
 
+/// An edge so far from where it should be is some other edge, in modules.
+const STRAYED: f32 = 0.8;
+
+/// The part of the edges that must not have strayed.
+const KEPT: f32 = 0.7;
+
 /// A row's runs may differ so far from what they should be, in modules.
 const LOOSE: f32 = 0.75;
 
 /// Shortest mark in a row: 7 modules of 1.2 pixels.
 const SHORTEST: f32 = 8.0;
 
-/// Every mark in a picture. `noise` is the contrast below which nothing counts.
+/// Every mark in a picture, some twice. `noise` is the contrast below which nothing counts.
 pub(crate) fn marks(contrast: &Contrast, noise: i8) -> Vec<Mark> {
+    in_bands(contrast.height, contrast.pixels.len(), |rows| marks_of(contrast, noise, rows)).concat()
+}
+
+fn marks_of(contrast: &Contrast, noise: i8, rows: Range<usize>) -> Vec<Mark> {
     let mut marks: Vec<Mark> = Vec::new();
     let mut refused: Vec<(Point, f32)> = Vec::new();
     let mut likely = Vec::new();
-    for row in (1..contrast.height).step_by(2) {
+    for row in rows.step_by(2) {
         likely.clear();
         in_row(&contrast.pixels[row * contrast.width..][..contrast.width], noise, &mut likely);
         for run in &likely {
@@ -127,22 +138,27 @@ fn ratio(edges: &[f32; 6]) -> Option<(f32, f32)> {
 
 /// The mark round a place, where there is one.
 fn mark(contrast: &Contrast, place: Point, run: &Run, noise: i8) -> Option<Mark> {
-    let module = run.length / 7.0;
-    // The row ran through the middle part anywhere; first to its middle from above to below.
-    let up = ray(contrast, place, at(0.0, -1.0), run.inverted, module * 14.0, noise)?;
-    let down = ray(contrast, place, at(0.0, 1.0), run.inverted, module * 14.0, noise)?;
-    let high = up[2] + down[2];
-    let inner = up[0] + down[0];
-    if !(0.25..4.0).contains(&(high / run.length)) || !(0.2..0.7).contains(&(inner / high)) {
+    // The row ran through the inner part anywhere: a first fit finds the middle, a second one the mark.
+    let rough = fitted_round(contrast, place, run, noise, run.length * 2.0)?;
+    let near = rough.0 - place;
+    if near.length() > 0.6 * run.length {
         return None;
     }
-    let middle = at(place.x, place.y + (down[0] - up[0]) / 2.0);
+    let (middle, steps, misfit) = fitted_round(contrast, rough.0, run, noise, rough.1[0].length().max(rough.1[1].length()) * 7.0)?;
+    let (long, short) = (steps[0].length(), steps[1].length());
+    let slant = steps[0].dot(steps[1]).abs() / (long * short);
+    let sound = misfit < MISFIT && slant < 0.75 && (0.28..3.6).contains(&(long / short));
+    sound.then_some(Mark { middle, steps, inverted: run.inverted, misfit })
+}
+
+/// The middle, steps and misfit of the parallelogram that fits the edges round a place.
+fn fitted_round(contrast: &Contrast, place: Point, run: &Run, noise: i8, longest: f32) -> Option<(Point, [Point; 2], f32)> {
     let mut edges: [Option<[Point; 3]>; RAYS] = [None; RAYS];
-    let longest = high.max(run.length) * 1.2;
     let mut met = 0;
     for (number, found) in edges.iter_mut().enumerate() {
-        let (sin, cos) = (number as f32 * std::f32::consts::TAU / RAYS as f32).sin_cos();
-        if let Some(far) = ray(contrast, middle, at(cos, sin), run.inverted, longest, noise) {
+        // Every seventh next: a place that is no mark is given up after a few rays all round.
+        let (sin, cos) = ((number * 7 % RAYS) as f32 * std::f32::consts::TAU / RAYS as f32).sin_cos();
+        if let Some(far) = ray(contrast, place, at(cos, sin), run.inverted, longest, noise) {
             *found = Some(far.map(|far| at(cos, sin) * far));
             met += 1;
         }
@@ -156,21 +172,11 @@ fn mark(contrast: &Contrast, place: Point, run: &Run, noise: i8) -> Option<Mark>
     let area = a.along.cross(b.along);
     let steps = [at(b.along.y, -b.along.x) * (1.0 / area), at(-a.along.y, a.along.x) * (1.0 / area)];
     let offset = steps[0] * -a.offset + steps[1] * -b.offset;
-    let (long, short) = (steps[0].length(), steps[1].length());
-    let slant = steps[0].dot(steps[1]).abs() / (long * short);
-    let sound = misfit < MISFIT && slant < 0.75 && (0.28..3.6).contains(&(long / short));
-    sound.then_some(Mark { middle: middle + offset, steps, inverted: run.inverted, misfit })
+    Some((place + offset, steps, misfit))
 }
 
 /// How far the three edges are along a ray.
-fn ray(
-    contrast: &Contrast,
-    from: Point,
-    way: Point,
-    inverted: bool,
-    longest: f32,
-    noise: i8,
-) -> Option<[f32; 3]> {
+fn ray(contrast: &Contrast, from: Point, way: Point, inverted: bool, longest: f32, noise: i8) -> Option<[f32; 3]> {
     let sign = if inverted { -1.0 } else { 1.0 };
     let noise = f32::from(noise) * 0.7;
     let mut found = [0.0; 3];
@@ -216,24 +222,32 @@ impl Side {
 
 /// The parallelogram that fits edges best, beginning at a turn, and its misfit.
 fn fitted(edges: &[Option<[Point; 3]>; RAYS], turn: f32) -> Option<([Side; 2], f32)> {
-    let mean = edges.iter().flatten().map(|far| far[2].length()).sum::<f32>()
-        / edges.iter().flatten().count() as f32;
+    let mean = edges.iter().flatten().map(|far| far[2].length()).sum::<f32>() / edges.iter().flatten().count() as f32;
     // A square's edge is 1.12 times its half side away on the mean.
     let module = mean / (EDGES[2] * 1.12);
     let (sin, cos) = turn.sin_cos();
-    let mut sides =
-        [at(cos, sin), at(-sin, cos)].map(|way| Side { along: way * (1.0 / module), offset: 0.0 });
-    for _ in 0..4 {
+    let mut sides = [at(cos, sin), at(-sin, cos)].map(|way| Side { along: way * (1.0 / module), offset: 0.0 });
+    for round in 0..6 {
         let mut sums = [Squares::default(); 2];
-        each(edges, &sides, |side, place, far| sums[side].add(place, far));
+        // Dirt hides a part of the edges: once the rest is about right, what is far off is left out.
+        let strayed = if round < 3 { f32::INFINITY } else { STRAYED };
+        each(edges, &sides, |side, place, far| {
+            if (sides[side].far(place) - far).abs() < strayed {
+                sums[side].add(place, far);
+            }
+        });
         sides = [sums[0].solved()?, sums[1].solved()?];
     }
-    let (mut total, mut count) = (0.0, 0.0);
+    let (mut total, mut count, mut all) = (0.0, 0.0, 0.0);
     each(edges, &sides, |side, place, far| {
-        total += (sides[side].far(place) - far).powi(2);
-        count += 1.0;
+        let off = sides[side].far(place) - far;
+        all += 1.0;
+        if off.abs() < STRAYED {
+            total += off * off;
+            count += 1.0;
+        }
     });
-    Some((sides, (total / count).sqrt()))
+    (count >= KEPT * all).then(|| (sides, (total / count).sqrt()))
 }
 
 /// Every edge with the side that it belongs to and where it should lie; corners are left out.

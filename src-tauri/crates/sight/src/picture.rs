@@ -5,12 +5,16 @@ use crate::plane::Grey;
 use image::imageops::{self, FilterType};
 use image::{GrayImage, ImageFormat, ImageReader, Limits};
 use std::io::Cursor;
+use zune_jpeg::JpegDecoder;
+use zune_jpeg::zune_core::bytestream::ZCursor;
+use zune_jpeg::zune_core::colorspace::ColorSpace;
+use zune_jpeg::zune_core::options::DecoderOptions;
 
 /// Most pixels of a picture that is opened: 64 million take some 250 MB while being decoded.
 const PIXELS: u32 = 64_000_000;
 
 /// Longest side that readers work at; beyond it time grows and reading does not get better.
-const WORKING_SIDE: u32 = 2400;
+const WORKING_SIDE: u32 = 1600;
 
 /// A grey picture and how many pixels of the original one of its pixels stands for.
 pub(crate) struct Copy {
@@ -36,14 +40,29 @@ pub(crate) fn open(bytes: &[u8]) -> Result<Grey, SightError> {
     if u64::from(width) * u64::from(height) > u64::from(PIXELS) {
         return Err(SightError::TooLarge { width, height, limit: PIXELS / 1_000_000 });
     }
+    if let Some(grey) = jpeg_in_grey(bytes) {
+        return Ok(grey);
+    }
     let grey = reader()?.decode().map_err(broken)?.into_luma8();
     let (width, height) = grey.dimensions();
     Ok(Grey { width: width as usize, height: height as usize, pixels: grey.into_raw() })
 }
 
+/// The light of a JPEG without its colours, which would take as long again as reading the codes does. None where it
+/// is no JPEG or has no light of its own, as one of printing inks.
+fn jpeg_in_grey(bytes: &[u8]) -> Option<Grey> {
+    let options = DecoderOptions::default().jpeg_set_out_colorspace(ColorSpace::Luma);
+    let mut decoder = JpegDecoder::new_with_options(ZCursor::new(bytes), options);
+    let pixels = decoder.decode().ok()?;
+    let (width, height) = decoder.dimensions()?;
+    (pixels.len() == width * height).then_some(Grey { width, height, pixels })
+}
+
 /// The copies to try, each made when it is its turn.
-pub(crate) fn copies(picture: GrayImage) -> impl Iterator<Item = Copy> {
-    let as_is = shrunk(Copy { grey: picture, scale: 1.0 }, WORKING_SIDE);
+pub(crate) fn copies(picture: &Grey) -> impl Iterator<Item = Copy> {
+    let (width, height) = (picture.width as u32, picture.height as u32);
+    let grey = GrayImage::from_raw(width, height, picture.pixels.clone()).unwrap_or_default();
+    let as_is = shrunk(Copy { grey, scale: 1.0 }, WORKING_SIDE);
     let steps: [fn(&Copy) -> Copy; 4] = [
         |copy| Copy { grey: copy.grey.clone(), scale: copy.scale },
         |copy| blurred(copy, 1.0),

@@ -1,4 +1,4 @@
-//! The two readers, side by side.
+//! Two readers by others, side by side: they fail on other pictures than our own does.
 
 use crate::Found;
 use crate::picture::Copy;

@@ -145,8 +145,9 @@ fn cubic(ends: [Point; 2], steps: [Point; 2], span: f32, s: f32) -> Point {
         + steps[1] * ((s3 - s2) * span)
 }
 
-/// The versions that three corners may be of, each with its surface, the likeliest first.
-pub(crate) fn surfaces(trio: &Trio, contrast: &Contrast) -> Vec<(u32, Surface)> {
+/// The versions that three corners may be of, each with how well its timing fits (-2 to 2) and its surface, the
+/// likeliest first.
+pub(crate) fn surfaces(trio: &Trio, contrast: &Contrast) -> Vec<(f32, u32, Surface)> {
     let sign = if trio.inverted { -1.0 } else { 1.0 };
     let side = trio.side();
     let loose = (0.2 * side).max(5.0);
@@ -162,7 +163,7 @@ pub(crate) fn surfaces(trio: &Trio, contrast: &Contrast) -> Vec<(u32, Surface)> 
         })
         .collect();
     likely.sort_by(|one, other| other.0.total_cmp(&one.0));
-    likely.into_iter().map(|(_, number, surface)| (number, surface)).collect()
+    likely
 }
 
 /// The plane that has the three corners' middles and a fourth place, for a label that is flat.

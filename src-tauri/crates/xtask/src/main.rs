@@ -10,6 +10,7 @@ mod layouts;
 mod peers;
 mod reliability;
 mod schemas;
+mod sight;
 mod types;
 
 use clap::{Parser, Subcommand};
@@ -60,6 +61,11 @@ enum Chore {
         #[arg(default_value = "target")]
         folder: PathBuf,
     },
+    /// Print how many pictures our reader, zbar and OpenCV read and misread, and how long they take, in one run.
+    Sight {
+        /// A folder of pictures with their texts beside them; without one, 1000 rendered photographs of tags.
+        folder: Option<PathBuf>,
+    },
     /// Print the built program's size, the time until its screens are up and the memory it holds then.
     AppSize {
         /// The program; a release is built by `cargo build --release -p hosewright-app`.
@@ -80,6 +86,7 @@ fn main() -> ExitCode {
         Chore::Peers => peers::print(),
         Chore::Cutting { count, seed, limit } => cutting::print(count, seed, limit),
         Chore::Reliability { folder } => reliability::print(&folder),
+        Chore::Sight { folder } => sight::print(folder.as_deref()),
         Chore::AppSize { program } => app_size::print(&program),
     };
     match done {

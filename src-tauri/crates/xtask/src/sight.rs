@@ -1,0 +1,12 @@
+//! The reader of codes beside its peers. It is an example of its own crate, so that a release build has it alone.
+
+use std::io::{Error, Result};
+use std::path::Path;
+use std::process::Command;
+
+/// Builds the comparison for release and runs it.
+pub fn print(folder: Option<&Path>) -> Result<()> {
+    let build = ["run", "--quiet", "--release", "-p", "hosewright-sight", "--example", "photos", "--"];
+    let ran = Command::new(env!("CARGO")).args(build).args(folder).status()?;
+    if ran.success() { Ok(()) } else { Err(Error::other("the comparison failed")) }
+}
