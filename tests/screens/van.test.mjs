@@ -29,6 +29,7 @@ test('every sheet of the van is sound at every size', async (t) => {
   for (const size of sizes) {
     const page = await open(t, browser, url, size);
     for (const name of [
+      'Prices and store',
       'Language, units, paper, look',
       'Labels',
       'Instruments',
