@@ -31,6 +31,11 @@ impl Declarations {
         self.calls.push(format!("  '{name}': {{ input: {input}; output: {output} }};"));
     }
 
+    /// A type that stands in one whose own writing was given by hand: such a one names no types of its own.
+    pub(crate) fn named_by_hand<T: TS + 'static>(&mut self) {
+        self.visit::<T>();
+    }
+
     /// The whole file.
     pub(crate) fn text(&self) -> String {
         let types: Vec<&str> = self.by_name.values().map(String::as_str).collect();

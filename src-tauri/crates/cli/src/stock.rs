@@ -1,11 +1,10 @@
 //! Commands of stock, batches, quotes and rounds.
 
-use crate::args::{Paper, Stock};
+use crate::args::Stock;
 use crate::bench::{open, writing};
 use crate::input;
 use crate::outcome::Outcome;
-use crate::plain::Left;
-use crate::run::{SheetFile, ending, no_such_kind, paper_kind, size};
+use crate::run::{SheetFile, paper_kind, size};
 use hosewright_api::commands::batch::{BatchPaper, BatchQuestion};
 use hosewright_api::commands::make::MakeQuestion;
 use hosewright_api::commands::quote::{QuotePaper, QuoteQuestion};

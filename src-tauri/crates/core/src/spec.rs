@@ -91,7 +91,7 @@ pub struct Adapter {
     /// The supplier's rating; unknown stops.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub rating_bar: Option<Bar>,
-    /// Between which end and what of the machine; none where nobody said. It does not stand on a tag.
+    /// Between which end and what of the machine; none where nobody said.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub between: Option<Between>,
 }
@@ -169,6 +169,22 @@ impl Spec {
     /// The end with that role.
     pub fn end(&self, role: Role) -> Option<&EndSpec> {
         self.ends.iter().find(|end| end.role == role)
+    }
+
+    /// The same without the figures that stand over the tables' and that only its maker's supplier vouches for: ratings of
+    /// ends and adapters, bend, vacuum and cut-offs.
+    pub fn without_own_figures(&self) -> Spec {
+        let mut bare = self.clone();
+        if let Some(hose) = &mut bare.hose {
+            (hose.min_bend_radius_mm, hose.vacuum_kpa_abs) = (None, None);
+        }
+        for end in &mut bare.ends {
+            (end.cutoff_mm, end.rating_bar) = (None, None);
+        }
+        for adapter in &mut bare.adapters {
+            adapter.rating_bar = None;
+        }
+        bare
     }
 }
 

@@ -78,6 +78,7 @@ fn fleet() -> Vec<Body> {
                 bench: None,
                 catalogue: "tables".into(),
                 program: "bench".into(),
+                taken_in: None,
             })));
             let (already_there, hours) = (false, None);
             bodies.push(Body::Fitted(Fitted { code: code(p), place, date: day(), already_there, hours }));

@@ -58,7 +58,8 @@ impl Words {
             let resource = match FluentResource::try_new((*text).to_owned()) {
                 Ok(resource) | Err((resource, _)) => resource,
             };
-            bundle.add_resource_overriding(resource);
+            // An id stands once: a test holds it, and of two the first would be kept.
+            let _ = bundle.add_resource(resource);
         }
         Self { language, bundle }
     }
@@ -205,6 +206,22 @@ mod tests {
         }
         for language in Language::ALL {
             assert_ne!(Words::of(language).say("verdict-stop", &[]), "verdict-stop");
+        }
+    }
+
+    /// Words of two files under one id would silently stand for each other.
+    #[test]
+    fn an_id_stands_once_in_all_files() {
+        for language in Language::ALL {
+            let mut bundle = FluentBundle::new_concurrent(vec![language.tag().parse().expect("a locale")]);
+            for (file, text) in sources(language) {
+                let resource = FluentResource::try_new((*text).to_owned()).expect("a test of its own holds it");
+                let twice = bundle.add_resource(resource).err().unwrap_or_default();
+                assert!(twice.is_empty(), "{}/{file}: {twice:?}", language.tag());
+            }
+            let (_, first) = sources(language).first().expect("a file");
+            let again = FluentResource::try_new((*first).to_owned()).expect("whole");
+            assert!(bundle.add_resource(again).is_err(), "what stands twice is seen");
         }
     }
 

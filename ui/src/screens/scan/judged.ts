@@ -26,6 +26,11 @@ const GRAVE: Partial<Record<TagFindingCode, WordId>> = {
   'failed-proof': 'scan-is-failed',
   'fitted-elsewhere': 'scan-is-elsewhere',
   'other-spec': 'scan-is-other-spec',
+  undone: 'scan-is-undone',
+  'failed-in-use': 'scan-is-failed-in-use',
+  contradicted: 'scan-is-contradicted',
+  'other-seal': 'scan-is-other-seal',
+  'higher-pressure': 'scan-is-higher',
 };
 
 export function standingWord(standing: TagStanding): string {

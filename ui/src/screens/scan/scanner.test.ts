@@ -24,6 +24,7 @@ const judged = (some: Partial<TagJudged> = {}): TagJudged => ({
   known: true,
   at: null,
   adopt: false,
+  spec: null,
   ...some,
 });
 

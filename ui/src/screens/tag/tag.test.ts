@@ -167,6 +167,7 @@ describe('the screen', () => {
         'tag.make': () => made,
         'tag.preview': preview,
         'tag.label': labelled,
+        'tag.of': () => ({ tag: { ...tag, pressure_bar: 205 }, text: '', reprint: false }),
         'bench.judge': (asked) => judge(asked as BenchQuestion),
         'bench.record': recorded,
       }),
@@ -188,8 +189,9 @@ describe('the screen', () => {
       },
     });
     await waitFor(() => expect((left as JobDoc | null)?.step).toBe('fit'));
-    // A label of a hose on record says that it is a reprint, and the first one is none.
-    expect(labelled.mock.invocationCallOrder[0]).toBeLessThan(recorded.mock.invocationCallOrder[0] ?? 0);
+    // The label is that of the record, and comes after it.
+    expect(recorded.mock.invocationCallOrder[0]).toBeLessThan(labelled.mock.invocationCallOrder[0] ?? 0);
+    expect(labelled.mock.lastCall?.[0]).toMatchObject({ tag: { pressure_bar: 205 } });
   });
 
   it('keeps no hose before it is said whether it was proved', async () => {

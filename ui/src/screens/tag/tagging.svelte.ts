@@ -14,18 +14,22 @@ export class Tagging {
   constructor(readonly backend: Backend) {}
 
   /** Asks for the tag; a job without a code gets one with it. Of answers that overtake each other the latest stands. */
-  async make(question: CheckQuestion, doc: JobDoc, today: string): Promise<void> {
+  async make(question: CheckQuestion, doc: JobDoc, today: string, corrects: boolean): Promise<void> {
     const mine = ++this.#tag;
     const reply = await this.backend.call('tag.make', {
       question,
       proof: $state.snapshot(doc.proof),
       assembled: doc.assembled ?? today,
-      ...(doc.code && { code: doc.code }),
+      // Of another spec than on record a code gets no tag: what corrects the record is reckoned without it.
+      ...(doc.code && !corrects && { code: doc.code }),
     });
     if (mine !== this.#tag) return;
-    this.made = reply.ok ? reply.value : null;
+    const { code } = doc;
+    const of = reply.ok ? reply.value : null;
+    // It is the same hose: its tag is shown under the code it has.
+    this.made = of?.tag && corrects && code ? { ...of, tag: { ...of.tag, code, seal: undefined } } : of;
     this.error = reply.ok ? null : reply.error;
-    const tag = reply.ok ? reply.value.tag : null;
+    const tag = this.made?.tag ?? null;
     if (!tag) return;
     doc.assembled ??= today;
     doc.code ??= tag.code;

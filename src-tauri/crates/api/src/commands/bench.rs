@@ -6,7 +6,7 @@ use crate::{Answer, Api, ApiError, PROGRAM};
 use chrono::NaiveDate;
 use hosewright_core::bench::{self, Bench, BenchError, BenchJudged};
 use hosewright_core::make::BuildSheet;
-use hosewright_core::record::{Assembly, Body, EventRef, Proof};
+use hosewright_core::record::{Assembly, Body, EventRef, Labelled, LabelledHow, Proof};
 use hosewright_core::tag::TagCode;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -64,6 +64,9 @@ pub struct BenchRecordQuestion {
     /// First day of the period printed on the hose; that of the piece it was cut from without.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub hose_made: Option<NaiveDate>,
+    /// It has its label already: another one will say that it is a reprint.
+    #[serde(default)]
+    pub labelled: bool,
     /// What it used; nothing is taken from stock without.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub used: Option<Used>,
@@ -122,8 +125,12 @@ pub fn record(
         bench: Some(Box::new(judged.record(&sheet, &asked.bench))),
         catalogue: api.catalogue.version.clone(),
         program: PROGRAM.to_owned(),
+        taken_in: None,
     };
     let mut events = vec![Body::AssemblyMade(Box::new(assembly.clone()))];
+    if asked.labelled {
+        events.push(Body::Labelled(Labelled { code, how: LabelledHow::Printed }));
+    }
     events.extend(taken);
     let now = api.world.now();
     let written = api.register()?.append(events, now)?;

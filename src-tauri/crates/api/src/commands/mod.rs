@@ -127,6 +127,7 @@ macro_rules! table {
         pub fn typescript() -> String {
             let mut declared = Declarations::new();
             $(declared.command::<$input, $output>($name);)*
+            declared.named_by_hand::<tag::TagJudged>();
             declared.text()
         }
 

@@ -41,6 +41,21 @@ pub struct Assembly {
     pub catalogue: String,
     /// Version of the program.
     pub program: String,
+    /// Whose word it is, where it was taken in from a tag; none where it was entered or made here.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub taken_in: Option<TakenIn>,
+}
+
+/// Whose word an assembly that was taken in from a tag is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(rename_all = "kebab-case")]
+pub enum TakenIn {
+    /// The own fleet's: its seal was true.
+    Own,
+    /// A partner fleet's: its seal was true.
+    Partner,
+    /// Nobody's who is known here.
+    Unknown,
 }
 
 /// State of the proof test.
@@ -161,6 +176,7 @@ pub(super) mod tests {
             bench: None,
             catalogue: "tables".into(),
             program: "test".into(),
+            taken_in: None,
         }
     }
 

@@ -23,7 +23,7 @@ mod track;
 mod whereabouts;
 
 pub use arrange::{Arranged, Entry, Node, Shape, arrange};
-pub use assembly::{Assembly, Labelled, LabelledHow, NotProved, Proof, ProofFailure, TagWithdrawn};
+pub use assembly::{Assembly, Labelled, LabelledHow, NotProved, Proof, ProofFailure, TagWithdrawn, TakenIn};
 pub use bench::{BenchRecord, CrimpDone, Finished, StepDone};
 pub use beside::{About, Graded, Inspected, Noted, Overridden, PhotoAdded};
 pub use body::{Body, BodyError, BodyText, DeviceNamed, SCHEMA, Voided};

@@ -4,8 +4,8 @@ use super::seal::is_made_by;
 use super::{Assembled, GRAMMAR, Proof, TagCode, TagContent, TagError, code_of, is_sealed_by, read};
 use crate::check::Verdict;
 use crate::fleet::{FleetKey, FleetMark};
-use crate::record::{self, PlaceId};
-use crate::spec::Spec;
+use crate::record::{self, PlaceId, TakenIn};
+use crate::spec::Duty;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
@@ -94,12 +94,25 @@ pub fn open(text: &str, own: Option<&FleetKey>, partners: &[&FleetKey]) -> Optio
 pub struct OnRecord<'a> {
     /// Its tag was taken out of use.
     pub withdrawn: bool,
+    /// The record of its making was struck out.
+    pub undone: bool,
+    /// Two records of its making contradict each other, and nobody has settled which one stands.
+    pub contradicted: bool,
+    /// It came off a machine and sits on none since.
+    pub off: Option<Off>,
     /// Where it sits.
     pub sits: Option<PlaceId>,
-    /// What it is; none while the record of its making has not arrived.
-    pub spec: Option<&'a Spec>,
-    /// Whether it was proved.
-    pub proof: Option<&'a record::Proof>,
+    /// What it is; none while the record of its making has not arrived, and where that was struck out.
+    pub made: Option<&'a record::Assembly>,
+}
+
+/// How a hose came off its machine.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Off {
+    /// Nobody gave a cause of failure.
+    Whole,
+    /// It had failed.
+    Failed,
 }
 
 /// Something to be said of a tag.
@@ -110,14 +123,28 @@ pub enum TagFindingCode {
     Altered,
     /// It was taken out of use.
     Withdrawn,
+    /// The record of its making was struck out.
+    Undone,
     /// The hose of that code failed its proof.
     FailedProof,
+    /// The hose of that code failed on a machine and was taken off.
+    FailedInUse,
+    /// The records of its making contradict each other.
+    Contradicted,
     /// A hose of that code sits at another place than this.
     FittedElsewhere,
+    /// The own fleet made the hose of that code, and the tag has the seal of another.
+    OtherSeal,
     /// The register knows the code with another spec.
     OtherSpec,
-    /// It says proved, and the record does not.
+    /// It carries more by its tag than by the record.
+    HigherPressure,
+    /// It says proved, and the record does not, or not so high.
     OtherProof,
+    /// It says something else than the record of pressure, fluid, duties, line or date.
+    OtherFigures,
+    /// The hose of that code was taken off a machine.
+    TakenOff,
     /// This register has nothing of that code.
     NotKnown,
     /// It is of the own fleet, and this register has nothing of it: another device has.
@@ -136,13 +163,20 @@ pub enum TagFindingCode {
 
 impl TagFindingCode {
     /// Every one.
-    pub const ALL: [TagFindingCode; 13] = [
+    pub const ALL: [TagFindingCode; 20] = [
         TagFindingCode::Altered,
         TagFindingCode::Withdrawn,
+        TagFindingCode::Undone,
         TagFindingCode::FailedProof,
+        TagFindingCode::FailedInUse,
+        TagFindingCode::Contradicted,
         TagFindingCode::FittedElsewhere,
+        TagFindingCode::OtherSeal,
         TagFindingCode::OtherSpec,
+        TagFindingCode::HigherPressure,
         TagFindingCode::OtherProof,
+        TagFindingCode::OtherFigures,
+        TagFindingCode::TakenOff,
         TagFindingCode::NotKnown,
         TagFindingCode::MergeFirst,
         TagFindingCode::SealMissing,
@@ -157,9 +191,14 @@ impl TagFindingCode {
         match self {
             TagFindingCode::Altered
             | TagFindingCode::Withdrawn
+            | TagFindingCode::Undone
             | TagFindingCode::FailedProof
+            | TagFindingCode::FailedInUse
+            | TagFindingCode::Contradicted
             | TagFindingCode::FittedElsewhere
-            | TagFindingCode::OtherSpec => Verdict::Stop,
+            | TagFindingCode::OtherSeal
+            | TagFindingCode::OtherSpec
+            | TagFindingCode::HigherPressure => Verdict::Stop,
             TagFindingCode::Sits => Verdict::Pass,
             _ => Verdict::Caution,
         }
@@ -175,21 +214,21 @@ pub fn findings(
     fleet: bool,
 ) -> Vec<TagFindingCode> {
     let mut found = Vec::new();
-    match tag.standing {
-        TagStanding::Altered => found.push(TagFindingCode::Altered),
-        TagStanding::Newer => found.push(TagFindingCode::Newer),
-        TagStanding::Foreign | TagStanding::Unsealed if known.is_none() => {
-            found.push(TagFindingCode::ForeignFigures);
-        }
-        TagStanding::Unsealed if fleet => found.push(TagFindingCode::SealMissing),
-        _ => {}
-    }
+    found.extend(of_maker(tag.standing, known, fleet));
     match known {
         None if tag.standing == TagStanding::Own => found.push(TagFindingCode::MergeFirst),
         None => found.push(TagFindingCode::NotKnown),
         Some(known) => found.extend(beside_record(tag, known, here)),
     }
-    let proved = tag.content.as_ref().map(|content| matches!(content.proof, Proof::Proved { .. }));
+    let proved = match &tag.content {
+        Some(content) => Some(matches!(content.proof, Proof::Proved { .. })),
+        // A code says nothing; the record does.
+        None => known.and_then(|known| known.made).and_then(|made| match made.proof {
+            record::Proof::Proved { .. } => Some(true),
+            record::Proof::NotProved { .. } => Some(false),
+            record::Proof::Failed { .. } => None,
+        }),
+    };
     if proved == Some(false) {
         found.push(TagFindingCode::NotProved);
     }
@@ -197,30 +236,100 @@ pub fn findings(
     found
 }
 
+/// What is to be said of who made it.
+fn of_maker(standing: TagStanding, known: Option<&OnRecord<'_>>, fleet: bool) -> Option<TagFindingCode> {
+    let made = known.and_then(|known| known.made);
+    // Checked here, or taken in under the own seal: such a tag has the own fleet's seal or none.
+    let ours = made.is_some_and(|made| match made.taken_in {
+        Some(taken_in) => taken_in == TakenIn::Own,
+        None => made.verdict.is_some(),
+    });
+    let unknown = made.is_some_and(|made| made.taken_in == Some(TakenIn::Unknown));
+    match standing {
+        TagStanding::Altered => Some(TagFindingCode::Altered),
+        TagStanding::Newer => Some(TagFindingCode::Newer),
+        TagStanding::Foreign | TagStanding::Partner if ours => Some(TagFindingCode::OtherSeal),
+        TagStanding::Foreign => Some(TagFindingCode::ForeignFigures),
+        TagStanding::Unsealed if known.is_none() || unknown => Some(TagFindingCode::ForeignFigures),
+        TagStanding::Unsealed if fleet => Some(TagFindingCode::SealMissing),
+        _ => None,
+    }
+}
+
 /// How a tag stands beside the record of its code.
 fn beside_record(tag: &TagRead, known: &OnRecord<'_>, here: Option<PlaceId>) -> Vec<TagFindingCode> {
     let mut found = Vec::new();
-    if known.withdrawn {
-        found.push(TagFindingCode::Withdrawn);
-    }
-    if matches!(known.proof, Some(record::Proof::Failed { .. })) {
-        found.push(TagFindingCode::FailedProof);
-    }
+    let mut say = |is: bool, code| found.extend(is.then_some(code));
+    say(known.withdrawn, TagFindingCode::Withdrawn);
+    say(known.undone && !known.withdrawn, TagFindingCode::Undone);
+    say(known.contradicted, TagFindingCode::Contradicted);
+    say(known.off == Some(Off::Failed), TagFindingCode::FailedInUse);
+    say(known.off == Some(Off::Whole), TagFindingCode::TakenOff);
+    let failed = known.made.is_some_and(|made| matches!(made.proof, record::Proof::Failed { .. }));
+    say(failed, TagFindingCode::FailedProof);
     match (known.sits, here) {
         (Some(sits), Some(here)) if sits != here => found.push(TagFindingCode::FittedElsewhere),
         (Some(_), None) => found.push(TagFindingCode::Sits),
         _ => {}
     }
-    if let Some(content) = &tag.content {
-        if known.spec.is_some_and(|spec| *spec != content.spec) {
-            found.push(TagFindingCode::OtherSpec);
-        }
-        let proved = matches!(content.proof, Proof::Proved { .. });
-        if proved && known.proof.is_some_and(|proof| !matches!(proof, record::Proof::Proved { .. })) {
-            found.push(TagFindingCode::OtherProof);
-        }
+    if let (Some(content), Some(made)) = (&tag.content, known.made) {
+        found.extend(beside(content, made, tag.standing == TagStanding::Own));
     }
     found
+}
+
+/// What a tag says otherwise than the record of its hose. `sealed`: the own seal is true on it, so that what the record
+/// leaves open is the fleet's own word.
+pub fn beside(content: &TagContent, made: &record::Assembly, sealed: bool) -> Vec<TagFindingCode> {
+    let mut found = Vec::new();
+    // What nobody known vouched for was not taken over from the tag, and so differs from it.
+    let unknown = made.taken_in == Some(TakenIn::Unknown);
+    let same_spec = match unknown {
+        true => content.spec.without_own_figures() == made.spec.without_own_figures(),
+        false => content.spec == made.spec,
+    };
+    if !same_spec {
+        found.push(TagFindingCode::OtherSpec);
+    }
+    if claims_more(content.proof, &made.proof) {
+        found.push(TagFindingCode::OtherProof);
+    }
+    let higher = match (content.pressure_bar, made.pressure_bar) {
+        (Some(said), Some(recorded)) => said.get() > recorded.get(),
+        _ => false,
+    };
+    if higher && !unknown {
+        found.push(TagFindingCode::HigherPressure);
+    } else if other_figures(content, made, sealed) {
+        found.push(TagFindingCode::OtherFigures);
+    }
+    found
+}
+
+/// Whether a tag says proved where the record does not, or at a higher pressure.
+fn claims_more(said: Proof, recorded: &record::Proof) -> bool {
+    match (said, recorded) {
+        (Proof::Proved { pressure_bar }, record::Proof::Proved { pressure_bar: held, .. }) => {
+            pressure_bar.get() > held.get()
+        }
+        (Proof::Proved { .. }, _) => true,
+        _ => false,
+    }
+}
+
+fn other_figures(content: &TagContent, made: &record::Assembly, sealed: bool) -> bool {
+    let service = &made.service;
+    let missing = |these: &[Duty], those: &[Duty]| these.iter().any(|duty| !those.contains(duty));
+    other(content.pressure_bar.as_ref(), made.pressure_bar.as_ref(), sealed)
+        || other(content.line.as_ref(), service.line.as_ref(), sealed)
+        || other(content.fluid.as_ref(), service.fluid.as_ref(), sealed)
+        || other(content.assembled.map(Assembled::first_day).as_ref(), made.assembled.as_ref(), sealed)
+        || missing(&content.duties, &service.duties)
+        || missing(&service.duties, &content.duties)
+}
+
+fn other<T: PartialEq>(said: Option<&T>, recorded: Option<&T>, sealed: bool) -> bool {
+    said != recorded && !(sealed && recorded.is_none())
 }
 
 /// What the record says of a hose's proof, as a tag has it; none of one that failed, which gets no tag.
@@ -275,7 +384,11 @@ mod tests {
         assert_eq!(standing(&plain), Some(TagStanding::Unsealed));
         assert_eq!(standing("7kq4m 2xr9d d"), Some(TagStanding::CodeAlone));
         assert_eq!(standing(&plain.replace("LENGTH 1240", "LENGTH 1250")), Some(TagStanding::Altered));
-        assert_eq!(standing(&plain.replace("HOSE TAG 3", "HOSE TAG 9")), Some(TagStanding::Newer));
+        let newer = plain.replace("HOSE TAG 3", "HOSE TAG 9");
+        assert_eq!(standing(&newer), Some(TagStanding::Altered), "a figure in the first line makes no newer tag");
+        let body = newer.rsplit_once('\n').expect("lines").0;
+        let newer = format!("{body}\nSUM {}", super::super::sum(body));
+        assert_eq!(standing(&newer), Some(TagStanding::Newer));
         assert_eq!(standing("https://example.org/"), None);
         assert_eq!(open(&sealed(1), None, &[]).map(|tag| tag.standing), Some(TagStanding::Foreign));
     }

@@ -13,7 +13,8 @@
 //!                                               smallest bend and lowest absolute pressure where given
 //! A JIC 37 flare -10, female, elbow90, drop 55 mm, cut-off 32.5 mm, rated 350 bar
 //! B flange 62 -12, straight                     family, size (one word); the rest where known
-//! ADAPTER test point, rated 400 bar             one line for each; the rating where known
+//! ADAPTER test point, rated 400 bar, at A, hose side JIC 37 flare -10, male, machine side ORFS -10, male
+//!                                               one line for each; rating, end and its two sides where known
 //! LENGTH 1240 mm                                overall, sealing point to sealing point
 //! TURN 90 deg                                   from A to B, A's elbow up, clockwise to B's
 //! COVER non-conductive                          plain, non-conductive, flame-resistant, antistatic
@@ -40,7 +41,7 @@
 //! `SUM` is CRC-32 (ISO 3309) in seven characters of Crockford's base 32, most significant first:
 //! every single wrong character is caught. `SEAL` is made by [`seal`](fn@seal).
 //!
-//! Versions 1 and 2 are read too: neither had `SEAL`. Version 1 had neither `bend` nor `vacuum`, and its `MAX` converted every figure, where
+//! Versions 1 and 2 are read too: neither had `SEAL`, nor where an adapter sits. Version 1 had neither `bend` nor `vacuum`, and its `MAX` converted every figure, where
 //! now a step of 500 psi is written as the trade prints it (206 bar: 2990 psi then, 3000 psi now).
 
 mod assembled;
@@ -58,7 +59,9 @@ mod write;
 pub use assembled::{Assembled, AssembledError};
 pub use code::{CodeError, TagCode};
 pub use curve::{Curve, seen};
-pub use judge::{OnRecord, TagFindingCode, TagRead, TagStanding, findings, of_record, open, proof_of};
+pub use judge::{
+    Off, OnRecord, TagFindingCode, TagRead, TagStanding, beside, findings, of_record, open, proof_of,
+};
 pub(crate) use name::{name as escaped, unescape as unescaped};
 pub use read::{TagError, code_of, read};
 pub use seal::{SealError, TagSeal, is_sealed_by};
@@ -133,7 +136,9 @@ pub(crate) mod example {
             r#"{"hose":{"standard":"EN 853","type":"2SN","dn":16,"min_bend_radius_mm":130,"vacuum_kpa_abs":20},
                 "ends":[{"role":"A","family":"JIC 37 flare","size":"-10","gender":"female","form":"elbow90","drop_mm":55,"cutoff_mm":32.5,"rating_bar":350},
                         {"role":"B","family":"flange 62","size":"-12","form":"straight"}],
-                "adapters":[{"name":"test point","rating_bar":400}],
+                "adapters":[{"name":"test point","rating_bar":400,"between":{"role":"A",
+                    "hose_side":{"family":"JIC 37 flare","size":"-10","gender":"male"},
+                    "machine_side":{"family":"ORFS","size":"-10","gender":"male"}}}],
                 "overall_length_mm":1240,"turn_deg":90,"cover":"non-conductive"}"#,
         )
         .expect("a spec");

@@ -2,9 +2,9 @@
 
 use super::name::{COVERS, DUTIES, GENDERS, LINES, unescape, value_of};
 use super::sum::sum;
-use super::write::write_as;
+use super::write::{HOSE_SIDE, MACHINE_SIDE, write_as};
 use super::{CodeError, GRAMMAR, Proof, TagCode, TagContent};
-use crate::spec::{Adapter, EndSpec, HoseRef, Role, Spec};
+use crate::spec::{Adapter, Between, EndSpec, Gender, HoseRef, Role, Side, Spec};
 use std::str::FromStr;
 use thiserror::Error;
 
@@ -65,7 +65,15 @@ pub enum TagError {
 pub fn read(text: &str) -> Result<TagContent, TagError> {
     let lines = lines(text);
     let (first, rest) = lines.split_first().ok_or(TagError::NotATag)?;
-    let (version, code) = head(first)?;
+    let (version, code) = match head(first) {
+        // Every version ends in the checksum of what stands above it: a text it does not fit was altered, whatever
+        // version it claims.
+        Err(TagError::Version { found }) => {
+            checksum(&lines)?;
+            return Err(TagError::Version { found });
+        }
+        other => other?,
+    };
     let mut tag = TagContent {
         code,
         spec: Spec::default(),
@@ -78,18 +86,25 @@ pub fn read(text: &str) -> Result<TagContent, TagError> {
         catalogue: String::new(),
         seal: None,
     };
-    let (last, facts) = rest.split_last().ok_or(TagError::CutShort { line: 1 })?;
+    let (_, facts) = rest.split_last().ok_or(TagError::CutShort { line: 1 })?;
     for (at, line) in facts.iter().enumerate() {
         fact(&mut tag, line).map_err(|right| wrong(at + 2, line, right))?;
     }
-    let found = last.strip_prefix("SUM ").ok_or(TagError::CutShort { line: lines.len() })?;
-    let body = lines[..lines.len() - 1].join("\n");
-    let right = sum(&body);
-    if found != right {
-        return Err(TagError::Sum { line: lines.len(), found: found.to_owned(), right });
-    }
+    checksum(&lines)?;
     only_writing(version, &lines, &tag)?;
     Ok(tag)
+}
+
+/// Whether the last line is the checksum of those above it.
+fn checksum(lines: &[&str]) -> Result<(), TagError> {
+    let cut_short = TagError::CutShort { line: lines.len() };
+    let Some((last, body)) = lines.split_last() else { return Err(cut_short) };
+    let Some(found) = last.strip_prefix("SUM ") else { return Err(cut_short) };
+    let right = sum(&body.join("\n"));
+    match found == right {
+        true => Ok(()),
+        false => Err(TagError::Sum { line: lines.len(), found: found.to_owned(), right }),
+    }
 }
 
 /// The code in the first line of what is a hose tag, whole, altered or of another version; none where it is no tag or
@@ -242,11 +257,35 @@ fn end(role: Role, text: &str) -> Option<EndSpec> {
 }
 
 fn adapter(text: &str) -> Option<Adapter> {
-    let (name, rating) = match text.split_once(", rated ") {
-        Some((name, rating)) => (name, Some(number(rating)?)),
-        None => (text, None),
+    let mut parts = text.split(", ").peekable();
+    let name = unescape(parts.next()?)?;
+    let rating = parts.next_if(|part| part.starts_with("rated "));
+    let rating_bar = rating.map(|rating| number(&rating["rated ".len()..]).ok_or(())).transpose().ok()?;
+    let between = match parts.next() {
+        None => None,
+        Some(at) => Some(Between {
+            role: match at {
+                "at A" => Role::A,
+                "at B" => Role::B,
+                _ => return None,
+            },
+            hose_side: side(parts.next()?.strip_prefix(HOSE_SIDE)?, gender(&mut parts))?,
+            machine_side: side(parts.next()?.strip_prefix(MACHINE_SIDE)?, gender(&mut parts))?,
+        }),
     };
-    Some(Adapter { name: unescape(name)?, rating_bar: rating, between: None })
+    parts.next().is_none().then_some(Adapter { name, rating_bar, between })
+}
+
+/// The next part, where it is the half of a connection.
+fn gender<'a>(parts: &mut std::iter::Peekable<impl Iterator<Item = &'a str>>) -> Option<Gender> {
+    let gender = parts.peek().and_then(|part| value_of(&GENDERS, part))?;
+    parts.next();
+    Some(gender)
+}
+
+fn side(text: &str, gender: Option<Gender>) -> Option<Side> {
+    let (family, size) = text.rsplit_once(' ')?;
+    Some(Side { family: unescape(family)?, size: unescape(size)?, gender })
 }
 
 #[cfg(test)]
@@ -279,6 +318,8 @@ mod tests {
             (2, "HOSE EN 853 2SN DN16, vacuum 20", "HOSE EN 853"),
             (3, "A JIC", "an end such as"),
             (3, "A JIC 37 flare -10, drop x mm", "an end such as"),
+            (5, "ADAPTER test point, at C, hose side ORFS -10, machine side ORFS -10", "an adapter such as"),
+            (5, "ADAPTER test point, at A, hose side ORFS -10", "an adapter such as"),
             (6, "LENGTH 12#0", "LENGTH 1240 mm"),
             (8, "COVER pink", "COVER plain"),
             (12, "DUTY non-conductive antistati", "DUTY"),
@@ -300,6 +341,7 @@ mod tests {
             (9, "MAX 276 bar (4003 psi)"),
             (7, "LENGTH 1240 mm"),
             (3, "A JIC 37 flare -10, elbow90, female"),
+            (5, "ADAPTER test point, rated 400.0 bar"),
         ] {
             let error = read(&with_line(line, text)).unwrap_err();
             assert!(matches!(error, TagError::Line { .. }), "{text}: {error}");
@@ -308,11 +350,15 @@ mod tests {
 
     #[test]
     fn another_version_says_so() {
-        let newer = write(&example::full()).replacen("HOSE TAG 3", "HOSE TAG 4", 1);
-        assert_eq!(read(&newer), Err(TagError::Version { found: 4 }));
-        assert_eq!(code_of(&newer), Some(example::full().code));
-        let older = newer.replacen("HOSE TAG 4", "HOSE TAG 0", 1);
-        assert_eq!(read(&older), Err(TagError::Version { found: 0 }));
+        let code = example::full().code;
+        for version in [0, 4] {
+            let first = format!("HOSE TAG {version} {code}");
+            assert_eq!(read(&with_line(1, &first)), Err(TagError::Version { found: version }));
+            assert_eq!(code_of(&with_line(1, &first)), Some(code));
+            // Another figure in the first line is no other version while the checksum is that of the old one.
+            let altered = write(&example::full()).replacen("HOSE TAG 3", &format!("HOSE TAG {version}"), 1);
+            assert!(matches!(read(&altered), Err(TagError::Sum { .. })), "{version}");
+        }
     }
 
     #[test]

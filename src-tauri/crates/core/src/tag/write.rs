@@ -6,7 +6,11 @@ use super::sum::sum;
 use super::{GRAMMAR, Proof, TagContent, TagSeal};
 use crate::fleet::FleetKey;
 use crate::quantity::Bar;
-use crate::spec::{Adapter, EndSpec, HoseRef, Role};
+use crate::spec::{Adapter, EndSpec, HoseRef, Role, Side};
+
+/// What the sides of an adapter begin with.
+pub(super) const HOSE_SIDE: &str = "hose side ";
+pub(super) const MACHINE_SIDE: &str = "machine side ";
 
 /// The text that stands in the QR code, by the grammar of this [module](super).
 pub fn write(tag: &TagContent) -> String {
@@ -33,7 +37,7 @@ fn facts(version: u32, tag: &TagContent) -> String {
     let mut lines = vec![format!("HOSE TAG {version} {}", tag.code)];
     lines.extend(tag.spec.hose.as_ref().map(|of| hose(version, of)));
     lines.extend(tag.spec.ends.iter().map(end));
-    lines.extend(tag.spec.adapters.iter().map(adapter));
+    lines.extend(tag.spec.adapters.iter().map(|one| adapter(version, one)));
     lines.extend(tag.spec.overall_length_mm.map(|length| format!("LENGTH {} mm", length.0)));
     lines.extend(tag.spec.turn_deg.map(|turn| format!("TURN {} deg", turn.0)));
     lines.extend(tag.spec.cover.map(|cover| format!("COVER {}", word_of(&COVERS, &cover))));
@@ -64,11 +68,7 @@ fn hose(version: u32, hose: &HoseRef) -> String {
 }
 
 fn end(end: &EndSpec) -> String {
-    let role = match end.role {
-        Role::A => "A",
-        Role::B => "B",
-    };
-    let mut parts = vec![format!("{role} {} {}", name(&end.family), word(&end.size))];
+    let mut parts = vec![format!("{} {} {}", role(end.role), name(&end.family), word(&end.size))];
     parts.extend(end.gender.map(|gender| word_of(&GENDERS, &gender).to_owned()));
     parts.extend(end.form.as_deref().map(form));
     parts.extend(end.drop_mm.map(|drop| format!("drop {} mm", drop.0)));
@@ -77,9 +77,27 @@ fn end(end: &EndSpec) -> String {
     parts.join(", ")
 }
 
-fn adapter(adapter: &Adapter) -> String {
-    let rating = adapter.rating_bar.map_or(String::new(), |rating| format!(", rated {}", exact(rating)));
-    format!("ADAPTER {}{rating}", name(&adapter.name))
+fn adapter(version: u32, adapter: &Adapter) -> String {
+    let mut parts = vec![format!("ADAPTER {}", name(&adapter.name))];
+    parts.extend(adapter.rating_bar.map(|rating| format!("rated {}", exact(rating))));
+    if let Some(between) = adapter.between.as_ref().filter(|_| version >= 3) {
+        parts.push(format!("at {}", role(between.role)));
+        parts.push(side(HOSE_SIDE, &between.hose_side));
+        parts.push(side(MACHINE_SIDE, &between.machine_side));
+    }
+    parts.join(", ")
+}
+
+fn side(which: &str, side: &Side) -> String {
+    let gender = side.gender.map_or(String::new(), |gender| format!(", {}", word_of(&GENDERS, &gender)));
+    format!("{which}{} {}{gender}", name(&side.family), word(&side.size))
+}
+
+fn role(role: Role) -> &'static str {
+    match role {
+        Role::A => "A",
+        Role::B => "B",
+    }
 }
 
 /// Whole psi, where that is how the pressure was given and bar would be a long fraction.
@@ -120,7 +138,7 @@ mod tests {
         assert_eq!(
             body,
             format!(
-                "HOSE TAG 3 {code}\nHOSE EN 853 2SN DN16, bend 130 mm, vacuum 20 kPa\nA JIC 37 flare -10, female, elbow90, drop 55 mm, cut-off 32.5 mm, rated 350 bar\nB flange 62 -12, straight\nADAPTER test point, rated 400 bar\nLENGTH 1240 mm\nTURN 90 deg\nCOVER non-conductive\nMAX 276 bar (4000 psi)\nLINE case-drain\nFLUID HM\nDUTY non-conductive antistatic\nMADE 2026-11\nPROVED 552 bar\nCATALOGUE 5f0c1d2e"
+                "HOSE TAG 3 {code}\nHOSE EN 853 2SN DN16, bend 130 mm, vacuum 20 kPa\nA JIC 37 flare -10, female, elbow90, drop 55 mm, cut-off 32.5 mm, rated 350 bar\nB flange 62 -12, straight\nADAPTER test point, rated 400 bar, at A, hose side JIC 37 flare -10, male, machine side ORFS -10, male\nLENGTH 1240 mm\nTURN 90 deg\nCOVER non-conductive\nMAX 276 bar (4000 psi)\nLINE case-drain\nFLUID HM\nDUTY non-conductive antistatic\nMADE 2026-11\nPROVED 552 bar\nCATALOGUE 5f0c1d2e"
             )
         );
         assert_eq!(last, format!("SUM {}", sum(body)));

@@ -101,3 +101,4 @@ round-nothing = Nothing is due there.
 round-load = Load:
 round-load-line = { $name }: { $missing } missing of { $wanted }
 round-load-nothing = The van has all of it.
+stock-undone-tag = Its build was undone: { $reason }

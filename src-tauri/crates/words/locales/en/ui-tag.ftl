@@ -76,7 +76,7 @@ label-material-metal = metal
 label-material-other = other
 
 ## Labels of many hoses
-batch-title = Labels
+labels-title = Labels
 batch-count = Labels
 batch-due = What falls due
 batch-machine-labels = Labels of this machine

@@ -6,7 +6,7 @@ use super::shelf::{Said, hose_name, item_name, tenths};
 use crate::{Answer, Api, ApiError};
 use chrono::NaiveDate;
 use hosewright_core::quantity::Millimetres;
-use hosewright_core::record::{Body, EventRef, PieceId, Proof, StockUnit, StockWhy, Voided};
+use hosewright_core::record::{Body, EventRef, PieceId, Proof, StockUnit, StockWhy, TagWithdrawn, Voided};
 use hosewright_core::stock::Item;
 use hosewright_core::tag::TagCode;
 use hosewright_store::{NewEvent, Status, StockUsed, UsedWhat};
@@ -145,7 +145,7 @@ pub struct GivenBack {
     pub unit: StockUnit,
 }
 
-/// Strikes out the record of a build, and with it what it used. Done twice, on two devices, it gives back once.
+/// Strikes out the record of a build, and with it what it used; its tag is withdrawn. Done twice, on two devices, it gives back once.
 ///
 /// # Errors
 /// There is no such hose, or it sits or sat on a machine; no reason; the register can not be written.
@@ -170,8 +170,12 @@ pub fn undo(api: &mut Api, asked: BenchUndo, _: &[u8]) -> Result<Answer<BenchUnd
     struck.extend(used.iter().map(|one| one.version));
     let given_back = given_back(api, used)?;
     let now = api.world.now();
+    // A tag may be out already: with the record of its build it loses all that it rests on.
+    let reason = api.words.say("stock-undone-tag", &[("reason", &asked.reason)]);
+    let withdrawn = (!matches!(hose.status, Status::Withdrawn { .. }))
+        .then(|| NewEvent::from(Body::TagWithdrawn(TagWithdrawn { code: asked.code, reason })));
     let voided = NewEvent::on(Body::Voided(Voided { reason: asked.reason }), struck);
-    let written = api.register()?.append([voided], now)?;
+    let written = api.register()?.append(std::iter::once(voided).chain(withdrawn), now)?;
     let written = written.into_iter().next().ok_or_else(|| ApiError::file("db", "nothing was written"))?;
     Ok(api.answer(BenchUndone { written, given_back }))
 }

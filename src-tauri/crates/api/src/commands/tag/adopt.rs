@@ -1,12 +1,13 @@
 //! A tag that this register has nothing of -> a hose on record.
 
+use super::{believed, is_vouched_for};
 use crate::{Answer, Api, ApiError, PROGRAM};
 use hosewright_core::check::{self, Question};
 use hosewright_core::quantity::Bar;
 use hosewright_core::record::{
-    self, About, Assembly, Body, EventRef, Labelled, LabelledHow, NotProved, Noted,
+    self, About, Assembly, Body, EventRef, Labelled, LabelledHow, NotProved, Noted, TakenIn,
 };
-use hosewright_core::spec::Service;
+use hosewright_core::spec::{Service, Spec};
 use hosewright_core::tag::{self, Proof, TagCode, TagContent, TagStanding};
 use hosewright_words::{Pressure, pressure};
 use schemars::JsonSchema;
@@ -33,8 +34,8 @@ pub struct TagAdopted {
 }
 
 /// Takes a hose into the register from its tag. Its proof stays a remark: how long and by which gauge stands on no tag.
-/// Its pressure is what its tag says only where a fleet sealed it that this device knows; else the lower of that and the
-/// tables', and not known where the tables know none.
+/// Its pressure and its maker's own figures are what its tag says only where a fleet sealed it that this device knows. Else
+/// those figures are left out, and it carries the lower of its tag and the tables, not known where the tables know none.
 ///
 /// # Errors
 /// The text is no whole tag, or was altered; the register has the code already, or can not be written.
@@ -46,8 +47,12 @@ pub fn adopt(api: &mut Api, asked: TagAdopt, _: &[u8]) -> Result<Answer<TagAdopt
         let why = "only a whole tag can be taken in, as it was made: scan it again; of a code alone the words beside it are the spec to enter";
         return Err(ApiError::input("text", why));
     };
-    let assembly = made_elsewhere(api, &content, standing);
     let code = content.code;
+    if api.register()?.hose(&code)?.is_some() {
+        let why = format!("the register has {code} already; what it says otherwise than its tag is for its record to say");
+        return Err(ApiError::input("text", why));
+    }
+    let assembly = made_elsewhere(api, &content, standing);
     let bodies = [
         Body::AssemblyMade(Box::new(assembly.clone())),
         Body::Labelled(Labelled { code, how: LabelledHow::Seen }),
@@ -62,7 +67,7 @@ fn made_elsewhere(api: &Api, content: &TagContent, standing: TagStanding) -> Ass
     let why = if content.proof == Proof::NoRig { NotProved::NoRig } else { NotProved::MadeElsewhere };
     Assembly {
         code: content.code,
-        spec: content.spec.clone(),
+        spec: believed(content, standing),
         service: Service {
             line: content.line,
             fluid: content.fluid.clone(),
@@ -77,14 +82,19 @@ fn made_elsewhere(api: &Api, content: &TagContent, standing: TagStanding) -> Ass
         bench: None,
         catalogue: content.catalogue.clone(),
         program: PROGRAM.to_owned(),
+        taken_in: Some(match standing {
+            TagStanding::Own => TakenIn::Own,
+            TagStanding::Partner => TakenIn::Partner,
+            _ => TakenIn::Unknown,
+        }),
     }
 }
 
 fn carried(api: &Api, content: &TagContent, standing: TagStanding) -> Option<Bar> {
-    if matches!(standing, TagStanding::Own | TagStanding::Partner) {
+    if is_vouched_for(standing) {
         return content.pressure_bar;
     }
-    let question = Question { spec: content.spec.clone(), ..Question::default() };
+    let question = Question { spec: believed(content, standing), ..Question::default() };
     let tables = check::assembly_rating(api.catalogue, &question).ok().flatten()?;
     content.pressure_bar.map(|said| Bar(said.get().min(tables.get())))
 }
@@ -99,5 +109,19 @@ fn remark(api: &Api, content: &TagContent, standing: TagStanding) -> String {
         Proof::NotProved => words.say("label-not-proved", &[]),
         Proof::NoRig => words.say("label-no-rig", &[]),
     };
-    words.say(&format!("tag-taken-in-{}", crate::key(&standing)), &[("proof", &proof)])
+    let said = words.say(&format!("tag-taken-in-{}", crate::key(&standing)), &[("proof", &proof)]);
+    match left_out(content, standing).as_slice() {
+        [] => said,
+        lines => format!("{said} {}", words.say("tag-taken-in-left-out", &[("lines", &lines.join("; "))])),
+    }
+}
+
+/// The tag's lines with figures that were not taken over.
+fn left_out(content: &TagContent, standing: TagStanding) -> Vec<String> {
+    let facts = |spec: Spec| {
+        let text = tag::write(&TagContent { spec, seal: None, ..content.clone() });
+        text.lines().map(str::to_owned).collect::<Vec<_>>()
+    };
+    let (all, kept) = (facts(content.spec.clone()), facts(believed(content, standing)));
+    all.into_iter().filter(|line| !kept.contains(line) && !line.starts_with("SUM ")).collect()
 }

@@ -1,5 +1,6 @@
 //! What is said of a tag, in words.
 
+use chrono::NaiveDate;
 use hosewright_core::check::Verdict;
 use hosewright_core::tag::TagFindingCode;
 use hosewright_store::PlaceAt;
@@ -28,6 +29,10 @@ pub(super) struct Place {
     pub(super) at: Option<PlaceAt>,
     /// Why its tag was withdrawn.
     pub(super) reason: Option<String>,
+    /// When it came off its last machine.
+    pub(super) off: Option<NaiveDate>,
+    /// Why it failed there.
+    pub(super) cause: Option<String>,
     /// What is wrong with the text.
     pub(super) problem: Option<String>,
     /// It is a code alone: there is no spec on it to go by.
@@ -38,9 +43,11 @@ pub(super) struct Place {
 pub(super) fn worded(words: &Words, code: TagFindingCode, about: &Place) -> TagFinding {
     let id = format!("tag-found-{}", crate::key(&code));
     let at = about.at.as_ref().map(place_words).unwrap_or_default();
-    let [reason, problem] = [&about.reason, &about.problem].map(|text| text.clone().unwrap_or_default());
-    let values: [(&str, &dyn hosewright_words::Say); 3] =
-        [("at", &at), ("reason", &reason), ("problem", &problem)];
+    let [reason, problem, cause] =
+        [&about.reason, &about.problem, &about.cause].map(|text| text.clone().unwrap_or_default());
+    let day = about.off.map_or_else(|| words.say("tag-day-not-known", &[]), |day| day.to_string());
+    let values: [(&str, &dyn hosewright_words::Say); 5] =
+        [("at", &at), ("reason", &reason), ("problem", &problem), ("day", &day), ("cause", &cause)];
     let unknown_alone = about.alone && code == TagFindingCode::NotKnown;
     TagFinding {
         code,

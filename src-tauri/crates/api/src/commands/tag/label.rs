@@ -1,11 +1,11 @@
 //! A label: how it comes out on a stock, and its file.
 
-use super::{claims_more, had_a_label, seal, taggable};
+use super::{seal, taggable};
 use crate::commands::File;
 use crate::{Answer, Api, ApiError};
 use hosewright_core::quantity::Millimetres;
-use hosewright_core::record::{Body, Labelled, LabelledHow};
-use hosewright_core::tag::{self, LabelDirection, LabelHolds, LabelStock, TagContent};
+use hosewright_core::record::{Assembly, Body, Labelled, LabelledHow};
+use hosewright_core::tag::{self, LabelDirection, LabelHolds, LabelStock, TagContent, TagFindingCode};
 use hosewright_papers::{DrawingError, Label, LabelError, Wanted};
 use hosewright_store::Hose;
 use schemars::JsonSchema;
@@ -16,7 +16,7 @@ use ts_rs::TS;
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
 #[serde(deny_unknown_fields)]
 pub struct LabelQuestion {
-    /// What it says. The seal of this device's fleet is put on it.
+    /// What it says. Of a hose on record the label is that of the record; any other keeps the seal it was made with.
     pub tag: TagContent,
     /// What it is printed on.
     pub stock: LabelStock,
@@ -67,11 +67,12 @@ pub(super) struct Composed {
 
 impl Composed {
     pub(super) fn reprint(&self) -> bool {
-        self.hose.as_ref().is_some_and(had_a_label)
+        self.hose.as_ref().is_some_and(|hose| hose.labelled)
     }
 }
 
-/// Composes a label. The outer error refuses the tag itself, the inner one the stock.
+/// Composes a label. The outer error refuses the tag itself, the inner one the stock. Of a hose on record the label is that
+/// of the record; of any other the tag as it is given, whose seal is none that this puts on it.
 pub(super) fn composed(
     api: &Api,
     content: &TagContent,
@@ -79,21 +80,54 @@ pub(super) fn composed(
     cover_od_mm: Option<Millimetres>,
 ) -> Result<Result<Composed, LabelError>, ApiError> {
     let hose = taggable(api, content.code)?;
-    let recorded = hose.as_ref().and_then(|hose| tag::proof_of(&hose.assembly.as_ref()?.record.proof));
-    if recorded.is_some_and(|recorded| claims_more(content.proof, recorded)) {
-        let why = format!(
-            "the record of {} does not say that it was proved so; record its proof first, or make the tag anew",
-            content.code
-        );
-        return Err(ApiError::input("tag.proof", why));
-    }
-    let mut content = content.clone();
-    seal(api, &mut content)?;
+    let made = hose.as_ref().and_then(|hose| hose.assembly.as_ref()).map(|made| &made.record);
+    let content = match made {
+        Some(made) => of_record(api, content, made)?,
+        None => as_it_was_made(api, content)?,
+    };
     let (cover_od_mm, od_from) = diameter(api, &content, cover_od_mm).unzip();
-    let wanted =
-        Wanted { tag: &content, stock, cover_od_mm, reprint: hose.as_ref().is_some_and(had_a_label) };
-    let sealed = content.seal.is_some();
+    let reprint = hose.as_ref().is_some_and(|hose| hose.labelled);
+    let wanted = Wanted { tag: &content, stock, cover_od_mm, reprint };
+    let sealed = is_own(api, &content)?;
     Ok(hosewright_papers::label(wanted, &api.words).map(|label| Composed { label, hose, sealed, od_from }))
+}
+
+/// The tag of the record; refused where what was asked for claims another hose, or more of it.
+fn of_record(api: &Api, asked: &TagContent, made: &Assembly) -> Result<TagContent, ApiError> {
+    let code = asked.code;
+    let claims = tag::beside(asked, made, true);
+    let field = if claims.contains(&TagFindingCode::OtherSpec) {
+        Some("tag.spec")
+    } else if claims.contains(&TagFindingCode::OtherProof) {
+        Some("tag.proof")
+    } else {
+        claims.contains(&TagFindingCode::HigherPressure).then_some("tag.pressure_bar")
+    };
+    if let Some(field) = field {
+        let why = format!("the record of {code} does not say so; correct the record first, or make the tag of it anew");
+        return Err(ApiError::input(field, why));
+    }
+    let failed = || ApiError::input("tag.code", format!("{code} failed its proof: it is scrap and gets no tag"));
+    let mut content = tag::of_record(made).ok_or_else(failed)?;
+    seal(api, &mut content, Some(made))?;
+    Ok(content)
+}
+
+/// A tag that no record has: with the seal that it was made with, or with none.
+fn as_it_was_made(api: &Api, content: &TagContent) -> Result<TagContent, ApiError> {
+    let keys = api.register.as_ref().map(|register| register.keys()).transpose()?.unwrap_or_default();
+    let own = keys.own().map(|fleet| &fleet.key);
+    match tag::open(&tag::write(content), own, &keys.partners()) {
+        Some(read) if read.content.is_some() => Ok(content.clone()),
+        _ => Err(ApiError::input("tag", "the tag is not as it was made: its seal does not fit it; make it anew")),
+    }
+}
+
+/// Whether a tag carries the true seal of this device's fleet.
+fn is_own(api: &Api, content: &TagContent) -> Result<bool, ApiError> {
+    let Some(register) = &api.register else { return Ok(false) };
+    let text = tag::write(content);
+    Ok(register.keys()?.own().is_some_and(|own| tag::is_sealed_by(&text, &own.key)))
 }
 
 /// The diameter over the cover: as it was measured, or the smallest of the tables, of which a camera sees least.
@@ -107,7 +141,8 @@ fn diameter(
     }
     let hose = content.spec.hose.as_ref()?;
     let row = api.catalogue.hose(&hose.standard, &hose.kind, hose.dn).ok()?;
-    row.cover_od_min_mm.or(row.cover_od_max_mm).map(|od| (od, DiameterFrom::Tables))
+    // The largest would make the code too wide for a thinner hose: where the smallest is not known it is measured.
+    row.cover_od_min_mm.map(|od| (od, DiameterFrom::Tables))
 }
 
 /// The label as a file. Of a hose that is on record it is written down that it got one.

@@ -1,13 +1,14 @@
 //! A picture or a typed code -> the tag, what it is worth, and the log of what was scanned.
 
 use super::found::{Place, TagFinding, worded};
-use super::on_record;
+use super::{believed, on_record};
 use crate::{Answer, Api, ApiError};
 use hosewright_core::check::Verdict;
 use hosewright_core::fleet::FleetMark;
 use hosewright_core::record::PlaceId;
+use hosewright_core::spec::Spec;
 use hosewright_core::tag::{self, TagCode, TagContent, TagRead, TagStanding};
-use hosewright_store::{Hose, Keys, PlaceAt, ScanKept, ScanWay, Status};
+use hosewright_store::{Hose, Keys, PlaceAt, ScanKept, ScanWay, Status, Stay};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
@@ -76,6 +77,9 @@ pub struct TagJudged {
     pub at: Option<PlaceAt>,
     /// Whether it may be taken into the register as it is.
     pub adopt: bool,
+    /// Its spec as it may be checked, rebuilt and taken in: without its maker's own figures, where no true seal vouches for
+    /// them. None where it says none.
+    pub spec: Option<Spec>,
 }
 
 /// A picture -> the tags in it, or with `raw` the text of every code. With a register open, each tag is judged and
@@ -182,6 +186,8 @@ fn judged(
             Status::Withdrawn { reason } => Some(reason.clone()),
             _ => None,
         }),
+        off: last_off(hose.as_ref()).and_then(|stay| stay.off_date),
+        cause: last_off(hose.as_ref()).and_then(|stay| cause(api, stay)),
         problem: Some(match &read.problem {
             Some(problem) => problem.to_string(),
             None => api.words.say("tag-seal-does-not-fit", &[]),
@@ -207,7 +213,20 @@ fn judged(
         known: hose.is_some(),
         at: about.at,
         adopt,
+        spec: read.content.as_ref().map(|content| believed(content, read.standing)),
     }))
+}
+
+/// How a hose came off the last machine it was on.
+fn last_off(hose: Option<&Hose>) -> Option<&Stay> {
+    hose?.stays.iter().max_by_key(|stay| stay.off_date)
+}
+
+/// Why it failed there, as the table of causes has it.
+fn cause(api: &Api, stay: &Stay) -> Option<String> {
+    let code = stay.cause.as_ref()?;
+    let known = api.catalogue.causes.iter().find(|cause| cause.code == *code);
+    Some(known.map_or_else(|| code.clone(), |cause| cause.name.clone()))
 }
 
 /// Where a hose sits.

@@ -186,5 +186,6 @@ fn assembly(api: &Api, code: TagCode, row: &Row) -> Result<Assembly, ApiError> {
         bench: None,
         catalogue: api.catalogue.version.clone(),
         program: PROGRAM.to_owned(),
+        taken_in: None,
     })
 }
