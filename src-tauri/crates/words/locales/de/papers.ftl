@@ -13,6 +13,8 @@ label-made = gefertigt { $date }
 label-adapter = Adapter: { $name }
 label-male = AG
 label-female = IG
+label-reprint = NACHDRUCK
+label-catalogue = Tabellen { $version }
 label-caution = Die Anleitung des Herstellers geht vor.
 
 sheet-page = { $page } von { $pages }

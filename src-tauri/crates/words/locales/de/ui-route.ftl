@@ -13,7 +13,6 @@ routing-tried = Geändert. Ansehen, oder zurücknehmen.
 ## Anschlüsse
 routing-facing = Wie stehen die Anschlüsse?
 routing-facing-how = Von dort gesehen, wo die Biegung am besten zu sehen ist. Ende A ist immer links.
-routing-as-last = Wie im anderen Auftrag an dieser Stelle
 routing-facing-u = Nebeneinander
 routing-facing-facing = In einer Linie
 routing-facing-offset = Auf zwei Linien
@@ -21,6 +20,8 @@ routing-facing-right-angle = Im rechten Winkel
 routing-facing-away = Voneinander weg
 routing-facing-free = Irgendwie anders
 routing-change-facing = andere Anschlüsse
+routing-earlier = Die Anschlüsse sind die des letzten Auftrags hier.
+routing-earlier-why = Nachsehen, ob sie noch so stehen, bevor danach gearbeitet wird.
 routing-said = Was zu den Anschlüssen gesagt ist
 routing-stands = Wo B steht
 routing-ends = Was sich nicht biegen kann

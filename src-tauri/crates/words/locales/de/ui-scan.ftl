@@ -44,14 +44,30 @@ scan-no-code = In diesem Bild ist kein Code lesbar.
 scan-instead = Oder noch einmal aufnehmen: näher, gerade, scharf, ohne Blendung.
 scan-no-tag = KEIN SCHLAUCHSCHILD
 scan-says = Der Code sagt:
-scan-unknown = HIER NICHT BEKANNT
 scan-code-alone = Das Schild trägt nur seinen Code { $code }. Was die Schlauchleitung ist, steht im Register des Wagens, der sie gekennzeichnet hat, und in Wörtern auf dem Schild.
 scan-merge = Daten einlesen
 scan-which = Mehrere Schilder. Welche Schlauchleitung?
-scan-alone = nur Code
-scan-foreign = HIER NEU
-scan-foreign-sentence = { $code } ist nicht in diesem Register. Das sagt sein Schild.
-scan-foreign-note = Vom Schild gelesen, hier nicht geprüft. Mit der Schlauchleitung in der Hand vergleichen.
+scan-is-own = EIGENE FLOTTE
+scan-is-partner = VON EINEM PARTNER
+scan-is-foreign = FREMD
+scan-is-unsealed = OHNE SIEGEL
+scan-is-code-alone = NUR CODE
+scan-is-altered = VERÄNDERT
+scan-is-newer = NEUER ALS DIESES PROGRAMM
+scan-is-withdrawn = ZURÜCKGEZOGEN
+scan-is-failed = PRÜFUNG NICHT BESTANDEN
+scan-is-elsewhere = ANDERSWO EINGEBAUT
+scan-is-other-spec = ANDERE SCHLAUCHLEITUNG
+scan-is-undone = GESTRICHEN
+scan-is-failed-in-use = SCHON VERSAGT
+scan-is-contradicted = NICHT GEKLÄRT
+scan-is-other-seal = FREMDES SIEGEL
+scan-is-higher = SAGT ZU VIEL
+scan-sits = Im Register an { $at }.
+scan-carried-note = Vom Schild gelesen, hier nicht geprüft. Mit der Schlauchleitung in der Hand vergleichen.
+scan-open = { $code } öffnen
+scan-open-then = die Schlauchleitung im Register
+scan-open-stop-then = was im Register steht; diese Schlauchleitung nicht nach ihrem Schild einbauen
 scan-keep = Hier sichern
 scan-make = Eine gleiche fertigen
 scan-make-then = erst hier geprüft, nichts wird als gegeben genommen
@@ -68,4 +84,13 @@ scan-fact-pressure = Druck, max
 scan-fact-proof = Druckprüfung
 scan-fact-fluid = Flüssigkeit
 scan-fact-assembled = Gefertigt
-scan-remark = Von ihrem Schild erfasst, anderswo gefertigt. Das Schild sagt: { $proof }.
+
+## Was gescannt wurde
+scan-log = Scans auf diesem Gerät
+scan-log-count = Scans
+scan-log-none = Auf diesem Gerät wurde noch nichts gescannt.
+scan-log-no-code = kein Code war lesbar
+scan-log-row = { $standing }, { $way ->
+    [typed] getippt
+   *[picture] vom Bild
+}

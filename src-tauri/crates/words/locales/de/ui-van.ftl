@@ -3,8 +3,8 @@ van-title = Dieser Wagen
 van-hoses = Leitungen
 van-keep = Sichern
 
-## Einheiten, Papier, Etikett
-van-units = Sprache, Einheiten, Papier, Etikett
+## Einheiten, Papier
+van-units = Sprache, Einheiten, Papier, Ansicht
 van-language = Sprache
 van-lengths = Längen zuerst in
 van-mm = mm
@@ -23,13 +23,39 @@ van-theme-auto = wie das Gerät
 van-theme-light = hell
 van-theme-dark = dunkel
 van-theme-sun = Sonne
-van-label = Etikett
-van-label-size = Etikett { $width } × { $height }
+
+## Etiketten
+van-labels = Etiketten
+van-labels-means = Die vorhandenen Etiketten. Das erste wird zuerst angeboten; hat es für eine Schlauchleitung keinen Platz, wird gesagt, welches der anderen reichen würde.
+van-labels-note = { $count ->
+    [one] { $first }
+    [2] { $first } und noch eines
+   *[other] { $first } und { $others } weitere
+}
+van-labels-first = zuerst angeboten
+van-labels-row = { $size } · { $material } · { $dpi } Punkte je Zoll
+van-labels-add = Weiteres Etikett
+van-label-title = Ein Etikett
+van-label-name = Wie es genannt wird
+van-label-name-hint = etwa Drahtschild 60 x 40
+van-label-face = Die Fläche messen, die bedruckt wird, ohne Träger und ohne den Schwanz, der um den Schlauch geht.
 van-label-width = Breite
 van-label-height = Höhe
+van-label-side-how = Von der Fläche, die bedruckt wird: Breite entlang der Wörter, Höhe quer dazu.
 van-label-dpi = Drucker, Punkte je Zoll
-van-label-how = Das Etikett selbst messen, ohne seinen Träger.
+van-label-dpi-short = Punkte je Zoll
 van-label-dpi-how = Steht in den Papieren des Druckers: 203, 300 oder 600 sind üblich.
+van-label-form = Wie es befestigt wird
+van-label-form-how = { $form ->
+    [flag] Geht um den Schlauch und steht flach davon ab: Eine Kamera sieht alles.
+    [wrap] Um den Schlauch geklebt: Je dünner der Schlauch, desto kleiner der Code, den eine Kamera mit einem Blick sieht.
+   *[plate] Flach, angebunden oder neben dem Schlauch befestigt: Eine Kamera sieht alles.
+}
+van-label-material = Aus
+van-label-paper-means = Papier hält an einer Maschine nicht: nur für die Werkbank.
+van-label-make-first = Zuerst anbieten
+van-label-remove = Entfernen
+van-label-same-name = Ein anderes eigenes Etikett heißt schon so.
 
 ## Messmittel
 van-instruments = Messmittel
@@ -321,9 +347,7 @@ van-setting-language = Sprache
 van-setting-length-unit = Längen
 van-setting-pressure-unit = Drücke
 van-setting-paper = Papier
-van-setting-label-width-mm = Breite des Etiketts
-van-setting-label-height-mm = Höhe des Etiketts
-van-setting-label-dpi = Etikettendrucker
+van-setting-label-stocks = Etiketten
 van-setting-length-practice = Längentoleranzen
 van-setting-caliper-error-mm = Fehler des Messschiebers
 van-setting-micrometer-error-mm = Fehler der Messschraube
@@ -332,6 +356,9 @@ van-setting-kerf-mm = was die Säge nimmt
 van-setting-gauge-months = Kalibrierung des Manometers
 van-setting-press-care = Pflege der Presse
 van-setting-instruments = Namen der Messmittel
+van-setting-store = Lager
+van-setting-offcut-mm = kürzestes Reststück
+van-setting-pricing = Preise und Arbeit
 van-setting-person = wer arbeitet
 
 ## Über
@@ -365,6 +392,7 @@ van-kind-fitted = eingebaut
 van-kind-taken-off = ausgebaut
 van-kind-inspected = inspiziert
 van-kind-overridden = Grenze verantwortet
+van-kind-labelled = Etikett
 van-kind-tag-withdrawn = Schild zurückgezogen
 van-kind-policy-set = Altersgrenze
 van-kind-stock-changed = Bestand
