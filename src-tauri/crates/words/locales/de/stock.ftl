@@ -1,6 +1,6 @@
 # Bestand, mehrere auf einmal, Angebote, Runden.
 stock-series = Baureihe { $series }
-stock-not-rated = zulässiger Druck nicht angegeben
+stock-not-rated = Druck nicht angegeben
 stock-ferrule-unnamed = Presshülse (ihr Name ist nicht bekannt: in der Tabelle des Lieferanten nachsehen)
 stock-state-there = da
 stock-state-short = FEHLT
@@ -70,7 +70,7 @@ batch-state = Da
 batch-bin = Fach
 batch-order = An der Presse
 batch-rule = Jeder Backensatz kommt einmal in die Presse, der kleinste Schlauch zuerst; innerhalb eines Satzes bleibt gleiches Pressmaß beisammen; Enden ohne bekannten Satz kommen zuletzt.
-batch-mind = Vorsicht
+batch-mind = Zu beachten
 batch-cut-reel-kept = Rolle von { $length }{ $where }: { $pieces }; { $left } bleiben
 batch-cut-reel-scrap = Rolle von { $length }{ $where }: { $pieces }; { $left } bleiben
 batch-cut-offcut-kept = Reststück von { $length }{ $where }: { $pieces }; { $left } bleiben, aufheben
