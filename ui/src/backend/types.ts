@@ -18,7 +18,7 @@ name: string,
  */
 rating_bar?: Bar | null, 
 /**
- * Between which end and what of the machine; none where nobody said. It does not stand on a tag.
+ * Between which end and what of the machine; none where nobody said.
  */
 between?: AdapterBetween | null, };
 
@@ -179,7 +179,11 @@ catalogue: string,
 /**
  * Version of the program.
  */
-program: string, };
+program: string, 
+/**
+ * Whose word it is, where it was taken in from a tag; none where it was entered or made here.
+ */
+taken_in?: TakenIn | null, };
 
 /**
  * A figure that nobody gave.
@@ -526,9 +530,13 @@ code?: TagCode | null,
  */
 assembled?: string | null, 
 /**
- * First day of the period printed on the hose.
+ * First day of the period printed on the hose; that of the piece it was cut from without.
  */
 hose_made?: string | null, 
+/**
+ * It has its label already: another one will say that it is a reprint.
+ */
+labelled: boolean, 
 /**
  * What it used; nothing is taken from stock without.
  */
@@ -4017,7 +4025,7 @@ refused: LabelRefused | null, };
  */
 export type LabelQuestion = { 
 /**
- * What it says. The seal of this device's fleet is put on it.
+ * What it says. Of a hose on record the label is that of the record; any other keeps the seal it was made with.
  */
 tag: TagContent, 
 /**
@@ -4134,6 +4142,11 @@ minutes: number, };
 export type LabourPer = "hose" | "job";
 
 /**
+ * A language that there are words in.
+ */
+export type LanguageTag = "en" | "de" | "es";
+
+/**
  * How an end was put on last time.
  */
 export type LastTime = { 
@@ -4157,11 +4170,6 @@ cutoff_mm: Millimetres | null,
  * By whom, where anyone said so and the name stands.
  */
 by: string | null, };
-
-/**
- * A language that there are words in.
- */
-export type LanguageTag = "en" | "de" | "es";
 
 /**
  * A hose between two ports of a machine that may move.
@@ -8103,14 +8111,56 @@ cure: string, };
 /**
  * Something to be said of a tag.
  */
-export type TagFindingCode = "altered" | "withdrawn" | "failed-proof" | "fitted-elsewhere" | "other-spec" | "other-proof" | "not-known" | "merge-first" | "seal-missing" | "foreign-figures" | "newer" | "not-proved" | "sits";
+export type TagFindingCode = "altered" | "withdrawn" | "undone" | "failed-proof" | "failed-in-use" | "contradicted" | "fitted-elsewhere" | "other-seal" | "other-spec" | "higher-pressure" | "other-proof" | "other-figures" | "taken-off" | "not-known" | "merge-first" | "seal-missing" | "foreign-figures" | "newer" | "not-proved" | "sits";
+
+/**
+ * What a tag is worth.
+ */
+export type TagJudged = { 
+/**
+ * Who made it.
+ */
+standing: TagStanding, 
+/**
+ * The fleet's name, or its mark where its key is not known here; none without a seal.
+ */
+fleet: string | null, 
+/**
+ * The gravest thing that is said of it.
+ */
+verdict: Verdict, 
+/**
+ * What it is, in words.
+ */
+says: string, 
+/**
+ * What is to be said of it, gravest first.
+ */
+findings: Array<TagFinding>, 
+/**
+ * Whether the register has the hose of its code.
+ */
+known: boolean, 
+/**
+ * Where that hose sits.
+ */
+at: PlaceAt | null, 
+/**
+ * Whether it may be taken into the register as it is.
+ */
+adopt: boolean, 
+/**
+ * Its spec as it may be checked, rebuilt and taken in: without its maker's own figures, where no true seal vouches for
+ * them. None where it says none.
+ */
+spec: Spec | null, };
 
 /**
  * A tag, or why there is none.
  */
 export type TagMade = { 
 /**
- * The check's verdict; with a stop there is no tag.
+ * The gravest of the check and of what the record says; with a stop there is no tag.
  */
 verdict: Verdict, 
 /**
@@ -8182,11 +8232,11 @@ export type TagQuestion = {
  */
 question: Question, 
 /**
- * A code that the hose already has; a new one is made without.
+ * A code that the hose already has; a new one is made without. On record it is a hose of that very spec.
  */
 code?: TagCode | null, 
 /**
- * When it was assembled; the present day without.
+ * When it was assembled; the present day without. Of a hose on record the record says it.
  */
 assembled?: Assembled | null, 
 /**
@@ -8249,6 +8299,11 @@ difference: number,
  * Counted in.
  */
 unit: StockUnit, };
+
+/**
+ * Whose word an assembly that was taken in from a tag is.
+ */
+export type TakenIn = "own" | "partner" | "unknown";
 
 /**
  * A hose taken off a place.
