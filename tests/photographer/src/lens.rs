@@ -6,7 +6,12 @@ use image::{GrayImage, Luma};
 
 const GAMMA: f64 = 2.2;
 
-pub(crate) fn exposed(light: Light, setting: &Setting, pixels_per_module: f64, random: &mut Random) -> GrayImage {
+pub(crate) fn exposed(
+    light: Light,
+    setting: &Setting,
+    pixels_per_module: f64,
+    random: &mut Random,
+) -> GrayImage {
     let angle = random.between(0.0, std::f64::consts::PI);
     let streaked = streaked(light, setting.streak_modules * pixels_per_module, angle);
     let light = blurred(streaked, setting.blur_modules * pixels_per_module);
@@ -64,10 +69,13 @@ fn blurred(light: Light, deviation: f64) -> Light {
             for x in 0..width {
                 let at = |part: usize| {
                     let along = part as i64 - reach;
-                    let (x, y) = ((x + step.0 * along).clamp(0, width - 1), (y + step.1 * along).clamp(0, height - 1));
+                    let (x, y) =
+                        ((x + step.0 * along).clamp(0, width - 1), (y + step.1 * along).clamp(0, height - 1));
                     from[(y * width + x) as usize]
                 };
-                to.push(weights.iter().enumerate().map(|(part, weight)| weight * at(part)).sum::<f32>() / total);
+                to.push(
+                    weights.iter().enumerate().map(|(part, weight)| weight * at(part)).sum::<f32>() / total,
+                );
             }
         }
         to

@@ -142,7 +142,12 @@ impl Lamps {
             glare_half: (half / 2.0, half * random.between(0.5, 2.0)),
             glare_turn: random.between(0.0, std::f64::consts::PI),
             behind: [0; 4].map(|_| {
-                [random.between(0.002, 0.03), random.between(-0.03, 0.03), random.between(0.0, 6.3), random.between(0.02, 0.1)]
+                [
+                    random.between(0.002, 0.03),
+                    random.between(-0.03, 0.03),
+                    random.between(0.0, 6.3),
+                    random.between(0.02, 0.1),
+                ]
             }),
         }
     }

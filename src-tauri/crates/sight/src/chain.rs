@@ -133,7 +133,8 @@ fn levels(picture: Grey, effort: Effort) -> Vec<Level> {
         levels.push(level(picture.doubled(), 0.5));
     }
     levels.push(level(picture, 1.0));
-    while let Some(last) = levels.last().filter(|last| last.grey.width.min(last.grey.height) >= 2 * SMALLEST) {
+    while let Some(last) = levels.last().filter(|last| last.grey.width.min(last.grey.height) >= 2 * SMALLEST)
+    {
         let next = level(last.grey.halved(), last.scale * 2.0);
         levels.push(next);
     }

@@ -50,7 +50,8 @@ fn format(side: usize, dark: impl Fn(usize, usize) -> bool) -> Option<(ErrorCorr
         (0..7).map(|at| (8, side - 1 - at)).chain((side - 8..side).map(|column| (column, 8))).collect();
     let (first, second) = (bits(&first), bits(&second));
     let apart = |format: u32| (first ^ format).count_ones().min(6) + (second ^ format).count_ones().min(6);
-    let (number, apart) = (0..32).map(|number| (number, apart(written(number)))).min_by_key(|(_, apart)| *apart)?;
+    let (number, apart) =
+        (0..32).map(|number| (number, apart(written(number)))).min_by_key(|(_, apart)| *apart)?;
     if apart > FORMAT_ERRORS {
         return None;
     }
@@ -137,13 +138,22 @@ mod tests {
     use super::*;
 
     fn values(code: &qrcode::QrCode) -> Vec<f32> {
-        code.to_colors().iter().map(|colour| if *colour == qrcode::Color::Dark { -1.0 } else { 1.0 }).collect()
+        code.to_colors()
+            .iter()
+            .map(|colour| if *colour == qrcode::Color::Dark { -1.0 } else { 1.0 })
+            .collect()
     }
 
     #[test]
     fn codes_by_another_maker_say_what_they_were_made_of() {
-        for (number, level) in [(1, qrcode::EcLevel::H), (3, qrcode::EcLevel::L), (8, qrcode::EcLevel::Q), (22, qrcode::EcLevel::M)] {
-            let code = qrcode::QrCode::with_version(b"7KQ4M", qrcode::Version::Normal(number), level).expect("a code");
+        for (number, level) in [
+            (1, qrcode::EcLevel::H),
+            (3, qrcode::EcLevel::L),
+            (8, qrcode::EcLevel::Q),
+            (22, qrcode::EcLevel::M),
+        ] {
+            let code = qrcode::QrCode::with_version(b"7KQ4M", qrcode::Version::Normal(number), level)
+                .expect("a code");
             let symbol = Symbol::of(number as u32).expect("a version");
             assert_eq!(text(&symbol, &values(&code)).as_deref(), Some("7KQ4M"), "version {number}");
         }

@@ -47,7 +47,10 @@ impl Mesh {
     pub(crate) fn steps(&self, node: usize) -> [Point; 2] {
         let (column, row) = (node % self.nodes, node / self.nodes);
         let along = |at: usize, stride: usize| {
-            let (from, to) = (if at > 0 { node - stride } else { node }, if at + 1 < self.nodes { node + stride } else { node });
+            let (from, to) = (
+                if at > 0 { node - stride } else { node },
+                if at + 1 < self.nodes { node + stride } else { node },
+            );
             let spans = ((to - from) / stride) as f32 * self.spacing;
             (self.places[to] - self.places[from]) * (1.0 / spans)
         };

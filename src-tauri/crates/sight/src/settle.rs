@@ -95,9 +95,8 @@ fn from_known(module: Point, side: f32) -> f32 {
 fn search(first: &Mesh, look: &Look, node: usize, led: Point, reach: f32, step: f32) -> Point {
     let (module, place, steps) = (first.module(node), first.places[node] + led, first.steps(node));
     let [right, down] = steps;
-    let fit = |x: f32, y: f32| {
-        look.round(module, place + right * x + down * y, steps) - 0.08 * (x * x + y * y)
-    };
+    let fit =
+        |x: f32, y: f32| look.round(module, place + right * x + down * y, steps) - 0.08 * (x * x + y * y);
     let count = (reach / step).round() as i32;
     let mut best = (fit(0.0, 0.0) + 0.004, 0.0, 0.0);
     for y in -count..=count {

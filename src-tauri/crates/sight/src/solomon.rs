@@ -21,7 +21,11 @@ const TABLES: ([u8; 512], [u8; 256]) = {
 };
 
 fn times(a: u8, b: u8) -> u8 {
-    if a == 0 || b == 0 { 0 } else { TABLES.0[usize::from(TABLES.1[usize::from(a)]) + usize::from(TABLES.1[usize::from(b)])] }
+    if a == 0 || b == 0 {
+        0
+    } else {
+        TABLES.0[usize::from(TABLES.1[usize::from(a)]) + usize::from(TABLES.1[usize::from(b)])]
+    }
 }
 
 fn power(exponent: usize) -> u8 {
@@ -62,7 +66,10 @@ pub(crate) fn corrected(block: &[u8], spare: usize, missing: &[usize], usable: u
     }
     let mut corrected = block.to_vec();
     let evaluator: Vec<u8> = (0..spare)
-        .map(|at| (0..=at.min(locator.len() - 1)).fold(0, |sum, part| sum ^ times(locator[part], syndromes[at - part])))
+        .map(|at| {
+            (0..=at.min(locator.len() - 1))
+                .fold(0, |sum, part| sum ^ times(locator[part], syndromes[at - part]))
+        })
         .collect();
     for &place in &wrong {
         let x = power(length - 1 - place);
@@ -76,7 +83,8 @@ pub(crate) fn corrected(block: &[u8], spare: usize, missing: &[usize], usable: u
         }
         corrected[place] ^= times(times(x, value(&evaluator, back)), inverse(slope));
     }
-    let clean = (0..spare).all(|root| corrected.iter().fold(0, |sum, word| times(sum, power(root)) ^ word) == 0);
+    let clean =
+        (0..spare).all(|root| corrected.iter().fold(0, |sum, word| times(sum, power(root)) ^ word) == 0);
     clean.then_some(corrected)
 }
 
@@ -128,7 +136,8 @@ mod tests {
     fn written(data: usize, spare: usize) -> Vec<u8> {
         let mut block: Vec<i32> = (0..data).map(|at| (at * 37 + 11) as i32 % 256).collect();
         block.resize(data + spare, 0);
-        let mut encoder = ReedSolomonEncoder::new(PredefinedGenericGF::QrCodeField256.into()).expect("a field");
+        let mut encoder =
+            ReedSolomonEncoder::new(PredefinedGenericGF::QrCodeField256.into()).expect("a field");
         encoder.encode(&mut block, spare).expect("codewords");
         block.iter().map(|word| *word as u8).collect()
     }
@@ -151,7 +160,11 @@ mod tests {
                     others.iter().for_each(|at| block[*at] ^= (at * 3 + 1) as u8 | 1);
                     let found = corrected(&block, spare, &places, usable);
                     if missing + 2 * others.len() <= usable {
-                        assert_eq!(found.as_ref(), Some(&whole), "{data}+{spare}: {missing} missing, {errors} wrong");
+                        assert_eq!(
+                            found.as_ref(),
+                            Some(&whole),
+                            "{data}+{spare}: {missing} missing, {errors} wrong"
+                        );
                     } else if missing + 2 * others.len() <= spare {
                         assert_eq!(found, None, "{data}+{spare}: {missing} missing, {errors} wrong");
                     }

@@ -33,7 +33,8 @@ impl Surface {
         let Trio { top_left, top_right, bottom_left, .. } = &self.trio;
         let (s, t) = ((module.x - 3.5) / self.span, (module.y - 3.5) / self.span);
         let row = cubic([top_left.middle, top_right.middle], [top_left.right, top_right.right], self.span, s);
-        let column = cubic([top_left.middle, bottom_left.middle], [top_left.down, bottom_left.down], self.span, t);
+        let column =
+            cubic([top_left.middle, bottom_left.middle], [top_left.down, bottom_left.down], self.span, t);
         let [by_rows, by_columns] = turns(&self.trio, self.span);
         row + column - top_left.middle
             + self.bulge[0] * (4.0 * s * (1.0 - s))
@@ -191,7 +192,8 @@ pub(crate) fn flat(trio: &Trio, side: usize, fourth: (Point, Point)) -> Option<i
 /// Eight unknowns by elimination.
 fn solved(mut rows: Vec<[f64; 9]>) -> Option<[f64; 8]> {
     for step in 0..8 {
-        let pivot = (step..8).max_by(|one, other| rows[*one][step].abs().total_cmp(&rows[*other][step].abs()))?;
+        let pivot =
+            (step..8).max_by(|one, other| rows[*one][step].abs().total_cmp(&rows[*other][step].abs()))?;
         rows.swap(step, pivot);
         if rows[step][step].abs() < 1e-9 {
             return None;
