@@ -138,7 +138,14 @@ fn words(side: f64, module_mm: f64, random: &mut Random) -> Vec<Mark> {
         let mut x = left + letter;
         while x < 1.1 * side {
             let half_width = letter * random.between(0.08, 0.4);
-            let mark = Mark { x: x + half_width, y, half_width, half_height: letter * 0.6, reflects: INK, round: false };
+            let mark = Mark {
+                x: x + half_width,
+                y,
+                half_width,
+                half_height: letter * 0.6,
+                reflects: INK,
+                round: false,
+            };
             words.push(mark);
             x += 2.0 * half_width + letter * random.between(0.15, 0.5);
         }

@@ -127,25 +127,17 @@ impl Setting {
         let easy = Self::easy(random);
         match stratum {
             Stratum::Small => Self { pixels_per_module: random.between(1.5, 3.0), ..easy },
-            Stratum::Blur if random.chance(0.5) => {
-                Self { blur_modules: random.between(0.3, 0.8), ..easy }
-            }
+            Stratum::Blur if random.chance(0.5) => Self { blur_modules: random.between(0.3, 0.8), ..easy },
             Stratum::Blur => Self { streak_modules: random.between(0.6, 1.6), ..easy },
             Stratum::Noise => {
                 let noise = random.between(0.03, 0.2);
                 Self { read_noise: noise / 4.0, shot_noise: noise, ..easy }
             }
-            Stratum::Dark => {
-                Self { exposure: random.between(0.01, 0.15), shot_noise: 0.03, ..easy }
+            Stratum::Dark => Self { exposure: random.between(0.01, 0.15), shot_noise: 0.03, ..easy },
+            Stratum::Dirt => Self { mud: random.between(0.005, 0.08), scratches: random.below(5), ..easy },
+            Stratum::Glare => {
+                Self { glare: random.between(0.3, 3.0), glare_width: random.between(0.08, 0.35), ..easy }
             }
-            Stratum::Dirt => {
-                Self { mud: random.between(0.005, 0.08), scratches: random.below(5), ..easy }
-            }
-            Stratum::Glare => Self {
-                glare: random.between(0.3, 3.0),
-                glare_width: random.between(0.08, 0.35),
-                ..easy
-            },
             Stratum::Perspective => Self {
                 tilt_deg: random.between(30.0, 45.0),
                 pixels_per_module: random.between(4.0, 7.0),

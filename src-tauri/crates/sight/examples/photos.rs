@@ -68,8 +68,13 @@ fn main() -> Result<()> {
         }
     }
     for (reader, readings) in &readers {
-        println!("\n{reader}\n{:<34}{:>9}{:>8}{:>8}{:>12}{:>12}", "", "pictures", "read", "wrong", "median ms", "slowest ms");
-        groups.iter().for_each(|group| line(group, readings.iter().filter(|reading| reading.group == *group)));
+        println!(
+            "\n{reader}\n{:<34}{:>9}{:>8}{:>8}{:>12}{:>12}",
+            "", "pictures", "read", "wrong", "median ms", "slowest ms"
+        );
+        groups
+            .iter()
+            .for_each(|group| line(group, readings.iter().filter(|reading| reading.group == *group)));
         line("all", readings.iter());
     }
     Ok(())
@@ -88,7 +93,8 @@ fn line<'a>(name: &str, readings: impl Iterator<Item = &'a Reading>) {
 /// Every picture below a folder that has its text beside it; the group is the folder's name.
 fn below(folder: &Path) -> Result<Vec<Picture>> {
     let mut pictures = Vec::new();
-    let mut children = fs::read_dir(folder)?.map(|entry| Ok(entry?.path())).collect::<io::Result<Vec<_>>>()?;
+    let mut children =
+        fs::read_dir(folder)?.map(|entry| Ok(entry?.path())).collect::<io::Result<Vec<_>>>()?;
     children.sort();
     for path in children {
         let text = path.with_extension("txt");
@@ -112,7 +118,8 @@ fn rendered(folder: &Path) -> Result<Vec<Picture>> {
         Ok(Picture { group: photo.stratum.name().to_owned(), path, text: photo.text })
     };
     let parts = shared(&numbers, |part| part.iter().map(|number| take(*number)).collect::<Result<Vec<_>>>());
-    let mut pictures = parts.into_iter().collect::<Result<Vec<_>>>()?.into_iter().flatten().collect::<Vec<_>>();
+    let mut pictures =
+        parts.into_iter().collect::<Result<Vec<_>>>()?.into_iter().flatten().collect::<Vec<_>>();
     pictures.sort_by_key(|picture| Stratum::ALL.iter().position(|stratum| stratum.name() == picture.group));
     Ok(pictures)
 }

@@ -144,7 +144,8 @@ fn mark(contrast: &Contrast, place: Point, run: &Run, noise: i8) -> Option<Mark>
     if near.length() > 0.6 * run.length {
         return None;
     }
-    let (middle, steps, misfit) = fitted_round(contrast, rough.0, run, noise, rough.1[0].length().max(rough.1[1].length()) * 7.0)?;
+    let (middle, steps, misfit) =
+        fitted_round(contrast, rough.0, run, noise, rough.1[0].length().max(rough.1[1].length()) * 7.0)?;
     let (long, short) = (steps[0].length(), steps[1].length());
     let slant = steps[0].dot(steps[1]).abs() / (long * short);
     let sound = misfit < MISFIT && slant < 0.75 && (0.28..3.6).contains(&(long / short));
@@ -152,7 +153,13 @@ fn mark(contrast: &Contrast, place: Point, run: &Run, noise: i8) -> Option<Mark>
 }
 
 /// The middle, steps and misfit of the parallelogram that fits the edges round a place.
-fn fitted_round(contrast: &Contrast, place: Point, run: &Run, noise: i8, longest: f32) -> Option<(Point, [Point; 2], f32)> {
+fn fitted_round(
+    contrast: &Contrast,
+    place: Point,
+    run: &Run,
+    noise: i8,
+    longest: f32,
+) -> Option<(Point, [Point; 2], f32)> {
     let mut edges: [Option<[Point; 3]>; RAYS] = [None; RAYS];
     let mut met = 0;
     for (number, found) in edges.iter_mut().enumerate() {
@@ -176,7 +183,14 @@ fn fitted_round(contrast: &Contrast, place: Point, run: &Run, noise: i8, longest
 }
 
 /// How far the three edges are along a ray.
-fn ray(contrast: &Contrast, from: Point, way: Point, inverted: bool, longest: f32, noise: i8) -> Option<[f32; 3]> {
+fn ray(
+    contrast: &Contrast,
+    from: Point,
+    way: Point,
+    inverted: bool,
+    longest: f32,
+    noise: i8,
+) -> Option<[f32; 3]> {
     let sign = if inverted { -1.0 } else { 1.0 };
     let noise = f32::from(noise) * 0.7;
     let mut found = [0.0; 3];
@@ -222,11 +236,13 @@ impl Side {
 
 /// The parallelogram that fits edges best, beginning at a turn, and its misfit.
 fn fitted(edges: &[Option<[Point; 3]>; RAYS], turn: f32) -> Option<([Side; 2], f32)> {
-    let mean = edges.iter().flatten().map(|far| far[2].length()).sum::<f32>() / edges.iter().flatten().count() as f32;
+    let mean = edges.iter().flatten().map(|far| far[2].length()).sum::<f32>()
+        / edges.iter().flatten().count() as f32;
     // A square's edge is 1.12 times its half side away on the mean.
     let module = mean / (EDGES[2] * 1.12);
     let (sin, cos) = turn.sin_cos();
-    let mut sides = [at(cos, sin), at(-sin, cos)].map(|way| Side { along: way * (1.0 / module), offset: 0.0 });
+    let mut sides =
+        [at(cos, sin), at(-sin, cos)].map(|way| Side { along: way * (1.0 / module), offset: 0.0 });
     for round in 0..6 {
         let mut sums = [Squares::default(); 2];
         // Dirt hides a part of the edges: once the rest is about right, what is far off is left out.

@@ -32,7 +32,8 @@ impl<T: Copy + Into<f32>> Plane<T> {
         let (column, row) = ((x as usize).min(self.width - 2), (y as usize).min(self.height - 2));
         let (fx, fy) = (x - column as f32, y - row as f32);
         let first = row * self.width + column;
-        let (above, below) = (&self.pixels[first..first + 2], &self.pixels[first + self.width..first + self.width + 2]);
+        let (above, below) =
+            (&self.pixels[first..first + 2], &self.pixels[first + self.width..first + self.width + 2]);
         let (a, b): (f32, f32) = (above[0].into(), above[1].into());
         let (c, d): (f32, f32) = (below[0].into(), below[1].into());
         let (top, bottom) = (a + (b - a) * fx, c + (d - c) * fx);
@@ -53,7 +54,8 @@ impl Grey {
             let above = &self.pixels[2 * row * self.width..][..2 * width];
             let below = &self.pixels[(2 * row + 1) * self.width..][..2 * width];
             pixels.extend(above.chunks_exact(2).zip(below.chunks_exact(2)).map(|(above, below)| {
-                let sum = u16::from(above[0]) + u16::from(above[1]) + u16::from(below[0]) + u16::from(below[1]);
+                let sum =
+                    u16::from(above[0]) + u16::from(above[1]) + u16::from(below[0]) + u16::from(below[1]);
                 ((sum + 2) / 4) as u8
             }));
         }
@@ -167,9 +169,11 @@ fn off_the_mean(row: &[u8], sums: &[u32], reach: usize, high: usize, pixels: &mu
     pixels.extend((0..whole.start).map(one));
     let part = 1.0 / (high * (2 * reach + 1)) as f32;
     let ends = sums.iter().zip(sums.iter().skip(2 * reach + 1));
-    pixels.extend(row[whole.clone()].iter().zip(ends).map(|(value, (left, right))| {
-        (f32::from(*value) - right.wrapping_sub(*left) as f32 * part) as i8
-    }));
+    pixels.extend(
+        row[whole.clone()].iter().zip(ends).map(|(value, (left, right))| {
+            (f32::from(*value) - right.wrapping_sub(*left) as f32 * part) as i8
+        }),
+    );
     pixels.extend((whole.end..width).map(one));
 }
 
@@ -179,7 +183,8 @@ pub(crate) fn in_bands<T: Send>(
     pixels: usize,
     work: impl Fn(Range<usize>) -> Vec<T> + Sync,
 ) -> Vec<Vec<T>> {
-    let most = if pixels < WORTH_A_BAND { 1 } else { thread::available_parallelism().map_or(1, NonZero::get) };
+    let most =
+        if pixels < WORTH_A_BAND { 1 } else { thread::available_parallelism().map_or(1, NonZero::get) };
     let band = rows.div_ceil(most).max(1);
     let bands: Vec<_> = (0..rows).step_by(band).map(|first| first..(first + band).min(rows)).collect();
     if bands.len() < 2 {
@@ -219,7 +224,9 @@ mod tests {
 
     #[test]
     fn contrast_is_the_difference_from_the_mean_of_the_square_round_a_pixel() {
-        for (width, height, reach) in [(9, 7, 2), (40, 30, 7), (5, 60, 7), (60, 5, 20), (2, 2, 1), (15, 15, 7), (2500, 900, 20)] {
+        for (width, height, reach) in
+            [(9, 7, 2), (40, 30, 7), (5, 60, 7), (60, 5, 20), (2, 2, 1), (15, 15, 7), (2500, 900, 20)]
+        {
             let picture = noise(width, height);
             let contrast = picture.contrast(reach);
             assert_eq!(contrast.pixels.len(), width * height, "{width} x {height}");
@@ -234,7 +241,10 @@ mod tests {
                     }
                     let expected = f32::from(picture.pixels[row * width + column]) - sum / count;
                     let found = f32::from(contrast.pixels[row * width + column]);
-                    assert!((found - expected.clamp(-128.0, 127.0)).abs() <= 1.01, "{column} {row} of {width} x {height}");
+                    assert!(
+                        (found - expected.clamp(-128.0, 127.0)).abs() <= 1.01,
+                        "{column} {row} of {width} x {height}"
+                    );
                 }
             }
         }

@@ -82,14 +82,13 @@ fn trio(marks: &[Mark], which: [usize; 3], seen: [Sight; 2]) -> Option<Trio> {
     let (row, column) =
         ((seen[0].modules + back[0].modules) / 2.0, (seen[1].modules + back[1].modules) / 2.0);
     let uneven = (row / column).ln().abs();
+    let size = (row + column) / 2.0;
     // Each of the two must see the other across the code.
-    let across = |from: &Mark, along: Point, other: &Mark, size: f32| {
+    let across = |from: &Mark, other: &Mark| {
         let place = from.inside(other.middle);
-        let _ = along;
         ((place.x.abs() / size - 1.0).abs()).max((place.y.abs() / size - 1.0).abs())
     };
-    let size = (row + column) / 2.0;
-    let skew = across(right, seen[0].way, below, size).max(across(below, seen[1].way, right, size));
+    let skew = across(right, below).max(across(below, right));
     if uneven > 0.5 || skew > 0.6 {
         return None;
     }
@@ -98,18 +97,17 @@ fn trio(marks: &[Mark], which: [usize; 3], seen: [Sight; 2]) -> Option<Trio> {
         if along.cross(step) * turn > 0.0 { step } else { step * -1.0 }
     };
     let (right_step, down_step) = (back[0].way * -1.0, back[1].way * -1.0);
-    let middle = |mark: &Mark| mark.middle;
     let misfit: f32 = which.iter().map(|number| marks[*number].misfit).sum();
     let aside = seen.iter().chain(&back).map(|sight| sight.aside).sum::<f32>();
     Some(Trio {
-        top_left: Corner { middle: middle(corner), right: seen[0].way, down: seen[1].way },
+        top_left: Corner { middle: corner.middle, right: seen[0].way, down: seen[1].way },
         top_right: Corner {
-            middle: middle(right),
+            middle: right.middle,
             right: right_step,
             down: other_axis(right, back[0].axis, right_step, 1.0),
         },
         bottom_left: Corner {
-            middle: middle(below),
+            middle: below.middle,
             right: other_axis(below, back[1].axis, down_step, -1.0),
             down: down_step,
         },

@@ -54,6 +54,7 @@ export async function recordScrap(app: App, doc: JobDoc, build: Build): Promise<
   const reply = await app.backend.call('bench.record', {
     ...benchOf(doc, question, app.settings.now),
     code: scrap.code,
+    labelled: false,
     ...(doc.stock && { used: doc.stock.used }),
   });
   if (!reply.ok) return reply.error;

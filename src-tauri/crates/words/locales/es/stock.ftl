@@ -56,6 +56,7 @@ stock-need-substitute = En su lugar: { $name }, { $length } de una pieza{ $where
 stock-need-adapter = Último recurso en el terminal { $end }: { $what }; { $pressure } para el conjunto. El adaptador tiene su propia longitud: medir otra vez.
 stock-need-pressure-unknown = presión desconocida
 stock-undone = Deshecho.
+stock-undone-tag = Su registro se anuló: { $reason }
 stock-given-back = De vuelta en existencias: { $name }, { $quantity }.
 stock-nothing-given-back = Nada volvió a las existencias.
 batch-title = Lote

@@ -76,7 +76,7 @@ label-material-metal = metal
 label-material-other = otro
 
 ## Labels of many hoses
-batch-title = Etiquetas
+labels-title = Etiquetas
 batch-count = Etiquetas
 batch-due = Lo que vence
 batch-machine-labels = Etiquetas de esta máquina
