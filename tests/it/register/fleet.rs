@@ -139,6 +139,7 @@ pub fn an_assembly(tag: &str, assembled: Option<&str>) -> Assembly {
         pressure_bar: Some(Bar(206.8)),
         catalogue: "tables".into(),
         program: "test".into(),
+        taken_in: None,
     }
 }
 

@@ -18,7 +18,7 @@ name: string,
  */
 rating_bar?: Bar | null, 
 /**
- * Between which end and what of the machine; none where nobody said. It does not stand on a tag.
+ * Between which end and what of the machine; none where nobody said.
  */
 between?: AdapterBetween | null, };
 
@@ -179,7 +179,11 @@ catalogue: string,
 /**
  * Version of the program.
  */
-program: string, };
+program: string, 
+/**
+ * Whose word it is, where it was taken in from a tag; none where it was entered or made here.
+ */
+taken_in?: TakenIn | null, };
 
 /**
  * A figure that nobody gave.
@@ -529,6 +533,10 @@ assembled?: string | null,
  * First day of the period printed on the hose.
  */
 hose_made?: string | null, 
+/**
+ * It has its label already: another one will say that it is a reprint.
+ */
+labelled: boolean, 
 /**
  * What it used; nothing is taken from stock without.
  */
@@ -2854,13 +2862,17 @@ svg: string,
 caution: string, };
 
 /**
- * A fleet to be joined: by its text, or by a picture of its QR code.
+ * A fleet to be joined, once its key was looked at and compared.
  */
 export type FleetJoin = { 
 /**
  * The text; none where a picture goes with the question.
  */
 text?: string | null, 
+/**
+ * Mark of the device that hands it on, as a person compared it with that device's own screen.
+ */
+from: string, 
 /**
  * As what.
  */
@@ -2876,6 +2888,15 @@ export type FleetLeave = {
 mark: FleetMark, };
 
 /**
+ * A fleet's key to be looked at: its text, or a picture of its QR code.
+ */
+export type FleetLook = { 
+/**
+ * The text; none where a picture goes with the question.
+ */
+text: string | null, };
+
+/**
  * Five characters by which a fleet's key is told from others'. They say nothing of the key itself. Two of a million
  * fleets that meet may have the same; their seals differ all the same.
  */
@@ -2885,6 +2906,24 @@ export type FleetMark = string;
  * What a fleet is to this device.
  */
 export type FleetRole = "own" | "partner";
+
+/**
+ * A fleet's key as it was read, without the key. Whoever made the text put all of it there: two people compare it with
+ * what stands on the other device's screen.
+ */
+export type FleetSeen = { 
+/**
+ * What its people call it.
+ */
+name: string, 
+/**
+ * The fleet's mark.
+ */
+mark: FleetMark, 
+/**
+ * Mark of the device that hands it on.
+ */
+from: string, };
 
 /**
  * This device and the fleets whose key it has.
@@ -4017,7 +4056,7 @@ refused: LabelRefused | null, };
  */
 export type LabelQuestion = { 
 /**
- * What it says. The seal of this device's fleet is put on it.
+ * What it says. Of a hose on record the label is that of the record; any other keeps the seal it was made with.
  */
 tag: TagContent, 
 /**
@@ -8090,14 +8129,56 @@ cure: string, };
 /**
  * Something to be said of a tag.
  */
-export type TagFindingCode = "altered" | "withdrawn" | "failed-proof" | "fitted-elsewhere" | "other-spec" | "other-proof" | "not-known" | "merge-first" | "seal-missing" | "foreign-figures" | "newer" | "not-proved" | "sits";
+export type TagFindingCode = "altered" | "withdrawn" | "undone" | "failed-proof" | "failed-in-use" | "contradicted" | "fitted-elsewhere" | "other-seal" | "other-spec" | "higher-pressure" | "other-proof" | "other-figures" | "taken-off" | "not-known" | "merge-first" | "seal-missing" | "foreign-figures" | "newer" | "not-proved" | "sits";
+
+/**
+ * What a tag is worth.
+ */
+export type TagJudged = { 
+/**
+ * Who made it.
+ */
+standing: TagStanding, 
+/**
+ * The fleet's name, or its mark where its key is not known here; none without a seal.
+ */
+fleet: string | null, 
+/**
+ * The gravest thing that is said of it.
+ */
+verdict: Verdict, 
+/**
+ * What it is, in words.
+ */
+says: string, 
+/**
+ * What is to be said of it, gravest first.
+ */
+findings: Array<TagFinding>, 
+/**
+ * Whether the register has the hose of its code.
+ */
+known: boolean, 
+/**
+ * Where that hose sits.
+ */
+at: PlaceAt | null, 
+/**
+ * Whether it may be taken into the register as it is.
+ */
+adopt: boolean, 
+/**
+ * Its spec as it may be checked, rebuilt and taken in: without its maker's own figures, where no true seal vouches for
+ * them. None where it says none.
+ */
+spec: Spec | null, };
 
 /**
  * A tag, or why there is none.
  */
 export type TagMade = { 
 /**
- * The check's verdict; with a stop there is no tag.
+ * The gravest of the check and of what the record says; with a stop there is no tag.
  */
 verdict: Verdict, 
 /**
@@ -8169,11 +8250,11 @@ export type TagQuestion = {
  */
 question: Question, 
 /**
- * A code that the hose already has; a new one is made without.
+ * A code that the hose already has; a new one is made without. On record it is a hose of that very spec.
  */
 code?: TagCode | null, 
 /**
- * When it was assembled; the present day without.
+ * When it was assembled; the present day without. Of a hose on record the record says it.
  */
 assembled?: Assembled | null, 
 /**
@@ -8236,6 +8317,11 @@ difference: number,
  * Counted in.
  */
 unit: StockUnit, };
+
+/**
+ * Whose word an assembly that was taken in from a tag is.
+ */
+export type TakenIn = "own" | "partner" | "unknown";
 
 /**
  * A hose taken off a place.
@@ -8715,6 +8801,7 @@ export interface Commands {
   'fleet.show': { input: Nothing; output: Answer<Fleets> };
   'fleet.begin': { input: FleetBegin; output: Answer<Fleets> };
   'fleet.hand-on': { input: Nothing; output: Answer<FleetHandOn> };
+  'fleet.look': { input: FleetLook; output: Answer<FleetSeen> };
   'fleet.join': { input: FleetJoin; output: Answer<Fleets> };
   'fleet.leave': { input: FleetLeave; output: Answer<Fleets> };
   'job.keep': { input: Keep; output: Answer<Job> };
