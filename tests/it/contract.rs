@@ -88,6 +88,26 @@ fn a_stop_ends_with_one_and_makes_no_tag_and_no_sheet() {
     }
 }
 
+/// One code on two hoses: the second gets no label, and the exit code says so.
+#[test]
+fn another_spec_under_a_code_on_record_ends_with_one_and_leaves_no_label() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let path = |name: &str| folder.path().join(name).to_str().expect("text").to_owned();
+    let (db, tag, label) = (path("r.db"), path("tag.txt"), path("label.png"));
+    let first = path("first.png");
+    let (exit, made, _) = hosewright(&["tag", "make", "-", "--out", &first, "--json"], &question().to_string());
+    assert_eq!(exit, 0, "{made}");
+    std::fs::write(&tag, made["text"].as_str().expect("a text")).expect("writes");
+    assert_eq!(hosewright(&["tag", "adopt", &tag, "--db", &db, "--json"], "").0, 0);
+    let mut other = question();
+    other["spec"]["overall_length_mm"] = json!(700);
+    other["code"] = made["tag"]["code"].clone();
+    let arguments = ["tag", "make", "-", "--out", &label, "--db", &db, "--json"];
+    let (exit, answer, _) = hosewright(&arguments, &other.to_string());
+    assert_eq!((exit, &answer["tag"], &answer["notices"][0]["code"]), (1, &Value::Null, &json!("other-spec")));
+    assert!(!std::path::Path::new(&label).exists(), "no label of it is left");
+}
+
 #[test]
 fn wrong_input_names_the_field_and_ends_with_two() {
     let cases = [

@@ -5,6 +5,7 @@ use super::settings::{answer, api};
 use super::supplier::{begin, question};
 use hosewright_api::commands::Reply;
 use hosewright_api::{Api, Code};
+use hosewright_core::check::Verdict;
 use hosewright_core::fleet::FleetKey;
 use hosewright_core::record::{Body, LabelledHow};
 use hosewright_core::tag::{self, TagCode, TagContent, TagStanding};
@@ -45,9 +46,25 @@ fn on_record(api: &mut Api, tag: &Value, proof: Value) {
             {"kind": "machine-set", "machine": machine, "name": "Loader 7", "sort": "loader"},
             {"kind": "place-set", "place": PLACE, "machine": machine, "number": 1, "name": "Tilt, left"},
             {"kind": "place-set", "place": OTHER, "machine": machine, "number": 2, "name": "Tilt, right"},
-            {"kind": "assembly-made", "code": tag["code"], "spec": tag["spec"], "proof": proof, "catalogue": "c", "program": "p"}
+            of_tag(tag, proof)
         ]),
     );
+}
+
+/// The record of a tag's hose.
+fn of_tag(tag: &Value, proof: Value) -> Value {
+    let service = json!({"line": tag.get("line"), "fluid": tag.get("fluid"), "duties": tag.get("duties").unwrap_or(&json!([]))});
+    json!({"kind": "assembly-made", "code": tag["code"], "spec": tag["spec"], "service": service, "verdict": "pass",
+           "assembled": tag.get("assembled"), "pressure_bar": tag.get("pressure_bar"), "proof": proof,
+           "catalogue": "c", "program": "p"})
+}
+
+/// A tag that says something else, with no seal.
+fn written(tag: &Value, change: impl FnOnce(&mut Value)) -> String {
+    let mut other = tag.clone();
+    other["seal"] = Value::Null;
+    change(&mut other);
+    tag::write(&serde_json::from_value(other).expect("a tag"))
 }
 
 fn no_rig() -> Value {
@@ -94,7 +111,8 @@ fn own_partners_foreign_and_unsealed_tags_each_open_with_their_own_words() {
     let (_c, mut foreign) = with_fleet("Somebody", 80);
     let (_d, mut none) = begin();
     let key = ask(&mut partner, "fleet.hand-on", json!({}))["text"].clone();
-    ask(&mut own, "fleet.join", json!({"text": key, "as": "partner"}));
+    let from = ask(&mut own, "fleet.look", json!({"text": key}))["from"].clone();
+    ask(&mut own, "fleet.join", json!({"text": key, "from": from, "as": "partner"}));
 
     let mut said = Vec::new();
     for (device, standing, verdict) in [
@@ -169,6 +187,14 @@ proptest! {
                 let seen = matches!(read.standing, TagStanding::Altered | TagStanding::Newer) && read.content.is_none();
                 prop_assert!(seen || hidden, "{:?}", read);
                 prop_assert!(seen || tag::read(&one).is_err(), "without a new checksum it is seen: {:?}", read);
+                // Of a hose that the own fleet has on record nothing altered reads as in order.
+                let made: hosewright_core::record::Assembly = serde_json::from_value(json!({
+                    "code": content.code, "spec": content.spec, "pressure_bar": 276, "verdict": "pass", "catalogue": "5f0c1d2e", "program": "p",
+                    "proof": {"state": "proved", "pressure_bar": 552, "hold_s": 60, "gauge": "G1"}
+                })).expect("a record");
+                let known = tag::OnRecord { made: Some(&made), ..tag::OnRecord::default() };
+                let gravest = tag::findings(&read, Some(&known), None, true).first().map(|code| code.verdict());
+                prop_assert!(gravest > Some(Verdict::Pass), "{:?}", read);
             }
         }
     }
@@ -209,6 +235,22 @@ fn the_secrets_are_for_their_owner_alone_and_in_no_register_backup_bundle_or_exp
         let Reply::File(file) = api.call(name, asked, &[]).expect("a file") else { panic!("{name}") };
         texts.push((name.to_owned(), file.bytes));
     }
+    // Given to whatever field of whatever command, it is repeated by no error.
+    let mut given = 0;
+    for command in hosewright_api::commands::described() {
+        let fields = command.input.get("properties").and_then(Value::as_object).cloned().unwrap_or_default();
+        for copied in [handed.clone(), format!("\u{feff}{handed}")] {
+            for field in fields.keys() {
+                let asked = json!({field: copied});
+                if let Err(error) = api.call(command.name, asked, &[]) {
+                    let said = format!("{} {}", error.field, error.message);
+                    assert!(!said.contains(&key[..13]) && !said.contains(&key[20..33]), "{}: {said}", command.name);
+                    given += 1;
+                }
+            }
+        }
+    }
+    assert!(given > 100, "{given}");
     // A scanned key goes into no answer and no log.
     let scanned = answer(&mut api, "tag.open", json!({"text": handed})).expect_err("no tag");
     assert!(scanned.message.contains("key of a fleet"), "{scanned}");
@@ -251,7 +293,27 @@ fn a_fleet_is_joined_by_a_picture_of_its_key_and_then_makes_the_same_seals() {
         .expect("a code")
         .to_png(300.0, hosewright_papers::Ink::Smooth)
         .expect("png");
-    let Reply::Document(joined) = second.call("fleet.join", json!({"as": "own"}), &png).expect("joined")
+    let Reply::Document(seen) = second.call("fleet.look", json!({}), &png).expect("seen") else { panic!() };
+    let (device, mark) = {
+        let shown = ask(&mut first, "fleet.show", json!({}));
+        (shown["device"]["mark"].clone(), shown["own"]["mark"].clone())
+    };
+    assert_eq!((&seen["name"], &seen["mark"], &seen["from"]), (&json!("Northern vans"), &mark, &device));
+    // Looked at, nothing is kept; and what was not compared is not joined.
+    assert_eq!(ask(&mut second, "fleet.show", json!({}))["own"], Value::Null);
+    let own = ask(&mut second, "fleet.show", json!({}))["device"]["mark"].clone();
+    for from in [own, json!(""), seen["mark"].clone()] {
+        let error = second.call("fleet.join", json!({"as": "own", "from": from}), &png).expect_err("not compared");
+        assert_eq!((error.code, error.field.as_str()), (Code::Input, "from"), "{error}");
+    }
+    assert_eq!(ask(&mut second, "fleet.show", json!({}))["own"], Value::Null);
+    // Whoever makes a key of their own can put any name on it, and their own mark shows.
+    let (_c, mut forger) = with_fleet("Northern vans", 40);
+    let forged = ask(&mut forger, "fleet.hand-on", json!({}))["text"].clone();
+    let forged = ask(&mut second, "fleet.look", json!({"text": forged}));
+    assert!(forged["name"] == seen["name"] && forged["from"] != device && forged["mark"] != mark, "{forged}");
+    let Reply::Document(joined) =
+        second.call("fleet.join", json!({"as": "own", "from": device}), &png).expect("joined")
     else {
         panic!()
     };
@@ -262,14 +324,14 @@ fn a_fleet_is_joined_by_a_picture_of_its_key_and_then_makes_the_same_seals() {
     assert_eq!(open(&mut first, &made(&mut second).1)["standing"], "own");
     assert_eq!(open(&mut second, &made(&mut first).1)["standing"], "own");
 
-    let again = refused(&mut second, "fleet.join", json!({"text": text, "as": "partner"}));
+    let again = refused(&mut second, "fleet.join", json!({"text": text, "from": device, "as": "partner"}));
     assert!(again.contains("already"), "{again}");
     let other = refused(&mut second, "fleet.begin", json!({"name": "Another"}));
     assert!(other.contains("Northern vans"), "{other}");
     for wrong in [made(&mut first).1, text.replace("NAME Northern", "NAME Southern"), text[..100].to_owned()]
     {
         let error =
-            answer(&mut second, "fleet.join", json!({"text": wrong, "as": "own"})).expect_err("refused");
+            answer(&mut second, "fleet.join", json!({"text": wrong, "from": device, "as": "own"})).expect_err("refused");
         assert!(error.code == Code::Input && !error.message.contains("KEY "), "{error}");
     }
 }
@@ -353,7 +415,7 @@ fn a_code_that_sits_elsewhere_is_said_and_one_that_was_withdrawn_is_refused() {
     assert!(elsewhere["findings"][0]["why"].as_str().expect("words").contains("Loader 7, 1, Tilt, left"));
     // The code alone, typed, says the same.
     let typed = ask(&mut api, "tag.open", json!({"code": tag["code"], "place": OTHER}))["judged"].clone();
-    assert_eq!((&typed["standing"], codes(&typed)), (&json!("code-alone"), vec!["fitted-elsewhere"]));
+    assert_eq!((&typed["standing"], codes(&typed)), (&json!("code-alone"), vec!["fitted-elsewhere", "not-proved"]));
 
     record(&mut api, json!([{"kind": "tag-withdrawn", "code": tag["code"], "reason": "Tag lost"}]));
     let withdrawn = open(&mut api, &text);
@@ -379,7 +441,8 @@ fn a_code_known_with_another_spec_a_scrapped_hose_and_a_missing_seal_are_said() 
     other["spec"]["overall_length_mm"] = json!(900);
     let other = ask(&mut api, "tag.make", json!({"question": other, "code": tag["code"]}));
     assert_eq!(other["notices"][0]["code"], "other-spec");
-    let judged = open(&mut api, other["text"].as_str().expect("a text"));
+    assert_eq!((&other["verdict"], &other["tag"], &other["text"]), (&json!("stop"), &Value::Null, &Value::Null));
+    let judged = open(&mut api, &written(&tag, |tag| tag["spec"]["overall_length_mm"] = json!(900)));
     assert_eq!((codes(&judged)[0], &judged["verdict"]), ("other-spec", &json!("stop")));
 
     let (scrap, text) = made(&mut api);
@@ -518,4 +581,235 @@ fn without_a_register_a_tag_is_read_and_nothing_is_said_of_who_made_it() {
     let mut api = api();
     let scan = ask(&mut api, "tag.open", json!({"text": text}));
     assert_eq!((&scan["code"], &scan["judged"]), (&tag["code"], &Value::Null));
+}
+
+/// A figure of its maker's own stands over the tables': of a tag that nobody known vouches for none does.
+#[test]
+fn a_strangers_own_figures_are_left_out_of_what_is_checked_rebuilt_and_taken_in() {
+    let bare = question()["spec"].clone();
+    let mut rated = bare.clone();
+    rated["hose"]["min_bend_radius_mm"] = json!(20);
+    rated["hose"]["vacuum_kpa_abs"] = json!(1);
+    for end in 0..2 {
+        rated["ends"][end]["rating_bar"] = json!(900);
+        rated["ends"][end]["cutoff_mm"] = json!(3);
+    }
+    let (_a, mut stranger) = with_fleet("Somebody", 60);
+    let tables = ask(&mut stranger, "check", question())["assembly_pressure_bar"].clone();
+    for (whose, sealed) in [("foreign", true), ("unsealed", false)] {
+        let (_b, mut api) = with_fleet("Northern vans", 0);
+        let (tag, _) = made(&mut stranger);
+        let text = written(&tag, |tag| {
+            tag["spec"] = rated.clone();
+            tag["pressure_bar"] = json!(900);
+        });
+        let mut content = tag::read(&text).expect("a tag");
+        if sealed {
+            tag::seal(&mut content, &FleetKey::from_bytes([9; 32]));
+        }
+        let text = tag::write(&content);
+        let judged = open(&mut api, &text);
+        assert_eq!((&judged["standing"], &judged["spec"]), (&json!(whose), &bare));
+        let taken = ask(&mut api, "tag.adopt", json!({"text": text}));
+        assert_eq!(taken["assembly"]["spec"], bare, "{whose}");
+        assert_eq!(taken["assembly"]["pressure_bar"], tables, "{whose}: no more than the tables");
+        assert_eq!(taken["assembly"]["taken_in"], "unknown");
+        let notes = ask(&mut api, "register.show", json!({"code": tag["code"]}))["notes"].to_string();
+        assert!(notes.contains("rated 900 bar") && notes.contains("cut-off 3 mm"), "{notes}");
+        // Its own tag is no other hose for what was left out, and it stays the word of someone unknown.
+        let again = open(&mut api, &text);
+        assert!(codes(&again).contains(&"foreign-figures") && !codes(&again).contains(&"other-spec"), "{again}");
+        // An adapter of no rating is not known, whatever the tag says of it.
+        let text = written(&made(&mut stranger).0, |tag| {
+            tag["spec"]["adapters"] = json!([{"name": "test point", "rating_bar": 900}]);
+        });
+        let taken = ask(&mut api, "tag.adopt", json!({"text": text}));
+        assert_eq!(taken["assembly"].get("pressure_bar"), None);
+    }
+    let (_c, mut api) = with_fleet("Northern vans", 0);
+    let own = ask(&mut api, "tag.make", json!({"question": {"spec": rated, "service": question()["service"]}}));
+    if let Some(text) = own["text"].as_str() {
+        let taken = ask(&mut api, "tag.adopt", json!({"text": text}));
+        assert_eq!(taken["assembly"]["spec"]["ends"][0]["rating_bar"], 900, "under the own seal they stand");
+    }
+}
+
+#[test]
+fn a_fleets_seal_is_on_nothing_but_what_it_checked_and_what_it_has_on_record() {
+    let (_a, mut stranger) = with_fleet("Somebody", 60);
+    let (_b, mut api) = with_fleet("Northern vans", 0);
+    let preview = |api: &mut Api, tag: &Value| answer(api, "tag.preview", json!({"tag": tag, "stock": stock(), "as": "svg"}));
+    let (own, _) = made(&mut api);
+    let drawn = preview(&mut api, &own).expect("drawn")["label"].clone();
+    assert_eq!(drawn["sealed"], true, "what it has just checked");
+    // What was typed, or read off another's tag.
+    let mut typed = own.clone();
+    typed["seal"] = Value::Null;
+    typed["pressure_bar"] = json!(900);
+    let drawn = preview(&mut api, &typed).expect("drawn")["label"].clone();
+    assert_eq!(drawn["sealed"], false);
+    assert!(!drawn["text"].as_str().expect("a text").contains("\nSEAL "), "{drawn}");
+    typed["seal"] = own["seal"].clone();
+    let error = preview(&mut api, &typed).expect_err("altered");
+    assert!(error.message.contains("seal"), "{error}");
+    let (foreign, text) = made(&mut stranger);
+    let drawn = preview(&mut api, &foreign).expect("drawn")["label"].clone();
+    assert_eq!((&drawn["sealed"], &drawn["text"]), (&json!(false), &json!(text)), "a copy stays a copy");
+    // Taken in, it is no more ours than before.
+    ask(&mut api, "tag.adopt", json!({"text": text}));
+    let again = ask(&mut api, "tag.of", json!({"code": foreign["code"]}));
+    assert!(!again["text"].as_str().expect("a text").contains("\nSEAL "), "{again}");
+    let drawn = preview(&mut api, &again["tag"]).expect("drawn")["label"].clone();
+    assert_eq!(drawn["sealed"], false);
+    // On record the label is the record's, and nothing else can be had under its code.
+    on_record(&mut api, &own, no_rig());
+    let mut more = own.clone();
+    more["pressure_bar"] = json!(900);
+    assert!(preview(&mut api, &more).expect_err("more than on record").message.contains("record"));
+    let mut other = own.clone();
+    other["spec"]["overall_length_mm"] = json!(900);
+    assert!(preview(&mut api, &other).expect_err("another hose").message.contains("record"));
+    let drawn = preview(&mut api, &own).expect("drawn")["label"].clone();
+    assert_eq!((&drawn["sealed"], &drawn["reprint"]), (&json!(true), &json!(false)));
+}
+
+/// A tag of a hose on record that says something else than the record: each is said, the dangerous ones stop.
+#[rstest]
+#[case("/pressure_bar", json!(400), "higher-pressure", "stop")]
+#[case("/pressure_bar", json!(100), "other-figures", "caution")]
+#[case("/proof", json!({"state": "proved", "pressure_bar": 600}), "other-proof", "caution")]
+#[case("/fluid", json!("HFC"), "other-figures", "caution")]
+#[case("/line", json!("suction"), "other-figures", "caution")]
+#[case("/duties", json!([]), "other-figures", "caution")]
+#[case("/duties", json!(["non-conductive", "antistatic"]), "other-figures", "caution")]
+#[case("/assembled", json!("2030-01"), "other-figures", "caution")]
+#[case("/spec/overall_length_mm", json!(900), "other-spec", "stop")]
+fn what_was_forged_on_a_tag_of_a_hose_on_record_is_said(
+    #[case] at: &str,
+    #[case] forged: Value,
+    #[case] code: &str,
+    #[case] verdict: &str,
+) {
+    let (_folder, mut api) = begin();
+    let (mut tag, _) = made(&mut api);
+    let proof = json!({"state": "proved", "pressure_bar": 552.0, "hold_s": 60.0, "gauge": "G1"});
+    tag["duties"] = json!(["non-conductive"]);
+    tag["proof"] = json!({"state": "proved", "pressure_bar": 552.0});
+    on_record(&mut api, &tag, proof);
+    let right = open(&mut api, &written(&tag, |_| {}));
+    assert_eq!((codes(&right), &right["verdict"]), (vec![], &json!("pass")), "as it stands on record");
+    let text = written(&tag, |tag| *tag.pointer_mut(at).expect("a field") = forged);
+    let judged = open(&mut api, &text);
+    assert_eq!((codes(&judged), &judged["verdict"]), (vec![code], &json!(verdict)), "{text}");
+}
+
+#[test]
+fn a_hose_that_the_fleet_made_under_the_seal_of_another_stops() {
+    let (_a, mut api) = with_fleet("Northern vans", 0);
+    let (tag, own) = made(&mut api);
+    on_record(&mut api, &tag, no_rig());
+    assert_eq!(codes(&open(&mut api, &own)), ["not-proved"]);
+    let mut content: TagContent = serde_json::from_value(tag).expect("a tag");
+    tag::seal(&mut content, &FleetKey::from_bytes([9; 32]));
+    let judged = open(&mut api, &tag::write(&content));
+    assert_eq!((codes(&judged)[0], &judged["verdict"]), ("other-seal", &json!("stop")));
+}
+
+#[test]
+fn a_hose_with_an_adapter_reads_back_as_the_hose_on_record() {
+    let (_folder, mut api) = with_fleet("Northern vans", 0);
+    let mut asked = question();
+    let side = |size: &str| json!({"family": "ORFS", "size": size, "gender": "male"});
+    asked["spec"]["adapters"] = json!([{"name": "union", "rating_bar": 400,
+        "between": {"role": "A", "hose_side": side("-10"), "machine_side": side("-10")}}]);
+    let made = ask(&mut api, "tag.make", json!({"question": asked}));
+    let text = made["text"].as_str().expect("a text");
+    assert!(text.contains("\nADAPTER union, rated 400 bar, at A, hose side ORFS -10, male, machine side ORFS -10, male\n"), "{text}");
+    on_record(&mut api, &made["tag"], no_rig());
+    assert_eq!(codes(&open(&mut api, text)), ["not-proved"]);
+}
+
+/// Whatever way the record of a build goes, its tag goes with it.
+#[rstest]
+#[case(true, "withdrawn")]
+#[case(false, "undone")]
+fn the_tag_of_a_build_that_was_undone_stops(#[case] undo: bool, #[case] code: &str) {
+    let (_folder, mut api) = with_fleet("Northern vans", 0);
+    let (tag, text) = made(&mut api);
+    on_record(&mut api, &tag, no_rig());
+    if undo {
+        ask(&mut api, "bench.undo", json!({"code": tag["code"], "reason": "never made"}));
+    } else {
+        let version = ask(&mut api, "register.show", json!({"code": tag["code"]}))["assembly"]["version"].clone();
+        let void = json!({"builds_on": [version], "body": {"kind": "voided", "reason": "never made"}});
+        ask(&mut api, "register.record", json!({"events": [void]}));
+    }
+    let typed = ask(&mut api, "tag.open", json!({"code": tag["code"]}))["judged"].clone();
+    for judged in [open(&mut api, &text), typed] {
+        assert_eq!((codes(&judged)[0], &judged["verdict"]), (code, &json!("stop")), "{judged}");
+        assert_eq!(judged["adopt"], false);
+    }
+    let claim = json!({"state": "proved", "pressure_bar": 600.0});
+    refused(&mut api, "tag.make", json!({"question": question(), "code": tag["code"], "proof": claim}));
+    refused(&mut api, "tag.adopt", json!({"text": text}));
+    let label = json!({"tag": tag, "stock": stock(), "as": "png"});
+    assert!(api.call("tag.label", label, &[]).is_err());
+}
+
+#[test]
+fn a_tag_of_a_hose_on_record_has_the_records_date_or_none() {
+    for assembled in [json!("2016-05-04"), Value::Null] {
+        let (_folder, mut api) = begin();
+        let (mut tag, _) = made(&mut api);
+        tag["assembled"] = assembled.clone();
+        on_record(&mut api, &tag, no_rig());
+        let again = ask(&mut api, "tag.make", json!({"question": question(), "code": tag["code"]}));
+        assert_eq!(again["tag"].get("assembled").cloned().unwrap_or_default(), assembled);
+    }
+}
+
+#[rstest]
+#[case(json!("ABR"), "failed-in-use", "stop")]
+#[case(Value::Null, "taken-off", "caution")]
+fn a_hose_that_came_off_is_said_and_stops_where_it_failed(
+    #[case] cause: Value,
+    #[case] code: &str,
+    #[case] verdict: &str,
+) {
+    let (_folder, mut api) = begin();
+    let (tag, text) = made(&mut api);
+    on_record(&mut api, &tag, no_rig());
+    record(&mut api, json!([fitted(&tag["code"])]));
+    let off = json!({"kind": "taken-off", "code": tag["code"], "place": PLACE, "date": "2026-09-10", "hours": null, "cause": cause});
+    record(&mut api, json!([off]));
+    let judged = open(&mut api, &text);
+    assert_eq!((codes(&judged)[0], &judged["verdict"]), (code, &json!(verdict)));
+    assert!(judged["findings"][0]["why"].as_str().expect("words").contains("2026-09-10"), "{judged}");
+}
+
+#[test]
+fn two_records_that_contradict_each_other_stop_and_get_no_label() {
+    let (_a, mut one) = begin();
+    let (_b, mut other) = with_fleet("Somebody", 60);
+    let (tag, text) = made(&mut one);
+    on_record(&mut one, &tag, no_rig());
+    let proved = json!({"state": "proved", "pressure_bar": 552.0, "hold_s": 60.0, "gauge": "G1"});
+    on_record(&mut other, &tag, proved);
+    let Reply::File(bundle) = other.call("register.bundle", json!({}), &[]).expect("a bundle") else { panic!() };
+    one.call("register.merge", json!({}), &bundle.bytes).expect("merged");
+    let judged = open(&mut one, &text);
+    assert_eq!((codes(&judged)[0], &judged["verdict"]), ("contradicted", &json!("stop")), "{judged}");
+    assert!(refused(&mut one, "tag.of", json!({"code": tag["code"]})).contains("contradict"));
+}
+
+/// A label says REPRINT where there was a label before, and only there.
+#[test]
+fn the_first_label_of_a_recorded_hose_is_no_reprint() {
+    let (_folder, mut api) = begin();
+    let (tag, _) = made(&mut api);
+    on_record(&mut api, &tag, no_rig());
+    let of = json!({"code": tag["code"]});
+    assert_eq!(ask(&mut api, "tag.of", of.clone())["reprint"], false, "recorded, checked here, and not labelled");
+    api.call("tag.label", json!({"tag": tag, "stock": stock(), "as": "png"}), &[]).expect("a label");
+    assert_eq!(ask(&mut api, "tag.of", of)["reprint"], true);
 }

@@ -2,7 +2,9 @@
 
 use hosewright_core::fleet::FleetKey;
 use hosewright_core::quantity::{Bar, Degrees, Dn, Millimetres};
-use hosewright_core::spec::{Adapter, Cover, Duty, EndSpec, Gender, HoseRef, Line, Role, Spec};
+use hosewright_core::spec::{
+    Adapter, Between, Cover, Duty, EndSpec, Gender, HoseRef, Line, Role, Side, Spec,
+};
 use hosewright_core::tag::{
     self, Assembled, LabelForm, LabelHolds, LabelMaterial, LabelStock, Proof, TagCode, TagContent, TagError,
 };
@@ -65,10 +67,15 @@ fn spec() -> impl Strategy<Value = Spec> {
         vacuum_kpa_abs: vacuum,
         ..hose
     });
-    let adapter = (name(), maybe(number())).prop_map(|(name, rating)| Adapter {
+    let half = || maybe(prop_oneof![Just(Gender::Male), Just(Gender::Female)]);
+    let side = move || (name(), name(), half()).prop_map(|(family, size, gender)| Side { family, size, gender });
+    let role = prop_oneof![Just(Role::A), Just(Role::B)];
+    let between = (role, side(), side())
+        .prop_map(|(role, hose_side, machine_side)| Between { role, hose_side, machine_side });
+    let adapter = (name(), maybe(number()), maybe(between)).prop_map(|(name, rating, between)| Adapter {
         name,
         rating_bar: rating.map(Bar),
-        between: None,
+        between,
     });
     let cover = prop_oneof![
         Just(Cover::Plain),

@@ -80,8 +80,14 @@ fn a_restored_backup_goes_on_as_a_new_device_and_its_number_is_never_used_twice(
     write(&mut kept, [fleet::a_site(2, "South")]);
 
     let to = kept.folder.path().join("restored.db");
+    // Keys of another device that were left there are none of the restored one.
+    let keys = kept.folder.path().join("restored.db.keys");
+    std::fs::write(&keys, "another device's").expect("writes");
     let mut restored = restore(&backup, &to, device(5)).expect("restores");
     assert_eq!(restored.device(), device(5));
+    assert!(!keys.exists() && restored.keys().expect("none").device.is_none());
+    let aside = std::fs::read(kept.folder.path().join("restored.db.keys.before-1")).expect("set aside");
+    assert_eq!(aside, b"another device's");
     let written = restored.append([fleet::a_site(3, "West")], now()).expect("is written");
     assert_eq!((written[0].device, written[0].number), (device(5), 1));
 

@@ -2862,13 +2862,17 @@ svg: string,
 caution: string, };
 
 /**
- * A fleet to be joined: by its text, or by a picture of its QR code.
+ * A fleet to be joined, once its key was looked at and compared.
  */
 export type FleetJoin = { 
 /**
  * The text; none where a picture goes with the question.
  */
 text?: string | null, 
+/**
+ * Mark of the device that hands it on, as a person compared it with that device's own screen.
+ */
+from: string, 
 /**
  * As what.
  */
@@ -2884,6 +2888,15 @@ export type FleetLeave = {
 mark: FleetMark, };
 
 /**
+ * A fleet's key to be looked at: its text, or a picture of its QR code.
+ */
+export type FleetLook = { 
+/**
+ * The text; none where a picture goes with the question.
+ */
+text: string | null, };
+
+/**
  * Five characters by which a fleet's key is told from others'. They say nothing of the key itself. Two of a million
  * fleets that meet may have the same; their seals differ all the same.
  */
@@ -2893,6 +2906,24 @@ export type FleetMark = string;
  * What a fleet is to this device.
  */
 export type FleetRole = "own" | "partner";
+
+/**
+ * A fleet's key as it was read, without the key. Whoever made the text put all of it there: two people compare it with
+ * what stands on the other device's screen.
+ */
+export type FleetSeen = { 
+/**
+ * What its people call it.
+ */
+name: string, 
+/**
+ * The fleet's mark.
+ */
+mark: FleetMark, 
+/**
+ * Mark of the device that hands it on.
+ */
+from: string, };
 
 /**
  * This device and the fleets whose key it has.
@@ -8783,6 +8814,7 @@ export interface Commands {
   'fleet.show': { input: Nothing; output: Answer<Fleets> };
   'fleet.begin': { input: FleetBegin; output: Answer<Fleets> };
   'fleet.hand-on': { input: Nothing; output: Answer<FleetHandOn> };
+  'fleet.look': { input: FleetLook; output: Answer<FleetSeen> };
   'fleet.join': { input: FleetJoin; output: Answer<Fleets> };
   'fleet.leave': { input: FleetLeave; output: Answer<Fleets> };
   'job.keep': { input: Keep; output: Answer<Job> };

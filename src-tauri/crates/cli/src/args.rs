@@ -642,6 +642,9 @@ pub enum Fleet {
     Join {
         /// A picture of the QR code (PNG, JPEG), or its text; - reads standard input.
         key: PathBuf,
+        /// Mark of the device that hands it on, as that device's own screen has it. Without, the key is only looked at.
+        #[arg(long)]
+        from: Option<String>,
         /// Only know its tags; make none for it.
         #[arg(long)]
         partner: bool,

@@ -6,7 +6,7 @@ use crate::input;
 use crate::outcome::Outcome;
 use crate::plain::{FleetHandedOn, Stocks, TagAgain, TagShown};
 use crate::run::{ending, no_such_kind};
-use hosewright_api::commands::fleet::{FleetBegin, FleetJoin, FleetLeave, FleetRole};
+use hosewright_api::commands::fleet::{FleetBegin, FleetJoin, FleetLeave, FleetLook, FleetRole};
 use hosewright_api::commands::register::Named;
 use hosewright_api::commands::tag::{
     LabelBatchOf, LabelBatchQuestion, LabelKind, LabelPaper as Lie, LabelQuestion, OpenQuestion,
@@ -31,7 +31,7 @@ pub fn tag(api: &mut Api, command: &Tag, json: bool) -> Result<Outcome, ApiError
             let made = tags::make(api, tag_question(spec)?, &[])?;
             let wanted = Wanted { out, stock, cover_od_mm: *cover_od_mm };
             let label = made.content.tag.clone().map(|tag| leave(api, tag, &wanted)).transpose()?.flatten();
-            Outcome::of(&TagShown { made, label }, json, api.words())
+            Outcome::of(&TagShown { made, label, register: db.is_some() }, json, api.words())
         }
         Tag::Again { code, out, stock, cover_od_mm, db } => {
             open(api, db)?;
@@ -108,11 +108,14 @@ pub fn fleet(api: &mut Api, db: &Path, command: &Fleet, json: bool) -> Result<Ou
         Fleet::Show => fleets::show(api, Nothing {}, &[])?,
         Fleet::Begin { name } => fleets::begin(api, FleetBegin { name: name.clone() }, &[])?,
         Fleet::HandOn { out } => return hand_on(api, out, json),
-        Fleet::Join { key, partner } => {
+        Fleet::Join { key, partner, from } => {
             let role = if *partner { FleetRole::Partner } else { FleetRole::Own };
             let bytes = input::bytes(key)?;
             let text = String::from_utf8(bytes.clone()).ok();
-            fleets::join(api, FleetJoin { text, role }, &bytes)?
+            let Some(from) = from.clone() else {
+                return Outcome::of(&fleets::look(api, FleetLook { text }, &bytes)?, json, api.words());
+            };
+            fleets::join(api, FleetJoin { text, from, role }, &bytes)?
         }
         Fleet::Leave { mark } => {
             let mark = mark.parse().map_err(|error| ApiError::input("mark", error))?;

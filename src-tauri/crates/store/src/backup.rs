@@ -58,6 +58,7 @@ pub fn restore(
             other => other,
         });
     }
+    crate::keys::set_aside(to)?;
     put_in_place(&part, to)?;
     Register::open(to, new_device)
 }

@@ -1,5 +1,5 @@
 //! The secret keys of this device, in a file of their own beside the register. They are in no register, backup, bundle
-//! or export, and on a system that has owners of files only their owner may read them.
+//! or export. Where a system has owners of files only their owner may read them; elsewhere whoever can open their folder can.
 
 use crate::{Error, Register};
 use chrono::{DateTime, Utc};
@@ -114,6 +114,15 @@ impl Register {
         let text = serde_json::to_vec(&written)?;
         replace(&path, &text).map_err(|source| Error::Keys { path, source })
     }
+}
+
+/// Sets a file of keys aside that was left beside where a register is restored: they are another device's, and the restored
+/// one joins its fleet again.
+pub(crate) fn set_aside(register: &Path) -> Result<(), Error> {
+    let path = beside(register, "keys");
+    let free = (1..).map(|count| beside(&path, &format!("before-{count}"))).find(|aside| !aside.exists());
+    let (true, Some(aside)) = (path.exists(), free) else { return Ok(()) };
+    fs::rename(&path, aside).map_err(|source| Error::Keys { path, source })
 }
 
 /// Puts a new file in the place of the old one, whole or not at all.

@@ -111,13 +111,45 @@ pub fn hand_on(api: &mut Api, _: Nothing, _: &[u8]) -> Result<Answer<FleetHandOn
     Ok(api.answer(FleetHandOn { text, svg, caution }))
 }
 
-/// A fleet to be joined: by its text, or by a picture of its QR code.
+/// A fleet's key to be looked at: its text, or a picture of its QR code.
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(deny_unknown_fields, default)]
+pub struct FleetLook {
+    /// The text; none where a picture goes with the question.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub text: Option<String>,
+}
+
+/// A fleet's key as it was read, without the key. Whoever made the text put all of it there: two people compare it with
+/// what stands on the other device's screen.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema, TS)]
+pub struct FleetSeen {
+    /// What its people call it.
+    pub name: String,
+    /// The fleet's mark.
+    pub mark: FleetMark,
+    /// Mark of the device that hands it on.
+    pub from: String,
+}
+
+/// Reads a fleet's key that another device shows. Nothing is kept.
+///
+/// # Errors
+/// The picture or text hands no fleet on, or was changed.
+pub fn look(api: &mut Api, asked: FleetLook, picture: &[u8]) -> Result<Answer<FleetSeen>, ApiError> {
+    let HandedOn { key, name, from } = handed_on(asked.text.as_deref(), picture)?;
+    Ok(api.answer(FleetSeen { name: named(&name)?, mark: key.mark(), from: from.mark() }))
+}
+
+/// A fleet to be joined, once its key was looked at and compared.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
 #[serde(deny_unknown_fields)]
 pub struct FleetJoin {
     /// The text; none where a picture goes with the question.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub text: Option<String>,
+    /// Mark of the device that hands it on, as a person compared it with that device's own screen.
+    pub from: String,
     /// As what.
     #[serde(rename = "as")]
     pub role: FleetRole,
@@ -133,13 +165,18 @@ pub enum FleetRole {
     Partner,
 }
 
-/// Joins a fleet whose key another device shows.
+/// Joins a fleet whose key another device shows. The signature on it says that its text is whole; who made it, only the
+/// mark says that two people compared.
 ///
 /// # Errors
-/// The picture or text hands no fleet on, or was changed; this device has the key already, or another fleet of its own.
+/// The picture or text hands no fleet on, was changed, or comes from another device; this device has the key already, or another fleet of its own.
 pub fn join(api: &mut Api, asked: FleetJoin, picture: &[u8]) -> Result<Answer<Fleets>, ApiError> {
     let HandedOn { key, name, from } = handed_on(asked.text.as_deref(), picture)?;
     let name = named(&name)?;
+    if from.mark() != asked.from.trim() {
+        let why = "the key was handed on by another device than the one that was compared: look at it again";
+        return Err(ApiError::input("from", why));
+    }
     let (mut keys, device) = keys(api)?;
     if let Some(known) = keys.fleets.iter().find(|fleet| fleet.key == key) {
         return Err(ApiError::input("text", format!("this device has the key of {} already", known.name)));
@@ -216,7 +253,11 @@ fn secret(api: &mut Api) -> [u8; 32] {
 
 fn shown(api: &mut Api, keys: &Keys, device: DevicePublic) -> Result<Answer<Fleets>, ApiError> {
     let path = api.register()?.keys_path().display().to_string();
-    let kept = api.words.say("fleets-keys-kept", &[("file", &path)]);
+    let kept = {
+        // Only these systems keep a file to its owner.
+        let owner = if cfg!(unix) { "yes" } else { "no" };
+        api.words.say("fleets-keys-kept", &[("file", &path), ("owner", &owner)])
+    };
     let device = DeviceShown { public_key: device.to_string(), mark: device.mark() };
     let partners = keys.fleets.iter().filter(|fleet| !fleet.own).map(Fleet::from).collect();
     Ok(api.answer(Fleets { device, own: keys.own().map(Fleet::from), partners, kept }))

@@ -113,6 +113,14 @@ macro_rules! table {
             /// # Errors
             /// A name that is no command, a question that is wrong, and what the command itself refuses.
             pub fn call(&mut self, name: &str, input: Value, bytes: &[u8]) -> Result<Reply, ApiError> {
+                let key = holds_a_key(&input);
+                self.answered(name, input, bytes).map_err(|error| match key && !name.starts_with("fleet.") {
+                    true => ApiError { message: self.words.say("tag-is-a-fleets-key", &[]), ..error },
+                    false => error,
+                })
+            }
+
+            fn answered(&mut self, name: &str, input: Value, bytes: &[u8]) -> Result<Reply, ApiError> {
                 match name {
                     $($name => {
                         let output: $output = $function(self, question::<$input>(input)?, bytes)?;
@@ -140,6 +148,17 @@ macro_rules! table {
             }),*]
         }
     };
+}
+
+/// Whether a fleet's key stands in a question, wherever. No command but those of the fleet has a use for it, and no error
+/// repeats it.
+fn holds_a_key(input: &Value) -> bool {
+    match input {
+        Value::String(text) => hosewright_core::fleet::is_one(text),
+        Value::Array(list) => list.iter().any(holds_a_key),
+        Value::Object(fields) => fields.values().any(holds_a_key),
+        _ => false,
+    }
 }
 
 table! {
@@ -193,6 +212,7 @@ table! {
     "fleet.show" => fleet::show: Nothing => Answer<fleet::Fleets>,
     "fleet.begin" => fleet::begin: fleet::FleetBegin => Answer<fleet::Fleets>,
     "fleet.hand-on" => fleet::hand_on: Nothing => Answer<fleet::FleetHandOn>,
+    "fleet.look" => fleet::look: fleet::FleetLook => Answer<fleet::FleetSeen>,
     "fleet.join" => fleet::join: fleet::FleetJoin => Answer<fleet::Fleets>,
     "fleet.leave" => fleet::leave: fleet::FleetLeave => Answer<fleet::Fleets>,
     "job.keep" => job::keep: job::Keep => Answer<job::Job>,

@@ -2,7 +2,7 @@
 
 use super::Plain;
 use super::text::{set_in, wrapped};
-use hosewright_api::commands::fleet::{Fleet, Fleets};
+use hosewright_api::commands::fleet::{Fleet, FleetSeen, Fleets};
 use hosewright_words::Words;
 use serde::Serialize;
 
@@ -24,6 +24,14 @@ fn fleet(id: &str, of: &Fleet, words: &Words) -> String {
     let from = of.from.as_ref().map_or_else(String::new, |from| words.say("fleets-from", &[("from", from)]));
     let (mark, day) = (of.mark.to_string(), of.since.date_naive().to_string());
     words.say(id, &[("name", &of.name), ("mark", &mark), ("day", &day), ("from", &from)])
+}
+
+impl Plain for FleetSeen {
+    fn plain(&self, words: &Words) -> String {
+        let values: [(&str, &dyn hosewright_words::Say); 3] =
+            [("name", &self.name), ("mark", &self.mark.to_string()), ("from", &self.from)];
+        wrapped(&words.say("fleets-seen", &values), 0)
+    }
 }
 
 /// Where a fleet's key was left, and what to mind.

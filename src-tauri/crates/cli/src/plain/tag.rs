@@ -22,11 +22,17 @@ pub struct TagShown {
     /// The label; none where no tag was made.
     #[serde(skip)]
     pub label: Option<LabelDrawn>,
+    /// Whether a register was open.
+    #[serde(skip)]
+    pub register: bool,
 }
 
 impl Plain for TagShown {
     fn plain(&self, words: &Words) -> String {
         let mut out = self.made.content.plain(words);
+        if !self.register && self.made.content.tag.is_some() {
+            let _ = write!(out, "\n{}\n", wrapped(&words.say("tag-no-register", &[]), 0));
+        }
         if let Some(label) = &self.label {
             let _ = write!(out, "\n{}\n", label_text(label, words));
         }

@@ -63,7 +63,13 @@ pub fn hand_on(name: &str, key: &FleetKey, from: &DeviceKey) -> String {
 
 /// Whether a text hands a fleet on, whole or broken: it may hold a key and is not to be shown.
 pub fn is_one(text: &str) -> bool {
-    text.trim_start().starts_with("HOSE FLEET")
+    text.trim_start_matches(|c: char| c.is_whitespace() || c == '\u{feff}').starts_with("HOSE FLEET")
+}
+
+/// So much of a text that was given as an error repeats of it: the beginning of its first line. A key may have been given
+/// for something else.
+pub(crate) fn repeated(text: &str) -> String {
+    text.trim().lines().next().unwrap_or_default().chars().take(12).collect()
 }
 
 /// Reads such a text. Line ends of any kind and space around the whole are forgiven.
@@ -122,5 +128,27 @@ mod tests {
         let body = forged.rsplit_once('\n').expect("lines").0;
         let forged = format!("{body}\nSUM {}", sum(body));
         assert_eq!(read(&forged), Err(FleetError::Altered { what: "the signature" }));
+    }
+
+    #[test]
+    fn a_key_is_known_for_one_however_it_was_copied_and_no_error_repeats_it() {
+        let text = hand_on("Vans", &FleetKey::from_bytes([7; 32]), &DeviceKey::from_bytes([9; 32]));
+        for copied in [text.clone(), format!("\u{feff}{text}"), format!("\r\n \u{feff}{text}\n")] {
+            assert!(is_one(&copied));
+            let key = text.lines().nth(2).expect("a line").strip_prefix("KEY ").expect("the key");
+            for given in [copied.as_str(), key, &text[12..], &format!("{key} {key}")] {
+                let errors = [
+                    given.parse::<crate::tag::TagCode>().expect_err("no code").to_string(),
+                    given.parse::<crate::fleet::FleetMark>().expect_err("no mark").to_string(),
+                    given.parse::<crate::tag::TagSeal>().expect_err("no seal").to_string(),
+                    given.parse::<crate::tag::Assembled>().expect_err("no date").to_string(),
+                    given.parse::<crate::record::PlaceId>().expect_err("no id").to_string(),
+                    given.parse::<crate::record::EventRef>().expect_err("no event").to_string(),
+                ];
+                for error in errors {
+                    assert!(!error.contains(&key[..13]) && !error.contains(&key[20..30]), "{error}");
+                }
+            }
+        }
     }
 }

@@ -97,7 +97,7 @@ impl fmt::Debug for FleetMark {
 impl FromStr for FleetMark {
     type Err = MarkError;
     fn from_str(text: &str) -> Result<Self, MarkError> {
-        let wrong = || MarkError { text: text.chars().take(80).collect() };
+        let wrong = || MarkError { text: crate::fleet::repeated(text) };
         let letters: [u8; 5] = text.as_bytes().try_into().map_err(|_| wrong())?;
         letters.iter().all(|letter| base32::is_letter(*letter)).then_some(Self(letters)).ok_or_else(wrong)
     }

@@ -30,7 +30,7 @@ impl fmt::Display for EventRef {
 impl FromStr for EventRef {
     type Err = EventError;
     fn from_str(text: &str) -> Result<Self, EventError> {
-        let wrong = || EventError::Reference { text: text.chars().take(80).collect() };
+        let wrong = || EventError::Reference { text: crate::fleet::repeated(text) };
         let (device, number) = text.split_once('/').ok_or_else(wrong)?;
         let number =
             number.parse().ok().filter(|n| (1..=Event::LAST_NUMBER).contains(n)).ok_or_else(wrong)?;

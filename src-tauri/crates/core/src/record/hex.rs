@@ -28,7 +28,7 @@ pub(super) fn write(bytes: &[u8]) -> String {
 
 /// Exactly `N` bytes, digits of either case.
 pub(super) fn read<const N: usize>(what: &'static str, text: &str) -> Result<[u8; N], HexError> {
-    let wrong = || HexError { what, digits: N * 2, text: text.chars().take(80).collect() };
+    let wrong = || HexError { what, digits: N * 2, text: crate::fleet::repeated(text) };
     let digits = text.as_bytes();
     if digits.len() != N * 2 {
         return Err(wrong());

@@ -56,7 +56,7 @@ impl FromStr for Scope {
             Some(("site", id)) => Ok(Scope::Site(id.parse()?)),
             Some(("machine", id)) => Ok(Scope::Machine(id.parse()?)),
             Some(("place", id)) => Ok(Scope::Place(id.parse()?)),
-            _ => Err(ScopeError::Word { text: text.chars().take(80).collect() }),
+            _ => Err(ScopeError::Word { text: crate::fleet::repeated(text) }),
         }
     }
 }

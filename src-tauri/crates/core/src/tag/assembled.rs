@@ -69,7 +69,7 @@ impl FromStr for Assembled {
                 _ => None,
             }
         };
-        read().ok_or_else(|| AssembledError { text: text.to_owned() })
+        read().ok_or_else(|| AssembledError { text: crate::fleet::repeated(text) })
     }
 }
 

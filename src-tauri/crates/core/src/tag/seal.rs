@@ -80,7 +80,7 @@ impl FromStr for TagSeal {
             let (fleet, code) = text.split_once(' ')?;
             Some(Self { fleet: fleet.parse().ok()?, code: base32::read(code)? })
         };
-        read().ok_or_else(|| SealError { text: text.chars().take(80).collect() })
+        read().ok_or_else(|| SealError { text: crate::fleet::repeated(text) })
     }
 }
 

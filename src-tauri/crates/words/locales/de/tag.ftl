@@ -48,8 +48,8 @@ tag-found-foreign-figures = Druck und Druckprüfung sind das Wort von jemandem, 
 tag-found-foreign-figures-cure = Schlauchleitung prüfen, bevor darauf vertraut wird. Übernommen trägt sie nicht mehr, als die Tabellen erlauben.
 tag-found-newer = Dieses Programm kann es nicht lesen.
 tag-found-newer-cure = Mit einem neueren Programm lesen, oder nach den Wörtern neben dem Code gehen.
-tag-found-not-proved = Das Schild sagt, dass die Schlauchleitung nicht druckgeprüft wurde.
-tag-found-not-proved-cure = Druckprüfen, bevor sie Druck trägt, oder wissen, dass es niemand tat.
+tag-found-not-proved = Die Schlauchleitung ist nicht druckgeprüft.
+tag-found-not-proved-cure = Druckprüfen, bevor sie Druck trägt.
 tag-found-sits = Im Register ist sie an { $at } eingebaut.
 tag-found-sits-cure = Dort ihre Erfassung öffnen.
 

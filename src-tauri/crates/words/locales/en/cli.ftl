@@ -183,6 +183,7 @@ search-hose = hose
 search-place = place
 search-machine = machine
 search-site = site
+tag-no-register = No register was given: the tag has no seal and was held against no record. Name one with --db.
 tag-service-unchecked = CAUTION: nothing was said of the service. The tag carries the rating of the parts; whether they suit the line was not checked.
 find-more-lookalikes = { $count ->
     [one] One more look-alike is possible; --json lists it.

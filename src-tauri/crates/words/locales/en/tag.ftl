@@ -89,8 +89,12 @@ tag-stock-form-wrap = wrap
 tag-stock-form-plate = plate
 tag-stocks-kept = Kept.
 
-fleets-keys-kept = The keys are in { $file }, which only its owner may read. They are in no backup, bundle or export: a device that is restored joins its fleet again. The key stores of phones and desks are not used: none is to be had that works without its system's own service.
+fleets-keys-kept = The keys are in { $file }. { $owner ->
+    [yes] Only its owner may read it.
+   *[no] Anyone who can open that folder may read it: keep this device locked.
+ } They are in no backup, bundle or export: a device that is restored joins its fleet again.
 fleets-hand-on-caution = This is the key of { $fleet }. Whoever photographs it can make tags that read as yours, and it can not be taken back. Show it only to a device of the fleet, beside you, and close it at once. Send it nowhere and print it for nobody.
+fleets-seen = Fleet { $name } ({ $mark }), handed on by the device { $from }. Nothing was kept. Compare both marks with the other device's own screen; are they the same, join with --from { $from }.
 fleets-device = This device: { $mark }
 fleets-own = Fleet { $name } ({ $mark }), since { $day }{ $from }
 fleets-from = , handed on by { $from }

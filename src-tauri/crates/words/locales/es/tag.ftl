@@ -49,8 +49,8 @@ tag-found-foreign-figures = Su presión y su prueba son palabra de alguien que e
 tag-found-foreign-figures-cure = Revisar la manguera antes de fiarse de ellas. Al darle entrada, no soporta más de lo que admiten las tablas.
 tag-found-newer = Este programa no la puede leer.
 tag-found-newer-cure = Leerla con un programa más nuevo, o por las palabras junto al código.
-tag-found-not-proved = La etiqueta dice que la manguera no se probó.
-tag-found-not-proved-cure = Probarla antes de que soporte presión, o saber que nadie lo hizo.
+tag-found-not-proved = La manguera no se probó.
+tag-found-not-proved-cure = Probarla antes de que soporte presión.
 tag-found-sits = En el registro está montada en { $at }.
 tag-found-sits-cure = Abrir ahí su registro.
 
