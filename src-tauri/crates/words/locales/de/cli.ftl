@@ -184,6 +184,7 @@ search-place = Stelle
 search-machine = Maschine
 search-site = Standort
 tag-service-unchecked = VORSICHT: Über den Einsatz wurde nichts gesagt. Das Schild trägt den zulässigen Druck der Teile; ob sie zur Leitung passen, wurde nicht geprüft.
+tag-no-register = Kein Register angegeben: Das Schild hat kein Siegel und wurde gegen keinen Eintrag gehalten. Mit --db eines nennen.
 find-more-lookalikes = { $count ->
     [one] Noch eine verwechselbare ist möglich; --json nennt sie.
    *[other] Noch { $count } verwechselbare sind möglich; --json nennt sie.

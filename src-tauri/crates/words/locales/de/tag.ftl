@@ -89,10 +89,14 @@ tag-stock-form-wrap = Wickel
 tag-stock-form-plate = Plakette
 tag-stocks-kept = Gesichert.
 
-fleets-keys-kept = Die Schlüssel liegen in { $file }, die nur ihr Besitzer lesen darf. Sie sind in keiner Datensicherung, keinem Paket und keiner Ausgabe: Ein wiederhergestelltes Gerät tritt seiner Flotte neu bei. Die Schlüsselspeicher von Telefonen und Rechnern werden nicht verwendet: Keiner ist zu haben, der ohne den Dienst seines eigenen Systems arbeitet.
+fleets-keys-kept = Die Schlüssel liegen in { $file }. { $owner ->
+    [yes] Nur ihr Besitzer darf die Datei lesen.
+   *[no] Wer diesen Ordner öffnen kann, kann sie lesen: dieses Gerät gesperrt halten.
+} Sie sind in keiner Datensicherung, keinem Paket und keiner Ausgabe: Ein wiederhergestelltes Gerät tritt seiner Flotte neu bei.
 fleets-hand-on-caution = Das ist der Schlüssel von { $fleet }. Wer ihn fotografiert, kann Schilder machen, die als eigene gelesen werden, und er lässt sich nicht zurücknehmen. Nur einem Gerät der Flotte zeigen, das daneben ist, und sofort schließen. Nirgendwohin senden und für niemanden drucken.
 fleets-device = Dieses Gerät: { $mark }
 fleets-own = Flotte { $name } ({ $mark }), seit { $day }{ $from }
+fleets-seen = Flotte { $name } ({ $mark }), weitergegeben vom Gerät { $from }. Nichts wurde behalten. Beide Zeichen mit dem Bildschirm des anderen Geräts vergleichen; sind sie gleich, mit --from { $from } beitreten.
 fleets-from = , weitergegeben von { $from }
 fleets-none = Keine Flotte: Schilder werden ohne Siegel gemacht. Eine gründen oder einer beitreten.
 fleets-partner = Partner { $name } ({ $mark }), seit { $day }{ $from }

@@ -184,6 +184,7 @@ search-place = sitio
 search-machine = máquina
 search-site = sede
 tag-service-unchecked = PRECAUCIÓN: nada se dijo del servicio. La etiqueta lleva la presión de las piezas; no se revisó si sirven para la línea.
+tag-no-register = No se indicó ningún registro: la etiqueta no lleva sello y no se comparó con nada registrado. Indicar uno con --db.
 find-more-lookalikes = { $count ->
     [one] Hay un parecido más posible; --json lo muestra.
    *[other] Hay { $count } parecidos más posibles; --json los muestra.

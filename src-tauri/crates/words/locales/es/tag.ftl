@@ -89,10 +89,14 @@ tag-stock-form-wrap = envolvente
 tag-stock-form-plate = placa
 tag-stocks-kept = Guardado.
 
-fleets-keys-kept = Las claves están en { $file }, que solo su dueño puede leer. No están en ninguna copia de seguridad, paquete ni exportación: un dispositivo restaurado se une otra vez a su flota. No se usan los almacenes de claves de teléfonos y ordenadores: no hay ninguno que funcione sin el servicio propio de su sistema.
+fleets-keys-kept = Las claves están en { $file }. { $owner ->
+    [yes] Solo su dueño puede leer el archivo.
+   *[no] Quien pueda abrir esa carpeta puede leerlas: tener este dispositivo bloqueado.
+} No están en ninguna copia de seguridad, paquete ni exportación: un dispositivo restaurado se une otra vez a su flota.
 fleets-hand-on-caution = Esta es la clave de { $fleet }. Quien la fotografíe puede hacer etiquetas que se leen como propias, y no se puede retirar. Mostrarla solo a un dispositivo de la flota, estando al lado, y cerrarla enseguida. No enviarla a ningún sitio ni imprimirla para nadie.
 fleets-device = Este dispositivo: { $mark }
 fleets-own = Flota { $name } ({ $mark }), desde { $day }{ $from }
+fleets-seen = Flota { $name } ({ $mark }), pasada por el dispositivo { $from }. No se ha guardado nada. Comparar las dos marcas con la pantalla del otro dispositivo; si son iguales, unirse con --from { $from }.
 fleets-from = , entregada por { $from }
 fleets-none = Sin flota: las etiquetas se hacen sin sello. Empezar una, o unirse a una.
 fleets-partner = Socio { $name } ({ $mark }), desde { $day }{ $from }
