@@ -28,5 +28,6 @@ export default defineConfig({
   test: {
     environment: 'happy-dom',
     include: ['src/**/*.test.ts'],
+    setupFiles: ['src/words/spoken-in-tests.ts'],
   },
 });

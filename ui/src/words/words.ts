@@ -1,30 +1,28 @@
 // All words for people come from the same Fluent catalogues that the Rust side reads.
 import { FluentBundle, FluentResource, type FluentVariable } from '@fluent/bundle';
-import english from './catalogues/en';
 import type { WordId } from './ids';
 import { spoken, type Language } from './language.svelte';
 
 type Catalogues = Record<string, string>;
 
-/** The others are fetched from the program itself when they are first spoken: each device reads one or two. */
-const others: Record<Exclude<Language, 'en'>, () => Promise<{ default: Catalogues }>> = {
+/** Fetched from the program itself when a language is first spoken: a device reads its own alone. */
+const catalogues: Record<Language, () => Promise<{ default: Catalogues }>> = {
+  en: () => import('./catalogues/en'),
   de: () => import('./catalogues/de'),
   es: () => import('./catalogues/es'),
 };
 
-const bundles = new Map<Language, FluentBundle>([['en', bundle('en', english)]]);
+const bundles = new Map<Language, FluentBundle>();
 
-function bundle(language: Language, catalogues: Catalogues): FluentBundle {
+function bundle(language: Language, texts: Catalogues): FluentBundle {
   const made = new FluentBundle(language, { useIsolating: false });
-  for (const text of Object.values(catalogues)) made.addResource(new FluentResource(text));
+  for (const text of Object.values(texts)) made.addResource(new FluentResource(text));
   return made;
 }
 
-/** Says everything in that language from now on. */
+/** Says everything in that language from now on; before the first call nothing can be said. */
 export async function speak(language: Language): Promise<void> {
-  if (language !== 'en' && !bundles.has(language)) {
-    bundles.set(language, bundle(language, (await others[language]()).default));
-  }
+  if (!bundles.has(language)) bundles.set(language, bundle(language, (await catalogues[language]()).default));
   spoken.tag = language;
   document.documentElement.lang = language;
 }
