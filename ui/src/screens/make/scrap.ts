@@ -52,7 +52,6 @@ export async function recordScrap(app: App, doc: JobDoc, build: Build): Promise<
     if (!scrap.code) return null;
   }
   const reply = await app.backend.call('bench.record', {
-    labelled: false,
     ...benchOf(doc, question, app.settings.now),
     code: scrap.code,
     labelled: false,
