@@ -1,7 +1,7 @@
 //! Several hoses at once: one cut list, parts against the van, an order in which the press is changed least, one sheet
 //! of labels.
 
-use super::stock::{Device, build, device, hose, loaded, make};
+use super::stock::{Device, device, hose, loaded, make};
 use hosewright_api::ApiError;
 use hosewright_api::commands::Reply;
 use serde_json::{Value, json};
