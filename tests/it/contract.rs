@@ -99,6 +99,8 @@ fn another_spec_under_a_code_on_record_ends_with_one_and_leaves_no_label() {
         hosewright(&["tag", "make", "-", "--out", &first, "--json"], &question().to_string());
     assert_eq!(exit, 0, "{made}");
     std::fs::write(&tag, made["text"].as_str().expect("a text")).expect("writes");
+    let fleet = concat!(env!("CARGO_MANIFEST_DIR"), "/../demo/fleet.csv");
+    assert_eq!(hosewright(&["register", "--db", &db, "import", fleet, "--json"], "").0, 0);
     assert_eq!(hosewright(&["tag", "adopt", &tag, "--db", &db, "--json"], "").0, 0);
     let mut other = question();
     other["spec"]["overall_length_mm"] = json!(700);

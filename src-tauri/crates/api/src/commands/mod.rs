@@ -118,7 +118,11 @@ macro_rules! table {
                     // What reads keys says what is wrong with one, and repeats none.
                     let of_keys = name.starts_with("fleet.") && ["", "text", "from"].contains(&error.field.as_str());
                     match key && !of_keys {
-                        true => ApiError { message: self.words.say("tag-is-a-fleets-key", &[]), ..error },
+                        true => ApiError {
+                            field: String::new(),
+                            message: self.words.say("tag-is-a-fleets-key", &[]),
+                            ..error
+                        },
                         false => error,
                     }
                 })

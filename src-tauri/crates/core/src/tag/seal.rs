@@ -51,7 +51,8 @@ pub fn is_sealed_by(text: &str, key: &FleetKey) -> bool {
     let lines: Vec<&str> = super::read::lines(text);
     let Some(at) = lines.iter().position(|line| line.starts_with(KEY)) else { return false };
     let Ok(seal) = lines[at][KEY.len()..].parse::<TagSeal>() else { return false };
-    key.begins(lines[..at].join("\n").as_bytes(), &seal.code)
+    // The mark stands beside what is sealed: another mark before a true code is none of this fleet's seals.
+    seal.fleet == key.mark() && key.begins(lines[..at].join("\n").as_bytes(), &seal.code)
 }
 
 impl fmt::Display for TagSeal {
@@ -103,6 +104,11 @@ mod tests {
                 && is_sealed_by(&format!("\r\n{}\r\n", text.replace('\n', "\r\n")), &key)
         );
         assert!(!is_sealed_by(&text, &FleetKey::from_bytes([4; 32])));
+        let other = FleetKey::from_bytes([4; 32]).mark().to_string();
+        assert!(!is_sealed_by(
+            &text.replacen(&format!("SEAL {}", key.mark()), &format!("SEAL {other}"), 1),
+            &key
+        ));
         assert_eq!(read(&text), Ok(tag));
     }
 }
