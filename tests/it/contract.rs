@@ -95,16 +95,22 @@ fn another_spec_under_a_code_on_record_ends_with_one_and_leaves_no_label() {
     let path = |name: &str| folder.path().join(name).to_str().expect("text").to_owned();
     let (db, tag, label) = (path("r.db"), path("tag.txt"), path("label.png"));
     let first = path("first.png");
-    let (exit, made, _) = hosewright(&["tag", "make", "-", "--out", &first, "--json"], &question().to_string());
+    let (exit, made, _) =
+        hosewright(&["tag", "make", "-", "--out", &first, "--json"], &question().to_string());
     assert_eq!(exit, 0, "{made}");
     std::fs::write(&tag, made["text"].as_str().expect("a text")).expect("writes");
+    let fleet = concat!(env!("CARGO_MANIFEST_DIR"), "/../demo/fleet.csv");
+    assert_eq!(hosewright(&["register", "--db", &db, "import", fleet, "--json"], "").0, 0);
     assert_eq!(hosewright(&["tag", "adopt", &tag, "--db", &db, "--json"], "").0, 0);
     let mut other = question();
     other["spec"]["overall_length_mm"] = json!(700);
     other["code"] = made["tag"]["code"].clone();
     let arguments = ["tag", "make", "-", "--out", &label, "--db", &db, "--json"];
     let (exit, answer, _) = hosewright(&arguments, &other.to_string());
-    assert_eq!((exit, &answer["tag"], &answer["notices"][0]["code"]), (1, &Value::Null, &json!("other-spec")));
+    assert_eq!(
+        (exit, &answer["tag"], &answer["notices"][0]["code"]),
+        (1, &Value::Null, &json!("other-spec"))
+    );
     assert!(!std::path::Path::new(&label).exists(), "no label of it is left");
 }
 

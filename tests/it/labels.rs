@@ -433,19 +433,3 @@ fn read_all(png: &[u8]) -> Vec<String> {
     assert!(tags.iter().all(|text| tag::read(text).is_ok()), "{tags:?}");
     tags
 }
-
-/// Of a hose of which only the largest diameter stands in the tables the code would come out too wide for a thinner one.
-#[test]
-fn a_label_round_a_hose_of_which_only_the_largest_diameter_is_known_asks_for_it() {
-    let (_folder, mut api) = begin();
-    let rows = &hosewright_core::catalogue::Catalogue::embedded().hoses;
-    let row = rows.iter().find(|row| row.cover_od_min_mm.is_none() && row.cover_od_max_mm.is_some());
-    let row = row.expect("a row with a maximum alone");
-    let mut tag = sure(serde_json::to_value(ordinary()));
-    tag["spec"]["hose"] = json!({"standard": row.standard, "type": row.kind, "dn": row.dn});
-    let wrap = stock(LabelForm::Wrap, 60.0, 50.0, 300.0);
-    let mut asked = json!({"tag": tag, "stock": kept(&wrap), "as": "svg"});
-    assert_eq!(ask(&mut api, "tag.preview", asked.clone())["refused"]["case"], "no-diameter");
-    asked["cover_od_mm"] = json!(30);
-    assert_eq!(ask(&mut api, "tag.preview", asked)["label"]["curve"]["od_from"], "given");
-}

@@ -68,10 +68,14 @@ fn spec() -> impl Strategy<Value = Spec> {
         ..hose
     });
     let half = || maybe(prop_oneof![Just(Gender::Male), Just(Gender::Female)]);
-    let side = move || (name(), name(), half()).prop_map(|(family, size, gender)| Side { family, size, gender });
+    let side =
+        move || (name(), name(), half()).prop_map(|(family, size, gender)| Side { family, size, gender });
     let role = prop_oneof![Just(Role::A), Just(Role::B)];
-    let between = (role, side(), side())
-        .prop_map(|(role, hose_side, machine_side)| Between { role, hose_side, machine_side });
+    let between = (role, side(), side()).prop_map(|(role, hose_side, machine_side)| Between {
+        role,
+        hose_side,
+        machine_side,
+    });
     let adapter = (name(), maybe(number()), maybe(between)).prop_map(|(name, rating, between)| Adapter {
         name,
         rating_bar: rating.map(Bar),
@@ -474,8 +478,8 @@ fn letters_of_other_languages_are_read_back() {
     let mut tag = ordinary();
     tag.spec.adapters = vec![Adapter {
         name: "Winkelstück – ¼ in, größer, señal".to_owned(),
-        rating_bar: Some(Bar(400.0)),
         between: None,
+        rating_bar: Some(Bar(400.0)),
     }];
     let label = made(&tag, size(70.0, 50.0, 300.0));
     let png = label.to_png().expect("png");

@@ -215,7 +215,8 @@ mod tests {
         for language in Language::ALL {
             let mut bundle = FluentBundle::new_concurrent(vec![language.tag().parse().expect("a locale")]);
             for (file, text) in sources(language) {
-                let resource = FluentResource::try_new((*text).to_owned()).expect("a test of its own holds it");
+                let resource =
+                    FluentResource::try_new((*text).to_owned()).expect("a test of its own holds it");
                 let twice = bundle.add_resource(resource).err().unwrap_or_default();
                 assert!(twice.is_empty(), "{}/{file}: {twice:?}", language.tag());
             }

@@ -114,9 +114,17 @@ macro_rules! table {
             /// A name that is no command, a question that is wrong, and what the command itself refuses.
             pub fn call(&mut self, name: &str, input: Value, bytes: &[u8]) -> Result<Reply, ApiError> {
                 let key = holds_a_key(&input);
-                self.answered(name, input, bytes).map_err(|error| match key && !name.starts_with("fleet.") {
-                    true => ApiError { message: self.words.say("tag-is-a-fleets-key", &[]), ..error },
-                    false => error,
+                self.answered(name, input, bytes).map_err(|error| {
+                    // What reads keys says what is wrong with one, and repeats none.
+                    let of_keys = name.starts_with("fleet.") && ["", "text", "from"].contains(&error.field.as_str());
+                    match key && !of_keys {
+                        true => ApiError {
+                            field: String::new(),
+                            message: self.words.say("tag-is-a-fleets-key", &[]),
+                            ..error
+                        },
+                        false => error,
+                    }
                 })
             }
 

@@ -115,15 +115,19 @@ impl FromStr for TagCode {
     fn from_str(text: &str) -> Result<Self, CodeError> {
         let mut values = Vec::with_capacity(DATA + 1);
         for typed in text.chars().filter(|c| !c.is_whitespace() && !matches!(c, '-' | '\u{2013}')) {
-            values.push(
-                value(typed)
-                    .ok_or_else(|| CodeError::Character { text: crate::fleet::repeated(text), character: typed })?,
-            );
+            values.push(value(typed).ok_or_else(|| CodeError::Character {
+                text: crate::fleet::repeated(text),
+                character: typed,
+            })?);
         }
         let length = || CodeError::Length { text: crate::fleet::repeated(text), found: values.len() };
         let (last, data) = values.split_last().ok_or_else(length)?;
         let data: [u8; DATA] = data.try_into().map_err(|_| length())?;
-        if check(&data) == *last { Ok(Self(data)) } else { Err(CodeError::Check { text: crate::fleet::repeated(text) }) }
+        if check(&data) == *last {
+            Ok(Self(data))
+        } else {
+            Err(CodeError::Check { text: crate::fleet::repeated(text) })
+        }
     }
 }
 

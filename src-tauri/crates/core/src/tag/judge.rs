@@ -385,7 +385,11 @@ mod tests {
         assert_eq!(standing("7kq4m 2xr9d d"), Some(TagStanding::CodeAlone));
         assert_eq!(standing(&plain.replace("LENGTH 1240", "LENGTH 1250")), Some(TagStanding::Altered));
         let newer = plain.replace("HOSE TAG 3", "HOSE TAG 9");
-        assert_eq!(standing(&newer), Some(TagStanding::Altered), "a figure in the first line makes no newer tag");
+        assert_eq!(
+            standing(&newer),
+            Some(TagStanding::Altered),
+            "a figure in the first line makes no newer tag"
+        );
         let body = newer.rsplit_once('\n').expect("lines").0;
         let newer = format!("{body}\nSUM {}", super::super::sum(body));
         assert_eq!(standing(&newer), Some(TagStanding::Newer));

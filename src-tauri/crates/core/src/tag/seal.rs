@@ -116,6 +116,11 @@ mod tests {
                 && is_sealed_by(&format!("\r\n{}\r\n", text.replace('\n', "\r\n")), &key)
         );
         assert!(!is_sealed_by(&text, &FleetKey::from_bytes([4; 32])));
+        let other = FleetKey::from_bytes([4; 32]).mark().to_string();
+        assert!(!is_sealed_by(
+            &text.replacen(&format!("SEAL {}", key.mark()), &format!("SEAL {other}"), 1),
+            &key
+        ));
         assert_eq!(read(&text), Ok(tag));
     }
 }

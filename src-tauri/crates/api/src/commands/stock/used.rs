@@ -175,8 +175,9 @@ pub fn undo(api: &mut Api, asked: BenchUndo, _: &[u8]) -> Result<Answer<BenchUnd
     let withdrawn = (!matches!(hose.status, Status::Withdrawn { .. }))
         .then(|| NewEvent::from(Body::TagWithdrawn(TagWithdrawn { code: asked.code, reason })));
     let voided = NewEvent::on(Body::Voided(Voided { reason: asked.reason }), struck);
-    let written = api.register()?.append(std::iter::once(voided).chain(withdrawn), now)?;
-    let written = written.into_iter().next().ok_or_else(|| ApiError::file("db", "nothing was written"))?;
+    let written = api.register()?.append(withdrawn.into_iter().chain([voided]), now)?;
+    let written =
+        written.into_iter().next_back().ok_or_else(|| ApiError::file("db", "nothing was written"))?;
     Ok(api.answer(BenchUndone { written, given_back }))
 }
 

@@ -49,7 +49,9 @@ pub fn adopt(api: &mut Api, asked: TagAdopt, _: &[u8]) -> Result<Answer<TagAdopt
     };
     let code = content.code;
     if api.register()?.hose(&code)?.is_some() {
-        let why = format!("the register has {code} already; what it says otherwise than its tag is for its record to say");
+        let why = format!(
+            "the register has {code} already; what it says otherwise than its tag is for its record to say"
+        );
         return Err(ApiError::input("text", why));
     }
     let assembly = made_elsewhere(api, &content, standing);

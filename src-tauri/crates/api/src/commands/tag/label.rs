@@ -104,10 +104,13 @@ fn of_record(api: &Api, asked: &TagContent, made: &Assembly) -> Result<TagConten
         claims.contains(&TagFindingCode::HigherPressure).then_some("tag.pressure_bar")
     };
     if let Some(field) = field {
-        let why = format!("the record of {code} does not say so; correct the record first, or make the tag of it anew");
+        let why = format!(
+            "the record of {code} does not say so; correct the record first, or make the tag of it anew"
+        );
         return Err(ApiError::input(field, why));
     }
-    let failed = || ApiError::input("tag.code", format!("{code} failed its proof: it is scrap and gets no tag"));
+    let failed =
+        || ApiError::input("tag.code", format!("{code} failed its proof: it is scrap and gets no tag"));
     let mut content = tag::of_record(made).ok_or_else(failed)?;
     seal(api, &mut content, Some(made))?;
     Ok(content)
@@ -119,7 +122,10 @@ fn as_it_was_made(api: &Api, content: &TagContent) -> Result<TagContent, ApiErro
     let own = keys.own().map(|fleet| &fleet.key);
     match tag::open(&tag::write(content), own, &keys.partners()) {
         Some(read) if read.content.is_some() => Ok(content.clone()),
-        _ => Err(ApiError::input("tag", "the tag is not as it was made: its seal does not fit it; make it anew")),
+        _ => Err(ApiError::input(
+            "tag",
+            "the tag is not as it was made: its seal does not fit it; make it anew",
+        )),
     }
 }
 
@@ -141,8 +147,7 @@ fn diameter(
     }
     let hose = content.spec.hose.as_ref()?;
     let row = api.catalogue.hose(&hose.standard, &hose.kind, hose.dn).ok()?;
-    // The largest would make the code too wide for a thinner hose: where the smallest is not known it is measured.
-    row.cover_od_min_mm.map(|od| (od, DiameterFrom::Tables))
+    row.cover_od_min_mm.or(row.cover_od_max_mm).map(|od| (od, DiameterFrom::Tables))
 }
 
 /// The label as a file. Of a hose that is on record it is written down that it got one.

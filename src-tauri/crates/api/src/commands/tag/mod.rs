@@ -23,7 +23,9 @@ use found::Place;
 use hosewright_core::check::{Finding, Question, Verdict};
 use hosewright_core::record::{self, Body, TakenIn};
 use hosewright_core::spec::{Service, Spec};
-use hosewright_core::tag::{self, Assembled, Off, OnRecord, Proof, TagCode, TagContent, TagFindingCode, TagStanding};
+use hosewright_core::tag::{
+    self, Assembled, Off, OnRecord, Proof, TagCode, TagContent, TagFindingCode, TagStanding,
+};
 use hosewright_store::{Hose, Status};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -157,11 +159,14 @@ fn taggable(api: &Api, code: TagCode) -> Result<Option<Hose>, ApiError> {
         return Err(ApiError::input("code", why));
     }
     if is_undone(&hose) {
-        let why = format!("the record of {code} was struck out: its tag counts no more; give the hose a new code");
+        let why =
+            format!("the record of {code} was struck out: its tag counts no more; give the hose a new code");
         return Err(ApiError::input("code", why));
     }
     if is_contradicted(&hose) {
-        let why = format!("two records of {code} contradict each other: settle which one stands, then make its tag");
+        let why = format!(
+            "two records of {code} contradict each other: settle which one stands, then make its tag"
+        );
         return Err(ApiError::input("code", why));
     }
     Ok(Some(hose))
