@@ -779,7 +779,12 @@ fn labels_and_fleets_are_worked_from_the_command_line() {
     let (exit, _, _) = hosewright(&["fleet", "--db", &db, "hand-on", "--out", &key, "--json"], "");
     assert_eq!(exit, 4, "a key is not written over a file that others may have open");
     done(&["register", "--db", &second, "import", &demo("fleet.csv"), "--json"]);
-    let joined = done(&["fleet", "--db", &second, "join", &key, "--json"]);
+    // Both marks are compared before anything is kept.
+    let seen = done(&["fleet", "--db", &second, "join", &key, "--json"]);
+    has(&seen, &["name", "mark", "from"]);
+    assert_eq!(done(&["fleet", "--db", &second, "show", "--json"])["own"], Value::Null);
+    let from = seen["from"].as_str().expect("a mark");
+    let joined = done(&["fleet", "--db", &second, "join", &key, "--from", from, "--json"]);
     assert_eq!(joined["own"]["mark"], fleet["own"]["mark"]);
     let mark = joined["own"]["mark"].as_str().expect("a mark");
     assert_eq!(done(&["fleet", "--db", &second, "leave", mark, "--json"])["own"], Value::Null);

@@ -106,7 +106,7 @@ fn the_one_size_of_an_older_register_becomes_a_stock() {
         let path = folder.path().join("register.db");
         drop(open(&path));
         let db = rusqlite::Connection::open(&path).expect("opens");
-        db.execute_batch("DROP TABLE scan; DROP TABLE labelled; PRAGMA user_version = 2")
+        db.execute_batch("DROP TABLE scan; DROP TABLE labelled; PRAGMA user_version = 3")
             .expect("as of before");
         for (key, value) in kept {
             db.execute("INSERT INTO setting (key, value) VALUES (?1, ?2)", (key, value)).expect("kept");

@@ -169,7 +169,7 @@ fn a_hose_is_recorded_as_made_of_its_own_hose_and_parts_alone() {
     let mut van = device(1);
     let reel = loaded(&mut van);
     let other = van.change(json!([{"do": "load-hose", "store": "Van 2",
-        "hose": {"standard": "EN 853", "type": "1SN", "dn": 16}, "sort": "reel", "length_mm": 9000}]));
+        "hose": {"kind": "hose", "standard": "EN 853", "type": "1SN", "dn": 16}, "sort": "reel", "length_mm": 9000}]));
     let error = build(&mut van, &other["pieces"][0], false).expect_err("another hose");
     assert_eq!(error.field, "used.pieces[0]");
     assert!(error.message.contains("1SN") && error.message.contains("2SN"), "{error}");
@@ -180,7 +180,8 @@ fn a_hose_is_recorded_as_made_of_its_own_hose_and_parts_alone() {
         .ask("bench.record", json!({"make": make(), "bench": work(false), "used": used}))
         .expect_err("another end");
     assert_eq!(error.field, "used.items[0]");
-    assert_eq!(length(&mut van), 20000.0, "nothing is taken by what is refused");
+    let list = van.get("stock.list", json!({"text": "2SN"}));
+    assert_eq!(list["hoses"][0]["pieces"][0]["length_mm"], 20000.0, "nothing is taken by what is refused");
 
     // The day its hose was made comes from the piece.
     let made = build(&mut van, &reel, false).expect("recorded");
@@ -215,7 +216,7 @@ fn the_van_is_loaded_three_hoses_are_built_and_a_second_device_counts_the_same()
 fn more_taken_than_there_was_is_written_and_said() {
     let (mut one, mut two) = (device(1), device(2));
     let short = one.change(json!([
-        {"do": "load-hose", "store": "Van 2", "hose": hose(), "sort": "offcut", "length_mm": 1500},
+        {"do": "load-hose", "store": "Van 2", "hose": hose(), "sort": "offcut", "length_mm": 1500, "made": "2026-04-01"},
         {"do": "load", "store": "Van 2", "item": orfs(Some("S1")), "count": 2},
         {"do": "load", "store": "Van 2", "item": ferrule(), "count": 4},
     ]));
@@ -557,7 +558,12 @@ mod needs {
         let need = van.get("stock.need", json!({"make": asked}));
         assert_eq!(
             states(&need),
-            [state("hose", "not-known"), state("end", "there"), state("ferrule", "not-known")]
+            [state("hose", "not-known"), state("end", "not-kept"), state("ferrule", "not-known")]
+        );
+        assert_eq!(
+            need["lines"][1]["doubtful"].as_array().map(Vec::len),
+            Some(1),
+            "without settings nobody knows which series is meant"
         );
         assert_eq!(need["used"], json!([]));
         assert_eq!(need["said"][0]["code"], "cut-length-not-known");
