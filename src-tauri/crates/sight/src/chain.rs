@@ -179,11 +179,7 @@ fn inside(corners: &[(f32, f32); 4], place: Point) -> bool {
 
 /// The code whose corners three marks are.
 fn code(levels: &[Level], trio: &Trio, effort: Effort, left: &mut usize) -> Option<Found> {
-    let level = levels
-        .iter()
-        .filter(|level| trio.module() / level.scale >= BEST_MODULE)
-        .next_back()
-        .or(levels.first())?;
+    let level = levels.iter().rfind(|level| trio.module() / level.scale >= BEST_MODULE).or(levels.first())?;
     let trio = trio.times(1.0 / level.scale);
     surfaces(&trio, &level.contrast)
         .into_iter()

@@ -73,14 +73,14 @@ fn written(number: u32) -> u32 {
 /// Whether a mask flips the module.
 fn flips(mask: u8, x: usize, y: usize) -> bool {
     match mask {
-        0 => (x + y) % 2 == 0,
-        1 => y % 2 == 0,
-        2 => x % 3 == 0,
-        3 => (x + y) % 3 == 0,
-        4 => (y / 2 + x / 3) % 2 == 0,
+        0 => (x + y).is_multiple_of(2),
+        1 => y.is_multiple_of(2),
+        2 => x.is_multiple_of(3),
+        3 => (x + y).is_multiple_of(3),
+        4 => (y / 2 + x / 3).is_multiple_of(2),
         5 => x * y % 2 + x * y % 3 == 0,
-        6 => (x * y % 2 + x * y % 3) % 2 == 0,
-        _ => ((x + y) % 2 + x * y % 3) % 2 == 0,
+        6 => (x * y % 2 + x * y % 3).is_multiple_of(2),
+        _ => ((x + y) % 2 + x * y % 3).is_multiple_of(2),
     }
 }
 

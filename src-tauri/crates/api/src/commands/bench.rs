@@ -1,7 +1,7 @@
 //! `bench`: what was read, measured and proved -> whether the hose may be tagged, and its record.
 
 use super::make::{MakeQuestion, made};
-use super::stock::{Build, Said, Used, used_bodies};
+use super::stock::{Build, Said, Taken, Used, used_bodies};
 use crate::{Answer, Api, ApiError, PROGRAM};
 use chrono::NaiveDate;
 use hosewright_core::bench::{self, Bench, BenchError, BenchJudged};
@@ -106,18 +106,18 @@ pub fn record(
         }
     };
     let code = asked.code.unwrap_or_else(|| api.new_code());
-    let (taken, cut_made, said) = match asked.used {
+    let taken = match asked.used {
         Some(used) => {
             let build = Build::of(api, make.clone(), Vec::new())?;
             used_bodies(api, used, &build, code)?
         }
-        None => Default::default(),
+        None => Taken::default(),
     };
     let assembly = Assembly {
         code,
         spec: make.question.spec,
         service: make.question.service,
-        hose_made: asked.hose_made.or(cut_made),
+        hose_made: asked.hose_made.or(taken.made),
         assembled: Some(asked.assembled.unwrap_or_else(|| api.today())),
         proof,
         verdict: Some(sheet.verdict),
@@ -131,9 +131,9 @@ pub fn record(
     if asked.labelled {
         events.push(Body::Labelled(Labelled { code, how: LabelledHow::Printed }));
     }
-    events.extend(taken);
+    events.extend(taken.bodies);
     let now = api.world.now();
     let written = api.register()?.append(events, now)?;
     let written = written.into_iter().next().ok_or_else(|| ApiError::file("db", "nothing was written"))?;
-    Ok(api.answer(BenchRecorded { code, written, assembly, said }))
+    Ok(api.answer(BenchRecorded { code, written, assembly, said: taken.said }))
 }

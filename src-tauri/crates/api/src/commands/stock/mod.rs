@@ -16,4 +16,4 @@ pub use used::{BenchUndo, BenchUndone, GivenBack, Used, UsedItem, UsedPiece, und
 
 pub(super) use need::{Build, Cutting};
 pub(super) use shelf::{Shelf, item_name, line, money};
-pub(super) use used::used_bodies;
+pub(super) use used::{Taken, used_bodies};

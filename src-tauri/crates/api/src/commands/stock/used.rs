@@ -53,7 +53,18 @@ pub struct UsedItem {
     pub count: i64,
 }
 
-/// The events that take it from stock, when the hose was made as its piece says, and what a person must see of it.
+/// What a build takes from stock.
+#[derive(Debug, Default)]
+pub(in crate::commands) struct Taken {
+    /// The events that take it.
+    pub bodies: Vec<Body>,
+    /// When its hose was made, as the piece says.
+    pub made: Option<NaiveDate>,
+    /// What a person must see of it.
+    pub said: Vec<Said>,
+}
+
+/// Takes from stock what a build used.
 ///
 /// # Errors
 /// A piece of another hose than is built, a part that is none of the build's, or more than there can be.
@@ -62,7 +73,7 @@ pub(in crate::commands) fn used_bodies(
     used: Used,
     build: &Build,
     code: TagCode,
-) -> Result<(Vec<Body>, Option<NaiveDate>, Vec<Said>), ApiError> {
+) -> Result<Taken, ApiError> {
     let mut doing = Doing::begin(api)?;
     let kerf = build.kerf;
     let (mut made, mut said) = (None, Vec::new());
@@ -107,7 +118,7 @@ pub(in crate::commands) fn used_bodies(
     if kerf.is_none() && !used.pieces.is_empty() {
         said.push(Said::of(api.words(), "kerf-not-known", &[]));
     }
-    Ok((doing.bodies, made, said))
+    Ok(Taken { bodies: doing.bodies, made, said })
 }
 
 /// A build that is undone.
