@@ -76,7 +76,7 @@ test('the key goes from screen to screen; the partner’s tags are then known, a
   const { hits } = JSON.parse(hosewright('register', '--db', north.db, 'search', 'stick rod', '--json'));
   const own = labelAgain(at, north.db, hits.find((hit) => hit.what === 'hose').code);
   const tag = await photograph(browser, join(at, 'tag.jpg'), [{ ...own, x: 150, y: 120, width: 850 }]);
-  const page = await open(t, browser, south.url, phone, { refused: ['fleet.join'] });
+  const page = await open(t, browser, south.url, phone, { refused: ['fleet.look'] });
   const scanned = async (word) => {
     await goTo(page, 'Job');
     await page.getByRole('button', { name: /Scan the old tag/ }).click();
@@ -102,7 +102,11 @@ test('the key goes from screen to screen; the partner’s tags are then known, a
   await page.getByText('NOT KEPT').waitFor();
   await sound(page, 'no key');
   await pick(page, page.getByRole('button', { name: /^Photograph the key/ }), picture);
-  await page.getByText('North workshop').waitFor();
+  await page.getByText('The key of North workshop. Nothing is kept yet.').waitFor();
+  assert.deepEqual((await ask(south.url, 'fleet.show', {})).partners, [], 'the marks are compared first');
+  await sound(page, 'the marks to compare');
+  await page.getByRole('button', { name: /^The marks are the same/ }).click();
+  await page.getByRole('button', { name: /^Hand the key on/ }).waitFor();
   const { partners } = await ask(south.url, 'fleet.show', {});
   assert.deepEqual(partners.map(({ name }) => name), ['North workshop']);
   await sound(page, 'a partner');
@@ -120,7 +124,8 @@ test('a second device joins by the pasted text, and both have one fleet', async 
   await fleet(page);
   await page.getByRole('button', { name: /^Join a fleet/ }).click();
   await page.getByLabel('Or paste it as text').fill(text);
-  await page.getByRole('button', { name: /^Join by the text/ }).click();
+  await page.getByRole('button', { name: /^Look at the text/ }).click();
+  await page.getByRole('button', { name: /^The marks are the same/ }).click();
   await page.getByRole('button', { name: /^Hand the key on/ }).waitFor();
   const [one, two] = await Promise.all([first, second].map(({ url }) => ask(url, 'fleet.show', {})));
   assert.equal(one.own.mark, two.own.mark);

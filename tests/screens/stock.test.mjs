@@ -224,7 +224,7 @@ async function benched(url) {
         ...{ do: 'load-hose', store: 'Van 1', hose: { kind: 'hose', ...hose }, sort, length_mm, bin: 'B2' },
         ...(label && { label }),
       })),
-      { do: 'load', store: 'Van 1', item: { kind: 'ferrule', name: END.ferrule }, count: 6, bin: 'C4' },
+      { do: 'load', store: 'Van 1', item: { kind: 'ferrule', name: END.ferrule, dn: hose.dn }, count: 6, bin: 'C4' },
       ...spec.ends.map((end) => ({ do: 'load', store: 'Van 1', item: part(end), count: 3, bin: 'C1' })),
     ],
   });
@@ -246,6 +246,8 @@ test('a build says which piece it is cut from, takes what it used off the stock,
   await button(page, /^Take this off the stock/).click();
   await page.getByText(/^Goes off Van 1 with this hose: 1155\smm of hose, 4 parts/).waitFor();
   await sound(page, 'what goes off the stock');
+  // Who looks at the stock keeps it in view: the page stood still, and the step is scrolled to by hand.
+  await page.locator('.steps > [aria-current=step]').scrollIntoViewIfNeeded();
   await make(page, async () => {});
   await page.getByText(/^Goes off Van 1/).waitFor();
   assert.deepEqual(await lengths(url), [12_400, 1640], 'nothing goes off before the hose is on record');
@@ -269,6 +271,8 @@ test('a build says which piece it is cut from, takes what it used off the stock,
   await back(page);
   await button(page, /^Not made after all/).click();
   await page.getByLabel('Why').last().fill('wrong hose');
+  assert.ok(await button(page, 'Undo it').isDisabled(), 'what becomes of its parts is not taken for granted');
+  await button(page, /^Come back: it was never cut/).click();
   await sound(page, 'undo');
   await button(page, 'Undo it').click();
   await page.getByText(/^Came back: /).waitFor();
