@@ -48,6 +48,7 @@ async function load(program) {
   await program.text('20 m loaded'.replace(' ', '\u00a0'));
   await program.click('button', /^Load /, 'footer');
   await program.click('button', /^Ferrules$/);
+  await program.click('button', `DN${spec.hose.dn}`);
   await program.type('as on the bag', SETTINGS.Ferrule.text);
   await program.click('button', /^How many/, 'footer');
   await typeNumber(program, '12');
@@ -129,7 +130,7 @@ test('a van is loaded, three hoses are made from it, and merged with a second de
   const second = await other.open();
   await merge(second, await bundle(program, own));
   assert.deepEqual(await counts(second), left);
-  const ferrule = { kind: 'ferrule', name: SETTINGS.Ferrule.text };
+  const ferrule = { kind: 'ferrule', name: SETTINGS.Ferrule.text, dn: spec.hose.dn };
   const change = (program, changes) => program.call('stock.change', { changes });
   await change(second, [{ do: 'load', store: STORE, item: ferrule, count: 20 }]);
   await change(program, [{ do: 'scrap', store: STORE, item: ferrule, count: 1 }]);
