@@ -793,7 +793,7 @@ mod histories {
                     *self.count(*to) += count;
                 }
                 Deed::LoadHose(to, mm) => {
-                    let done = van.change(json!([{"do": "load-hose", "store": store(to), "hose": hose(), "sort": "offcut", "length_mm": mm}]));
+                    let done = van.change(json!([{"do": "load-hose", "store": store(to), "hose": hose(), "sort": "offcut", "length_mm": mm, "made": "2026-04-01"}]));
                     self.pieces
                         .insert(done["pieces"][0].as_str().expect("an id").to_owned(), i64::from(*mm) * 10);
                 }

@@ -63,13 +63,15 @@ test('an empty van is loaded with the thumb, and what was loaded by a slip is ta
   await button(page, /^Load /).click();
   await page.getByRole('button', { name: 'Ferrules', exact: true }).click();
   await page.getByLabel('Name', { exact: true }).fill('S16');
+  assert.equal(await thumb(page).getByRole('button', { name: /^How many/ }).count(), 0, 'for which hose?');
+  await page.getByRole('button', { name: 'DN16', exact: true }).click();
   await thumb(page).getByRole('button', { name: /^How many/ }).click();
   await typeNumber(page, '80');
   await button(page, 'Load').click();
-  await page.getByText('80 loaded: S16').waitFor();
+  await page.getByText(/^80 loaded: S16/).waitFor();
   assert.equal(await counted(url, 'S16', 'Van 1'), 80);
   await button(page, 'Take it back').click();
-  await page.getByText('80 loaded: S16').waitFor({ state: 'hidden' });
+  await page.getByText(/^80 loaded: S16/).waitFor({ state: 'hidden' });
   assert.equal((await counted(url, 'S16', 'Van 1')) ?? 0, 0);
 
   const { hoses } = await list(url);

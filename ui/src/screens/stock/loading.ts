@@ -63,7 +63,9 @@ export function itemOf(loading: Loading): Given<Item> | null {
     case 'end':
       if (end.family === null || end.size === null || dn === null) return null;
       return { kind, family: end.family, size: end.size, dn, ...omit({ gender: end.gender, form, series }) };
+    // Without its size nobody knows whether it goes on the hose in hand.
     case 'ferrule':
+      return name && dn !== null ? { kind, name, dn } : null;
     case 'sleeve':
       return name ? { kind, name, ...omit({ dn }) } : null;
     case 'adapter':

@@ -107,6 +107,12 @@ describe('what is taken in', () => {
     });
   });
 
+  it('needs the hose that a ferrule is for', () => {
+    const ferrule = { ...nothingLoaded('Van 1'), kind: 'ferrule' as const, name: 'S16' };
+    expect(itemOf(ferrule)).toBeNull();
+    expect(itemOf({ ...ferrule, dn: 16 })).toEqual({ kind: 'ferrule', name: 'S16', dn: 16 });
+  });
+
   it('needs the size and the hose of an end', () => {
     const loading = { ...nothingLoaded('Van 1'), kind: 'end' as const };
     expect(itemOf({ ...loading, end: { family: 'ORFS', size: null, gender: null }, dn: 16 })).toBeNull();
