@@ -1458,7 +1458,6 @@ export const wordIds = [
   'scan-picture',
   'scan-reading',
   'scan-says',
-  'scan-sits',
   'scan-title',
   'scan-type',
   'scan-type-head',

@@ -63,7 +63,6 @@ scan-is-failed-in-use = SCHON VERSAGT
 scan-is-contradicted = NICHT GEKLÄRT
 scan-is-other-seal = FREMDES SIEGEL
 scan-is-higher = SAGT ZU VIEL
-scan-sits = Im Register an { $at }.
 scan-carried-note = Vom Schild gelesen, hier nicht geprüft. Mit der Schlauchleitung in der Hand vergleichen.
 scan-open = { $code } öffnen
 scan-open-then = die Schlauchleitung im Register

@@ -63,7 +63,6 @@ scan-is-failed-in-use = FAILED BEFORE
 scan-is-contradicted = NOT SETTLED
 scan-is-other-seal = ANOTHER’S SEAL
 scan-is-higher = SAYS TOO MUCH
-scan-sits = On record at { $at }.
 scan-carried-note = Read off the tag, not checked here. Compare it with the hose in your hand.
 scan-open = Open { $code }
 scan-open-then = the hose on record

@@ -63,7 +63,6 @@ scan-is-failed-in-use = YA FALLÓ
 scan-is-contradicted = SIN RESOLVER
 scan-is-other-seal = SELLO AJENO
 scan-is-higher = DICE DE MÁS
-scan-sits = Registrada en { $at }.
 scan-carried-note = Leído de la etiqueta, sin revisar aquí. Compararlo con la manguera en mano.
 scan-open = Abrir { $code }
 scan-open-then = la manguera del registro
