@@ -104,6 +104,7 @@ export async function open(t, browser, url, viewport = phone, { refused = [], ma
   });
   await context.addInitScript(hasten, HASTE);
   const page = await context.newPage();
+  countCalls(page);
   unhurried(page);
   page.setDefaultTimeout(15_000);
   const errors = [];
@@ -136,6 +137,26 @@ function hasten(times) {
   performance.now = () => now() * times;
 }
 
+/** How many questions of a page are not answered yet. */
+const calls = new WeakMap();
+
+function countCalls(page) {
+  let open = 0;
+  const isCall = (request) => request.url().includes('/api/');
+  page.on('request', (request) => (open += isCall(request) ? 1 : 0));
+  for (const end of ['requestfinished', 'requestfailed']) {
+    page.on(end, (request) => (open -= isCall(request) ? 1 : 0));
+  }
+  calls.set(page, () => open);
+}
+
+/** Waits until what was asked is answered and drawn, as a person looks before tapping; no longer than a second. */
+export async function answered(page) {
+  const patience = Date.now() + 1000;
+  while ((calls.get(page)?.() ?? 0) > 0 && Date.now() < patience) await new Promise((done) => setTimeout(done, 20));
+  await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+}
+
 /**
  * Taps in one place come no faster than a person's who looks first: a second one that comes sooner falls
  * (`ui/src/state/second-tap.ts`). `hurried` is the click as it was.
@@ -146,6 +167,7 @@ function unhurried(page) {
   locator.hurried = locator.click;
   let last = { at: 0, x: 0, y: 0 };
   locator.click = async function click(...how) {
+    await answered(this.page());
     const box = await this.boundingBox();
     const [x, y] = box ? [box.x + box.width / 2, box.y + box.height / 2] : [last.x, last.y];
     const wait = Math.hypot(x - last.x, y - last.y) < 80 ? last.at + 400 / HASTE - Date.now() : 0;

@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import test from 'node:test';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { ask, axe, browse, demo, fits, folder, goTo, hosewright, keepJob, open, phone, serve, sizes } from './support.mjs';
+import { answered, ask, axe, browse, demo, fits, folder, goTo, hosewright, keepJob, open, phone, serve, sizes } from './support.mjs';
 import { typeNumber } from './technician.mjs';
 
 const { spec, service } = demo('replacement.json');
@@ -63,7 +63,10 @@ for (const size of sizes) {
     await thumb(page).getByRole('button', { name: /^Keep/ }).click();
     const row = page.getByRole('button', { name: /^Tie-on plate/ });
     await row.waitFor();
-    const kept = async () => (await ask(url, 'settings.read', {})).label_stocks;
+    const kept = async () => {
+      await answered(page);
+      return (await ask(url, 'settings.read', {})).label_stocks;
+    };
     assert.deepEqual((await kept()).at(-1), {
       ...{ name: 'Tie-on plate', width_mm: 50, height_mm: 40, dpi: 203 },
       ...{ material: 'metal', form: 'plate' },
