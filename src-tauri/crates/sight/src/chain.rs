@@ -59,6 +59,9 @@ const NEAR_REACH: usize = 8;
 const NOISE: f32 = 3.0;
 const DEVIATIONS: f32 = 1.5;
 
+/// Pixels of a picture that is smoothed and searched once more: of a larger one its halves are, which are smooth already.
+const SMOOTHED: usize = 4_000_000;
+
 /// Shortest side of a picture that is halved again.
 const SMALLEST: usize = 120;
 
@@ -73,6 +76,9 @@ const AGREEMENT: f32 = 0.62;
 /// Misfit of a mark that is hardly anything else, in modules.
 const SURE: f32 = 0.25;
 
+/// Sure marks that tell of a code; dirt may hide the third.
+const TELLING: usize = 2;
+
 /// Pixels of a module at which a code is best looked at.
 const BEST_MODULE: f32 = 3.2;
 
@@ -86,10 +92,19 @@ struct Level {
     noise: i8,
 }
 
-/// Every code of a picture.
-pub(crate) fn read(picture: &Grey, effort: Effort) -> Vec<Found> {
+/// What became of a picture.
+#[derive(Default)]
+pub(crate) struct Looked {
+    /// Every code that was read.
+    pub(crate) found: Vec<Found>,
+    /// So many marks are hardly anything else as a code has: there may be one.
+    pub(crate) likely: bool,
+}
+
+/// Reads every code of a picture.
+pub(crate) fn read(picture: &Grey, effort: Effort) -> Looked {
     if picture.width < 16 || picture.height < 16 {
-        return Vec::new();
+        return Looked::default();
     }
     // A code that was cut out of its sheet has lost its quiet zone.
     let cut_out = effort == Effort::Photo && picture.width.max(picture.height) <= SMALL;
@@ -108,7 +123,7 @@ pub(crate) fn read(picture: &Grey, effort: Effort) -> Vec<Found> {
         .count();
     if effort == Effort::Photo && (found.is_empty() || unread > 1) {
         let first = all.len();
-        for level in &levels {
+        for level in levels.iter().filter(|level| level.grey.pixels.len() <= SMOOTHED) {
             let smooth = level.grey.smoothed().contrast(NEAR_REACH);
             gather(&mut all, &smooth, (level.noise + 2) / 3, level.scale);
         }
@@ -118,7 +133,8 @@ pub(crate) fn read(picture: &Grey, effort: Effort) -> Vec<Found> {
         *x -= rim as f32;
         *y -= rim as f32;
     }
-    found
+    let likely = all.iter().filter(|mark| mark.misfit < SURE).count() >= TELLING;
+    Looked { found, likely }
 }
 
 /// The picture, doubled where it is small, and its halves.

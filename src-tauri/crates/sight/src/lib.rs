@@ -6,7 +6,8 @@
 //!    ([`trio`]), their code as a plane or a patch ([`surface`]), its modules ([`modules`]) and text ([`decode`]);
 //! 2. the same code with a net settled on it ([`settle`]), which follows a hose round and a crease over;
 //! 3. both again on smoothed pictures against a nearer mean, for blur and noise;
-//! 4. two readers by others, on the picture and lightly blurred and smaller copies, until one finds something.
+//! 4. where nothing was read, and in a large picture where two sure marks tell of a code, two readers by others, on the
+//!    picture and lightly blurred and smaller copies, until one finds something.
 //!
 //! A live camera's frame takes the first two, for few marks. Nothing is voted on: a text is given where the code's own
 //! Reed-Solomon codewords agree with some to spare, as ISO/IEC 18004 asks.
@@ -26,7 +27,7 @@ mod surface;
 mod symbol;
 mod trio;
 
-use chain::Effort;
+use chain::{Effort, Looked};
 use plane::Grey;
 
 use thiserror::Error;
@@ -64,14 +65,18 @@ pub enum SightError {
     Broken(String),
 }
 
+/// Pixels of a picture on which the readers by others are tried whatever was seen in it.
+const QUICK: usize = 2_000_000;
+
 /// Every QR code in a PNG or JPEG picture; none is an empty list.
 ///
 /// # Errors
 /// When the bytes are no picture of these kinds, a broken one, or one too large to open safely.
 pub fn read(bytes: &[u8]) -> Result<Vec<Found>, SightError> {
     let picture = picture::open(bytes)?;
-    let found = chain::read(&picture, Effort::Photo);
-    if !found.is_empty() {
+    let Looked { found, likely } = chain::read(&picture, Effort::Photo);
+    let quick = picture.pixels.len() <= QUICK;
+    if !found.is_empty() || !(likely || quick) {
         return Ok(found);
     }
     let others = picture::copies(&picture).map(|copy| reader::read(&copy)).find(|found| !found.is_empty());
@@ -84,5 +89,5 @@ pub fn read_frame(width: usize, height: usize, grey: &[u8]) -> Vec<Found> {
     if grey.len() != width * height {
         return Vec::new();
     }
-    chain::read(&Grey { width, height, pixels: grey.to_vec() }, Effort::Frame)
+    chain::read(&Grey { width, height, pixels: grey.to_vec() }, Effort::Frame).found
 }

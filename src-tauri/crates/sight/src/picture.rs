@@ -4,6 +4,7 @@ use crate::SightError;
 use crate::plane::Grey;
 use image::imageops::{self, FilterType};
 use image::{GrayImage, ImageFormat, ImageReader, Limits};
+use std::borrow::Cow;
 use std::io::Cursor;
 use zune_jpeg::JpegDecoder;
 use zune_jpeg::zune_core::bytestream::ZCursor;
@@ -60,9 +61,7 @@ fn jpeg_in_grey(bytes: &[u8]) -> Option<Grey> {
 
 /// The copies to try, each made when it is its turn.
 pub(crate) fn copies(picture: &Grey) -> impl Iterator<Item = Copy> {
-    let (width, height) = (picture.width as u32, picture.height as u32);
-    let grey = GrayImage::from_raw(width, height, picture.pixels.clone()).unwrap_or_default();
-    let as_is = shrunk(Copy { grey, scale: 1.0 }, WORKING_SIDE);
+    let as_is = shrunk(picture);
     let steps: [fn(&Copy) -> Copy; 4] = [
         |copy| Copy { grey: copy.grey.clone(), scale: copy.scale },
         |copy| blurred(copy, 1.0),
@@ -72,9 +71,19 @@ pub(crate) fn copies(picture: &Grey) -> impl Iterator<Item = Copy> {
     steps.into_iter().map(move |step| step(&as_is))
 }
 
-fn shrunk(copy: Copy, side: u32) -> Copy {
-    let longest = copy.grey.width().max(copy.grey.height());
-    if longest <= side { copy } else { resized(&copy, longest as f32 / side as f32) }
+/// At most as large as readers work at; halved first, which is quick.
+fn shrunk(picture: &Grey) -> Copy {
+    let side = |grey: &Grey| grey.width.max(grey.height) as f32 / WORKING_SIDE as f32;
+    let (mut grey, mut scale) = (Cow::Borrowed(picture), 1.0);
+    while side(&grey) >= 2.0 {
+        grey = Cow::Owned(grey.halved());
+        scale *= 2.0;
+    }
+    let factor = side(&grey);
+    let Grey { width, height, pixels } = grey.into_owned();
+    let grey = GrayImage::from_raw(width as u32, height as u32, pixels).unwrap_or_default();
+    let copy = Copy { grey, scale };
+    if factor <= 1.0 { copy } else { resized(&copy, factor) }
 }
 
 fn by_half(copy: &Copy) -> Copy {

@@ -8,13 +8,20 @@ use rxing::multi::qrcode::QRCodeMultiReader;
 use rxing::qrcode::QRCodeReader;
 use rxing::{BinaryBitmap, DecodeHints, Luma8LuminanceSource, RXingResult, Reader};
 use std::panic::{AssertUnwindSafe, catch_unwind};
+use std::thread;
 
 /// All that either reader finds, each code once.
 pub(crate) fn read(copy: &Copy) -> Vec<Found> {
     let mut all: Vec<Found> = Vec::new();
-    for reader in [first, second] {
-        // The readers are others' code and get photographs of anything: one that panics has read nothing.
-        for mut found in catch_unwind(AssertUnwindSafe(|| reader(copy))).unwrap_or_default() {
+    // The readers are others' code and get photographs of anything: one that panics has read nothing.
+    let by =
+        |reader: fn(&Copy) -> Vec<Found>| catch_unwind(AssertUnwindSafe(|| reader(copy))).unwrap_or_default();
+    let read = thread::scope(|scope| {
+        let beside = scope.spawn(|| by(second));
+        [by(first), beside.join().unwrap_or_default()]
+    });
+    for found in read {
+        for mut found in found {
             for (x, y) in &mut found.corners {
                 *x *= copy.scale;
                 *y *= copy.scale;
