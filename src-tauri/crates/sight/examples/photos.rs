@@ -2,7 +2,8 @@
 //! how much of a processor's time it takes from a file's bytes to its texts, whatever else the machine does.
 //!
 //! Without a folder it takes rendered photographs of tags, by stratum; with one, every PNG or JPEG below it that has its
-//! text in a `.txt` beside it. The peers are in a Python environment under `target/`, made once.
+//! text in a `.txt` beside it. With `--every` after the folder each picture must be read by ours, by zbar and by one of OpenCV's
+//! readers, or it fails. The peers are in a Python environment under `target/`, made once.
 //! `cargo xtask sight` runs it built for release.
 #![allow(clippy::print_stdout, reason = "its answer is its output")]
 
@@ -40,9 +41,22 @@ struct Picture {
 /// What one reader makes of one picture.
 struct Reading {
     group: String,
-    read: bool,
-    wrong: bool,
+    texts: Vec<String>,
+    is: Is,
     seconds: f64,
+}
+
+/// What a reading is worth.
+#[derive(PartialEq)]
+enum Is {
+    /// The picture's text is among those that were read.
+    Read,
+    /// Others are alone.
+    Wrong,
+    /// They are, and zbar reads the same off a cleaned copy: the text beside the picture may be wrong.
+    Disputed,
+    /// Nothing was read.
+    Nothing,
 }
 
 fn main() -> Result<()> {
@@ -61,6 +75,7 @@ fn main() -> Result<()> {
             readers.entry(peer).or_default().extend(readings);
         }
     }
+    dispute(&python, &pictures, &mut readers)?;
     let mut groups: Vec<String> = Vec::new();
     for picture in &pictures {
         if !groups.contains(&picture.group) {
@@ -69,25 +84,40 @@ fn main() -> Result<()> {
     }
     for (reader, readings) in &readers {
         println!(
-            "\n{reader}\n{:<34}{:>9}{:>8}{:>8}{:>12}{:>12}",
-            "", "pictures", "read", "wrong", "median ms", "slowest ms"
+            "\n{reader}\n{:<34}{:>9}{:>8}{:>8}{:>10}{:>12}{:>12}",
+            "", "pictures", "read", "wrong", "disputed", "median ms", "slowest ms"
         );
         groups
             .iter()
             .for_each(|group| line(group, readings.iter().filter(|reading| reading.group == *group)));
         line("all", readings.iter());
     }
-    Ok(())
+    if env::args().nth(2).as_deref() == Some("--every") { all_read(&pictures, &readers) } else { Ok(()) }
+}
+
+/// Whether each picture is read by ours and by each peer, the readers of one peer taken together.
+fn all_read(pictures: &[Picture], readers: &BTreeMap<String, Vec<Reading>>) -> Result<()> {
+    let mut left = 0;
+    for (number, picture) in pictures.iter().enumerate() {
+        for maker in [OURS, "zbar", "OpenCV"] {
+            let of_it = readers.iter().filter(|(reader, _)| reader.starts_with(maker));
+            if !of_it.into_iter().any(|(_, readings)| readings[number].is == Is::Read) {
+                println!("{maker} does not read {}", picture.path.display());
+                left += 1;
+            }
+        }
+    }
+    if left == 0 { Ok(()) } else { Err(format!("{left} times a picture was not read").into()) }
 }
 
 fn line<'a>(name: &str, readings: impl Iterator<Item = &'a Reading>) {
     let readings: Vec<_> = readings.collect();
-    let count = |what: fn(&Reading) -> bool| readings.iter().filter(|reading| what(reading)).count();
+    let count = |is: Is| readings.iter().filter(|reading| reading.is == is).count();
     let mut times: Vec<f64> = readings.iter().map(|reading| reading.seconds * 1e3).collect();
     times.sort_by(f64::total_cmp);
     let (median, slowest) = (times[times.len() / 2], times[times.len() - 1]);
-    let (read, wrong) = (count(|reading| reading.read), count(|reading| reading.wrong));
-    println!("{name:<34}{:>9}{read:>8}{wrong:>8}{median:>12.1}{slowest:>12.1}", readings.len());
+    let [read, wrong, disputed] = [Is::Read, Is::Wrong, Is::Disputed].map(count);
+    println!("{name:<34}{:>9}{read:>8}{wrong:>8}{disputed:>10}{median:>12.1}{slowest:>12.1}", readings.len());
 }
 
 /// Every picture below a folder that has its text beside it; the group is the folder's name.
@@ -154,19 +184,49 @@ fn ours(pictures: &[Picture]) -> Result<Vec<Reading>> {
         let spent = busy().zip(busy_before).map(|(after, before)| (after - before) / 1e9);
         let seconds = spent.unwrap_or_else(|| began.elapsed().as_secs_f64());
         let texts: Vec<String> = found.into_iter().map(|found| found.text).collect();
-        readings.push(judged(OURS, picture, &texts, seconds));
+        readings.push(judged(picture, texts, seconds));
     }
     Ok(readings)
 }
 
 /// What a reader's texts are worth: read where one is the picture's, wrong where there are others alone.
-fn judged(reader: &str, picture: &Picture, texts: &[String], seconds: f64) -> Reading {
-    let read = texts.iter().any(|text| plain(text) == plain(&picture.text));
-    let wrong = !read && !texts.is_empty();
-    if wrong {
-        println!("{reader}, {}: {texts:?} is not {:?}", picture.path.display(), picture.text);
+fn judged(picture: &Picture, texts: Vec<String>, seconds: f64) -> Reading {
+    let is = if texts.iter().any(|text| plain(text) == plain(&picture.text)) {
+        Is::Read
+    } else if texts.is_empty() {
+        Is::Nothing
+    } else {
+        Is::Wrong
+    };
+    Reading { group: picture.group.clone(), texts, is, seconds }
+}
+
+/// Has the pictures that some reader read otherwise read once more, enlarged and thresholded, by zbar; prints each such
+/// reading as what it is.
+fn dispute(python: &Path, pictures: &[Picture], readers: &mut BTreeMap<String, Vec<Reading>>) -> Result<()> {
+    for (number, picture) in pictures.iter().enumerate() {
+        if !readers.values().any(|readings| readings[number].is == Is::Wrong) {
+            continue;
+        }
+        let cleaned = asked(python, &["--cleaned"], std::slice::from_ref(picture))?;
+        let cleaned: Vec<String> = cleaned.iter().flat_map(texts_of).map(|text| plain(&text)).collect();
+        for (reader, readings) in readers.iter_mut() {
+            let reading = &mut readings[number];
+            if reading.is != Is::Wrong {
+                continue;
+            }
+            let same = reading.texts.iter().any(|text| cleaned.contains(&plain(text)));
+            let doubt = if same { "; zbar reads the same off cleaned copies" } else { "" };
+            println!(
+                "{reader}, {}: {:?} is not {:?}{doubt}",
+                picture.path.display(),
+                reading.texts,
+                picture.text
+            );
+            reading.is = if same { Is::Disputed } else { Is::Wrong };
+        }
     }
-    Reading { group: picture.group.clone(), read, wrong, seconds }
+    Ok(())
 }
 
 /// Line ends differ between a code and a text file.
@@ -175,8 +235,27 @@ fn plain(text: &str) -> String {
 }
 
 fn by_peers(python: &Path, pictures: &[Picture]) -> Result<BTreeMap<String, Vec<Reading>>> {
+    let mut readers: BTreeMap<String, Vec<Reading>> = BTreeMap::new();
+    for answer in asked(python, &[], pictures)? {
+        let peer = answer["peer"].as_str().unwrap_or_default().to_owned();
+        let readings = readers.entry(peer).or_default();
+        let picture = &pictures[readings.len()];
+        let seconds = answer["seconds"].as_f64().unwrap_or(f64::NAN);
+        readings.push(judged(picture, texts_of(&answer), seconds));
+    }
+    Ok(readers)
+}
+
+fn texts_of(answer: &Value) -> Vec<String> {
+    let texts = answer["texts"].as_array().into_iter().flatten();
+    texts.filter_map(|text| text.as_str().map(str::to_owned)).collect()
+}
+
+/// What the peers answer of each picture.
+fn asked(python: &Path, how: &[&str], pictures: &[Picture]) -> Result<Vec<Value>> {
     let script = Path::new(env!("CARGO_MANIFEST_DIR")).join("benches/peers/readers.py");
-    let mut child = Command::new(python).arg(script).stdin(Stdio::piped()).stdout(Stdio::piped()).spawn()?;
+    let mut child =
+        Command::new(python).arg(script).args(how).stdin(Stdio::piped()).stdout(Stdio::piped()).spawn()?;
     let paths: String = pictures.iter().map(|picture| format!("{}\n", picture.path.display())).collect();
     let mut input = child.stdin.take().ok_or("no way to the peers")?;
     // They answer while they are asked.
@@ -186,17 +265,8 @@ fn by_peers(python: &Path, pictures: &[Picture]) -> Result<BTreeMap<String, Vec<
     if !output.status.success() {
         return Err("the peers failed; is zbar's library there (apt install libzbar0)?".into());
     }
-    let mut readers: BTreeMap<String, Vec<Reading>> = BTreeMap::new();
-    for answer in String::from_utf8(output.stdout)?.lines() {
-        let answer: Value = serde_json::from_str(answer)?;
-        let peer = answer["peer"].as_str().unwrap_or_default().to_owned();
-        let readings = readers.entry(peer.clone()).or_default();
-        let texts = answer["texts"].as_array().into_iter().flatten();
-        let texts: Vec<String> = texts.filter_map(|text| text.as_str().map(str::to_owned)).collect();
-        let picture = &pictures[readings.len()];
-        readings.push(judged(&peer, picture, &texts, answer["seconds"].as_f64().unwrap_or(f64::NAN)));
-    }
-    Ok(readers)
+    let answers = String::from_utf8(output.stdout)?;
+    Ok(answers.lines().map(serde_json::from_str).collect::<std::result::Result<_, _>>()?)
 }
 
 /// A Python with the peers in it, made once.

@@ -6,6 +6,7 @@ mod app_size;
 mod cutting;
 mod diagram;
 mod figures;
+mod labels;
 mod layouts;
 mod peers;
 mod reliability;
@@ -61,6 +62,8 @@ enum Chore {
         #[arg(default_value = "target")]
         folder: PathBuf,
     },
+    /// Print what our reader, zbar and OpenCV read of the labels of every stock of the demo, and fail where one is not read.
+    Labels,
     /// Print how many pictures our reader, zbar and OpenCV read and misread, and how long they take, in one run.
     Sight {
         /// A folder of pictures with their texts beside them; without one, 1000 rendered photographs of tags.
@@ -86,7 +89,8 @@ fn main() -> ExitCode {
         Chore::Peers => peers::print(),
         Chore::Cutting { count, seed, limit } => cutting::print(count, seed, limit),
         Chore::Reliability { folder } => reliability::print(&folder),
-        Chore::Sight { folder } => sight::print(folder.as_deref()),
+        Chore::Labels => labels::print(),
+        Chore::Sight { folder } => sight::print(folder.as_deref(), false),
         Chore::AppSize { program } => app_size::print(&program),
     };
     match done {

@@ -4,9 +4,10 @@ use std::io::{Error, Result};
 use std::path::Path;
 use std::process::Command;
 
-/// Builds the comparison for release and runs it.
-pub fn print(folder: Option<&Path>) -> Result<()> {
+/// Builds the comparison for release and runs it. `every`: it fails where a picture is not read by ours, or by no peer.
+pub fn print(folder: Option<&Path>, every: bool) -> Result<()> {
     let build = ["run", "--quiet", "--release", "-p", "hosewright-sight", "--example", "photos", "--"];
-    let ran = Command::new(env!("CARGO")).args(build).args(folder).status()?;
-    if ran.success() { Ok(()) } else { Err(Error::other("the comparison failed")) }
+    let ran =
+        Command::new(env!("CARGO")).args(build).args(folder).args(every.then_some("--every")).status()?;
+    if ran.success() { Ok(()) } else { Err(Error::other("the comparison failed, or a picture was not read")) }
 }
