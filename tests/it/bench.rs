@@ -222,7 +222,7 @@ fn an_event_of_the_first_schema_still_reads() {
         Body::AssemblyMade(made) => assert_eq!(made.bench, None),
         other => panic!("{other:?}"),
     }
-    assert_eq!(hosewright_core::record::SCHEMA, 3);
+    assert_eq!(hosewright_core::record::SCHEMA, 4);
 }
 
 /// Finished less cut is what both ends add: 66 mm here, so 33 mm each where both are alike.
@@ -319,6 +319,29 @@ fn how_a_hose_was_made_that_failed_is_no_example_and_it_gets_no_label_though_its
         answer(&mut api, "supplier.lookup", json!({"spec": make()["question"]["spec"]})).expect("looked up");
     for end in looked["ends"].as_array().expect("ends") {
         assert_eq!(end["last"], Value::Null, "{end}");
+    }
+}
+
+#[test]
+fn a_code_whose_tag_was_withdrawn_or_whose_record_was_struck_out_is_used_for_no_hose() {
+    let (_folder, mut api) = begin();
+    let asked = |code: &Value| json!({"make": make(), "bench": bench(), "code": code});
+    let id = || json!({"make": make(), "bench": bench()});
+    let [lost, struck] = [0, 1].map(|_| answer(&mut api, "bench.record", id()).expect("recorded"));
+    let body =
+        |body: Value, builds_on: &[&Value]| json!({"events": [{"body": body, "builds_on": builds_on}]});
+    let withdrawn = json!({"kind": "tag-withdrawn", "code": lost["code"], "reason": "Tag lost"});
+    answer(&mut api, "register.record", json!({"events": [{"body": withdrawn}]})).expect("written");
+    let void = body(json!({"kind": "voided", "reason": "Never made"}), &[&struck["written"]]);
+    answer(&mut api, "register.record", void).expect("written");
+    for (code, why) in [(&lost["code"], "Tag lost"), (&struck["code"], "struck out")] {
+        let error = answer(&mut api, "bench.record", asked(code)).expect_err("no hose of that code");
+        assert_eq!(error.field, "code");
+        assert!(error.message.contains(why) && error.message.contains("new code"), "{error}");
+        let shown = answer(&mut api, "register.show", json!({"code": code})).expect("shown");
+        let made = shown["history"].as_array().expect("a history");
+        let made = made.iter().filter(|one| one["body"]["kind"] == "assembly-made");
+        assert_eq!(made.count(), 1, "nothing was written: {shown}");
     }
 }
 

@@ -3,12 +3,14 @@
 
 use super::settings::{answer, api};
 use super::supplier::{begin, question};
+use chrono::{DateTime, Utc};
 use hosewright_api::commands::Reply;
-use hosewright_api::{Api, Code};
+use hosewright_api::{Api, Code, World};
 use hosewright_core::check::Verdict;
 use hosewright_core::fleet::FleetKey;
 use hosewright_core::record::{Body, LabelledHow};
 use hosewright_core::tag::{self, TagCode, TagContent, TagStanding};
+use hosewright_words::Language;
 use proptest::prelude::*;
 use rstest::rstest;
 use serde_json::{Value, json};
@@ -285,6 +287,80 @@ fn the_secrets_are_for_their_owner_alone_and_in_no_register_backup_bundle_or_exp
     assert_eq!(texts.len(), 11);
 }
 
+/// A device whose clock stands at that time, in seconds.
+struct At(i64, u8);
+
+impl World for At {
+    fn now(&self) -> DateTime<Utc> {
+        DateTime::from_timestamp(self.0, 0).expect("a time")
+    }
+
+    fn random(&mut self) -> [u8; 16] {
+        self.1 += 1;
+        [self.1; 16]
+    }
+}
+
+/// A device of its own whose clock stands at that time.
+fn device(second: i64, chance: u8) -> (tempfile::TempDir, Api) {
+    let folder = tempfile::tempdir().expect("a folder");
+    let mut api = Api::new(Language::English, Box::new(At(second, chance)));
+    api.open(&folder.path().join("register.db")).expect("opens");
+    (folder, api)
+}
+
+#[test]
+fn the_mark_of_a_device_whose_records_came_is_told_with_its_name() {
+    let (_a, mut first) = device(1_790_000_000, 0);
+    let (_b, mut second) = device(1_790_000_000, 100);
+    ask(&mut first, "fleet.begin", json!({"name": "Northern vans"}));
+    record(&mut first, json!([{"kind": "device-named", "name": "Van 1"}]));
+    let handed = ask(&mut first, "fleet.hand-on", json!({}));
+    let look = json!({"text": handed["text"]});
+    assert_eq!(ask(&mut second, "fleet.look", look.clone())["from_name"], Value::Null, "not merged yet");
+    let bundle = file(&mut first, "register.bundle");
+    second.call("register.merge", json!({}), &bundle).expect("merged");
+    let looked = ask(&mut second, "fleet.look", look);
+    let mark = ask(&mut first, "fleet.show", json!({}))["device"]["mark"].clone();
+    assert_eq!((&looked["from_name"], &looked["from"]), (&json!("Van 1"), &mark));
+    let others = ask(&mut second, "fleet.show", json!({}))["others"].clone();
+    assert_eq!((&others[0]["name"], &others[0]["mark"]), (&json!("Van 1"), &mark));
+    assert_eq!(others.as_array().map(Vec::len), Some(1), "it is not among the others itself");
+    let before = file(&mut first, "register.bundle");
+    ask(&mut first, "fleet.show", json!({}));
+    assert_eq!(file(&mut first, "register.bundle"), before, "a key is told once");
+}
+
+fn file(api: &mut Api, name: &str) -> Vec<u8> {
+    match api.call(name, json!({}), &[]) {
+        Ok(Reply::File(file)) => file.bytes,
+        other => panic!("{name}: {other:?}"),
+    }
+}
+
+#[test]
+fn a_fleets_key_is_joined_for_a_day_after_it_was_shown() {
+    let (_folder, mut first) = with_fleet("Northern vans", 0);
+    let handed = ask(&mut first, "fleet.hand-on", json!({}));
+    let shown = first_second(&handed["until"]) - 24 * 3600;
+    for (after, joined) in [(23 * 3600, true), (25 * 3600, false), (-2 * 3600, false)] {
+        let (_folder, mut second) = device(shown + after, 100);
+        let looked = answer(&mut second, "fleet.look", json!({"text": handed["text"]}));
+        let from = ask(&mut first, "fleet.show", json!({}))["device"]["mark"].clone();
+        let asked = json!({"text": handed["text"], "from": from, "as": "own"});
+        let done = answer(&mut second, "fleet.join", asked);
+        assert_eq!((looked.is_ok(), done.is_ok()), (joined, joined), "{after} s after");
+        if let Err(error) = done {
+            assert!(error.message.contains("have it shown anew"), "{error}");
+            assert_eq!(ask(&mut second, "fleet.show", json!({}))["own"], Value::Null);
+        }
+    }
+}
+
+fn first_second(time: &Value) -> i64 {
+    time.as_str().expect("a time").parse::<DateTime<Utc>>().expect("a time").timestamp()
+}
+
 #[test]
 fn a_fleet_is_joined_by_a_picture_of_its_key_and_then_makes_the_same_seals() {
     let (_a, mut first) = with_fleet("Northern vans", 0);
@@ -436,6 +512,28 @@ fn a_code_that_sits_elsewhere_is_said_and_one_that_was_withdrawn_is_refused() {
     assert!(refused(&mut api, "tag.of", json!({"code": tag["code"]})).contains("withdrawn"));
     let label = json!({"tag": tag, "stock": stock(), "as": "png"});
     assert!(api.call("tag.label", label, &[]).expect_err("no label").message.contains("withdrawn"));
+}
+
+/// No day on tag or record is never a quiet pass; of a code alone the record tells it.
+#[test]
+fn a_tag_of_a_hose_whose_age_nobody_knows_says_so() {
+    let (_folder, mut api) = with_fleet("Northern vans", 0);
+    let (tag, text) = made(&mut api);
+    assert!(!codes(&open(&mut api, &text)).contains(&"age-not-known"), "it says its day");
+    let ageless = written(&tag, |tag| tag["assembled"] = Value::Null);
+    let unknown = open(&mut api, &ageless);
+    assert!(codes(&unknown).contains(&"age-not-known"), "{unknown}");
+    let found = unknown["findings"].as_array().expect("findings");
+    let found = found.iter().find(|one| one["code"] == "age-not-known").expect("it is there");
+    assert_eq!(found["verdict"], "caution");
+    assert!(found["cure"].as_str().expect("words").contains("layline"), "{found}");
+
+    let mut other = tag.clone();
+    other["assembled"] = Value::Null;
+    on_record(&mut api, &other, no_rig());
+    let typed = ask(&mut api, "tag.open", json!({"code": tag["code"]}))["judged"].clone();
+    assert!(codes(&typed).contains(&"age-not-known"), "the record has no day either: {typed}");
+    assert!(!codes(&open(&mut api, &text)).contains(&"age-not-known"), "the tag has it");
 }
 
 #[test]

@@ -332,6 +332,7 @@ fn a_batch_says_of_which_hose_no_label_can_be_made_and_why() {
     assert_eq!((plan["made"].as_u64(), why(0)), (Some(1), String::new()));
     assert!(why(1).contains("Tag lost"), "{}", why(1));
     assert!(why(2).contains("a camera sees"), "DN 6 is too thin at 203 dots an inch: {}", why(2));
+    assert_eq!(plan["labels"][0]["od_from"], "reckoned", "nobody measured over its cover");
 
     let due =
         ask(&mut api, "tag.batch", json!({"of": {"due": "2026-09-21"}, "stock": kept(&wrap), "paper": "a4"}));
@@ -376,17 +377,19 @@ fn a_stock_that_does_not_do_names_those_of_the_user_that_would() {
         json!({"tag": tag, "stock": kept(&demo_stocks()[2]), "as": "svg"}),
     )["label"]
         .clone();
-    assert_eq!(
-        (&drawn["curve"]["od_from"], &drawn["curve"]["direction"]),
-        (&json!("tables"), &json!("along"))
-    );
+    let curve = &drawn["curve"];
+    assert_eq!((&curve["od_from"], &curve["direction"]), (&json!("reckoned"), &json!("along")));
+    let od = curve["cover_od_mm"].as_f64().expect("a diameter");
+    assert!((od - 0.86 * 26.3).abs() < 1e-9, "EN 853 2SN DN16 is 26.3 mm at most: {od}");
+    let doubt = curve["doubt"].as_str().expect("what nobody measured is said");
+    assert!(doubt.contains("Nobody measured") && doubt.contains("0.86"), "{doubt}");
     let given = ask(
         &mut api,
         "tag.preview",
         json!({"tag": tag, "stock": kept(&demo_stocks()[2]), "cover_od_mm": 40, "as": "svg"}),
     )["label"]
         .clone();
-    assert_eq!(given["curve"]["od_from"], "given");
+    assert_eq!((&given["curve"]["od_from"], &given["curve"]["doubt"]), (&json!("given"), &Value::Null));
     assert!(given["code_mm"].as_f64() > drawn["code_mm"].as_f64(), "a thicker hose shows more");
 }
 

@@ -210,7 +210,19 @@ test('the live camera reads a tag by itself', async (t) => {
   ]);
   // A frame in which nothing can be read is refused, and the camera goes on looking.
   const page = await open(t, browser, url, phone, { permissions: ['camera'], may: ['tag.read'] });
+  const sent = [];
+  page.on('request', (request) => {
+    if (request.url().endsWith('/api/tag.read')) sent.push(request.postDataBuffer());
+  });
   await scan(page);
   await page.getByRole('button', { name: /^Live camera/ }).click();
   await title(page, own.code).waitFor();
+  // The light of each pixel goes to the reader as it is: no picture file is made of a frame.
+  assert.ok(sent.length > 0);
+  for (const body of sent) {
+    const length = body.readUInt32LE(0);
+    const { frame } = JSON.parse(body.subarray(4, 4 + length));
+    assert.equal(Math.max(frame.width, frame.height), 640);
+    assert.equal(body.length - 4 - length, frame.width * frame.height);
+  }
 });

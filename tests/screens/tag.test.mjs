@@ -94,7 +94,7 @@ for (const size of sizes) {
 
     await pickStock(page, 'Wrap');
     await page.getByText(/a camera sees a code of .* in one look/).waitFor();
-    await page.getByText('from the tables').waitFor();
+    await page.getByText('Nobody measured over the cover').waitFor();
     await sound(page, 'wrap');
     await page.getByRole('button', { name: /^Over the cover/ }).click();
     await typeNumber(page, '25', 'mm');

@@ -6,10 +6,12 @@ use hosewright_core::fleet::{self, DeviceKey};
 use libfuzzer_sys::fuzz_target;
 
 fuzz_target!(|text: &str| {
-    match fleet::read(text) {
+    // The day of the seed.
+    let now = "2026-11-26T20:12:00Z".parse().expect("a time");
+    match fleet::read(text, now) {
         Ok(handed) => {
-            let again = fleet::hand_on(&handed.name, &handed.key, &DeviceKey::from_bytes([7; 32]));
-            assert_eq!(fleet::read(&again).map(|read| read.key), Ok(handed.key));
+            let again = fleet::hand_on(&handed.name, &handed.key, &DeviceKey::from_bytes([7; 32]), now);
+            assert_eq!(fleet::read(&again, now).map(|read| read.key), Ok(handed.key));
         }
         Err(error) => {
             let said = error.to_string();

@@ -4,10 +4,11 @@ use super::fleet::{self, Kept, a_circuit, a_machine, a_note, a_place, a_site, fi
 use chrono::{DateTime, Utc};
 use hosewright_core::check::Verdict;
 use hosewright_core::cutting::StockSort;
+use hosewright_core::fleet::DeviceKey;
 use hosewright_core::record::{
-    About, Body, DeviceNamed, Graded, Hash, HoursRead, Inspected, Labelled, LabelledHow, Overridden,
-    PhotoAdded, Piece, PieceChanged, PieceId, PolicySet, PriceSet, Scope, StockChanged, StockMoved,
-    StockPlaced, StockUnit, StockWhy, TagWithdrawn, Voided,
+    About, Body, DeviceId, DeviceKeyTold, DeviceNamed, Graded, Hash, HoursRead, Inspected, Labelled,
+    LabelledHow, Overridden, PhotoAdded, Piece, PieceChanged, PieceId, PolicySet, PriceSet, Scope,
+    StockChanged, StockMoved, StockPlaced, StockUnit, StockWhy, TagWithdrawn, Voided,
 };
 use hosewright_core::stock::{Item, Thing};
 use hosewright_store::{Error, NewEvent};
@@ -29,7 +30,7 @@ pub fn deed() -> impl Strategy<Value = Deed> {
         3 => Just(None),
         1 => prop::collection::vec(any::<prop::sample::Index>(), 1..3).prop_map(Some),
     ];
-    (0..27_u8, 0..3_u8, 0..3_u8, builds_on, -200_000_000..200_000_000_i64)
+    (0..28_u8, 0..3_u8, 0..3_u8, builds_on, -200_000_000..200_000_000_i64)
         .prop_map(|(what, which, other, builds_on, clock)| Deed { what, which, other, builds_on, clock })
 }
 
@@ -49,7 +50,8 @@ impl Deed {
             }
         };
         let now: DateTime<Utc> = fleet::later(self.clock);
-        match kept.register.append([NewEvent { body: self.body(), builds_on }], now) {
+        let body = self.body(kept.register.device());
+        match kept.register.append([NewEvent { body, builds_on }], now) {
             Ok(_)
             | Err(
                 Error::NotKnown { .. }
@@ -68,11 +70,12 @@ impl Deed {
     }
 
     fn kind(&self) -> String {
-        let json = serde_json::to_value(self.body()).expect("writes");
+        let json = serde_json::to_value(self.body(DeviceId::from_bytes([0; 16]))).expect("writes");
         json["kind"].as_str().expect("a kind").to_owned()
     }
 
-    fn body(&self) -> Body {
+    /// What that device writes of it.
+    fn body(&self, device: DeviceId) -> Body {
         let (which, other) = (self.which, self.other);
         let tag = ["A1", "B2", "C3"][usize::from(which)];
         let name = ["North", "South", "Quarry"][usize::from(other)];
@@ -153,6 +156,7 @@ impl Deed {
                 why: StockWhy::Used,
                 hose: (other > 0).then(|| fleet::code(tag)),
             }),
+            26 => Body::DeviceKey(DeviceKeyTold::of(device, &DeviceKey::from_bytes([other; 32]))),
             _ => Body::Labelled(Labelled {
                 code: fleet::code(tag),
                 how: if other == 0 { LabelledHow::Seen } else { LabelledHow::Printed },

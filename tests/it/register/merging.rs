@@ -192,6 +192,38 @@ fn two_hoses_at_one_place_are_a_conflict_and_both_are_shown() {
     assert_eq!(row.hoses.len(), 2, "a hose at a place that is taken twice is hidden");
 }
 
+/// Whose signature it is: a key counts for the device that could sign it, wherever its event came from.
+#[test]
+fn a_device_is_known_by_the_key_it_told_and_by_no_other() {
+    use hosewright_core::fleet::DeviceKey;
+    use hosewright_core::record::{DeviceId, DeviceKeyTold};
+    let (mut one, mut two) = two_vans();
+    let key = DeviceKey::from_bytes([7; 32]);
+    let (own, other) = (two.register.device(), one.register.device());
+    let told = |device: DeviceId| Body::DeviceKey(DeviceKeyTold::of(device, &key));
+    write(&mut two, [told(own)]);
+    let refused = two.register.append([told(other)], fleet::now()).expect_err("another device's");
+    assert!(refused.to_string().contains("no key but its own"), "{refused}");
+    exchange(&mut one, &mut two);
+    assert_eq!(one.register.device_key(own).expect("reads"), Some(key.public()));
+    assert_eq!(one.register.device_key(other).expect("reads"), None);
+
+    let newer = DeviceKey::from_bytes([8; 32]);
+    write(&mut two, [Body::DeviceKey(DeviceKeyTold::of(own, &newer))]);
+    let copier = DeviceId::from_bytes([99; 16]);
+    let mut bundle = two.register.bundle().expect("a bundle");
+    let copied = bundle.events.iter().find(|event| event.body.kind() == "device-key").cloned();
+    let mut copied = copied.expect("it is there");
+    (copied.device, copied.number) = (copier, 1);
+    copied.previous = bundle.events.iter().find(|event| event.number == 1).expect("a first").previous;
+    bundle.events.push(copied);
+    one.register.merge(&bundle).expect("taken in");
+    assert_eq!(one.register.device_key(own).expect("reads"), Some(newer.public()), "the later stands");
+    let devices = one.register.devices().expect("reads");
+    assert!(devices.iter().any(|device| device.device == copier), "its event is kept");
+    assert_eq!(one.register.device_key(copier).expect("reads"), None, "and its key is another's");
+}
+
 #[test]
 fn a_contradiction_is_named_by_what_it_is_about_and_who_told_it() {
     use hosewright_core::record::DeviceNamed;

@@ -346,6 +346,10 @@ holds: LabelHolds | null,
  */
 reprint: boolean, 
 /**
+ * Where the diameter over the cover comes from; none where the label does not go round the hose.
+ */
+od_from: DiameterFrom | null, 
+/**
  * Why none is made.
  */
 refused: string | null, };
@@ -647,7 +651,7 @@ points_mm: Array<[number, number, number]>, };
  * What happened. Every body is written whole; a correction is a new body of the same kind in an
  * event that builds on the old one.
  */
-export type Body = { "kind": "device-named" } & DeviceNamed | { "kind": "site-named" } & Site | { "kind": "machine-set" } & Machine | { "kind": "hours-read" } & HoursRead | { "kind": "circuit-set" } & Circuit | { "kind": "place-set" } & Place | { "kind": "assembly-made" } & Assembly | { "kind": "fitted" } & Fitted | { "kind": "taken-off" } & TakenOff | { "kind": "inspected" } & Inspected | { "kind": "policy-set" } & PolicySet | { "kind": "stock-changed" } & StockChanged | { "kind": "stock-moved" } & StockMoved | { "kind": "stock-placed" } & StockPlaced | { "kind": "price-set" } & PriceSet | { "kind": "piece-set" } & Piece | { "kind": "piece-changed" } & PieceChanged | { "kind": "overridden" } & Overridden | { "kind": "photo-added" } & PhotoAdded | { "kind": "labelled" } & Labelled | { "kind": "tag-withdrawn" } & TagWithdrawn | { "kind": "noted" } & Noted | { "kind": "voided" } & Voided;
+export type Body = { "kind": "device-named" } & DeviceNamed | { "kind": "device-key" } & DeviceKeyTold | { "kind": "site-named" } & Site | { "kind": "machine-set" } & Machine | { "kind": "hours-read" } & HoursRead | { "kind": "circuit-set" } & Circuit | { "kind": "place-set" } & Place | { "kind": "assembly-made" } & Assembly | { "kind": "fitted" } & Fitted | { "kind": "taken-off" } & TakenOff | { "kind": "inspected" } & Inspected | { "kind": "policy-set" } & PolicySet | { "kind": "stock-changed" } & StockChanged | { "kind": "stock-moved" } & StockMoved | { "kind": "stock-placed" } & StockPlaced | { "kind": "price-set" } & PriceSet | { "kind": "piece-set" } & Piece | { "kind": "piece-changed" } & PieceChanged | { "kind": "overridden" } & Overridden | { "kind": "photo-added" } & PhotoAdded | { "kind": "labelled" } & Labelled | { "kind": "tag-withdrawn" } & TagWithdrawn | { "kind": "noted" } & Noted | { "kind": "voided" } & Voided;
 
 /**
  * A part to fetch.
@@ -1672,6 +1676,37 @@ export type Degrees = number;
 export type DeviceId = string;
 
 /**
+ * The public key of the device that writes it, by which others know whose signature they see.
+ */
+export type DeviceKeyTold = { 
+/**
+ * The key.
+ */
+public_key: DevicePublic, 
+/**
+ * Signature (Ed25519, in base 32) of the device's id with this key: whoever wrote it has the private half, and another
+ * device's event does not pass for it.
+ */
+signature: string, };
+
+/**
+ * Another device that told its public key.
+ */
+export type DeviceKnown = { 
+/**
+ * What people call it, where it has a name.
+ */
+name: string | null, 
+/**
+ * Its public key.
+ */
+public_key: DevicePublic, 
+/**
+ * Ten characters of that, to be compared by eye.
+ */
+mark: string, };
+
+/**
  * The name of the device that writes it, such as `Van 2`.
  */
 export type DeviceNamed = { 
@@ -1681,13 +1716,18 @@ export type DeviceNamed = {
 name: string, };
 
 /**
+ * A device's public key.
+ */
+export type DevicePublic = string;
+
+/**
  * A device as others know it.
  */
 export type DeviceShown = { 
 /**
  * Its public key.
  */
-public_key: string, 
+public_key: DevicePublic, 
 /**
  * Ten characters of that, to be compared by eye.
  */
@@ -1696,7 +1736,7 @@ mark: string, };
 /**
  * Where the diameter over the cover comes from.
  */
-export type DiameterFrom = "given" | "tables";
+export type DiameterFrom = "given" | "tables" | "reckoned";
 
 /**
  * The crimps of one die set in order.
@@ -2857,6 +2897,10 @@ text: string,
  */
 svg: string, 
 /**
+ * Until when it is read; later it is to be shown anew.
+ */
+until: string, 
+/**
  * What to mind while it is shown.
  */
 caution: string, };
@@ -2869,6 +2913,10 @@ export type FleetJoin = {
  * The text; none where a picture goes with the question.
  */
 text?: string | null, 
+/**
+ * The picture is a frame of a live camera of that size; a file without.
+ */
+frame?: FrameSize | null, 
 /**
  * Mark of the device that hands it on, as a person compared it with that device's own screen.
  */
@@ -2894,7 +2942,11 @@ export type FleetLook = {
 /**
  * The text; none where a picture goes with the question.
  */
-text: string | null, };
+text: string | null, 
+/**
+ * The picture is a frame of a live camera of that size; a file without.
+ */
+frame: FrameSize | null, };
 
 /**
  * Five characters by which a fleet's key is told from others'. They say nothing of the key itself. Two of a million
@@ -2923,7 +2975,11 @@ mark: FleetMark,
 /**
  * Mark of the device that hands it on.
  */
-from: string, };
+from: string, 
+/**
+ * What people call that device, where its key came with its records.
+ */
+from_name: string | null, };
 
 /**
  * This device and the fleets whose key it has.
@@ -2941,6 +2997,10 @@ own: Fleet | null,
  * Fleets whose tags it knows.
  */
 partners: Array<Fleet>, 
+/**
+ * The others whose public key came with their records.
+ */
+others: Array<DeviceKnown>, 
 /**
  * Where the keys are, and what is not to be had.
  */
@@ -3100,6 +3160,19 @@ contradictions: Array<PrintContradiction>,
  * Readings that go with the likeliest answer of their part only as strays; such a part is not settled.
  */
 strays?: Array<Stray>, };
+
+/**
+ * Says that the bytes are no file but a frame of a live camera: the light of each pixel, 0 to 255, row by row.
+ */
+export type FrameSize = { 
+/**
+ * Pixels in a row.
+ */
+width: number, 
+/**
+ * Rows.
+ */
+height: number, };
 
 /**
  * Which half of a connection a part is, by its thread.
@@ -3942,6 +4015,10 @@ cover_od_mm: Millimetres,
  */
 od_from: DiameterFrom, 
 /**
+ * What is not sure of it, in words; none where it was measured.
+ */
+doubt: string | null, 
+/**
  * How wide a code may be round the hose for a camera to read it.
  */
 seen_mm: Millimetres, 
@@ -4090,6 +4167,10 @@ case: LabelRefusal,
  * Why, and what would do.
  */
 why: string, 
+/**
+ * What is not sure of the diameter that it was refused by, in words; none where that was measured or is no reason.
+ */
+doubt: string | null, 
 /**
  * The user's other stocks that would do, in words; empty where none would.
  */
@@ -6114,7 +6195,11 @@ raw: boolean,
 /**
  * The place at which the person stands.
  */
-place: PlaceId | null, };
+place: PlaceId | null, 
+/**
+ * The bytes are a frame of a live camera of that size; a file without.
+ */
+frame: FrameSize | null, };
 
 /**
  * A reading of a length: the value and, where known, its standard error.
@@ -8142,7 +8227,7 @@ cure: string, };
 /**
  * Something to be said of a tag.
  */
-export type TagFindingCode = "altered" | "withdrawn" | "undone" | "failed-proof" | "failed-in-use" | "contradicted" | "fitted-elsewhere" | "other-seal" | "other-spec" | "higher-pressure" | "other-proof" | "other-figures" | "taken-off" | "not-known" | "merge-first" | "seal-missing" | "foreign-figures" | "newer" | "not-proved" | "sits";
+export type TagFindingCode = "altered" | "withdrawn" | "undone" | "failed-proof" | "failed-in-use" | "contradicted" | "fitted-elsewhere" | "other-seal" | "other-spec" | "higher-pressure" | "other-proof" | "other-figures" | "taken-off" | "not-known" | "merge-first" | "seal-missing" | "foreign-figures" | "newer" | "not-proved" | "age-not-known" | "sits";
 
 /**
  * What a tag is worth.

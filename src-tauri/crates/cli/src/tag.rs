@@ -6,7 +6,7 @@ use crate::input;
 use crate::outcome::Outcome;
 use crate::plain::{FleetHandedOn, Stocks, TagAgain, TagShown};
 use crate::run::{ending, no_such_kind};
-use hosewright_api::commands::fleet::{FleetBegin, FleetJoin, FleetLeave, FleetLook, FleetRole};
+use hosewright_api::commands::fleet::{FleetBegin, FleetHandOn, FleetJoin, FleetLeave, FleetLook, FleetRole};
 use hosewright_api::commands::register::Named;
 use hosewright_api::commands::tag::{
     LabelBatchOf, LabelBatchQuestion, LabelKind, LabelPaper as Lie, LabelQuestion, OpenQuestion,
@@ -59,7 +59,7 @@ pub fn tag(api: &mut Api, command: &Tag, json: bool) -> Result<Outcome, ApiError
                 open(api, db)?;
             }
             let picture = input::bytes(photo)?;
-            let asked = ReadQuestion { raw: *raw, place: stands(place.as_deref())? };
+            let asked = ReadQuestion { raw: *raw, place: stands(place.as_deref())?, frame: None };
             let answer = tags::read(api, asked, &picture).map_err(|error| about(error, photo))?;
             if *all {
                 Outcome::of(&answer, json, api.words())
@@ -113,9 +113,13 @@ pub fn fleet(api: &mut Api, db: &Path, command: &Fleet, json: bool) -> Result<Ou
             let bytes = input::bytes(key)?;
             let text = String::from_utf8(bytes.clone()).ok();
             let Some(from) = from.clone() else {
-                return Outcome::of(&fleets::look(api, FleetLook { text }, &bytes)?, json, api.words());
+                return Outcome::of(
+                    &fleets::look(api, FleetLook { text, frame: None }, &bytes)?,
+                    json,
+                    api.words(),
+                );
             };
-            fleets::join(api, FleetJoin { text, from, role }, &bytes)?
+            fleets::join(api, FleetJoin { text, frame: None, from, role }, &bytes)?
         }
         Fleet::Leave { mark } => {
             let mark = mark.parse().map_err(|error| ApiError::input("mark", error))?;
@@ -132,9 +136,10 @@ fn hand_on(api: &mut Api, out: &Path, json: bool) -> Result<Outcome, ApiError> {
         return Err(no_such_kind(out, &kind, "svg or txt"));
     }
     let handed = fleets::hand_on(api, Nothing {}, &[])?.content;
-    let text = if kind == "svg" { handed.svg } else { handed.text };
+    let text = if kind == "svg" { &handed.svg } else { &handed.text };
     input::leave_private(out, text.as_bytes())?;
-    let left = FleetHandedOn { file: out.display().to_string(), caution: handed.caution };
+    let FleetHandOn { until, caution, .. } = handed;
+    let left = FleetHandedOn { file: out.display().to_string(), until, caution };
     Outcome::of(&left, json, api.words())
 }
 

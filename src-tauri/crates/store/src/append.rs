@@ -80,6 +80,7 @@ fn stands(db: &Connection, body: &Body, device: DeviceId) -> Result<Option<Event
     let Some(track) = body.track(device) else { return Ok(None) };
     let (sql, key) = match (&track, body) {
         (Track::Device(id), _) => ("SELECT version FROM device WHERE device = ?1", id.to_string()),
+        (Track::DeviceKey(id), _) => ("SELECT version FROM device_key WHERE device = ?1", id.to_string()),
         (Track::Site(id), _) => ("SELECT version FROM site WHERE site = ?1", id.to_string()),
         (Track::Machine(id), _) => ("SELECT version FROM machine WHERE machine = ?1", id.to_string()),
         (Track::Circuit(id), _) => ("SELECT version FROM circuit WHERE circuit = ?1", id.to_string()),

@@ -145,6 +145,9 @@ pub enum Error {
     /// Nothing is struck out.
     #[error("name the event that is struck out")]
     NothingVoided,
+    /// A public key that is not this device's.
+    #[error("the key is not signed by this device for itself; a device tells no key but its own")]
+    OthersKey,
     /// An event that has nothing to do with what is written.
     #[error("event {event} is about something else; build on an event about the same thing")]
     OtherTrack {

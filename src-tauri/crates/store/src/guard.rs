@@ -46,7 +46,9 @@ pub(crate) fn check(
         Body::PhotoAdded(photo) => check_about(db, &photo.about),
         Body::Noted(note) => check_about(db, &note.about),
         Body::Voided(_) if !correcting => Err(Error::NothingVoided),
-        Body::DeviceNamed(_)
+        Body::DeviceKey(told) if !told.is_of(device) => Err(Error::OthersKey),
+        Body::DeviceKey(_)
+        | Body::DeviceNamed(_)
         | Body::SiteNamed(_)
         | Body::AssemblyMade(_)
         | Body::StockChanged(_)

@@ -8,11 +8,12 @@ use std::collections::BTreeMap;
 use std::fmt::Write;
 
 /// Every table that is projected from the log.
-pub(crate) const PROJECTED: [&str; 25] = [
+pub(crate) const PROJECTED: [&str; 26] = [
     "track",
     "link",
     "conflict",
     "device",
+    "device_key",
     "site",
     "machine",
     "hours",

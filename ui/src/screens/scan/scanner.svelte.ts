@@ -1,5 +1,6 @@
 import type { Backend, CallError, Question } from '../../backend';
 import type { Hose, PlaceAt, PlaceId, Scan, TagCode, TagContent } from '../../backend/types';
+import type { CameraFrame } from './camera.svelte';
 import { beginnings, fits, grouped, isWhole } from './code';
 import { isTag, opensAtOnce, type TagScan } from './judged';
 
@@ -51,10 +52,11 @@ export class Scanner {
   }
 
   /** Reads a frame of the live camera; true once there is something to show. A frame without a code says nothing. */
-  async frame(file: Blob): Promise<boolean> {
-    const reply = await this.backend.call('tag.read', { raw: true, ...this.#here() }, await bytesOf(file));
+  async frame({ width, height, light, picture }: CameraFrame): Promise<boolean> {
+    const question = { raw: true, frame: { width, height }, ...this.#here() };
+    const reply = await this.backend.call('tag.read', question, light);
     if (!reply.ok) return false;
-    this.#show(file);
+    this.#show(await picture());
     this.#sort(reply.value.codes);
     return true;
   }

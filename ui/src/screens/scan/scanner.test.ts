@@ -2,7 +2,7 @@ import { expect, it, vi } from 'vitest';
 import { fake } from '../../backend/fake';
 import type { Backend } from '../../backend';
 import type { Scan, TagContent, TagFindingCode, TagJudged, Verdict } from '../../backend/types';
-import { seen } from './camera.svelte';
+import { lightOf, seen, type CameraFrame } from './camera.svelte';
 import { opensAtOnce, wordOf } from './judged';
 import { Scanner, wholeTag } from './scanner.svelte';
 
@@ -101,8 +101,29 @@ it('tells a code of something else, no code, and several tags apart; the picture
   expect(two.result?.kind).toBe('which');
 });
 
+const frame: CameraFrame = { width: 2, height: 1, light: new Uint8Array([0, 255]), picture: async () => new Blob() };
+
 it('a frame without a code leaves the camera looking', async () => {
-  expect(await scannerOver(fake()).scanner.frame(new Blob())).toBe(false);
+  expect(await scannerOver(fake()).scanner.frame(frame)).toBe(false);
+});
+
+it('a frame goes to the reader as it is, with its size, and stays on the screen once something was read', async () => {
+  const backend = reading([scan({ text: 'a menu', problem: 'no tag' })]);
+  const call = vi.spyOn(backend, 'call');
+  const { scanner } = scannerOver(backend, 'p1');
+  expect(await scanner.frame(frame)).toBe(true);
+  expect(call.mock.calls).toEqual([
+    ['tag.read', { raw: true, frame: { width: 2, height: 1 }, place: 'p1' }, frame.light],
+  ]);
+  expect(scanner.result).toMatchObject({ kind: 'other' });
+  expect(scanner.picture).not.toBeNull();
+});
+
+it('the light of a colour is what the eye makes of it, and a pixel is one byte', () => {
+  const pixels = [255, 255, 255, 255, 0, 0, 0, 255, 255, 0, 0, 255, 0, 255, 0, 255, 0, 0, 255, 255];
+  // 0.299, 0.587 and 0.114 of 255 (ITU-R BT.601), to a grey.
+  const light = [...lightOf(new Uint8ClampedArray(pixels))];
+  for (const [at, wanted] of [255, 0, 76, 150, 29].entries()) expect(light[at]).toBeCloseTo(wanted, -0.5);
 });
 
 it('says at which place the person stands, and nothing where nobody said', async () => {

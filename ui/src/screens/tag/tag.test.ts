@@ -106,7 +106,7 @@ describe('the record of a hose', () => {
 });
 
 describe('a label round a hose', () => {
-  const curve = { cover_od_mm: 20, od_from: 'given' as const, seen_mm: 10 };
+  const curve = { cover_od_mm: 20, od_from: 'given' as const, doubt: null, seen_mm: 10 };
   it('goes round by its height where its words run along the hose, and by its width where they run round it', () => {
     const stock = { width_mm: 40, height_mm: 20 };
     const degrees = (mm: number) => (mm / (Math.PI * 20)) * 360;
@@ -208,6 +208,7 @@ describe('the screen', () => {
     const label = vi.fn((_: unknown) => preview());
     const refused = {
       case: 'too-small' as const,
+      doubt: null,
       why: 'It has no room.',
       instead: '',
       would_do: [],

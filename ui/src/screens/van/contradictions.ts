@@ -38,6 +38,7 @@ function by(told: Told): string {
 
 const kinds = {
   'device-named': 'van-kind-device-named',
+  'device-key': 'van-kind-device-key',
   'site-named': 'van-kind-site-named',
   'machine-set': 'van-kind-machine-set',
   'hours-read': 'van-kind-hours-read',

@@ -2,6 +2,7 @@
 
 use super::make::{MakeQuestion, made};
 use super::stock::{Build, Said, Taken, Used, used_bodies};
+use super::tag::taggable;
 use crate::{Answer, Api, ApiError, PROGRAM};
 use chrono::NaiveDate;
 use hosewright_core::bench::{self, Bench, BenchError, BenchJudged};
@@ -89,12 +90,16 @@ pub struct BenchRecorded {
 /// recorded as scrap; any other must be such that it may be tagged. What it used is taken from stock with it, all or none.
 ///
 /// # Errors
-/// The check says stop; the bench is not such that it may be tagged; the register can not be written.
+/// The check says stop; the bench is not such that it may be tagged; the code's tag was withdrawn, its record struck out or
+/// its hose failed its proof; the register can not be written.
 pub fn record(
     api: &mut Api,
     asked: BenchRecordQuestion,
     _: &[u8],
 ) -> Result<Answer<BenchRecorded>, ApiError> {
+    if let Some(code) = asked.code {
+        taggable(api, code)?;
+    }
     let (make, sheet, judged) = judged(api, asked.make, &asked.bench)?;
     let proof = judged.proof_record(&asked.bench);
     let proof = match proof {

@@ -2,9 +2,11 @@
 //! way alone: [`hand_on`], which a person asks for.
 
 use super::Nothing;
+use super::picture::{FrameSize, codes};
 use crate::{Answer, Api, ApiError};
 use chrono::{DateTime, Utc};
 use hosewright_core::fleet::{self, DeviceKey, DevicePublic, FleetKey, FleetMark, HandedOn};
+use hosewright_core::record::{Body, DeviceKeyTold};
 use hosewright_store::{FleetKept, Keys};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -19,6 +21,8 @@ pub struct Fleets {
     pub own: Option<Fleet>,
     /// Fleets whose tags it knows.
     pub partners: Vec<Fleet>,
+    /// The others whose public key came with their records.
+    pub others: Vec<DeviceKnown>,
     /// Where the keys are, and what is not to be had.
     pub kept: String,
 }
@@ -27,7 +31,18 @@ pub struct Fleets {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema, TS)]
 pub struct DeviceShown {
     /// Its public key.
-    pub public_key: String,
+    pub public_key: DevicePublic,
+    /// Ten characters of that, to be compared by eye.
+    pub mark: String,
+}
+
+/// Another device that told its public key.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema, TS)]
+pub struct DeviceKnown {
+    /// What people call it, where it has a name.
+    pub name: Option<String>,
+    /// Its public key.
+    pub public_key: DevicePublic,
     /// Ten characters of that, to be compared by eye.
     pub mark: String,
 }
@@ -52,10 +67,10 @@ impl From<&FleetKept> for Fleet {
     }
 }
 
-/// This device and its fleets. The device gets its key pair when it is first asked for.
+/// This device and its fleets. The device gets its key pair when it is first asked for, and tells the public half in its log.
 ///
 /// # Errors
-/// The file of keys can not be read or written.
+/// The file of keys or the register can not be read or written.
 pub fn show(api: &mut Api, _: Nothing, _: &[u8]) -> Result<Answer<Fleets>, ApiError> {
     let (keys, device) = keys(api)?;
     shown(api, &keys, device)
@@ -90,11 +105,13 @@ pub struct FleetHandOn {
     pub text: String,
     /// The same as a QR code.
     pub svg: String,
+    /// Until when it is read; later it is to be shown anew.
+    pub until: DateTime<Utc>,
     /// What to mind while it is shown.
     pub caution: String,
 }
 
-/// Shows the fleet's key for another device to read. It is made when it is asked for and kept nowhere.
+/// Shows the fleet's key for another device to read, for a day. It is made when it is asked for and kept nowhere.
 ///
 /// # Errors
 /// This device has no fleet of its own.
@@ -103,12 +120,13 @@ pub fn hand_on(api: &mut Api, _: Nothing, _: &[u8]) -> Result<Answer<FleetHandOn
     let (Some(own), Some(device)) = (keys.own(), &keys.device) else {
         return Err(ApiError::nothing("", "this device has no fleet of its own: begin one, or join one"));
     };
-    let text = fleet::hand_on(&own.name, &own.key, device);
+    let now = api.world.now();
+    let text = fleet::hand_on(&own.name, &own.key, device, now);
     let svg = hosewright_papers::code(&text)
         .ok_or_else(|| ApiError::input("", "the fleet's name is too long for a QR code"))?
         .to_svg();
     let caution = api.words.say("fleets-hand-on-caution", &[("fleet", &own.name)]);
-    Ok(api.answer(FleetHandOn { text, svg, caution }))
+    Ok(api.answer(FleetHandOn { text, svg, until: fleet::until(now), caution }))
 }
 
 /// A fleet's key to be looked at: its text, or a picture of its QR code.
@@ -118,6 +136,9 @@ pub struct FleetLook {
     /// The text; none where a picture goes with the question.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub text: Option<String>,
+    /// The picture is a frame of a live camera of that size; a file without.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub frame: Option<FrameSize>,
 }
 
 /// A fleet's key as it was read, without the key. Whoever made the text put all of it there: two people compare it with
@@ -130,15 +151,19 @@ pub struct FleetSeen {
     pub mark: FleetMark,
     /// Mark of the device that hands it on.
     pub from: String,
+    /// What people call that device, where its key came with its records.
+    pub from_name: Option<String>,
 }
 
 /// Reads a fleet's key that another device shows. Nothing is kept.
 ///
 /// # Errors
-/// The picture or text hands no fleet on, or was changed.
+/// The picture or text hands no fleet on, was changed, or was shown more than a day ago.
 pub fn look(api: &mut Api, asked: FleetLook, picture: &[u8]) -> Result<Answer<FleetSeen>, ApiError> {
-    let HandedOn { key, name, from } = handed_on(asked.text.as_deref(), picture)?;
-    Ok(api.answer(FleetSeen { name: named(&name)?, mark: key.mark(), from: from.mark() }))
+    let HandedOn { key, name, from } = handed_on(api, asked.text.as_deref(), asked.frame, picture)?;
+    let known = api.register()?.devices()?.into_iter().find(|device| device.public_key == Some(from));
+    let from_name = known.and_then(|device| device.name);
+    Ok(api.answer(FleetSeen { name: named(&name)?, mark: key.mark(), from: from.mark(), from_name }))
 }
 
 /// A fleet to be joined, once its key was looked at and compared.
@@ -148,6 +173,9 @@ pub struct FleetJoin {
     /// The text; none where a picture goes with the question.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub text: Option<String>,
+    /// The picture is a frame of a live camera of that size; a file without.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub frame: Option<FrameSize>,
     /// Mark of the device that hands it on, as a person compared it with that device's own screen.
     pub from: String,
     /// As what.
@@ -169,9 +197,10 @@ pub enum FleetRole {
 /// mark says that two people compared.
 ///
 /// # Errors
-/// The picture or text hands no fleet on, was changed, or comes from another device; this device has the key already, or another fleet of its own.
+/// The picture or text hands no fleet on, was changed, was shown more than a day ago, or comes from another device; this device
+/// has the key already, or another fleet of its own.
 pub fn join(api: &mut Api, asked: FleetJoin, picture: &[u8]) -> Result<Answer<Fleets>, ApiError> {
-    let HandedOn { key, name, from } = handed_on(asked.text.as_deref(), picture)?;
+    let HandedOn { key, name, from } = handed_on(api, asked.text.as_deref(), asked.frame, picture)?;
     let name = named(&name)?;
     if from.mark() != asked.from.trim() {
         let why = "the key was handed on by another device than the one that was compared: look at it again";
@@ -190,16 +219,22 @@ pub fn join(api: &mut Api, asked: FleetJoin, picture: &[u8]) -> Result<Answer<Fl
     shown(api, &keys, device)
 }
 
-fn handed_on(text: Option<&str>, picture: &[u8]) -> Result<HandedOn, ApiError> {
-    let wrong = |error| ApiError::input("text", error);
+fn handed_on(
+    api: &Api,
+    text: Option<&str>,
+    frame: Option<FrameSize>,
+    picture: &[u8],
+) -> Result<HandedOn, ApiError> {
+    let read =
+        |text: &str| fleet::read(text, api.world.now()).map_err(|error| ApiError::input("text", error));
     if let Some(text) = text {
-        return fleet::read(text).map_err(wrong);
+        return read(text);
     }
-    let found = hosewright_sight::read(picture).map_err(|error| ApiError::file("", error))?;
+    let found = codes(frame, picture)?;
     let texts: Vec<&str> = found.iter().map(|found| found.text.as_str()).collect();
     let text = texts.iter().find(|text| fleet::is_one(text)).or(texts.first());
     match text {
-        Some(text) => fleet::read(text).map_err(wrong),
+        Some(text) => read(text),
         None => Err(ApiError::nothing(
             "",
             "there is no code in this picture that can be read; take it nearer and square on",
@@ -243,7 +278,20 @@ fn keys(api: &mut Api) -> Result<(Keys, DevicePublic), ApiError> {
             public
         }
     };
+    tell(api, &keys)?;
     Ok((keys, public))
+}
+
+/// Tells the public half to whom the log reaches, where it was not told yet.
+fn tell(api: &mut Api, keys: &Keys) -> Result<(), ApiError> {
+    let Some(device) = &keys.device else { return Ok(()) };
+    let now = api.world.now();
+    let register = api.register()?;
+    let id = register.device();
+    if register.device_key(id)? != Some(device.public()) {
+        register.append([Body::DeviceKey(DeviceKeyTold::of(id, device))], now)?;
+    }
+    Ok(())
 }
 
 /// 32 bytes that no one can foresee.
@@ -258,9 +306,16 @@ fn shown(api: &mut Api, keys: &Keys, device: DevicePublic) -> Result<Answer<Flee
         let owner = if cfg!(unix) { "yes" } else { "no" };
         api.words.say("fleets-keys-kept", &[("file", &path), ("owner", &owner)])
     };
-    let device = DeviceShown { public_key: device.to_string(), mark: device.mark() };
+    let register = api.register()?;
+    let here = register.device();
+    let others = register.devices()?.into_iter().filter(|other| other.device != here).filter_map(|other| {
+        let public_key = other.public_key?;
+        Some(DeviceKnown { name: other.name, mark: public_key.mark(), public_key })
+    });
+    let others = others.collect();
+    let device = DeviceShown { mark: device.mark(), public_key: device };
     let partners = keys.fleets.iter().filter(|fleet| !fleet.own).map(Fleet::from).collect();
-    Ok(api.answer(Fleets { device, own: keys.own().map(Fleet::from), partners, kept }))
+    Ok(api.answer(Fleets { device, own: keys.own().map(Fleet::from), partners, others, kept }))
 }
 
 fn no_fleet_yet(keys: &Keys) -> Result<(), ApiError> {

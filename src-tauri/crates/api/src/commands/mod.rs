@@ -18,6 +18,7 @@ pub mod make;
 pub mod oil;
 mod paper;
 pub mod people;
+pub mod picture;
 pub mod press;
 pub mod print;
 pub mod quote;

@@ -2,6 +2,7 @@
 
 use super::Plain;
 use super::text::{set_in, wrapped};
+use chrono::{DateTime, Utc};
 use hosewright_api::commands::fleet::{Fleet, FleetSeen, Fleets};
 use hosewright_words::Words;
 use serde::Serialize;
@@ -14,6 +15,10 @@ impl Plain for Fleets {
             None => words.say("fleets-none", &[]),
         });
         lines.extend(self.partners.iter().map(|partner| fleet("fleets-partner", partner, words)));
+        lines.extend(self.others.iter().map(|other| {
+            let name = other.name.clone().unwrap_or_else(|| words.say("fleets-no-name", &[]));
+            words.say("fleets-other", &[("name", &name), ("mark", &other.mark)])
+        }));
         lines.push(String::new());
         lines.push(self.kept.clone());
         lines.iter().map(|line| wrapped(line, 2)).collect::<Vec<_>>().join("\n")
@@ -30,7 +35,11 @@ impl Plain for FleetSeen {
     fn plain(&self, words: &Words) -> String {
         let values: [(&str, &dyn hosewright_words::Say); 3] =
             [("name", &self.name), ("mark", &self.mark.to_string()), ("from", &self.from)];
-        wrapped(&words.say("fleets-seen", &values), 0)
+        let known = self.from_name.as_ref();
+        let known =
+            known.map(|device| words.say("fleets-seen-known", &[("from", &self.from), ("device", device)]));
+        let said = [Some(words.say("fleets-seen", &values)), known];
+        said.into_iter().flatten().map(|line| wrapped(&line, 0)).collect::<Vec<_>>().join("\n")
     }
 }
 
@@ -39,6 +48,8 @@ impl Plain for FleetSeen {
 pub struct FleetHandedOn {
     /// The file.
     pub file: String,
+    /// Until when it is read.
+    pub until: DateTime<Utc>,
     /// What to mind.
     pub caution: String,
 }
@@ -46,6 +57,8 @@ pub struct FleetHandedOn {
 impl Plain for FleetHandedOn {
     fn plain(&self, words: &Words) -> String {
         let caution = format!("{}: {}", words.say("verdict-caution", &[]), self.caution);
-        format!("{}\n\n{}", self.file, set_in(&caution, 0, 2))
+        let until = self.until.format("%Y-%m-%d %H:%M UTC").to_string();
+        let until = wrapped(&words.say("fleets-hand-on-until", &[("until", &until)]), 0);
+        format!("{}\n{until}\n\n{}", self.file, set_in(&caution, 0, 2))
     }
 }

@@ -87,6 +87,7 @@ fn label_text(label: &LabelDrawn, words: &Words) -> String {
         };
         let (od, seen) = (length(curve.cover_od_mm.get(), 1), length(curve.seen_mm.get(), 1));
         lines.push(words.say(id, &[("od", &od), ("seen", &seen)]));
+        lines.extend(curve.doubt.clone());
     }
     if label.reprint {
         lines.push(words.say("tag-label-reprint", &[]));
@@ -114,12 +115,13 @@ impl Plain for LabelBatch {
             &[("made", &self.made), ("pages", &self.pages), ("reprints", &self.reprints)],
         );
         let rows = self.labels.iter().map(|label| {
-            let said = match &label.refused {
-                Some(why) => words.say("tag-batch-refused", &[("why", why)]),
-                None if label.reprint => words.say("tag-batch-reprint", &[]),
-                None => String::new(),
-            };
-            vec![label.code.to_string(), said]
+            let refused = label.refused.as_ref().map(|why| words.say("tag-batch-refused", &[("why", why)]));
+            let reprint = label.reprint.then(|| words.say("tag-batch-reprint", &[]));
+            let from = label
+                .od_from
+                .map(|from| words.say("batch-diameter", &[("from", &hosewright_api::key(&from))]));
+            let said: Vec<String> = [refused, reprint, from].into_iter().flatten().collect();
+            vec![label.code.to_string(), said.join("; ")]
         });
         format!("{}\n{}", wrapped(&said, 2), columns(&rows.collect::<Vec<_>>()))
     }

@@ -2,8 +2,13 @@
 
 use crate::tag::base32;
 use ed25519_dalek::{Signature, Signer, SigningKey, VerifyingKey};
+use schemars::JsonSchema;
+use serde::{Deserialize, Deserializer, Serialize, Serializer};
 use sha2::{Digest, Sha256};
 use std::fmt;
+use std::str::FromStr;
+use thiserror::Error;
+use ts_rs::TS;
 
 /// A device's private key.
 pub struct DeviceKey(SigningKey);
@@ -38,8 +43,18 @@ impl fmt::Debug for DeviceKey {
 }
 
 /// A device's public key.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, JsonSchema, TS)]
+#[schemars(with = "String")]
+#[ts(as = "String")]
 pub struct DevicePublic(VerifyingKey);
+
+/// The text is no public key.
+#[derive(Debug, Clone, PartialEq, Eq, Error)]
+#[error("\"{text}\" is no public key of a device; one has 52 letters and digits")]
+pub struct PublicError {
+    /// How it begins.
+    pub text: String,
+}
 
 impl DevicePublic {
     /// From its 52 characters; none where they are no public key.
@@ -62,6 +77,25 @@ impl DevicePublic {
 impl fmt::Display for DevicePublic {
     fn fmt(&self, to: &mut fmt::Formatter<'_>) -> fmt::Result {
         to.write_str(&base32::write(self.0.as_bytes()))
+    }
+}
+
+impl FromStr for DevicePublic {
+    type Err = PublicError;
+    fn from_str(text: &str) -> Result<Self, PublicError> {
+        Self::read(text).ok_or_else(|| PublicError { text: super::repeated(text) })
+    }
+}
+
+impl Serialize for DevicePublic {
+    fn serialize<S: Serializer>(&self, to: S) -> Result<S::Ok, S::Error> {
+        to.collect_str(self)
+    }
+}
+
+impl<'de> Deserialize<'de> for DevicePublic {
+    fn deserialize<D: Deserializer<'de>>(from: D) -> Result<Self, D::Error> {
+        String::deserialize(from)?.parse().map_err(serde::de::Error::custom)
     }
 }
 

@@ -1,17 +1,30 @@
 //! A fleet's key as a text, shown as a QR code by one device and read off it by another.
 //!
 //! ```text
-//! HOSE FLEET 1 7KQ4M      version, mark of the fleet
+//! HOSE FLEET 2 7KQ4M         version, mark of the fleet
 //! NAME Northern vans
-//! KEY ...                 the key, 52 characters
-//! FROM ...                public key of the device that hands it on, 52 characters
-//! SIGN ...                its signature (Ed25519) of all above, 103 characters
-//! SUM 1JVF9CA             as on a tag
+//! KEY ...                    the key, 52 characters
+//! FROM ...                   public key of the device that hands it on, 52 characters
+//! SHOWN 2026-11-26T20:12Z    when, by the clock of that device
+//! SIGN ...                   its signature (Ed25519) of all above, 103 characters
+//! SUM 1JVF9CA                as on a tag
 //! ```
+//!
+//! It is read for a day ([`LASTS`]): a picture of it that turns up later joins nobody. That shuts no door on whoever takes the
+//! key out of the text by other means.
 
 use super::{DeviceKey, DevicePublic, FleetKey};
 use crate::tag::{base32, escaped, sum, unescaped};
+use chrono::{DateTime, NaiveDateTime, TimeDelta, Utc};
 use thiserror::Error;
+
+/// How long a text is read after it was shown.
+const LASTS: TimeDelta = TimeDelta::hours(24);
+
+/// By how much the clocks of two devices may differ (common practice): a text shown so much later than now is read.
+const CLOCKS: TimeDelta = TimeDelta::hours(1);
+
+const SHOWN: &str = "%Y-%m-%dT%H:%MZ";
 
 /// A fleet as it was handed on.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -29,7 +42,7 @@ pub struct HandedOn {
 pub enum FleetError {
     /// Something else.
     #[error(
-        "this hands no fleet on: its first line is not HOSE FLEET, 1 and a mark; have the key shown on a device of the fleet and scan that"
+        "this hands no fleet on: its first line is not HOSE FLEET, 2 and a mark; have the key shown on a device of the fleet and scan that"
     )]
     NotAFleet,
     /// A line is missing, out of place or broken.
@@ -46,19 +59,43 @@ pub enum FleetError {
         /// What does not fit.
         what: &'static str,
     },
+    /// It was shown too long ago.
+    #[error(
+        "the fleet's key was shown on {} and is read for a day: have it shown anew and scan it again",
+        shown.format("%Y-%m-%d %H:%M UTC")
+    )]
+    Expired {
+        /// When it was shown.
+        shown: DateTime<Utc>,
+    },
+    /// It is yet to be shown, by the clock of the device that reads it.
+    #[error(
+        "the fleet's key was shown on {}, which by this device's clock is still to come: set the clocks of both devices right and have it shown anew",
+        shown.format("%Y-%m-%d %H:%M UTC")
+    )]
+    Ahead {
+        /// When it was shown, by the clock of the other device.
+        shown: DateTime<Utc>,
+    },
 }
 
 /// The text that hands a fleet's key on. It holds the key.
-pub fn hand_on(name: &str, key: &FleetKey, from: &DeviceKey) -> String {
+pub fn hand_on(name: &str, key: &FleetKey, from: &DeviceKey, shown: DateTime<Utc>) -> String {
     let head = format!(
-        "HOSE FLEET 1 {}\nNAME {}\nKEY {}\nFROM {}",
+        "HOSE FLEET 2 {}\nNAME {}\nKEY {}\nFROM {}\nSHOWN {}",
         key.mark(),
         escaped(name),
         base32::write(&key.bytes()),
-        from.public()
+        from.public(),
+        shown.format(SHOWN)
     );
     let body = format!("{head}\nSIGN {}", base32::write(&from.sign(&head)));
     format!("{body}\nSUM {}", sum(&body))
+}
+
+/// Until when a text is read that is shown now.
+pub fn until(shown: DateTime<Utc>) -> DateTime<Utc> {
+    shown + LASTS
 }
 
 /// Whether a text hands a fleet on, whole or broken: it may hold a key and is not to be shown.
@@ -72,32 +109,43 @@ pub(crate) fn repeated(text: &str) -> String {
     text.trim().lines().next().unwrap_or_default().chars().take(12).collect()
 }
 
-/// Reads such a text. Line ends of any kind and space around the whole are forgiven.
+/// Reads such a text. Line ends of any kind and space around the whole are forgiven. `now` is what the clock of the device
+/// says that reads it.
 ///
 /// # Errors
 /// Says what is wrong with it, never what stands in it.
-pub fn read(text: &str) -> Result<HandedOn, FleetError> {
+pub fn read(text: &str, now: DateTime<Utc>) -> Result<HandedOn, FleetError> {
     let lines: Vec<&str> = text.trim().lines().map(str::trim_end).collect();
     let line = |at: usize, start: &str| {
         lines.get(at).and_then(|line| line.strip_prefix(start)).ok_or(FleetError::Line { line: at + 1 })
     };
-    let mark = line(0, "HOSE FLEET 1 ").map_err(|_| FleetError::NotAFleet)?;
+    let mark = line(0, "HOSE FLEET 2 ").map_err(|_| FleetError::NotAFleet)?;
     let name = unescaped(line(1, "NAME ")?).ok_or(FleetError::Line { line: 2 })?;
     let key = base32::read(line(2, "KEY ")?).map(FleetKey::from_bytes).ok_or(FleetError::Line { line: 3 })?;
     let from = DevicePublic::read(line(3, "FROM ")?).ok_or(FleetError::Line { line: 4 })?;
-    let signature = base32::read::<64>(line(4, "SIGN ")?).ok_or(FleetError::Line { line: 5 })?;
-    let found = line(5, "SUM ")?;
-    if lines.len() != 6 {
-        return Err(FleetError::Line { line: 7 });
+    let shown = NaiveDateTime::parse_from_str(line(4, "SHOWN ")?, SHOWN)
+        .map_err(|_| FleetError::Line { line: 5 })?
+        .and_utc();
+    let signature = base32::read::<64>(line(5, "SIGN ")?).ok_or(FleetError::Line { line: 6 })?;
+    let found = line(6, "SUM ")?;
+    if lines.len() != 7 {
+        return Err(FleetError::Line { line: 8 });
     }
-    if found != sum(&lines[..5].join("\n")) {
+    if found != sum(&lines[..6].join("\n")) {
         return Err(FleetError::Altered { what: "the checksum" });
     }
-    if !from.signed(&lines[..4].join("\n"), &signature) {
+    if !from.signed(&lines[..5].join("\n"), &signature) {
         return Err(FleetError::Altered { what: "the signature" });
     }
     if mark != key.mark().to_string() {
         return Err(FleetError::Altered { what: "the mark" });
+    }
+    let age = now - shown;
+    if age > LASTS {
+        return Err(FleetError::Expired { shown });
+    }
+    if age < -CLOCKS {
+        return Err(FleetError::Ahead { shown });
     }
     Ok(HandedOn { key, name, from })
 }
@@ -106,33 +154,57 @@ pub fn read(text: &str) -> Result<HandedOn, FleetError> {
 mod tests {
     use super::*;
 
+    fn shown() -> DateTime<Utc> {
+        DateTime::from_timestamp(1_795_723_920, 0).expect("a time")
+    }
+
     #[test]
     fn what_was_handed_on_is_read_and_nothing_that_was_changed() {
         let (key, device) = (FleetKey::from_bytes([7; 32]), DeviceKey::from_bytes([9; 32]));
-        let text = hand_on("Vans, north", &key, &device);
+        let text = hand_on("Vans, north", &key, &device, shown());
         let read_back = HandedOn { key, name: "Vans, north".to_owned(), from: device.public() };
-        assert_eq!(read(&text), Ok(read_back.clone()));
-        assert_eq!(read(&format!("\n{}\r\n", text.replace('\n', "\r\n"))), Ok(read_back), "as copied");
-        assert_eq!(read("HOSE TAG 2 7KQ4M-2XR9D-D"), Err(FleetError::NotAFleet));
+        assert_eq!(read(&text, shown()), Ok(read_back.clone()));
+        assert_eq!(
+            read(&format!("\n{}\r\n", text.replace('\n', "\r\n")), shown()),
+            Ok(read_back),
+            "as copied"
+        );
+        assert_eq!(read("HOSE TAG 2 7KQ4M-2XR9D-D", shown()), Err(FleetError::NotAFleet));
         for at in 0..text.len() {
             let right = text.as_bytes()[at];
             let wrong = if right == b'7' { '8' } else { '7' };
             let mut changed = text.clone();
             changed.replace_range(at..=at, &wrong.to_string());
-            let error = read(&changed).expect_err("one character was changed");
+            let error = read(&changed, shown()).expect_err("one character was changed");
             assert!(!error.to_string().contains(&text.lines().nth(2).expect("a line")[4..20]), "{error}");
             // Cut anywhere, and with a checksum made to fit: the signature holds.
-            assert!(read(&text[..at]).is_err(), "cut at {at}");
+            assert!(read(&text[..at], shown()).is_err(), "cut at {at}");
         }
         let forged = text.replacen("NAME Vans", "NAME Mine", 1);
         let body = forged.rsplit_once('\n').expect("lines").0;
         let forged = format!("{body}\nSUM {}", sum(body));
-        assert_eq!(read(&forged), Err(FleetError::Altered { what: "the signature" }));
+        assert_eq!(read(&forged, shown()), Err(FleetError::Altered { what: "the signature" }));
+    }
+
+    #[test]
+    fn it_is_read_for_a_day_by_the_clock_of_whoever_reads_it() {
+        let text = hand_on("Vans", &FleetKey::from_bytes([7; 32]), &DeviceKey::from_bytes([9; 32]), shown());
+        let after = |minutes| read(&text, shown() + TimeDelta::minutes(minutes)).map(|read| read.name);
+        for minutes in [-60, 0, 5, 24 * 60] {
+            assert_eq!(after(minutes), Ok("Vans".to_owned()), "{minutes} minutes after");
+        }
+        assert_eq!(after(24 * 60 + 1), Err(FleetError::Expired { shown: shown() }));
+        assert_eq!(after(-61), Err(FleetError::Ahead { shown: shown() }));
+        let newer = text.replacen("SHOWN 2026-11-26", "SHOWN 2026-11-27", 1);
+        let body = newer.rsplit_once('\n').expect("lines").0;
+        let newer = format!("{body}\nSUM {}", sum(body));
+        let altered = Err(FleetError::Altered { what: "the signature" });
+        assert_eq!(read(&newer, shown() + TimeDelta::hours(30)), altered, "its day is signed");
     }
 
     #[test]
     fn a_key_is_known_for_one_however_it_was_copied_and_no_error_repeats_it() {
-        let text = hand_on("Vans", &FleetKey::from_bytes([7; 32]), &DeviceKey::from_bytes([9; 32]));
+        let text = hand_on("Vans", &FleetKey::from_bytes([7; 32]), &DeviceKey::from_bytes([9; 32]), shown());
         for copied in [text.clone(), format!("\u{feff}{text}"), format!("\r\n \u{feff}{text}\n")] {
             assert!(is_one(&copied));
             let key = text.lines().nth(2).expect("a line").strip_prefix("KEY ").expect("the key");

@@ -7,7 +7,7 @@ mod device;
 mod hand_on;
 mod key;
 
-pub use device::{DeviceKey, DevicePublic};
+pub use device::{DeviceKey, DevicePublic, PublicError};
 pub(crate) use hand_on::repeated;
-pub use hand_on::{FleetError, HandedOn, hand_on, is_one, read};
+pub use hand_on::{FleetError, HandedOn, hand_on, is_one, read, until};
 pub use key::{FleetKey, FleetMark, MarkError, secret};

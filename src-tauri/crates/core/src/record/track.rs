@@ -11,6 +11,8 @@ use std::fmt;
 pub enum Track {
     /// Name of a device.
     Device(DeviceId),
+    /// Public key of a device.
+    DeviceKey(DeviceId),
     /// A site.
     Site(SiteId),
     /// A machine.
@@ -66,6 +68,7 @@ impl Body {
     pub fn track(&self, device: DeviceId) -> Option<Track> {
         Some(match self {
             Body::DeviceNamed(_) => Track::Device(device),
+            Body::DeviceKey(_) => Track::DeviceKey(device),
             Body::SiteNamed(site) => Track::Site(site.site),
             Body::MachineSet(machine) => Track::Machine(machine.machine),
             Body::HoursRead(read) => Track::Hours(read.machine),
@@ -99,6 +102,7 @@ impl Track {
     pub fn shape(&self) -> Shape {
         match self {
             Track::Device(_)
+            | Track::DeviceKey(_)
             | Track::Site(_)
             | Track::Machine(_)
             | Track::Circuit(_)
@@ -143,6 +147,7 @@ impl fmt::Display for Track {
     fn fmt(&self, to: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Track::Device(id) => write!(to, "device/{id}"),
+            Track::DeviceKey(id) => write!(to, "device-key/{id}"),
             Track::Site(id) => write!(to, "site/{id}"),
             Track::Machine(id) => write!(to, "machine/{id}"),
             Track::Hours(id) => write!(to, "hours/{id}"),

@@ -157,13 +157,15 @@ pub enum TagFindingCode {
     Newer,
     /// The hose was not proved.
     NotProved,
+    /// Neither its tag nor the record says when it was assembled.
+    AgeNotKnown,
     /// Where the hose of that code sits.
     Sits,
 }
 
 impl TagFindingCode {
     /// Every one.
-    pub const ALL: [TagFindingCode; 20] = [
+    pub const ALL: [TagFindingCode; 21] = [
         TagFindingCode::Altered,
         TagFindingCode::Withdrawn,
         TagFindingCode::Undone,
@@ -183,6 +185,7 @@ impl TagFindingCode {
         TagFindingCode::ForeignFigures,
         TagFindingCode::Newer,
         TagFindingCode::NotProved,
+        TagFindingCode::AgeNotKnown,
         TagFindingCode::Sits,
     ];
 
@@ -232,8 +235,19 @@ pub fn findings(
     if proved == Some(false) {
         found.push(TagFindingCode::NotProved);
     }
+    if is_of_no_age(tag, known.and_then(|known| known.made)) {
+        found.push(TagFindingCode::AgeNotKnown);
+    }
     found.sort_by_key(|code| (std::cmp::Reverse(code.verdict()), *code));
     found
+}
+
+/// Whether a hose is read, or on record, and neither says when it was assembled. A code of which nothing is known is said to
+/// be not known, and of what was altered nothing counts.
+fn is_of_no_age(tag: &TagRead, made: Option<&record::Assembly>) -> bool {
+    let said = tag.content.as_ref().and_then(|content| content.assembled);
+    let is_told = tag.content.is_some() || made.is_some();
+    is_told && said.is_none() && made.is_none_or(|made| made.assembled.is_none())
 }
 
 /// What is to be said of who made it.

@@ -58,7 +58,7 @@ mod write;
 
 pub use assembled::{Assembled, AssembledError};
 pub use code::{CodeError, TagCode};
-pub use curve::{Curve, seen};
+pub use curve::{Curve, LEAST_OF_LARGEST, seen};
 pub use judge::{
     Off, OnRecord, TagFindingCode, TagRead, TagStanding, beside, findings, of_record, open, proof_of,
 };

@@ -81,7 +81,7 @@ pub enum LabelError {
     NoDiameter,
     /// The hose is too thin for a code that a camera reads round it.
     #[error(
-        "round a hose of {cover_od_mm} mm a camera sees a code of {seen_mm:.1} mm at most, which is less than one takes at {dpi} dots per inch; take a flag or a plate, or a printer with finer dots"
+        "round a hose of {cover_od_mm:.1} mm a camera sees a code of {seen_mm:.1} mm at most, which is less than one takes at {dpi} dots per inch; take a flag or a plate, or a printer with finer dots"
     )]
     Curved {
         /// Diameter over the cover.

@@ -1,4 +1,4 @@
-//! Names of devices.
+//! Names and public keys of devices.
 
 use crate::Error;
 use hosewright_core::record::{Body, DeviceId, Entry};
@@ -12,5 +12,16 @@ pub(super) fn project(db: &Connection, id: DeviceId, current: Option<&Entry>) ->
         device.name,
         at.to_string()
     ])?;
+    Ok(())
+}
+
+/// The key of which the device has the private half; one that it could not sign is none.
+pub(super) fn project_key(db: &Connection, id: DeviceId, current: Option<&Entry>) -> Result<(), Error> {
+    db.prepare_cached("DELETE FROM device_key WHERE device = ?1")?.execute([id.to_string()])?;
+    let Some(Entry { at, body: Body::DeviceKey(told), .. }) = current else { return Ok(()) };
+    if told.is_of(id) {
+        db.prepare_cached("INSERT INTO device_key (device, public_key, version) VALUES (?1, ?2, ?3)")?
+            .execute(params![id.to_string(), told.public_key.to_string(), at.to_string()])?;
+    }
     Ok(())
 }

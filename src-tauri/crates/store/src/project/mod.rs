@@ -29,6 +29,7 @@ pub(crate) fn track(db: &Connection, track: &Track) -> Result<(), Error> {
     conflicts(db, &key, &arranged)?;
     match track {
         Track::Device(id) => device::project(db, *id, current(&arranged)),
+        Track::DeviceKey(id) => device::project_key(db, *id, current(&arranged)),
         Track::Site(id) => site::project(db, *id, current(&arranged)),
         Track::Machine(id) => machine::project(db, *id, current(&arranged)),
         Track::Hours(id) => machine::project_hours(db, *id, &arranged),

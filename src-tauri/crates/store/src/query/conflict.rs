@@ -178,6 +178,7 @@ impl Named {
 fn named(body: &Body) -> Named {
     match body {
         Body::DeviceNamed(named) => Named::name(&named.name),
+        Body::DeviceKey(told) => Named::name(&told.public_key.mark()),
         Body::SiteNamed(site) => Named::name(&site.name),
         Body::MachineSet(machine) => Named::machine(machine.machine, Some(&machine.name)),
         Body::HoursRead(read) => Named::machine(read.machine, None),

@@ -2,6 +2,7 @@
 
 use crate::{Error, Register, rows};
 use chrono::{DateTime, Utc};
+use hosewright_core::fleet::DevicePublic;
 use hosewright_core::record::DeviceId;
 use rusqlite::OptionalExtension;
 use schemars::JsonSchema;
@@ -15,6 +16,8 @@ pub struct Device {
     pub device: DeviceId,
     /// What people call it.
     pub name: Option<String>,
+    /// The public key that it told, where it has.
+    pub public_key: Option<DevicePublic>,
     /// Events it wrote, as far as they have arrived.
     #[ts(type = "number")]
     pub events: u64,
@@ -36,20 +39,34 @@ impl Register {
         Ok(name)
     }
 
+    /// The public key that a device told, where it has.
+    ///
+    /// # Errors
+    /// The register can not be read.
+    pub fn device_key(&self, device: DeviceId) -> Result<Option<DevicePublic>, Error> {
+        let key = self
+            .db
+            .prepare_cached("SELECT public_key FROM device_key WHERE device = ?1")?
+            .query_row([device.to_string()], |row| rows::parsed(row, "public_key"))
+            .optional()?;
+        Ok(key)
+    }
+
     /// The devices that wrote, the latest first.
     ///
     /// # Errors
     /// The register can not be read.
     pub fn devices(&self) -> Result<Vec<Device>, Error> {
         let mut statement = self.db.prepare_cached(
-            "SELECT e.device, d.name, max(e.number) AS events, max(e.ms) AS ms
-             FROM event e LEFT JOIN device d ON d.device = e.device
+            "SELECT e.device, d.name, k.public_key, max(e.number) AS events, max(e.ms) AS ms
+             FROM event e LEFT JOIN device d ON d.device = e.device LEFT JOIN device_key k ON k.device = e.device
              GROUP BY e.device ORDER BY ms DESC, e.device",
         )?;
         let devices = statement.query_map([], |row| {
             Ok(Device {
                 device: rows::parsed(row, "device")?,
                 name: row.get("name")?,
+                public_key: rows::optional(row, "public_key")?,
                 events: rows::unsigned(row, "events")?,
                 latest: DateTime::from_timestamp_millis(row.get("ms")?).unwrap_or_default(),
             })

@@ -50,6 +50,8 @@ tag-found-newer = Dieses Programm kann es nicht lesen.
 tag-found-newer-cure = Mit einem neueren Programm lesen, oder nach den Wörtern neben dem Code gehen.
 tag-found-not-proved = Die Schlauchleitung ist nicht druckgeprüft.
 tag-found-not-proved-cure = Druckprüfen, bevor sie Druck trägt.
+tag-found-age-not-known = Niemand hat festgehalten, wann diese Schlauchleitung gefertigt wurde: Ihr Alter ist nicht bekannt.
+tag-found-age-not-known-cure = Das Datum auf Presshülse und Aufdrucklinie suchen. Steht dort keines, gilt sie als überaltert und wird neu gefertigt.
 tag-found-sits = Im Register ist sie an { $at } eingebaut.
 tag-found-sits-cure = Dort ihre Erfassung öffnen.
 
@@ -70,6 +72,10 @@ tag-label-of = { $holds ->
 }, Version { $version }, Stufe { $level }, Module von { $module } ({ $dots } Punkte); lesbar aus etwa { $from }.
 tag-label-along = Rund um einen Schlauch von { $od } sieht eine Kamera davon { $seen }. Mit den Wörtern entlang des Schlauchs aufkleben.
 tag-label-around = Rund um einen Schlauch von { $od } sieht eine Kamera davon { $seen }. Mit den Wörtern um den Schlauch herum aufkleben.
+tag-diameter-doubt = { $from ->
+    [reckoned] Niemand hat über die Decke gemessen, und in den Tabellen steht nur ihr größter Durchmesser: Genommen ist das { $part }-Fache davon, das Kleinste, was sein kann.
+   *[tables] Niemand hat über die Decke gemessen: Genommen ist das Kleinste, was die Tabellen erlauben.
+} Gemessen wird der Code vielleicht größer.
 tag-label-reprint = Es sagt NACHDRUCK: Die Schlauchleitung hatte schon ein Etikett.
 tag-batch-title = Schlauchetiketten
 tag-batch-made = { $made ->
@@ -94,9 +100,13 @@ fleets-keys-kept = Die Schlüssel liegen in { $file }. { $owner ->
    *[no] Wer diesen Ordner öffnen kann, kann sie lesen: dieses Gerät gesperrt halten.
 } Sie sind in keiner Datensicherung, keinem Paket und keiner Ausgabe: Ein wiederhergestelltes Gerät tritt seiner Flotte neu bei.
 fleets-hand-on-caution = Das ist der Schlüssel von { $fleet }. Wer ihn fotografiert, kann Schilder machen, die als eigene gelesen werden, und er lässt sich nicht zurücknehmen. Nur einem Gerät der Flotte zeigen, das daneben ist, und sofort schließen. Nirgendwohin senden und für niemanden drucken.
+fleets-hand-on-until = Er wird bis { $until } gelesen. Danach neu zeigen.
 fleets-device = Dieses Gerät: { $mark }
 fleets-own = Flotte { $name } ({ $mark }), seit { $day }{ $from }
 fleets-seen = Flotte { $name } ({ $mark }), weitergegeben vom Gerät { $from }. Nichts wurde behalten. Beide Zeichen mit dem Bildschirm des anderen Geräts vergleichen; sind sie gleich, mit --from { $from } beitreten.
+fleets-seen-known = { $from } ist das Zeichen von { $device }, dessen Erfassungen in diesem Register stehen.
 fleets-from = , weitergegeben von { $from }
 fleets-none = Keine Flotte: Schilder werden ohne Siegel gemacht. Eine gründen oder einer beitreten.
 fleets-partner = Partner { $name } ({ $mark }), seit { $day }{ $from }
+fleets-other = Gerät { $name }: { $mark }
+fleets-no-name = ohne Namen

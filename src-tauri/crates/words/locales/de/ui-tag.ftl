@@ -47,6 +47,7 @@ tag-take-stock = { $name } nehmen
 tag-take-stock-then = eigenes Etikett, das den Platz hat
 tag-curve = Rund um einen Schlauch von { $od } ({ $from ->
     [given] wie gemessen
+    [reckoned] aus dem größten der Tabellen gerechnet
    *[tables] aus den Tabellen
 }) sieht eine Kamera mit einem Blick einen Code von { $seen }. Dieser ist { $code } breit, seine Wörter laufen { $direction ->
     [around] um den Schlauch herum
@@ -92,6 +93,10 @@ batch-one-each = Etikettendrucker, je eines
 batch-working = Macht die Etiketten.
 batch-list = Leitungen
 batch-reprint = Nachdruck
+batch-diameter = { $from ->
+    [reckoned] Durchmesser nicht gemessen, aus dem größten der Tabellen gerechnet
+   *[tables] Durchmesser nicht gemessen, der kleinste der Tabellen
+}
 batch-code-alone = der Code trägt nur seinen Namen
 batch-left-word = WEGGELASSEN
 batch-left = { $count ->

@@ -382,6 +382,7 @@ van-device-unnamed = kein Name ({ $id })
 van-conflict-other = eine Grenze jedes Standorts
 van-told = { $kind } ({ $by })
 van-kind-device-named = Name des Geräts
+van-kind-device-key = Schlüssel des Geräts
 van-kind-site-named = Standort
 van-kind-machine-set = Maschine
 van-kind-hours-read = Stunden

@@ -50,6 +50,8 @@ tag-found-newer = It can not be read by this program.
 tag-found-newer-cure = Read it with a newer program. Till then rely on nothing of it.
 tag-found-not-proved = The hose was not proved.
 tag-found-not-proved-cure = Prove it before it carries pressure.
+tag-found-age-not-known = Nobody wrote down when this hose was assembled: its age is not known.
+tag-found-age-not-known-cure = Look for the date on its ferrule and on its layline. Is there none, take it for past its life and make it anew.
 tag-found-sits = The register has it fitted at { $at }.
 tag-found-sits-cure = Open its record there.
 
@@ -70,6 +72,10 @@ tag-label-of = { $holds ->
 }, version { $version }, level { $level }, modules of { $module } ({ $dots } dots); reads from about { $from }.
 tag-label-along = Round a hose of { $od } a camera sees { $seen } of it. Stick it with its words along the hose.
 tag-label-around = Round a hose of { $od } a camera sees { $seen } of it. Stick it with its words round the hose.
+tag-diameter-doubt = { $from ->
+    [reckoned] Nobody measured over the cover, and the tables have only its largest: taken is { $part } of that, the least that may be.
+   *[tables] Nobody measured over the cover: taken is the smallest that the tables allow.
+} Measured, the code may come out larger.
 tag-label-reprint = It says REPRINT: the hose had a label before.
 tag-batch-title = Hose labels
 tag-batch-made = { $made ->
@@ -94,9 +100,13 @@ fleets-keys-kept = The keys are in { $file }. { $owner ->
    *[no] Anyone who can open that folder may read it: keep this device locked.
  } They are in no backup, bundle or export: a device that is restored joins its fleet again.
 fleets-hand-on-caution = This is the key of { $fleet }. Whoever photographs it can make tags that read as yours, and it can not be taken back. Show it only to a device of the fleet, beside you, and close it at once. Send it nowhere and print it for nobody.
+fleets-hand-on-until = It is read until { $until }. Later, show it anew.
 fleets-seen = Fleet { $name } ({ $mark }), handed on by the device { $from }. Nothing was kept. Compare both marks with the other device's own screen; are they the same, join with --from { $from }.
+fleets-seen-known = { $from } is the mark of { $device }, whose records this register has.
 fleets-device = This device: { $mark }
 fleets-own = Fleet { $name } ({ $mark }), since { $day }{ $from }
 fleets-from = , handed on by { $from }
 fleets-none = No fleet: tags are made without a seal. Begin one, or join one.
 fleets-partner = Partner { $name } ({ $mark }), since { $day }{ $from }
+fleets-other = Device { $name }: { $mark }
+fleets-no-name = without a name

@@ -47,6 +47,7 @@ tag-take-stock = Take { $name }
 tag-take-stock-then = your label that has the room
 tag-curve = Round a hose of { $od } ({ $from ->
     [given] as measured
+    [reckoned] reckoned from the largest of the tables
    *[tables] from the tables
 }) a camera sees a code of { $seen } in one look. This one is { $code } wide, its words run { $direction ->
     [around] round the hose
@@ -92,6 +93,10 @@ batch-one-each = label printer, one each
 batch-working = Making the labels.
 batch-list = Hoses
 batch-reprint = reprint
+batch-diameter = { $from ->
+    [reckoned] diameter not measured, reckoned from the largest of the tables
+   *[tables] diameter not measured, the smallest of the tables
+}
 batch-code-alone = the code holds its name alone
 batch-left-word = LEFT OUT
 batch-left = { $count ->

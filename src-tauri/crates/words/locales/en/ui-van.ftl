@@ -382,6 +382,7 @@ van-device-unnamed = no name ({ $id })
 van-conflict-other = a limit of every site
 van-told = { $kind } ({ $by })
 van-kind-device-named = name of the device
+van-kind-device-key = key of the device
 van-kind-site-named = site
 van-kind-machine-set = machine
 van-kind-hours-read = hours

@@ -51,6 +51,8 @@ tag-found-newer = Este programa no la puede leer.
 tag-found-newer-cure = Leerla con un programa más nuevo, o por las palabras junto al código.
 tag-found-not-proved = La manguera no se probó.
 tag-found-not-proved-cure = Probarla antes de que soporte presión.
+tag-found-age-not-known = Nadie anotó cuándo se montó esta manguera: su edad no se conoce.
+tag-found-age-not-known-cure = Buscar la fecha en el casquillo y en la línea de marcado. Si no hay ninguna, se da por caducada y se hace de nuevo.
 tag-found-sits = En el registro está montada en { $at }.
 tag-found-sits-cure = Abrir ahí su registro.
 
@@ -70,6 +72,10 @@ tag-label-of = { $holds ->
 }, versión { $version }, nivel { $level }, módulos de { $module } ({ $dots } puntos); se lee desde unos { $from }.
 tag-label-along = Alrededor de una manguera de { $od } una cámara ve { $seen } de ella. Pegarla con las palabras a lo largo de la manguera.
 tag-label-around = Alrededor de una manguera de { $od } una cámara ve { $seen } de ella. Pegarla con las palabras alrededor de la manguera.
+tag-diameter-doubt = { $from ->
+    [reckoned] Nadie midió sobre la cubierta, y las tablas solo tienen su diámetro mayor: se toma { $part } de él, lo menos que puede ser.
+   *[tables] Nadie midió sobre la cubierta: se toma el menor que permiten las tablas.
+} Medido, el código puede salir más grande.
 tag-label-reprint = Dice REIMPRESA: la manguera ya tuvo una etiqueta.
 tag-batch-title = Etiquetas de manguera
 tag-batch-made = { $made ->
@@ -94,9 +100,13 @@ fleets-keys-kept = Las claves están en { $file }. { $owner ->
    *[no] Quien pueda abrir esa carpeta puede leerlas: tener este dispositivo bloqueado.
 } No están en ninguna copia de seguridad, paquete ni exportación: un dispositivo restaurado se une otra vez a su flota.
 fleets-hand-on-caution = Esta es la clave de { $fleet }. Quien la fotografíe puede hacer etiquetas que se leen como propias, y no se puede retirar. Mostrarla solo a un dispositivo de la flota, estando al lado, y cerrarla enseguida. No enviarla a ningún sitio ni imprimirla para nadie.
+fleets-hand-on-until = Se lee hasta { $until }. Después, mostrarla de nuevo.
 fleets-device = Este dispositivo: { $mark }
 fleets-own = Flota { $name } ({ $mark }), desde { $day }{ $from }
 fleets-seen = Flota { $name } ({ $mark }), pasada por el dispositivo { $from }. No se ha guardado nada. Comparar las dos marcas con la pantalla del otro dispositivo; si son iguales, unirse con --from { $from }.
+fleets-seen-known = { $from } es la marca de { $device }, cuyos registros están en este registro.
 fleets-from = , entregada por { $from }
 fleets-none = Sin flota: las etiquetas se hacen sin sello. Empezar una, o unirse a una.
 fleets-partner = Socio { $name } ({ $mark }), desde { $day }{ $from }
+fleets-other = Dispositivo { $name }: { $mark }
+fleets-no-name = sin nombre

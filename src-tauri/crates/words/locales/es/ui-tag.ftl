@@ -47,6 +47,7 @@ tag-take-stock = Tomar { $name }
 tag-take-stock-then = la etiqueta propia donde cabe
 tag-curve = Alrededor de una manguera de { $od } ({ $from ->
     [given] medida
+    [reckoned] calculada de la mayor de las tablas
    *[tables] de las tablas
 }) una cámara ve de una vez un código de { $seen }. Este mide { $code } de ancho, sus palabras van { $direction ->
     [around] alrededor de la manguera
@@ -92,6 +93,10 @@ batch-one-each = impresora de etiquetas, de una en una
 batch-working = Haciendo las etiquetas.
 batch-list = Mangueras
 batch-reprint = reimpresa
+batch-diameter = { $from ->
+    [reckoned] diámetro sin medir, calculado del mayor de las tablas
+   *[tables] diámetro sin medir, el menor de las tablas
+}
 batch-code-alone = el código lleva solo su nombre
 batch-left-word = FUERA
 batch-left = { $count ->

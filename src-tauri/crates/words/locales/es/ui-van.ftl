@@ -382,6 +382,7 @@ van-device-unnamed = sin nombre ({ $id })
 van-conflict-other = un límite de todas las sedes
 van-told = { $kind } ({ $by })
 van-kind-device-named = nombre del dispositivo
+van-kind-device-key = clave del dispositivo
 van-kind-site-named = sede
 van-kind-machine-set = máquina
 van-kind-hours-read = horas

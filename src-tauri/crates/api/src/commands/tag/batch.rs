@@ -1,6 +1,6 @@
 //! Labels of many hoses at once: of a machine, of what falls due, of codes that were picked.
 
-use super::label::{Composed, composed};
+use super::label::{Composed, DiameterFrom, composed};
 use super::recorded;
 use super::scan::sits;
 use crate::commands::File;
@@ -76,6 +76,8 @@ pub struct BatchLabel {
     pub holds: Option<LabelHolds>,
     /// Whether it says that the hose had a label before.
     pub reprint: bool,
+    /// Where the diameter over the cover comes from; none where the label does not go round the hose.
+    pub od_from: Option<DiameterFrom>,
     /// Why none is made.
     pub refused: Option<String>,
 }
@@ -143,7 +145,7 @@ fn labels(api: &mut Api, asked: &LabelBatchQuestion) -> Result<(Vec<BatchLabel>,
 
 fn one(api: &mut Api, code: TagCode, stock: &LabelStock) -> Result<(BatchLabel, Option<Composed>), ApiError> {
     let at = api.register()?.hose(&code)?.as_ref().and_then(sits);
-    let none = BatchLabel { code, at, holds: None, reprint: false, refused: None };
+    let none = BatchLabel { code, at, holds: None, reprint: false, od_from: None, refused: None };
     let content = match recorded(api, code) {
         Ok((content, _)) => content,
         // What can not be read at all ends the batch; what gets no label is told with the others.
@@ -155,7 +157,8 @@ fn one(api: &mut Api, code: TagCode, stock: &LabelStock) -> Result<(BatchLabel, 
     Ok(match composed(api, &content, stock, None)? {
         Ok(composed) => {
             let (holds, reprint) = (Some(composed.label.holds), composed.reprint());
-            (BatchLabel { holds, reprint, ..none }, Some(composed))
+            let od_from = composed.od_from();
+            (BatchLabel { holds, reprint, od_from, ..none }, Some(composed))
         }
         Err(refused) => (BatchLabel { refused: Some(refused.to_string()), ..none }, None),
     })

@@ -5,7 +5,9 @@ use crate::commands::File;
 use crate::{Answer, Api, ApiError};
 use hosewright_core::quantity::Millimetres;
 use hosewright_core::record::{Assembly, Body, Labelled, LabelledHow};
-use hosewright_core::tag::{self, LabelDirection, LabelHolds, LabelStock, TagContent, TagFindingCode};
+use hosewright_core::tag::{
+    self, LEAST_OF_LARGEST, LabelDirection, LabelHolds, LabelStock, TagContent, TagFindingCode,
+};
 use hosewright_papers::{DrawingError, Label, LabelError, Wanted};
 use hosewright_store::Hose;
 use schemars::JsonSchema;
@@ -55,6 +57,8 @@ pub enum DiameterFrom {
     Given,
     /// The smallest that the tables allow the hose.
     Tables,
+    /// The tables have its largest alone: the smallest that may be (`LEAST_OF_LARGEST`) was reckoned from it.
+    Reckoned,
 }
 
 /// A label that came out, and the hose where it is on record.
@@ -68,6 +72,11 @@ pub(super) struct Composed {
 impl Composed {
     pub(super) fn reprint(&self) -> bool {
         self.hose.as_ref().is_some_and(|hose| hose.labelled)
+    }
+
+    /// Where the diameter comes from by which it was composed; none where it does not go round the hose.
+    pub(super) fn od_from(&self) -> Option<DiameterFrom> {
+        self.od_from.filter(|_| self.label.round.is_some())
     }
 }
 
@@ -136,7 +145,7 @@ fn is_own(api: &Api, content: &TagContent) -> Result<bool, ApiError> {
     Ok(register.keys()?.own().is_some_and(|own| tag::is_sealed_by(&text, &own.key)))
 }
 
-/// The diameter over the cover: as it was measured, or the smallest of the tables, of which a camera sees least.
+/// The diameter over the cover: as it was measured, or the smallest by the tables, of which a camera sees least.
 fn diameter(
     api: &Api,
     content: &TagContent,
@@ -147,7 +156,11 @@ fn diameter(
     }
     let hose = content.spec.hose.as_ref()?;
     let row = api.catalogue.hose(&hose.standard, &hose.kind, hose.dn).ok()?;
-    row.cover_od_min_mm.or(row.cover_od_max_mm).map(|od| (od, DiameterFrom::Tables))
+    let least = row.cover_od_min_mm.map(|od| (od, DiameterFrom::Tables));
+    least.or_else(|| {
+        let largest = row.cover_od_max_mm?;
+        Some((Millimetres(largest.get() * LEAST_OF_LARGEST), DiameterFrom::Reckoned))
+    })
 }
 
 /// The label as a file. Of a hose that is on record it is written down that it got one.
@@ -157,9 +170,10 @@ fn diameter(
 pub fn label(api: &mut Api, asked: LabelQuestion, _: &[u8]) -> Result<File, ApiError> {
     let composed = composed(api, &asked.tag, &asked.stock, asked.cover_od_mm)?;
     let composed = composed.map_err(|error| {
-        let refused = refused(api, &asked, &error);
-        let parts = [refused.why, refused.instead];
-        ApiError::input("stock", parts.join(". ").trim_end_matches(". ").to_owned())
+        let LabelRefused { why, doubt, instead, .. } = refused(api, &asked, &error);
+        let parts = [format!("{why}."), doubt.unwrap_or_default(), instead];
+        let said: Vec<String> = parts.into_iter().filter(|part| !part.is_empty()).collect();
+        ApiError::input("stock", said.join(" ").trim_end_matches('.').to_owned())
     })?;
     let label = &composed.label;
     let (ending, mime, bytes) = match asked.kind {
@@ -223,6 +237,8 @@ pub struct LabelCurve {
     pub cover_od_mm: Millimetres,
     /// Where that comes from.
     pub od_from: DiameterFrom,
+    /// What is not sure of it, in words; none where it was measured.
+    pub doubt: Option<String>,
     /// How wide a code may be round the hose for a camera to read it.
     pub seen_mm: Millimetres,
     /// Which way the label lies.
@@ -236,6 +252,8 @@ pub struct LabelRefused {
     pub case: LabelRefusal,
     /// Why, and what would do.
     pub why: String,
+    /// What is not sure of the diameter that it was refused by, in words; none where that was measured or is no reason.
+    pub doubt: Option<String>,
     /// The user's other stocks that would do, in words; empty where none would.
     pub instead: String,
     /// The names of these stocks.
@@ -264,17 +282,18 @@ pub enum LabelRefusal {
 /// The tag is not to be made.
 pub fn preview(api: &mut Api, asked: LabelQuestion, _: &[u8]) -> Result<Answer<LabelPreview>, ApiError> {
     let preview = match composed(api, &asked.tag, &asked.stock, asked.cover_od_mm)? {
-        Ok(composed) => LabelPreview { label: Some(drawn(&composed)), refused: None },
+        Ok(composed) => LabelPreview { label: Some(drawn(api, &composed)), refused: None },
         Err(error) => LabelPreview { label: None, refused: Some(refused(api, &asked, &error)) },
     };
     Ok(api.answer(preview))
 }
 
-fn drawn(composed: &Composed) -> LabelDrawn {
+fn drawn(api: &Api, composed: &Composed) -> LabelDrawn {
     let label = &composed.label;
     let curve = label.round.zip(composed.od_from).map(|((curve, direction), od_from)| LabelCurve {
         cover_od_mm: curve.cover_od_mm,
         od_from,
+        doubt: doubt(api, od_from),
         seen_mm: curve.seen_mm(label.version),
         direction,
     });
@@ -317,5 +336,14 @@ fn refused(api: &mut Api, asked: &LabelQuestion, error: &LabelError) -> LabelRef
         [] => String::new(),
         names => api.words.say("tag-stocks-that-do", &[("stocks", &names.join(", "))]),
     };
-    LabelRefused { case, why: error.to_string(), instead, would_do, needed_height_mm }
+    let from = diameter(api, &asked.tag, asked.cover_od_mm).map(|(_, from)| from);
+    let doubt = from.filter(|_| case == LabelRefusal::Curved).and_then(|from| doubt(api, from));
+    LabelRefused { case, why: error.to_string(), doubt, instead, would_do, needed_height_mm }
+}
+
+/// What is not sure of a diameter that nobody measured, in words.
+fn doubt(api: &Api, from: DiameterFrom) -> Option<String> {
+    let part = api.words.number(LEAST_OF_LARGEST, 2);
+    let said = || api.words.say("tag-diameter-doubt", &[("from", &crate::key(&from)), ("part", &part)]);
+    (from != DiameterFrom::Given).then(said)
 }

@@ -140,11 +140,11 @@ pub fn make(api: &mut Api, asked: TagQuestion, _: &[u8]) -> Result<Answer<TagMad
     Ok(api.answer(TagMade { verdict, service_checked, tag, text, stops, proof_from, notices }))
 }
 
-/// The hose of that code, where the register has it and it may have a tag.
+/// The hose of that code, where the register has it and it may have a tag. A code that is used up is used for no other hose.
 ///
 /// # Errors
 /// It failed its proof; its tag was withdrawn; its record was struck out, or contradicts itself.
-fn taggable(api: &Api, code: TagCode) -> Result<Option<Hose>, ApiError> {
+pub(super) fn taggable(api: &Api, code: TagCode) -> Result<Option<Hose>, ApiError> {
     let Some(register) = &api.register else { return Ok(None) };
     let Some(hose) = register.hose(&code)? else { return Ok(None) };
     // Its proof counts, whatever became of it since.

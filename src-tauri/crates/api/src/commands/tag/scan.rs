@@ -2,6 +2,7 @@
 
 use super::found::{Place, TagFinding, worded};
 use super::{believed, on_record};
+use crate::commands::picture::{FrameSize, codes};
 use crate::{Answer, Api, ApiError};
 use hosewright_core::check::Verdict;
 use hosewright_core::fleet::FleetMark;
@@ -22,6 +23,9 @@ pub struct ReadQuestion {
     /// The place at which the person stands.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub place: Option<PlaceId>,
+    /// The bytes are a frame of a live camera of that size; a file without.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub frame: Option<FrameSize>,
 }
 
 /// What stands in a picture.
@@ -86,9 +90,10 @@ pub struct TagJudged {
 /// stands in the log of scans.
 ///
 /// # Errors
-/// [`ApiError::nothing`] when there is no code, or no tag among them; [`ApiError::file`] when it is no picture.
+/// [`ApiError::nothing`] when there is no code, or no tag among them; [`ApiError::file`] when it is no picture; a frame of
+/// another size than it says.
 pub fn read(api: &mut Api, asked: ReadQuestion, picture: &[u8]) -> Result<Answer<Scanned>, ApiError> {
-    let found = hosewright_sight::read(picture).map_err(|error| ApiError::file("", error))?;
+    let found = codes(asked.frame, picture)?;
     if found.is_empty() {
         return Err(ApiError::nothing(
             "",
