@@ -9,8 +9,10 @@
 //! 4. where nothing was read, and in a large picture where two sure marks tell of a code, two readers by others, on the
 //!    picture and lightly blurred and smaller copies, until one finds something.
 //!
-//! A live camera's frame takes the first two, for few marks. Nothing is voted on: a text is given where the code's own
-//! Reed-Solomon codewords agree with some to spare, as ISO/IEC 18004 asks.
+//! A live camera's frame takes the first two for few marks, and the first three where marks tell of a code.
+//!
+//! Nothing is voted on: a text is given where the code's own Reed-Solomon codewords agree with some to spare, as
+//! ISO/IEC 18004 asks.
 
 mod chain;
 mod decode;
@@ -84,10 +86,13 @@ pub fn read(bytes: &[u8]) -> Result<Vec<Found>, SightError> {
 }
 
 /// Every QR code in a frame of a live camera: its width, its height and its grey values row by row. It takes the
-/// short way, for the next frame comes at once; none is an empty list, as is a frame of another size than it says.
+/// short way, for the next frame comes at once, and the long one where marks tell of a code that the short way does not
+/// read; none is an empty list, as is a frame of another size than it says.
 pub fn read_frame(width: usize, height: usize, grey: &[u8]) -> Vec<Found> {
     if grey.len() != width * height {
         return Vec::new();
     }
-    chain::read(&Grey { width, height, pixels: grey.to_vec() }, Effort::Frame).found
+    let frame = Grey { width, height, pixels: grey.to_vec() };
+    let Looked { found, likely } = chain::read(&frame, Effort::Frame);
+    if found.is_empty() && likely { chain::read(&frame, Effort::Photo).found } else { found }
 }
