@@ -57,7 +57,7 @@ pub fn hand_on(name: &str, key: &FleetKey, from: &DeviceKey) -> String {
         base32::write(&key.bytes()),
         from.public()
     );
-    let body = format!("{head}\nSIGN {}", base32::write(&from.sign(&head)));
+    let body = format!("{head}\nSIGN {}", from.signature(&head));
     format!("{body}\nSUM {}", sum(&body))
 }
 
