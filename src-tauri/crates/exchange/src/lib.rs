@@ -16,4 +16,4 @@ pub use name::{NameError, SegmentName};
 pub use payload::PayloadError;
 pub use plan::{Gap, Plan, plan};
 pub use segment::{Segment, SegmentError};
-pub use storage::{Access, Storage, StorageError};
+pub use storage::{Storage, StorageError};

@@ -53,13 +53,8 @@ fn read(text: &str) -> Option<SegmentName> {
     let mut parts = file.splitn(4, '-');
     let mut number = || parts.next()?.parse::<u64>().ok();
     let (from, to, bytes) = (number()?, number()?, number()?);
-    let name = SegmentName {
-        device: device.parse().ok()?,
-        from,
-        to,
-        bytes,
-        last: parts.next()?.parse().ok()?,
-    };
+    let name =
+        SegmentName { device: device.parse().ok()?, from, to, bytes, last: parts.next()?.parse().ok()? };
     (1 <= from && from <= to && to <= Event::LAST_NUMBER).then_some(name)
 }
 

@@ -33,12 +33,7 @@ pub struct Gap {
 /// A segment that the register has already is never fetched, and one that the storage has is never published again; what
 /// a storage has lost is published anew. Two different segments of one stretch are both fetched: one of them tells of a
 /// series that was written twice.
-pub fn plan(
-    own: DeviceId,
-    has: &BTreeMap<DeviceId, u64>,
-    listed: &BTreeSet<SegmentName>,
-    most: u64,
-) -> Plan {
+pub fn plan(own: DeviceId, has: &BTreeMap<DeviceId, u64>, listed: &BTreeSet<SegmentName>, most: u64) -> Plan {
     let mut plan = Plan::default();
     let mut series: BTreeMap<DeviceId, Vec<SegmentName>> = BTreeMap::new();
     for name in listed {

@@ -24,9 +24,7 @@ pub(crate) fn write(key: &FleetKey, bound: &str, text: &[u8]) -> Vec<u8> {
 /// The text again; none where the key is another or a bit was changed.
 pub(crate) fn read(key: &FleetKey, bound: &str, bytes: &[u8]) -> Option<Vec<u8>> {
     let (nonce, encrypted) = bytes.split_at_checked(NONCE)?;
-    cipher(key)
-        .decrypt(XNonce::from_slice(nonce), Payload { msg: encrypted, aad: bound.as_bytes() })
-        .ok()
+    cipher(key).decrypt(XNonce::from_slice(nonce), Payload { msg: encrypted, aad: bound.as_bytes() }).ok()
 }
 
 fn cipher(key: &FleetKey) -> XChaCha20Poly1305 {

@@ -68,7 +68,9 @@ pub enum SegmentError {
     #[error("the segment's signature does not fit: whoever made it is not the device it names")]
     Signature,
     /// Encrypted to a fleet whose key is not here.
-    #[error("the segment is encrypted to fleet {fleet}, whose key this device does not have; join that fleet")]
+    #[error(
+        "the segment is encrypted to fleet {fleet}, whose key this device does not have; join that fleet"
+    )]
     Foreign {
         /// Which.
         fleet: FleetMark,

@@ -2,45 +2,18 @@
 
 use crate::SegmentName;
 use futures_util::TryStreamExt;
+use hosewright_core::fleet::StorageAccess;
 use object_store::aws::AmazonS3Builder;
 use object_store::http::HttpBuilder;
 use object_store::local::LocalFileSystem;
 use object_store::path::Path;
 use object_store::prefix::PrefixStore;
 use object_store::{ClientOptions, ObjectStore, ObjectStoreExt, PutPayload, RetryConfig};
-use serde::{Deserialize, Serialize};
 use std::collections::BTreeSet;
 use std::sync::Arc;
 use std::time::Duration;
 use thiserror::Error;
 use url::Url;
-
-/// Where a fleet's segments are, and what opens the door.
-#[derive(Clone, Default, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields, default)]
-pub struct Access {
-    /// `file:///...`, `http(s)://...` for WebDAV, or `s3://bucket/folder`.
-    pub url: String,
-    /// Address of an S3-compatible service; none for a bucket that its name finds.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub endpoint: Option<String>,
-    /// Region of the bucket.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub region: Option<String>,
-    /// Name of the account, or id of the key.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub user: Option<String>,
-    /// Password, or the key itself.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub secret: Option<String>,
-}
-
-/// Never the secret.
-impl std::fmt::Debug for Access {
-    fn fmt(&self, to: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        to.debug_struct("Access").field("url", &self.url).field("user", &self.user).finish_non_exhaustive()
-    }
-}
 
 /// Why a storage can not be used.
 #[derive(Debug, Error)]
@@ -83,7 +56,7 @@ impl Storage {
     ///
     /// # Errors
     /// The address names no storage, or a folder that is not there.
-    pub fn open(access: &Access) -> Result<Self, StorageError> {
+    pub fn open(access: &StorageAccess) -> Result<Self, StorageError> {
         let wrong = || StorageError::Address { url: access.url.clone() };
         // It is an error only where one was chosen before, by an earlier call of this.
         let _ = rustls::crypto::ring::default_provider().install_default();
@@ -163,7 +136,7 @@ fn patience() -> RetryConfig {
     RetryConfig { max_retries: 2, retry_timeout: Duration::from_secs(30), ..RetryConfig::default() }
 }
 
-fn webdav(url: &Url, access: &Access) -> Result<impl ObjectStore + use<>, object_store::Error> {
+fn webdav(url: &Url, access: &StorageAccess) -> Result<impl ObjectStore + use<>, object_store::Error> {
     let mut url = url.clone();
     if let Some(user) = &access.user {
         // Refused for addresses without a server alone, which is none of http.
@@ -173,7 +146,7 @@ fn webdav(url: &Url, access: &Access) -> Result<impl ObjectStore + use<>, object
     HttpBuilder::new().with_url(url).with_client_options(client()).with_retry(patience()).build()
 }
 
-fn bucket(url: &Url, access: &Access) -> Result<impl ObjectStore + use<>, object_store::Error> {
+fn bucket(url: &Url, access: &StorageAccess) -> Result<impl ObjectStore + use<>, object_store::Error> {
     let mut builder = AmazonS3Builder::new()
         .with_bucket_name(url.host_str().unwrap_or_default())
         .with_region(access.region.as_deref().unwrap_or("us-east-1"))
