@@ -187,7 +187,7 @@ impl Exchange {
     fn run(&mut self, api: &mut Api, device: &DeviceKey, fleet: &FleetKey) -> Result<(), ApiError> {
         let own = api.register()?.device();
         let Plan { fetch, publish, gaps } = plan(own, &api.register()?.ends()?, &self.listed, MOST);
-        self.refuse_forks(api)?;
+        let forked = self.refuse_forks(api, own)?;
         self.done.waiting_for = gaps.into_iter().map(|gap| gap.device).collect();
         for name in fetch {
             match self.storage.fetch(&name) {
@@ -199,7 +199,8 @@ impl Exchange {
             }
         }
         for run in publish {
-            if self.done.cut_off.is_some() {
+            // What a copied register wrote continues nothing that the others have.
+            if forked || self.done.cut_off.is_some() {
                 break;
             }
             self.publish(api, run, device, fleet)?;
@@ -228,15 +229,18 @@ impl Exchange {
         Ok(())
     }
 
-    /// Segments that end in another event than the one that stands here under that number.
-    fn refuse_forks(&mut self, api: &mut Api) -> Result<(), ApiError> {
+    /// Segments that end in another event than the one that stands here under that number: someone wrote as the same
+    /// device. Gives whether it is this one.
+    fn refuse_forks(&mut self, api: &mut Api, own: DeviceId) -> Result<bool, ApiError> {
+        let mut forked = false;
         for SegmentName { device, from, to, last, .. } in self.listed.clone() {
             let at = EventRef { device, number: to };
             if api.register()?.has(at, last)? == Some(false) {
                 self.refuse(device, from, api.words.say("share-fork", &[]));
+                forked |= device == own;
             }
         }
-        Ok(())
+        Ok(forked)
     }
 
     fn refuse(&mut self, device: DeviceId, from: u64, why: String) {
