@@ -1,14 +1,16 @@
 //! Where segments are kept: a folder, WebDAV, or S3-compatible object storage, through the `object_store` crate.
 
 use crate::SegmentName;
-use futures_util::TryStreamExt;
+use base64::prelude::{BASE64_STANDARD, Engine};
+use futures_util::future::try_join_all;
 use hosewright_core::fleet::StorageAccess;
+use http::header::{AUTHORIZATION, HeaderName, HeaderValue};
 use object_store::aws::AmazonS3Builder;
 use object_store::http::HttpBuilder;
 use object_store::local::LocalFileSystem;
 use object_store::path::Path;
 use object_store::prefix::PrefixStore;
-use object_store::{ClientOptions, ObjectStore, ObjectStoreExt, PutPayload, RetryConfig};
+use object_store::{ClientOptions, ObjectMeta, ObjectStore, ObjectStoreExt, PutPayload, RetryConfig};
 use std::collections::BTreeSet;
 use std::sync::Arc;
 use std::time::Duration;
@@ -31,11 +33,8 @@ pub enum StorageError {
         cause: String,
     },
     /// It does not let this device in.
-    #[error("the storage refuses this device; check account, password and folder ({cause})")]
-    Refused {
-        /// What was seen.
-        cause: String,
-    },
+    #[error("the storage refuses this device; check account, password and folder")]
+    Refused,
     /// A file that was listed is no longer there.
     #[error("{name} is no longer in the storage")]
     Gone {
@@ -83,21 +82,20 @@ impl Storage {
     /// # Errors
     /// The storage does not answer or refuses.
     pub fn list(&self) -> Result<BTreeSet<SegmentName>, StorageError> {
-        let folder = Path::from(SegmentName::FOLDER);
-        let listed: Result<Vec<_>, _> =
-            self.runtime.block_on(self.store.list(Some(&folder)).try_collect::<Vec<_>>());
-        match listed {
-            Ok(files) => Ok(files
-                .iter()
-                .filter_map(|file| {
-                    let name: SegmentName = file.location.as_ref().parse().ok()?;
-                    (name.bytes == file.size).then_some(name)
-                })
-                .collect()),
+        match self.runtime.block_on(self.files()) {
+            Ok(files) => Ok(files.iter().filter_map(whole).collect()),
             // Before the first segment there is no folder.
             Err(object_store::Error::NotFound { .. }) => Ok(BTreeSet::new()),
             Err(error) => Err(failed(SegmentName::FOLDER, error)),
         }
+    }
+
+    /// The files in the folders of the devices. Folder by folder: few WebDAV servers list a whole tree at once.
+    async fn files(&self) -> object_store::Result<Vec<ObjectMeta>> {
+        let folder = Path::from(SegmentName::FOLDER);
+        let devices = self.store.list_with_delimiter(Some(&folder)).await?.common_prefixes;
+        let listed = devices.iter().map(|device| self.store.list_with_delimiter(Some(device)));
+        Ok(try_join_all(listed).await?.into_iter().flat_map(|files| files.objects).collect())
     }
 
     /// Reads a segment's file.
@@ -123,6 +121,12 @@ impl Storage {
     }
 }
 
+/// The segment's name, where the file is one and has all its bytes.
+fn whole(file: &ObjectMeta) -> Option<SegmentName> {
+    let name: SegmentName = file.location.as_ref().parse().ok()?;
+    (name.bytes == file.size).then_some(name)
+}
+
 /// A van must not wait for long where there is no signal; the next exchange tries again.
 fn client() -> ClientOptions {
     ClientOptions::new()
@@ -137,13 +141,18 @@ fn patience() -> RetryConfig {
 }
 
 fn webdav(url: &Url, access: &StorageAccess) -> Result<impl ObjectStore + use<>, object_store::Error> {
-    let mut url = url.clone();
-    if let Some(user) = &access.user {
-        // Refused for addresses without a server alone, which is none of http.
-        let _ = url.set_username(user);
-        let _ = url.set_password(access.secret.as_deref());
-    }
-    HttpBuilder::new().with_url(url).with_client_options(client()).with_retry(patience()).build()
+    // An account in the address would come back in every error.
+    let headers = access.user.iter().filter_map(|user| basic(user, access.secret.as_deref())).collect();
+    let client = client().with_default_headers(headers);
+    HttpBuilder::new().with_url(url.clone()).with_client_options(client).with_retry(patience()).build()
+}
+
+/// The account in a header (RFC 7617).
+fn basic(user: &str, password: Option<&str>) -> Option<(HeaderName, HeaderValue)> {
+    let account = BASE64_STANDARD.encode(format!("{user}:{}", password.unwrap_or_default()));
+    let mut value = HeaderValue::from_str(&format!("Basic {account}")).ok()?;
+    value.set_sensitive(true);
+    Some((AUTHORIZATION, value))
 }
 
 fn bucket(url: &Url, access: &StorageAccess) -> Result<impl ObjectStore + use<>, object_store::Error> {
@@ -166,8 +175,15 @@ fn failed(name: &str, error: object_store::Error) -> StorageError {
     match error {
         object_store::Error::NotFound { .. } => StorageError::Gone { name: name.to_owned() },
         object_store::Error::PermissionDenied { .. } | object_store::Error::Unauthenticated { .. } => {
-            StorageError::Refused { cause: error.to_string() }
+            StorageError::Refused
         }
-        other => StorageError::Away { cause: other.to_string() },
+        other => StorageError::Away { cause: root(&other) },
     }
+}
+
+/// What lies at the bottom of an error, in one line: what lies above it repeats addresses and whole pages of a server.
+fn root(error: &dyn std::error::Error) -> String {
+    let last = std::iter::successors(Some(error), |error| error.source()).last();
+    let text = last.map(ToString::to_string).unwrap_or_default();
+    text.lines().next().unwrap_or_default().chars().take(120).collect()
 }
