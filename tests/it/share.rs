@@ -1,6 +1,8 @@
 //! What several vans exchange over a storage that is none of ours: segments, who may read them, and what happens when
 //! they are cut off, changed, lost, or written by two as one.
 
+mod servers;
+
 use super::settings::answer;
 use chrono::{DateTime, Utc};
 use hosewright_api::{Api, Code, World};

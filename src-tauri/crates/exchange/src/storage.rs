@@ -21,7 +21,9 @@ use url::Url;
 #[derive(Debug, Error)]
 pub enum StorageError {
     /// An address that names no storage.
-    #[error("\"{url}\" names no storage: write file:///folder, https://server/folder or s3://bucket/folder")]
+    #[error(
+        "\"{url}\" names no storage: write file:///folder (a folder that is there), https://server/folder or s3://bucket/folder"
+    )]
     Address {
         /// What was given.
         url: String,
@@ -63,7 +65,7 @@ impl Storage {
         let store: Arc<dyn ObjectStore> = match url.scheme() {
             "file" => Arc::new(
                 LocalFileSystem::new_with_prefix(url.to_file_path().map_err(|()| wrong())?)
-                    .map_err(|error| failed("", error))?,
+                    .map_err(|_| wrong())?,
             ),
             "http" | "https" => Arc::new(webdav(&url, access).map_err(|error| failed("", error))?),
             "s3" => Arc::new(bucket(&url, access).map_err(|error| failed("", error))?),
