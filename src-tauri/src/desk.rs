@@ -1,7 +1,7 @@
-//! The use cases over the register's file, one call at a time.
+//! The use cases over the register's file, one call at a time but for those that wait for a network.
 
 use crate::world::Machine;
-use hosewright_api::commands::Reply;
+use hosewright_api::commands::{Reply, SLOW};
 use hosewright_api::{Api, ApiError};
 use hosewright_words::Language;
 use serde_json::Value;
@@ -21,9 +21,7 @@ struct Open {
 impl Desk {
     /// Over a register at that path, which is not opened yet.
     pub(crate) fn new(register: PathBuf) -> Self {
-        let mut api = Api::new(Language::English, Box::new(Machine));
-        api.speak_as_set();
-        Self(Arc::new(Mutex::new(Open { api, register, is_open: false })))
+        Self(Arc::new(Mutex::new(Open::over(register))))
     }
 
     /// Opens the register. Where it can not be, the first call that needs it tries again and says why.
@@ -36,6 +34,10 @@ impl Desk {
     /// # Errors
     /// What the use case refuses, and why the register can not be opened where it needs one.
     pub(crate) fn call(&self, name: &str, input: Value, bytes: &[u8]) -> Result<Reply, ApiError> {
+        if SLOW.contains(&name) {
+            let register = self.lock().register.clone();
+            return Open::over(register).call(name, input, bytes);
+        }
         self.lock().call(name, input, bytes)
     }
 
@@ -49,6 +51,12 @@ impl Desk {
 const REGISTER: &str = "db";
 
 impl Open {
+    fn over(register: PathBuf) -> Self {
+        let mut api = Api::new(Language::English, Box::new(Machine));
+        api.speak_as_set();
+        Self { api, register, is_open: false }
+    }
+
     fn open(&mut self) -> Result<(), ApiError> {
         if self.is_open {
             return Ok(());

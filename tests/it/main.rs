@@ -31,6 +31,7 @@ mod register;
 mod round;
 mod route;
 mod settings;
+mod share;
 mod sight;
 mod stock;
 mod supplier;

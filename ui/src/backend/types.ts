@@ -1671,6 +1671,27 @@ export type Danger = "damages" | "leaks" | "blows-off";
 export type Degrees = number;
 
 /**
+ * A device that wrote.
+ */
+export type Device = { 
+/**
+ * Which.
+ */
+device: DeviceId, 
+/**
+ * What people call it.
+ */
+name: string | null, 
+/**
+ * Events it wrote, as far as they have arrived.
+ */
+events: number, 
+/**
+ * Time of the latest, by its logical clock.
+ */
+latest: string, };
+
+/**
  * A device that writes: one register file on one phone or desk computer.
  */
 export type DeviceId = string;
@@ -2347,6 +2368,39 @@ catalogue: string | null,
  * The program that answered.
  */
 program: string | null, };
+
+/**
+ * How an exchange went. What came and went before it was cut off stays.
+ */
+export type Exchanged = { 
+/**
+ * When.
+ */
+at: string, 
+/**
+ * Events that were new here.
+ */
+came: number, 
+/**
+ * Events that went out.
+ */
+went: number, 
+/**
+ * The last own event that the storage has, all before it included.
+ */
+sent: number, 
+/**
+ * Segments that were refused, and why.
+ */
+refused: Array<SegmentRefused>, 
+/**
+ * Devices whose later events wait for earlier ones that nobody has brought yet.
+ */
+waiting_for: Array<DeviceId>, 
+/**
+ * Why it was cut off; none where it was whole.
+ */
+cut_off: string | null, };
 
 /**
  * A candidate against a rival, reading by reading.
@@ -6586,6 +6640,23 @@ export type Search = {
 words: string, };
 
 /**
+ * A segment that was refused.
+ */
+export type SegmentRefused = { 
+/**
+ * Whose series.
+ */
+device: DeviceId, 
+/**
+ * Its first event.
+ */
+from: number, 
+/**
+ * Why, in words.
+ */
+why: string, };
+
+/**
  * What the assembly will have to stand.
  */
 export type Service = { 
@@ -6808,6 +6879,60 @@ A: boolean,
  * End B.
  */
 B: boolean, };
+
+/**
+ * Where a fleet's devices exchange what they wrote.
+ */
+export type ShareSet = { 
+/**
+ * `file:///folder`, `https://server/folder` for WebDAV, or `s3://bucket/folder`. Blank takes the storage away.
+ */
+url: string, 
+/**
+ * Address of an S3-compatible service.
+ */
+endpoint?: string | null, 
+/**
+ * Region of the bucket.
+ */
+region?: string | null, 
+/**
+ * Name of the account, or id of the key.
+ */
+user?: string | null, 
+/**
+ * Password, or the key itself. It is kept in the file of keys and never shown again.
+ */
+secret?: string | null, };
+
+/**
+ * What was exchanged, and what waits.
+ */
+export type Shared = { 
+/**
+ * Where; none before it was chosen.
+ */
+url: string | null, 
+/**
+ * Mark of the fleet to which it is encrypted; none where this device has no fleet yet.
+ */
+fleet: FleetMark | null, 
+/**
+ * Events that this device wrote.
+ */
+written: number, 
+/**
+ * Those of them that the storage had at the last exchange.
+ */
+sent: number, 
+/**
+ * The other devices, as far as what they wrote has come here.
+ */
+devices: Array<Device>, 
+/**
+ * The last exchange; none before the first.
+ */
+last: Exchanged | null, };
 
 /**
  * A row that can not be taken.
@@ -8902,6 +9027,9 @@ export interface Commands {
   'fleet.look': { input: FleetLook; output: Answer<FleetSeen> };
   'fleet.join': { input: FleetJoin; output: Answer<Fleets> };
   'fleet.leave': { input: FleetLeave; output: Answer<Fleets> };
+  'share.show': { input: Nothing; output: Answer<Shared> };
+  'share.set': { input: ShareSet; output: Answer<Shared> };
+  'share.exchange': { input: Nothing; output: Answer<Exchanged> };
   'job.keep': { input: Keep; output: Answer<Job> };
   'job.list': { input: Nothing; output: Answer<Jobs> };
   'job.close': { input: Job; output: Answer<Job> };

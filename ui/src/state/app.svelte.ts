@@ -2,6 +2,7 @@ import { createContext } from 'svelte';
 import type { Backend, CallError } from '../backend';
 import type { Draft, Overview } from '../backend/types';
 import { Batch } from './batch.svelte';
+import { Exchange } from './exchange.svelte';
 import { languageOfDevice, type Language } from '../words/language.svelte';
 import { speak } from '../words/words';
 import { Job } from './job.svelte';
@@ -19,6 +20,8 @@ export class App {
   readonly job: Job;
   /** Units, paper, labels and instruments of this device. */
   readonly settings: Settings;
+  /** With the fleet's other devices. */
+  readonly exchange: Exchange;
   /** Sites, machines and counts; null until they are read. */
   overview: Overview | null = $state.raw(null);
   /** Jobs that are not done, the latest first. */
@@ -29,6 +32,7 @@ export class App {
   constructor(readonly backend: Backend) {
     this.job = new Job(backend);
     this.settings = new Settings(backend);
+    this.exchange = new Exchange(backend, () => void this.refresh());
   }
 
   /** How many hoses are past their limit of service life today. */

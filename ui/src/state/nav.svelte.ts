@@ -11,6 +11,7 @@ export type VanPart =
   | 'press'
   | 'people'
   | 'fleet'
+  | 'exchange'
   | 'backup'
   | 'records'
   | 'about';

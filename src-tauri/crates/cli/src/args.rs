@@ -250,6 +250,15 @@ pub enum Command {
         #[command(subcommand)]
         command: Fleet,
     },
+    /// The storage over which the devices of a fleet exchange what they wrote; without a command, what was sent and what waits.
+    Share {
+        /// The register's file.
+        #[arg(long)]
+        db: PathBuf,
+        /// What to do.
+        #[command(subcommand)]
+        command: Option<Share>,
+    },
     /// Times to failure -> how long hoses last.
     Life {
         /// CSV with the columns time, failed and, where known, entered; - reads standard input.
@@ -654,6 +663,27 @@ pub enum Fleet {
         /// The fleet's mark.
         mark: String,
     },
+}
+
+/// What can be done with a fleet's storage.
+#[derive(Debug, Subcommand)]
+pub enum Share {
+    /// Choose the storage: a folder, WebDAV or an S3-compatible service. Nothing is sent yet.
+    Set {
+        /// file:///folder, https://server/folder or s3://bucket/folder; "" takes the storage away.
+        url: String,
+        /// Address of an S3-compatible service.
+        #[arg(long)]
+        endpoint: Option<String>,
+        /// Region of the bucket.
+        #[arg(long)]
+        region: Option<String>,
+        /// Name of the account, or id of the key. The password or key itself is read from standard input.
+        #[arg(long)]
+        user: Option<String>,
+    },
+    /// Fetch what others wrote and send what this device wrote.
+    Now,
 }
 
 /// What can be done with a register.

@@ -10,6 +10,7 @@ mod plain;
 mod run;
 #[cfg(feature = "serve")]
 mod serve;
+mod share;
 mod stock;
 mod tag;
 mod world;

@@ -5,6 +5,7 @@ use crate::bench;
 use crate::input;
 use crate::outcome::Outcome;
 use crate::plain::{CutShown, DueShown, Left, Schemas, SheetShown};
+use crate::share;
 use crate::stock;
 use crate::tag;
 use crate::world::Machine;
@@ -144,6 +145,7 @@ pub fn run(arguments: &Arguments) -> Result<Outcome, ApiError> {
         }
         Command::Tag(command) => tag::tag(&mut api, command, json),
         Command::Fleet { db, command } => tag::fleet(&mut api, db, command, json),
+        Command::Share { db, command } => share::share(&mut api, db, command.as_ref(), json),
         Command::Register { db, command } => register(&mut api, db, command, json),
         Command::Schema { name } => Outcome::of(&Schemas::of(name.as_deref())?, json, api.words()),
         #[cfg(feature = "serve")]

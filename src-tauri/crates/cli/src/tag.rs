@@ -103,7 +103,11 @@ pub fn tag(api: &mut Api, command: &Tag, json: bool) -> Result<Outcome, ApiError
 
 /// A fleet and its key.
 pub fn fleet(api: &mut Api, db: &Path, command: &Fleet, json: bool) -> Result<Outcome, ApiError> {
-    open(api, db)?;
+    match command {
+        // A device that is new begins with its fleet: everything else comes from the others.
+        Fleet::Begin { .. } | Fleet::Join { .. } => api.open(db)?,
+        _ => open(api, db)?,
+    }
     let answer = match command {
         Fleet::Show => fleets::show(api, Nothing {}, &[])?,
         Fleet::Begin { name } => fleets::begin(api, FleetBegin { name: name.clone() }, &[])?,

@@ -3,7 +3,7 @@
 
 use crate::{Error, Register};
 use chrono::{DateTime, Utc};
-use hosewright_core::fleet::{DeviceKey, FleetKey};
+use hosewright_core::fleet::{DeviceKey, FleetKey, StorageAccess};
 use serde::{Deserialize, Serialize};
 use std::fs::{self, File, OpenOptions};
 use std::io::{self, Write};
@@ -16,6 +16,8 @@ pub struct Keys {
     pub device: Option<DeviceKey>,
     /// The fleets whose key it has. At most one is its own.
     pub fleets: Vec<FleetKept>,
+    /// Where the fleet's devices exchange what they wrote.
+    pub storage: Option<StorageAccess>,
 }
 
 /// A fleet whose key this device has.
@@ -51,6 +53,8 @@ impl Keys {
 struct Written {
     device: Option<[u8; 32]>,
     fleets: Vec<WrittenFleet>,
+    #[serde(default)]
+    storage: Option<StorageAccess>,
 }
 
 #[derive(Serialize, Deserialize)]
@@ -93,7 +97,11 @@ impl Register {
             since: fleet.since,
             from: fleet.from,
         });
-        Ok(Keys { device: written.device.map(DeviceKey::from_bytes), fleets: fleets.collect() })
+        Ok(Keys {
+            device: written.device.map(DeviceKey::from_bytes),
+            fleets: fleets.collect(),
+            storage: written.storage,
+        })
     }
 
     /// Keeps these keys in the place of those that were kept. What has returned is on the disk.
@@ -108,8 +116,11 @@ impl Register {
             since: fleet.since,
             from: fleet.from.clone(),
         });
-        let written =
-            Written { device: keys.device.as_ref().map(DeviceKey::bytes), fleets: fleets.collect() };
+        let written = Written {
+            device: keys.device.as_ref().map(DeviceKey::bytes),
+            fleets: fleets.collect(),
+            storage: keys.storage.clone(),
+        };
         let path = self.keys_path();
         let text = serde_json::to_vec(&written)?;
         replace(&path, &text).map_err(|source| Error::Keys { path, source })

@@ -24,6 +24,7 @@ mod query;
 mod rebuild;
 mod rows;
 mod scans;
+mod series;
 mod settings;
 mod suppliers;
 mod verify;

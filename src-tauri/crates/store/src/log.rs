@@ -4,6 +4,7 @@ use crate::Error;
 use crate::rows::{json, parsed, unsigned};
 use hosewright_core::record::{Body, BodyText, DeviceId, Entry, Event, EventRef, Hash, Hlc, Track};
 use rusqlite::{Connection, OptionalExtension, Row, params};
+use std::ops::RangeInclusive;
 
 /// The columns of an event, for [`event`].
 const COLUMNS: &str = "device, number, previous, builds_on, schema, ms, count, body";
@@ -103,6 +104,20 @@ pub(crate) fn get(db: &Connection, at: EventRef) -> Result<Option<Event>, Error>
 pub(crate) fn all(db: &Connection) -> Result<Vec<Event>, Error> {
     let mut statement = db.prepare(&format!("SELECT {COLUMNS} FROM event ORDER BY device, number"))?;
     let events = statement.query_map([], event)?;
+    Ok(events.collect::<Result<_, _>>()?)
+}
+
+/// A run of one device's events, in their order.
+pub(crate) fn series(
+    db: &Connection,
+    device: DeviceId,
+    numbers: RangeInclusive<u64>,
+) -> Result<Vec<Event>, Error> {
+    let mut statement = db.prepare_cached(&format!(
+        "SELECT {COLUMNS} FROM event WHERE device = ?1 AND number BETWEEN ?2 AND ?3 ORDER BY number"
+    ))?;
+    let (from, to) = (*numbers.start() as i64, *numbers.end() as i64);
+    let events = statement.query_map(params![device.to_string(), from, to], event)?;
     Ok(events.collect::<Result<_, _>>()?)
 }
 

@@ -16,7 +16,7 @@ const MIGRATIONS: [&str; 5] = [
     include_str!("../../../../migrations/0002_supplier.sql"),
     include_str!("../../../../migrations/0003_stock.sql"),
     include_str!("../../../../migrations/0004_tags.sql"),
-    include_str!("../../../../migrations/0006_device_key.sql"),
+    include_str!("../../../../migrations/0005_device_key.sql"),
 ];
 
 /// Raise it when any projection is computed in another way: files made by an older program are

@@ -127,6 +127,12 @@ impl Say for usize {
     }
 }
 
+impl Say for u64 {
+    fn value(&self) -> FluentValue<'static> {
+        FluentValue::from(*self as f64)
+    }
+}
+
 impl Say for f64 {
     fn value(&self) -> FluentValue<'static> {
         FluentValue::from(*self)

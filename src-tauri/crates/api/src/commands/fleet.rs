@@ -294,6 +294,11 @@ fn tell(api: &mut Api, keys: &Keys) -> Result<(), ApiError> {
     Ok(())
 }
 
+/// The keys of this device, its own pair among them.
+pub(crate) fn keys_of_device(api: &mut Api) -> Result<Keys, ApiError> {
+    keys(api).map(|(keys, _)| keys)
+}
+
 /// 32 bytes that no one can foresee.
 fn secret(api: &mut Api) -> [u8; 32] {
     fleet::secret(std::array::from_fn(|_| api.world.random()))

@@ -26,6 +26,7 @@ pub mod register;
 pub mod round;
 pub mod route;
 pub mod settings;
+pub mod share;
 pub mod stock;
 mod stray;
 pub mod supplier;
@@ -56,6 +57,10 @@ pub struct File {
     #[ts(skip)]
     pub bytes: Vec<u8>,
 }
+
+/// Commands that wait for a network. Whoever answers several questions at a time gives them an [`Api`] of their own over
+/// the same register, so that nothing else waits with them.
+pub const SLOW: &[&str] = &["share.exchange"];
 
 /// What a command answers with.
 #[derive(Debug, Clone, PartialEq)]
@@ -224,6 +229,9 @@ table! {
     "fleet.look" => fleet::look: fleet::FleetLook => Answer<fleet::FleetSeen>,
     "fleet.join" => fleet::join: fleet::FleetJoin => Answer<fleet::Fleets>,
     "fleet.leave" => fleet::leave: fleet::FleetLeave => Answer<fleet::Fleets>,
+    "share.show" => share::show: Nothing => Answer<share::Shared>,
+    "share.set" => share::set: share::ShareSet => Answer<share::Shared>,
+    "share.exchange" => share::exchange: Nothing => Answer<share::Exchanged>,
     "job.keep" => job::keep: job::Keep => Answer<job::Job>,
     "job.list" => job::list: Nothing => Answer<job::Jobs>,
     "job.close" => job::close: job::Job => Answer<job::Job>,

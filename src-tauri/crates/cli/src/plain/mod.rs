@@ -14,6 +14,7 @@ mod print;
 mod register;
 mod route;
 mod schema;
+mod share;
 mod stock;
 mod supplier;
 mod tag;

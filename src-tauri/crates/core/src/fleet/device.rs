@@ -29,6 +29,11 @@ impl DeviceKey {
         DevicePublic(self.0.verifying_key())
     }
 
+    /// The signature of a text in 103 characters.
+    pub fn signature(&self, text: &str) -> String {
+        base32::write(&self.sign(text))
+    }
+
     /// The signature of a text.
     pub(crate) fn sign(&self, text: &str) -> [u8; 64] {
         self.0.sign(text.as_bytes()).to_bytes()
@@ -66,6 +71,11 @@ impl DevicePublic {
     pub fn mark(&self) -> String {
         let hash = base32::write(&Sha256::digest(self.0.as_bytes()));
         format!("{}-{}", &hash[..5], &hash[5..10])
+    }
+
+    /// Whether these are the 103 characters of the device's signature of that text.
+    pub fn has_signed(&self, text: &str, signature: &str) -> bool {
+        base32::read(signature).is_some_and(|signature| self.signed(text, &signature))
     }
 
     /// Whether the device signed that text. Keys and signatures that several texts fit are refused.

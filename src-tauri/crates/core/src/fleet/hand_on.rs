@@ -89,7 +89,7 @@ pub fn hand_on(name: &str, key: &FleetKey, from: &DeviceKey, shown: DateTime<Utc
         from.public(),
         shown.format(SHOWN)
     );
-    let body = format!("{head}\nSIGN {}", base32::write(&from.sign(&head)));
+    let body = format!("{head}\nSIGN {}", from.signature(&head));
     format!("{body}\nSUM {}", sum(&body))
 }
 

@@ -40,6 +40,16 @@ impl FleetKey {
         FleetMark(std::array::from_fn(|at| base32::write(&whole).as_bytes()[at]))
     }
 
+    /// A key of its own for one purpose: the first block of HKDF-Expand (RFC 5869).
+    pub fn derived(&self, purpose: &str) -> [u8; 32] {
+        self.code(&[purpose.as_bytes(), &[1]].concat())
+    }
+
+    /// HMAC-SHA-256 of a text by the key of that purpose.
+    pub fn keyed_hash(&self, purpose: &str, text: &[u8]) -> [u8; 32] {
+        Self(self.derived(purpose)).code(text)
+    }
+
     /// HMAC-SHA-256 (RFC 2104) of a text.
     pub(crate) fn code(&self, text: &[u8]) -> [u8; 32] {
         self.mac(text).finalize().into_bytes().into()

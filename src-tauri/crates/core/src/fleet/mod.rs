@@ -6,8 +6,10 @@
 mod device;
 mod hand_on;
 mod key;
+mod storage;
 
 pub use device::{DeviceKey, DevicePublic, PublicError};
 pub(crate) use hand_on::repeated;
 pub use hand_on::{FleetError, HandedOn, hand_on, is_one, read, until};
 pub use key::{FleetKey, FleetMark, MarkError, secret};
+pub use storage::StorageAccess;

@@ -1,0 +1,288 @@
+//! `share`: what the devices of a fleet wrote, exchanged over a storage of the fleet's own choice.
+
+use super::{Nothing, fleet};
+use crate::{Answer, Api, ApiError};
+use chrono::{DateTime, Utc};
+use hosewright_core::fleet::{DeviceKey, FleetKey, StorageAccess};
+use hosewright_core::record::{DeviceId, Event, EventRef};
+use hosewright_exchange::{Plan, Segment, SegmentName, Storage, plan};
+use hosewright_store::{Bundle, Device, Keys, Refusal};
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+use std::collections::BTreeSet;
+use std::ops::RangeInclusive;
+use ts_rs::TS;
+
+/// Most events in one segment: some hundred kilobytes, which a poor signal still carries.
+const MOST: u64 = 5_000;
+
+/// The setting that holds how the last exchange went.
+const LAST: &str = "exchanged";
+
+/// Where a fleet's devices exchange what they wrote.
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(deny_unknown_fields)]
+pub struct ShareSet {
+    /// `file:///folder`, `https://server/folder` for WebDAV, or `s3://bucket/folder`. Blank takes the storage away.
+    pub url: String,
+    /// Address of an S3-compatible service.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub endpoint: Option<String>,
+    /// Region of the bucket.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub region: Option<String>,
+    /// Name of the account, or id of the key.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub user: Option<String>,
+    /// Password, or the key itself. It is kept in the file of keys and never shown again.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub secret: Option<String>,
+}
+
+/// What was exchanged, and what waits.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema, TS)]
+pub struct Shared {
+    /// Where; none before it was chosen.
+    pub url: Option<String>,
+    /// Mark of the fleet to which it is encrypted; none where this device has no fleet yet.
+    pub fleet: Option<hosewright_core::fleet::FleetMark>,
+    /// Events that this device wrote.
+    pub written: u64,
+    /// Those of them that the storage had at the last exchange.
+    pub sent: u64,
+    /// The other devices, as far as what they wrote has come here.
+    pub devices: Vec<Device>,
+    /// The last exchange; none before the first.
+    pub last: Option<Exchanged>,
+}
+
+/// How an exchange went. What came and went before it was cut off stays.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+pub struct Exchanged {
+    /// When.
+    pub at: DateTime<Utc>,
+    /// Events that were new here.
+    pub came: u64,
+    /// Events that went out.
+    pub went: u64,
+    /// The last own event that the storage has, all before it included.
+    pub sent: u64,
+    /// Segments that were refused, and why.
+    pub refused: Vec<SegmentRefused>,
+    /// Devices whose later events wait for earlier ones that nobody has brought yet.
+    pub waiting_for: Vec<DeviceId>,
+    /// Why it was cut off; none where it was whole.
+    pub cut_off: Option<String>,
+}
+
+/// A segment that was refused.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+pub struct SegmentRefused {
+    /// Whose series.
+    pub device: DeviceId,
+    /// Its first event.
+    pub from: u64,
+    /// Why, in words.
+    pub why: String,
+}
+
+/// What was exchanged, and what waits. Nothing is asked of the storage.
+///
+/// # Errors
+/// The register or its file of keys can not be read.
+pub fn show(api: &mut Api, _: Nothing, _: &[u8]) -> Result<Answer<Shared>, ApiError> {
+    let register = api.register()?;
+    let keys = register.keys()?;
+    let last: Option<Exchanged> =
+        register.settings()?.read.get(LAST).and_then(|value| serde_json::from_value(value.clone()).ok());
+    let (own, others): (Vec<_>, Vec<_>) =
+        register.devices()?.into_iter().partition(|device| device.device == register.device());
+    let shared = Shared {
+        url: keys.storage.as_ref().map(|storage| storage.url.clone()),
+        fleet: keys.own().map(|fleet| fleet.key.mark()),
+        written: own.first().map_or(0, |device| device.events),
+        sent: last.as_ref().map_or(0, |last| last.sent),
+        devices: others,
+        last,
+    };
+    Ok(api.answer(shared))
+}
+
+/// Chooses the storage, or takes it away. The storage itself is not asked; what the last one had counts no more.
+///
+/// # Errors
+/// The address names no storage; the file of keys can not be written.
+pub fn set(api: &mut Api, asked: ShareSet, _: &[u8]) -> Result<Answer<Shared>, ApiError> {
+    let ShareSet { url, endpoint, region, user, secret } = asked;
+    let url = url.trim().to_owned();
+    let storage = (!url.is_empty()).then_some(StorageAccess { url, endpoint, region, user, secret });
+    if let Some(storage) = &storage {
+        Storage::open(storage).map_err(|error| ApiError::input("url", error))?;
+    }
+    let register = api.register()?;
+    let mut keys = register.keys()?;
+    keys.storage = storage;
+    register.keep_keys(&keys)?;
+    api.keep_last(None)?;
+    show(api, Nothing {}, &[])
+}
+
+/// Fetches what others wrote and publishes what this device wrote. It may take a minute: the shell calls it beside the
+/// other commands.
+///
+/// # Errors
+/// No storage or no fleet was chosen, or the storage does not answer at all. One that goes away in between is no error:
+/// the answer says so, and what was done stays done.
+pub fn exchange(api: &mut Api, _: Nothing, _: &[u8]) -> Result<Answer<Exchanged>, ApiError> {
+    let keys = fleet::keys_of_device(api)?;
+    let (Some(access), Some(device)) = (&keys.storage, &keys.device) else {
+        return Err(ApiError::nothing(
+            "url",
+            "no storage is chosen yet: share set tells where the fleet's is",
+        ));
+    };
+    let Some(own) = keys.own() else {
+        return Err(ApiError::nothing(
+            "fleet",
+            "this device belongs to no fleet: begin one or join one first",
+        ));
+    };
+    let away = |error: hosewright_exchange::StorageError| ApiError::file("", error);
+    let storage = Storage::open(access).map_err(away)?;
+    let listed = storage.list().map_err(away)?;
+    let mut under_way = Exchange {
+        storage,
+        reading: reading(&keys),
+        done: Exchanged {
+            at: api.world.now(),
+            came: 0,
+            went: 0,
+            sent: 0,
+            refused: Vec::new(),
+            waiting_for: Vec::new(),
+            cut_off: None,
+        },
+        listed,
+    };
+    under_way.run(api, device, &own.key)?;
+    let done = under_way.done;
+    api.keep_last(Some(&done))?;
+    Ok(api.answer(done))
+}
+
+/// The keys that open segments: the own fleet's alone. A partner's tags are read; its records are its own.
+fn reading(keys: &Keys) -> Vec<FleetKey> {
+    keys.own().map(|own| own.key.clone()).into_iter().collect()
+}
+
+/// An exchange under way.
+struct Exchange {
+    storage: Storage,
+    reading: Vec<FleetKey>,
+    listed: BTreeSet<SegmentName>,
+    done: Exchanged,
+}
+
+impl Exchange {
+    fn run(&mut self, api: &mut Api, device: &DeviceKey, fleet: &FleetKey) -> Result<(), ApiError> {
+        let own = api.register()?.device();
+        let Plan { fetch, publish, gaps } = plan(own, &api.register()?.ends()?, &self.listed, MOST);
+        let forked = self.refuse_forks(api, own)?;
+        self.done.waiting_for = gaps.into_iter().map(|gap| gap.device).collect();
+        for name in fetch {
+            match self.storage.fetch(&name) {
+                Ok(file) => self.take_in(api, &name, &file)?,
+                Err(error) => {
+                    self.done.cut_off = Some(error.to_string());
+                    break;
+                }
+            }
+        }
+        for run in publish {
+            // What a copied register wrote continues nothing that the others have.
+            if forked || self.done.cut_off.is_some() {
+                break;
+            }
+            self.publish(api, run, device, fleet)?;
+        }
+        self.done.sent = self.sent(own);
+        Ok(())
+    }
+
+    fn take_in(&mut self, api: &mut Api, name: &SegmentName, file: &[u8]) -> Result<(), ApiError> {
+        let segment = match Segment::read(file, &self.reading) {
+            Ok(segment) => segment,
+            Err(error) => {
+                self.refuse(name.device, name.from, error.to_string());
+                return Ok(());
+            }
+        };
+        let merged = api.register()?.merge(&Bundle { people: Vec::new(), events: segment.events })?;
+        self.done.came += merged.added;
+        for series in merged.refused {
+            let key = match series.why {
+                Refusal::Fork => "share-fork",
+                Refusal::BrokenChain => "share-broken-chain",
+            };
+            self.refuse(series.device, series.from, api.words.say(key, &[]));
+        }
+        Ok(())
+    }
+
+    /// Segments that end in another event than the one that stands here under that number: someone wrote as the same
+    /// device. Gives whether it is this one.
+    fn refuse_forks(&mut self, api: &mut Api, own: DeviceId) -> Result<bool, ApiError> {
+        let mut forked = false;
+        for SegmentName { device, from, to, last, .. } in self.listed.clone() {
+            let at = EventRef { device, number: to };
+            if api.register()?.has(at, last)? == Some(false) {
+                self.refuse(device, from, api.words.say("share-fork", &[]));
+                forked |= device == own;
+            }
+        }
+        Ok(forked)
+    }
+
+    fn refuse(&mut self, device: DeviceId, from: u64, why: String) {
+        self.done.refused.push(SegmentRefused { device, from, why });
+    }
+
+    fn publish(
+        &mut self,
+        api: &mut Api,
+        run: RangeInclusive<u64>,
+        device: &DeviceKey,
+        fleet: &FleetKey,
+    ) -> Result<(), ApiError> {
+        let register = api.register()?;
+        let events: Vec<Event> = register.series(register.device(), run)?;
+        let broken = |error| ApiError::file("", error);
+        let file = Segment::write(&events, device, Some(fleet)).map_err(broken)?;
+        let name = Segment::name(&events, &file).map_err(broken)?;
+        match self.storage.publish(&name, file) {
+            Ok(()) => {
+                self.done.went += events.len() as u64;
+                self.listed.insert(name);
+            }
+            Err(error) => self.done.cut_off = Some(error.to_string()),
+        }
+        Ok(())
+    }
+
+    /// The number up to which the storage has the whole of a series.
+    fn sent(&self, device: DeviceId) -> u64 {
+        // Sorted by where they begin: each that continues leads on.
+        self.listed
+            .iter()
+            .filter(|name| name.device == device)
+            .fold(0, |sent, name| if name.from <= sent + 1 { sent.max(name.to) } else { sent })
+    }
+}
+
+impl Api {
+    fn keep_last(&mut self, last: Option<&Exchanged>) -> Result<(), ApiError> {
+        let value = serde_json::to_value(last).map_err(|error| ApiError::file("", error))?;
+        self.register()?.keep_settings(&serde_json::Map::from_iter([(LAST.to_owned(), value)]))?;
+        Ok(())
+    }
+}

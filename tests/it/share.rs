@@ -1,0 +1,361 @@
+//! What several vans exchange over a storage that is none of ours: segments, who may read them, and what happens when
+//! they are cut off, changed, lost, or written by two as one.
+
+mod servers;
+
+use super::settings::answer;
+use chrono::{DateTime, Utc};
+use hosewright_api::{Api, Code, World};
+use hosewright_core::fleet::{DeviceKey, FleetKey};
+use hosewright_core::record::{About, Body, BodyText, DeviceId, Event, Hash, Hlc, Noted, SiteId};
+use hosewright_exchange::{Segment, SegmentError};
+use hosewright_store::Register;
+use hosewright_words::Language;
+use proptest::prelude::*;
+use serde_json::{Value, json};
+use std::path::{Path, PathBuf};
+use tempfile::TempDir;
+
+/// A clock that goes wrong by days from van to van, and numbers instead of chance.
+struct Odd {
+    van: u8,
+    given: u8,
+}
+
+impl World for Odd {
+    fn now(&self) -> DateTime<Utc> {
+        DateTime::from_timestamp(1_790_000_000 + i64::from(self.van) * 400_000, 0).expect("a time")
+    }
+
+    fn random(&mut self) -> [u8; 16] {
+        self.given += 1;
+        let mut bytes = [self.given; 16];
+        bytes[0] = self.van;
+        bytes
+    }
+}
+
+struct Van {
+    api: Api,
+    path: PathBuf,
+}
+
+/// Vans of one fleet, and the folder through which they exchange.
+struct Vans {
+    vans: Vec<Van>,
+    folder: TempDir,
+}
+
+impl Vans {
+    fn new(count: u8) -> Self {
+        let folder = tempfile::tempdir().expect("a folder");
+        std::fs::create_dir(folder.path().join("storage")).expect("made");
+        let mut vans = Self { vans: Vec::new(), folder };
+        (1..=count).for_each(|van| vans.add(van));
+        vans
+    }
+
+    fn add(&mut self, van: u8) {
+        let path = self.folder.path().join(format!("van-{van}.db"));
+        let mut api = Api::new(Language::English, Box::new(Odd { van, given: 0 }));
+        api.open(&path).expect("the register opens");
+        match self.vans.first_mut() {
+            None => {
+                ask(&mut api, "fleet.begin", json!({"name": "Vans"}));
+            }
+            Some(first) => {
+                let text = ask(&mut first.api, "fleet.hand-on", json!({}))["text"].clone();
+                let from = ask(&mut first.api, "fleet.show", json!({}))["device"]["mark"].clone();
+                ask(&mut api, "fleet.join", json!({"text": text, "from": from, "as": "own"}));
+            }
+        }
+        ask(&mut api, "share.set", json!({"url": self.url()}));
+        self.vans.push(Van { api, path });
+    }
+
+    fn storage(&self) -> PathBuf {
+        self.folder.path().join("storage")
+    }
+
+    fn url(&self) -> String {
+        format!("file://{}", self.storage().display())
+    }
+
+    fn exchange(&mut self, van: usize) -> Value {
+        ask(&mut self.vans[van].api, "share.exchange", json!({}))
+    }
+
+    fn site(&mut self, van: usize, name: &str) {
+        let id = ask(&mut self.vans[van].api, "register.id", json!({}))["id"].clone();
+        let body = json!({"kind": "site-named", "site": id, "name": name});
+        ask(&mut self.vans[van].api, "register.record", json!({"events": [{"body": body}]}));
+    }
+
+    fn files(&self) -> Vec<PathBuf> {
+        let mut files = Vec::new();
+        for device in list(&self.storage().join("segments")) {
+            files.extend(list(&device));
+        }
+        files
+    }
+
+    /// Everything that each van's register has.
+    fn dumps(&self) -> Vec<String> {
+        let dump = |van: &Van| {
+            Register::open(&van.path, DeviceId::from_bytes([0xee; 16])).expect("opens").dump().expect("reads")
+        };
+        self.vans.iter().map(dump).collect()
+    }
+}
+
+fn list(folder: &Path) -> Vec<PathBuf> {
+    let Ok(entries) = std::fs::read_dir(folder) else { return Vec::new() };
+    let mut paths: Vec<_> = entries.map(|entry| entry.expect("an entry").path()).collect();
+    paths.sort();
+    paths
+}
+
+#[track_caller]
+fn ask(api: &mut Api, name: &str, input: Value) -> Value {
+    answer(api, name, input).unwrap_or_else(|error| panic!("{name}: {error}"))
+}
+
+#[test]
+fn what_one_van_writes_is_on_the_other_after_both_exchanged() {
+    let mut vans = Vans::new(2);
+    vans.site(0, "North quarry");
+    let shown = ask(&mut vans.vans[0].api, "share.show", json!({}));
+    assert_eq!((&shown["written"], &shown["sent"], &shown["last"]), (&json!(1), &json!(0), &Value::Null));
+    let sent = vans.exchange(0);
+    assert_eq!((&sent["went"], &sent["came"], &sent["cut_off"]), (&json!(1), &json!(0), &Value::Null));
+    let came = vans.exchange(1);
+    assert_eq!((&came["went"], &came["came"]), (&json!(0), &json!(1)));
+    assert_eq!(vans.dumps()[0], vans.dumps()[1]);
+    // Nothing new: nothing is sent or fetched.
+    for van in 0..2 {
+        let again = vans.exchange(van);
+        assert_eq!((&again["went"], &again["came"], &again["refused"]), (&json!(0), &json!(0), &json!([])));
+    }
+    assert_eq!(vans.files().len(), 1);
+    let shown = ask(&mut vans.vans[1].api, "share.show", json!({}));
+    assert_eq!(shown["devices"][0]["events"], json!(1));
+}
+
+#[test]
+fn without_a_storage_or_a_fleet_it_says_what_to_do_first() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let mut api = Api::new(Language::English, Box::new(Odd { van: 1, given: 0 }));
+    api.open(&folder.path().join("register.db")).expect("opens");
+    let error = answer(&mut api, "share.exchange", json!({})).expect_err("no storage");
+    assert_eq!((error.code, error.field.as_str()), (Code::Nothing, "url"));
+    for wrong in ["somewhere", "ftp://server/x", "file:relative"] {
+        let error = answer(&mut api, "share.set", json!({"url": wrong})).expect_err(wrong);
+        assert_eq!((error.code, error.field.as_str()), (Code::Input, "url"), "{wrong}");
+    }
+    let url = format!("file://{}", folder.path().display());
+    ask(&mut api, "share.set", json!({"url": url}));
+    let error = answer(&mut api, "share.exchange", json!({})).expect_err("no fleet");
+    assert_eq!((error.code, error.field.as_str()), (Code::Nothing, "fleet"));
+    ask(&mut api, "fleet.begin", json!({"name": "Vans"}));
+    // A server that is not there is no reason to lose anything: it is said, and what waits is shown.
+    ask(
+        &mut api,
+        "share.set",
+        json!({"url": "http://127.0.0.1:9/folder", "user": "u", "secret": "not to be shown"}),
+    );
+    let error = answer(&mut api, "share.exchange", json!({})).expect_err("nobody answers");
+    assert_eq!(error.code, Code::File);
+    assert!(error.message.contains("stays on this device"), "{error}");
+    let shown = ask(&mut api, "share.show", json!({})).to_string();
+    assert!(
+        !shown.contains("not to be shown") && !error.message.contains("not to be shown"),
+        "{shown} {error}"
+    );
+}
+
+#[test]
+fn another_fleets_segments_are_refused_in_words_and_change_nothing() {
+    let mut ours = Vans::new(1);
+    let mut theirs = Vans::new(1);
+    theirs.vans.clear();
+    theirs.add(7);
+    theirs.site(0, "Elsewhere");
+    ask(&mut theirs.vans[0].api, "share.set", json!({"url": ours.url()}));
+    theirs.exchange(0);
+    let before = ours.dumps();
+    let answer = ours.exchange(0);
+    let why = answer["refused"][0]["why"].as_str().expect("refused");
+    assert!(why.contains("whose key this device does not have"), "{why}");
+    assert_eq!((&answer["came"], ours.dumps()), (&json!(0), before));
+}
+
+#[test]
+fn a_register_that_was_copied_is_found_out() {
+    let mut vans = Vans::new(2);
+    vans.site(0, "North");
+    vans.exchange(0);
+    vans.exchange(1);
+    // The file is copied with its keys, and both go on as one device.
+    let copy = vans.folder.path().join("copy.db");
+    let keys = |path: &Path| PathBuf::from(format!("{}.keys", path.display()));
+    let original = vans.vans[0].path.clone();
+    let source = Register::open(&original, DeviceId::from_bytes([1; 16])).expect("opens");
+    drop(source);
+    rusqlite::Connection::open(&original)
+        .expect("opens")
+        .execute("VACUUM INTO ?1", [copy.display().to_string()])
+        .expect("copied");
+    std::fs::copy(keys(&original), keys(&copy)).expect("copied");
+    let mut api = Api::new(Language::English, Box::new(Odd { van: 9, given: 0 }));
+    api.open(&copy).expect("opens");
+    vans.vans.push(Van { api, path: copy });
+    vans.site(0, "South");
+    vans.site(2, "East");
+    vans.exchange(0);
+    vans.exchange(1);
+    vans.exchange(2);
+    // The storage has the first one's event under that number. The copy is told, and nothing of it goes out.
+    vans.site(2, "West");
+    let told = vans.exchange(2);
+    let why = told["refused"][0]["why"].as_str().unwrap_or_default();
+    assert!(why.contains("wrote as the same device"), "{told}");
+    assert_eq!((&told["came"], &told["went"]), (&json!(0), &json!(0)));
+    for van in 0..2 {
+        assert_eq!(vans.exchange(van)["refused"], json!([]), "van {van}");
+    }
+    let dumps = vans.dumps();
+    assert_eq!(dumps[0], dumps[1]);
+}
+
+/// What happens among vans and in their storage.
+#[derive(Debug, Clone)]
+enum Turn {
+    Writes(usize),
+    Exchanges(usize),
+    /// A file is cut off, as an upload over a bad line leaves it.
+    CutOff(usize),
+    /// The storage loses a file.
+    Lost(usize),
+    /// A file of some other kind lies about.
+    Stray,
+}
+
+fn turn() -> impl Strategy<Value = Turn> {
+    prop_oneof![
+        5 => (0..5_usize).prop_map(Turn::Writes),
+        4 => (0..5_usize).prop_map(Turn::Exchanges),
+        1 => any::<usize>().prop_map(Turn::CutOff),
+        1 => any::<usize>().prop_map(Turn::Lost),
+        1 => Just(Turn::Stray),
+    ]
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { cases: 8, ..ProptestConfig::default() })]
+    #[test]
+    fn whatever_happens_to_the_storage_all_vans_end_with_the_same_register(
+        turns in proptest::collection::vec(turn(), 1..40),
+    ) {
+        let mut vans = Vans::new(5);
+        let mut written = 0;
+        for (at, turn) in turns.iter().enumerate() {
+            let files = vans.files();
+            match turn {
+                Turn::Writes(van) => {
+                    vans.site(*van, &format!("Site {at}"));
+                    written += 1;
+                }
+                Turn::Exchanges(van) => {
+                    let answer = vans.exchange(*van);
+                    prop_assert_eq!(&answer["refused"], &json!([]));
+                }
+                Turn::CutOff(pick) if !files.is_empty() => {
+                    let path = &files[pick % files.len()];
+                    let bytes = std::fs::read(path).expect("reads");
+                    std::fs::write(path, &bytes[..bytes.len() / 2]).expect("writes");
+                }
+                Turn::Lost(pick) if !files.is_empty() => {
+                    std::fs::remove_file(&files[pick % files.len()]).expect("removed");
+                }
+                Turn::Stray => {
+                    let folder = vans.storage().join("segments/odd");
+                    std::fs::create_dir_all(&folder).expect("made");
+                    std::fs::write(folder.join("1-2-3-x"), "odd").expect("written");
+                }
+                Turn::CutOff(_) | Turn::Lost(_) => {}
+            }
+        }
+        // Twice round: the first brings everything to the storage, the second everything back.
+        for van in (0..5).chain(0..5) {
+            vans.exchange(van);
+        }
+        let dumps = vans.dumps();
+        for dump in &dumps {
+            prop_assert_eq!(dump, &dumps[0]);
+        }
+        let has: u64 = Register::open(&vans.vans[0].path, DeviceId::from_bytes([0xee; 16]))
+            .expect("opens").ends().expect("reads").values().sum();
+        prop_assert_eq!(has, written, "an event was lost");
+        let shown = ask(&mut vans.vans[3].api, "share.show", json!({}));
+        prop_assert_eq!(&shown["written"], &shown["sent"]);
+    }
+}
+
+/// A series of remarks.
+fn series(texts: &[String]) -> Vec<Event> {
+    let device = DeviceId::from_bytes([5; 16]);
+    let mut previous = Hash::NONE;
+    let about = About::Site(SiteId::from_bytes([1; 16]));
+    let mut events = Vec::new();
+    for (number, text) in (1..).zip(texts) {
+        let body = Body::Noted(Noted { about: about.clone(), text: text.clone() });
+        let event = Event {
+            device,
+            number,
+            previous,
+            builds_on: Vec::new(),
+            schema: 1,
+            time: Hlc { ms: 1_790_000_000_000 + number as i64 * 37, count: 0 },
+            body: BodyText::of(&body).expect("writes"),
+        };
+        previous = event.hash().expect("hashes");
+        events.push(event);
+    }
+    events
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { cases: 32, ..ProptestConfig::default() })]
+    #[test]
+    fn a_segment_comes_back_and_a_changed_one_never_does(
+        texts in proptest::collection::vec("x[^\u{0}]{0,40}", 1..8),
+        sealed: bool,
+        at: prop::sample::Index,
+        bit in 0..8_u8,
+    ) {
+        let events = series(&texts);
+        let (device, fleet) = (DeviceKey::from_bytes([1; 32]), FleetKey::from_bytes([2; 32]));
+        let to = sealed.then_some(&fleet);
+        let file = Segment::write(&events, &device, to).expect("writes");
+        prop_assert_eq!(&Segment::write(&events, &device, to).expect("writes"), &file, "the same events, another file");
+        let read = Segment::read(&file, std::slice::from_ref(&fleet)).expect("reads");
+        prop_assert_eq!(read.events, events.clone());
+        prop_assert_eq!(read.by, device.public());
+        let mut changed = file.clone();
+        changed[at.index(file.len())] ^= 1 << bit;
+        prop_assert!(Segment::read(&changed, std::slice::from_ref(&fleet)).is_err(), "a changed file was taken");
+        let cut = &file[..at.index(file.len())];
+        prop_assert!(Segment::read(cut, std::slice::from_ref(&fleet)).is_err(), "a cut file was taken");
+        let foreign = Segment::read(&file, &[FleetKey::from_bytes([3; 32])]);
+        prop_assert_eq!(matches!(foreign, Err(SegmentError::Foreign { .. })), sealed);
+    }
+}
+
+#[test]
+fn events_that_do_not_follow_each_other_are_no_segment() {
+    let device = DeviceKey::from_bytes([1; 32]);
+    let events = series(&["a".to_owned(), "b".to_owned(), "c".to_owned()]);
+    assert!(matches!(Segment::write(&[], &device, None), Err(SegmentError::Empty)));
+    let gap = [events[0].clone(), events[2].clone()];
+    assert!(matches!(Segment::write(&gap, &device, None), Err(SegmentError::OtherEvents)));
+}
