@@ -69,7 +69,7 @@ for (const size of sizes) {
     assert.ok(came.came > 400, JSON.stringify(came));
     const there = await open(t, browser, two.url, size);
     await others(there);
-    await there.getByText(/^456 records, to/).waitFor();
+    await there.getByText(/^457 records, to/).waitFor();
     await sound(there, "another device");
 
     await page.getByRole("button", { name: "Stop exchanging" }).click();

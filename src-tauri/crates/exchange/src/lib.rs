@@ -14,6 +14,6 @@ mod storage;
 
 pub use name::{NameError, SegmentName};
 pub use payload::PayloadError;
-pub use plan::{Gap, Plan, plan};
+pub use plan::{Gap, Plan, Run, plan};
 pub use segment::{Segment, SegmentError};
 pub use storage::{Storage, StorageError};

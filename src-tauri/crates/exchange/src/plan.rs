@@ -10,10 +10,19 @@ use std::ops::RangeInclusive;
 pub struct Plan {
     /// Segments of others that hold events the register lacks, each series in its order.
     pub fetch: Vec<SegmentName>,
-    /// Runs of the register's own events that the storage lacks, in their order.
-    pub publish: Vec<RangeInclusive<u64>>,
+    /// Runs of events that the register has and the storage lacks, its own series first and each in its order.
+    pub publish: Vec<Run>,
     /// Where a series goes on behind events that nobody has published yet.
     pub gaps: Vec<Gap>,
+}
+
+/// Events of one series that follow each other.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Run {
+    /// Whose.
+    pub device: DeviceId,
+    /// Which.
+    pub numbers: RangeInclusive<u64>,
 }
 
 /// Events that the storage lacks, though it has later ones of the same series.
@@ -31,7 +40,8 @@ pub struct Gap {
 /// holds whole, `most` how many events go into one segment.
 ///
 /// A segment that the register has already is never fetched, and one that the storage has is never published again; what
-/// a storage has lost is published anew. Two different segments of one stretch are both fetched: one of them tells of a
+/// a storage has lost is published anew. What a register has of others is published too where the storage lacks it: a
+/// device that was lost, or restored as a new one, can not do it any more. Two different segments of one stretch are both fetched: one of them tells of a
 /// series that was written twice.
 pub fn plan(own: DeviceId, has: &BTreeMap<DeviceId, u64>, listed: &BTreeSet<SegmentName>, most: u64) -> Plan {
     let mut plan = Plan::default();
@@ -45,8 +55,10 @@ pub fn plan(own: DeviceId, has: &BTreeMap<DeviceId, u64>, listed: &BTreeSet<Segm
             plan.fetch_series(*device, end, segments);
         }
     }
-    let end = has.get(&own).copied().unwrap_or(0);
-    plan.publish_own(end, series.get(&own).map_or(&[], Vec::as_slice), most.max(1));
+    let others = has.iter().filter(|(device, _)| **device != own);
+    for (device, end) in has.get_key_value(&own).into_iter().chain(others) {
+        plan.publish_series(*device, *end, series.get(device).map_or(&[], Vec::as_slice), most.max(1));
+    }
     plan
 }
 
@@ -65,7 +77,7 @@ impl Plan {
     }
 
     /// The stretches up to the register's end that no published segment covers.
-    fn publish_own(&mut self, end: u64, segments: &[SegmentName], most: u64) {
+    fn publish_series(&mut self, device: DeviceId, end: u64, segments: &[SegmentName], most: u64) {
         let mut from = 1;
         while from <= end {
             if let Some(to) = segments.iter().filter(|s| s.from <= from && s.to >= from).map(|s| s.to).max() {
@@ -74,7 +86,7 @@ impl Plan {
             }
             let next = segments.iter().map(|s| s.from).filter(|next| *next > from).min();
             let to = end.min(from + most - 1).min(next.map_or(u64::MAX, |next| next - 1));
-            self.publish.push(from..=to);
+            self.publish.push(Run { device, numbers: from..=to });
             from = to + 1;
         }
     }
@@ -93,6 +105,10 @@ mod tests {
         SegmentName { device, from, to, last: Hash::from_bytes([last; 32]), bytes: 9 }
     }
 
+    fn run(device: DeviceId, numbers: RangeInclusive<u64>) -> Run {
+        Run { device, numbers }
+    }
+
     #[test]
     fn what_is_lacking_is_fetched_and_published_and_nothing_else() {
         let has = BTreeMap::from([(OWN, 10), (OTHER, 5)]);
@@ -104,7 +120,7 @@ mod tests {
             name(OTHER, 12, 13, 1),
         ]);
         let plan = plan(OWN, &has, &listed, 4);
-        assert_eq!(plan.publish, [5..=8, 9..=10]);
+        assert_eq!(plan.publish, [run(OWN, 5..=8), run(OWN, 9..=10)]);
         assert_eq!(plan.fetch, [name(OTHER, 6, 9, 1)]);
         assert_eq!(plan.gaps, [Gap { device: OTHER, from: 10, to: 11 }]);
     }
@@ -114,7 +130,14 @@ mod tests {
         let listed = BTreeSet::from([name(OTHER, 1, 3, 1), name(OTHER, 1, 3, 2), name(OWN, 4, 6, 1)]);
         let plan = plan(OWN, &BTreeMap::from([(OWN, 6)]), &listed, 100);
         assert_eq!(plan.fetch, [name(OTHER, 1, 3, 1), name(OTHER, 1, 3, 2)]);
-        assert_eq!(plan.publish, [1..=3]);
+        assert_eq!(plan.publish, [run(OWN, 1..=3)]);
+    }
+
+    #[test]
+    fn what_a_lost_device_left_here_is_published_for_it() {
+        let has = BTreeMap::from([(OWN, 2), (OTHER, 5)]);
+        let listed = BTreeSet::from([name(OTHER, 1, 3, 1)]);
+        assert_eq!(plan(OWN, &has, &listed, 100).publish, [run(OWN, 1..=2), run(OTHER, 4..=5)]);
     }
 
     proptest! {
@@ -139,12 +162,15 @@ mod tests {
                 prop_assert!(segment.to > has[&OTHER], "{segment} tells nothing new");
                 has.insert(OTHER, segment.to);
             }
-            for run in &first.publish {
-                prop_assert!(run.end() - run.start() < most);
-                listed.insert(name(OWN, *run.start(), *run.end(), 1));
+            for Run { device, numbers } in &first.publish {
+                prop_assert!(numbers.end() - numbers.start() < most);
+                listed.insert(name(*device, *numbers.start(), *numbers.end(), 1));
             }
-            let covered = |number: &u64| listed.iter().any(|s| s.device == OWN && s.from <= *number && *number <= s.to);
-            prop_assert!((1..=own_end).all(|number| covered(&number)), "the storage lacks some of ours");
+            for (device, end) in [(OWN, own_end), (OTHER, end)] {
+                let covered =
+                    |number: u64| listed.iter().any(|s| s.device == device && s.from <= number && number <= s.to);
+                prop_assert!((1..=end).all(covered), "the storage lacks some of {}", device);
+            }
             let next = plan(OWN, &has, &listed, most);
             prop_assert_eq!((next.fetch, next.publish), (vec![], vec![]));
         }

@@ -4,13 +4,12 @@ use super::{Nothing, fleet};
 use crate::{Answer, Api, ApiError};
 use chrono::{DateTime, Utc};
 use hosewright_core::fleet::{DeviceKey, FleetKey, StorageAccess};
-use hosewright_core::record::{DeviceId, Event, EventRef};
-use hosewright_exchange::{Plan, Segment, SegmentName, Storage, plan};
+use hosewright_core::record::{Body, DeviceId, Event, EventRef};
+use hosewright_exchange::{Plan, Run, Segment, SegmentName, Storage, plan};
 use hosewright_store::{Bundle, Device, Keys, Refusal};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeSet;
-use std::ops::RangeInclusive;
 use ts_rs::TS;
 
 /// Most events in one segment: some hundred kilobytes, which a poor signal still carries.
@@ -63,7 +62,7 @@ pub struct Exchanged {
     pub at: DateTime<Utc>,
     /// Events that were new here.
     pub came: u64,
-    /// Events that went out.
+    /// Own events that went out.
     pub went: u64,
     /// The last own event that the storage has, all before it included.
     pub sent: u64,
@@ -187,20 +186,32 @@ impl Exchange {
     fn run(&mut self, api: &mut Api, device: &DeviceKey, fleet: &FleetKey) -> Result<(), ApiError> {
         let own = api.register()?.device();
         let Plan { fetch, publish, gaps } = plan(own, &api.register()?.ends()?, &self.listed, MOST);
-        let forked = self.refuse_forks(api, own)?;
+        let forked = self.refuse_forks(api)?;
         self.done.waiting_for = gaps.into_iter().map(|gap| gap.device).collect();
+        // Who signed one may be told by a later one.
+        let mut of_strangers = Vec::new();
         for name in fetch {
             match self.storage.fetch(&name) {
-                Ok(file) => self.take_in(api, &name, &file)?,
+                Ok(file) => of_strangers.extend(self.take_in(api, &name, &file)?),
                 Err(error) => {
                     self.done.cut_off = Some(error.to_string());
                     break;
                 }
             }
         }
+        for segment in of_strangers {
+            if let Some(stranger) = self.merge(api, segment)?
+                && let Some(first) = stranger.events.first()
+            {
+                self.refuse(first.device, first.number, api.words.say("share-stranger", &[]));
+            }
+        }
         for run in publish {
             // What a copied register wrote continues nothing that the others have.
-            if forked || self.done.cut_off.is_some() {
+            if forked.contains(&run.device) {
+                continue;
+            }
+            if self.done.cut_off.is_some() {
                 break;
             }
             self.publish(api, run, device, fleet)?;
@@ -209,14 +220,26 @@ impl Exchange {
         Ok(())
     }
 
-    fn take_in(&mut self, api: &mut Api, name: &SegmentName, file: &[u8]) -> Result<(), ApiError> {
-        let segment = match Segment::read(file, &self.reading) {
-            Ok(segment) => segment,
+    /// Takes a file in. Gives its segment back where nobody here knows who signed it.
+    fn take_in(
+        &mut self,
+        api: &mut Api,
+        name: &SegmentName,
+        file: &[u8],
+    ) -> Result<Option<Segment>, ApiError> {
+        match Segment::read(file, &self.reading) {
+            Ok(segment) => self.merge(api, segment),
             Err(error) => {
                 self.refuse(name.device, name.from, error.to_string());
-                return Ok(());
+                Ok(None)
             }
-        };
+        }
+    }
+
+    fn merge(&mut self, api: &mut Api, segment: Segment) -> Result<Option<Segment>, ApiError> {
+        if !is_of_a_device(api, &segment)? {
+            return Ok(Some(segment));
+        }
         let merged = api.register()?.merge(&Bundle { people: Vec::new(), events: segment.events })?;
         self.done.came += merged.added;
         for series in merged.refused {
@@ -226,18 +249,18 @@ impl Exchange {
             };
             self.refuse(series.device, series.from, api.words.say(key, &[]));
         }
-        Ok(())
+        Ok(None)
     }
 
     /// Segments that end in another event than the one that stands here under that number: someone wrote as the same
-    /// device. Gives whether it is this one.
-    fn refuse_forks(&mut self, api: &mut Api, own: DeviceId) -> Result<bool, ApiError> {
-        let mut forked = false;
+    /// device. Gives which.
+    fn refuse_forks(&mut self, api: &mut Api) -> Result<BTreeSet<DeviceId>, ApiError> {
+        let mut forked = BTreeSet::new();
         for SegmentName { device, from, to, last, .. } in self.listed.clone() {
             let at = EventRef { device, number: to };
             if api.register()?.has(at, last)? == Some(false) {
                 self.refuse(device, from, api.words.say("share-fork", &[]));
-                forked |= device == own;
+                forked.insert(device);
             }
         }
         Ok(forked)
@@ -250,18 +273,19 @@ impl Exchange {
     fn publish(
         &mut self,
         api: &mut Api,
-        run: RangeInclusive<u64>,
+        run: Run,
         device: &DeviceKey,
         fleet: &FleetKey,
     ) -> Result<(), ApiError> {
         let register = api.register()?;
-        let events: Vec<Event> = register.series(register.device(), run)?;
+        let own = run.device == register.device();
+        let events: Vec<Event> = register.series(run.device, run.numbers)?;
         let broken = |error| ApiError::file("", error);
         let file = Segment::write(&events, device, Some(fleet)).map_err(broken)?;
         let name = Segment::name(&events, &file).map_err(broken)?;
         match self.storage.publish(&name, file) {
             Ok(()) => {
-                self.done.went += events.len() as u64;
+                self.done.went += if own { events.len() as u64 } else { 0 };
                 self.listed.insert(name);
             }
             Err(error) => self.done.cut_off = Some(error.to_string()),
@@ -277,6 +301,16 @@ impl Exchange {
             .filter(|name| name.device == device)
             .fold(0, |sent, name| if name.from <= sent + 1 { sent.max(name.to) } else { sent })
     }
+}
+
+/// Whether a device of the fleet signed it: one whose key its own events tell, here or in the segment itself.
+fn is_of_a_device(api: &mut Api, segment: &Segment) -> Result<bool, ApiError> {
+    let told = |event: &Event| match event.body.read() {
+        Body::DeviceKey(told) => told.is_of(event.device) && told.public_key == segment.by,
+        _ => false,
+    };
+    Ok(segment.events.iter().any(told)
+        || api.register()?.devices()?.iter().any(|device| device.public_key == Some(segment.by)))
 }
 
 impl Api {

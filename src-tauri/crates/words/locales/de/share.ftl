@@ -24,3 +24,4 @@ share-waiting-for = Spätere Ereignisse des Geräts { $device } warten auf früh
 share-cut-off = ABGEBROCHEN: { $why }. Was kam und ging, bleibt; noch einmal austauschen.
 share-fork = Unter dieser Nummer steht hier ein anderes Ereignis. Zwei Programme haben als dasselbe Gerät geschrieben, wie es geschieht, wenn die Datei eines Registers kopiert wird. Eines davon muss als neues Gerät weitergehen: sichern und die Sicherung wiederherstellen.
 share-broken-chain = Es setzt das Ereignis davor nicht fort: Unterwegs wurde etwas geändert oder weggelassen.
+share-stranger = Es ist von einem Gerät unterschrieben, das niemandem seinen Schlüssel genannt hat. Dieses Gerät einmal austauschen lassen, dann noch einmal austauschen.

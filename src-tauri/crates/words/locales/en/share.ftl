@@ -24,3 +24,4 @@ share-waiting-for = Later events of device { $device } wait for earlier ones tha
 share-cut-off = CUT OFF: { $why }. What came and went stays; exchange again.
 share-fork = another event stands under that number here. Two programs wrote as the same device, as happens when a register's file is copied. One of them has to go on as a new device: back it up and restore the backup.
 share-broken-chain = it does not continue the event before it: something was changed or left out on the way.
+share-stranger = it is signed by a device that has told nobody its key. Have that device exchange once, then exchange again.

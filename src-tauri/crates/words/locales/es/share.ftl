@@ -30,3 +30,4 @@ share-waiting-for = Eventos posteriores del dispositivo { $device } esperan a ot
 share-cut-off = CORTADO: { $why }. Lo que llegó y salió se queda; volver a intercambiar.
 share-fork = aquí hay otro evento con ese número. Dos programas escribieron como el mismo dispositivo, como ocurre cuando se copia el archivo de un registro. Uno de ellos tiene que seguir como dispositivo nuevo: hacer una copia de seguridad y restaurarla.
 share-broken-chain = no continúa el evento anterior: algo se cambió o se omitió por el camino.
+share-stranger = está firmado por un dispositivo que no ha dicho su clave a nadie. Que ese dispositivo intercambie una vez y volver a intercambiar.
