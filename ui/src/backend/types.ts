@@ -2300,6 +2300,10 @@ odd_ends: boolean,
  */
 printed_pressure_bar: Bar | null, 
 /**
+ * Year of manufacture printed on the old hose or recorded for it.
+ */
+printed_year: number | null, 
+/**
  * The catalogue `find` answered from.
  */
 catalogue: string | null, 
@@ -3099,7 +3103,15 @@ contradictions: Array<PrintContradiction>,
 /**
  * Readings that go with the likeliest answer of their part only as strays; such a part is not settled.
  */
-strays?: Array<Stray>, };
+strays?: Array<Stray>, 
+/**
+ * Working pressure printed on the hose, as far as its print can be read.
+ */
+printed_pressure_bar?: Bar | null, 
+/**
+ * Year of manufacture printed on the hose; none where it can be read in two ways.
+ */
+printed_year?: number | null, };
 
 /**
  * Which half of a connection a part is, by its thread.

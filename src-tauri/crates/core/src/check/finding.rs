@@ -66,6 +66,9 @@ pub struct Evidence {
     /// Working pressure printed on the old hose or recorded for it.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub printed_pressure_bar: Option<Bar>,
+    /// Year of manufacture printed on the old hose or recorded for it.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub printed_year: Option<u16>,
     /// The catalogue `find` answered from.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub catalogue: Option<String>,
@@ -82,6 +85,8 @@ impl From<Found> for Evidence {
             unknown: found.unknown,
             settled: Some(found.settled),
             next: found.next,
+            printed_pressure_bar: found.printed_pressure_bar,
+            printed_year: found.printed_year,
             ..Self::default()
         }
     }
