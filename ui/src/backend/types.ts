@@ -422,6 +422,11 @@ hoses: Array<BatchHose>,
 store?: string, };
 
 /**
+ * What can be left half done.
+ */
+export type Begun = "supplier-sheet" | "supplier-row";
+
+/**
  * What was read, measured and proved of one assembly, as far as it has come.
  */
 export type Bench = { 
@@ -2287,6 +2292,10 @@ next: Array<NextReading>,
  * Not used here: a contradiction about what the hose is leaves it unsettled.
  */
 contradictions: Array<PrintContradiction>, 
+/**
+ * Not used here: a part with a stray reading is not settled.
+ */
+strays?: Array<Stray>, 
 /**
  * Not used here; accepted because `find`'s answer has it.
  */
@@ -8576,6 +8585,50 @@ turn_deg: Degrees,
 tolerance: Figure | null, };
 
 /**
+ * It as its screen left it.
+ */
+export type Unfinished = { 
+/**
+ * When it was kept.
+ */
+kept: string, 
+/**
+ * Whatever the screen needs to go on; nobody but the screen reads it.
+ */
+content: JsonValue, };
+
+/**
+ * What was begun, as it stands.
+ */
+export type UnfinishedKeep = { 
+/**
+ * Which.
+ */
+what: Begun, 
+/**
+ * All that its screen needs to go on with it.
+ */
+content: JsonValue, };
+
+/**
+ * What was kept of it.
+ */
+export type UnfinishedRead = { 
+/**
+ * None where nothing was begun, or it is done.
+ */
+unfinished: Unfinished | null, };
+
+/**
+ * Which.
+ */
+export type UnfinishedWhat = { 
+/**
+ * Which.
+ */
+what: Begun, };
+
+/**
  * Why there is no Weibull fit.
  */
 export type Unfitted = "too-few-failures" | "no-maximum";
@@ -8832,6 +8885,10 @@ export interface Commands {
   'job.keep': { input: Keep; output: Answer<Job> };
   'job.list': { input: Nothing; output: Answer<Jobs> };
   'job.close': { input: Job; output: Answer<Job> };
+  'unfinished.keep': { input: UnfinishedKeep; output: Answer<Nothing> };
+  'unfinished.read': { input: UnfinishedWhat; output: Answer<UnfinishedRead> };
+  'unfinished.file': { input: UnfinishedWhat; output: FileMade };
+  'unfinished.close': { input: UnfinishedWhat; output: Answer<Nothing> };
   'people.list': { input: Nothing; output: Answer<People> };
   'people.add': { input: NewPerson; output: Answer<PersonAdded> };
   'people.erase': { input: PersonErased; output: Answer<PersonErased> };

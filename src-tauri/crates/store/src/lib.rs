@@ -26,6 +26,7 @@ mod rows;
 mod scans;
 mod settings;
 mod suppliers;
+mod unfinished;
 mod verify;
 
 pub use append::NewEvent;
@@ -45,4 +46,5 @@ pub use query::{
 pub use scans::{ScanKept, ScanWay, Scanned};
 pub use settings::SettingsKept;
 pub use suppliers::{SupplierCounts, SupplierKept, SupplierRemoval};
+pub use unfinished::{Begun, Unfinished};
 pub use verify::{Fault, Problem, Verified};

@@ -2,7 +2,7 @@
 
 use super::PRUDENCE;
 use crate::catalogue::{Basis, LengthPractice, Provenance};
-use crate::find::{Contradiction, EndFound, Found, HoseCandidate, NextReading, Settled, UnknownHose};
+use crate::find::{Contradiction, EndFound, Found, HoseCandidate, NextReading, Settled, Stray, UnknownHose};
 use crate::quantity::{Bar, Dn, Millimetres};
 use crate::spec::{Service, Spec};
 use schemars::JsonSchema;
@@ -59,6 +59,10 @@ pub struct Evidence {
     pub next: Vec<NextReading>,
     /// Not used here: a contradiction about what the hose is leaves it unsettled.
     pub contradictions: Vec<Contradiction>,
+    /// Not used here: a part with a stray reading is not settled.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    #[ts(optional, as = "Option<Vec<Stray>>")]
+    pub strays: Vec<Stray>,
     /// Not used here; accepted because `find`'s answer has it.
     pub enough: Settled,
     /// Not used here; accepted because `find`'s answer has it.
