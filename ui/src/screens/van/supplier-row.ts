@@ -77,6 +77,12 @@ export function rowFor(spec: Given<Spec>, role: Role, entered: Given<EndSettings
   };
 }
 
+/** Whether both are of one hose and end: what was left half entered of it is gone on with. */
+export function isForSame(one: RowBegun, other: RowBegun): boolean {
+  const key = ({ dn, hose, end }: RowBegun) => JSON.stringify([dn, hose, end.family, end.size]);
+  return key(one) === key(other);
+}
+
 function skiveOf(skive: Given<Skive> | null): Pick<RowBegun, 'skive' | 'skive_outer_mm' | 'skive_inner_mm'> {
   const of = (kind: SkiveKind | null, outer: unknown = null, inner: unknown = null) => ({
     skive: kind,
