@@ -4,6 +4,7 @@
 mod alternatives;
 mod cases;
 mod cures;
+mod editions;
 mod ends;
 mod fluid;
 mod length;

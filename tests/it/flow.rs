@@ -244,6 +244,24 @@ fn a_sudden_stop_gives_joukowskys_rise_and_a_soft_wall_less() {
     assert!(soft.surge.expect("it is reckoned").answer.pressure_rise_bar.expect("a rise").get() < found);
 }
 
+proptest! {
+    /// What is taken where nobody gave it is a bound: no wall and no valve gives a higher peak.
+    #[test]
+    fn the_wall_and_the_valve_that_are_taken_give_the_highest_rise(
+        expansion in 0.0..30.0_f64,
+        closure in 0.0..2.0_f64,
+    ) {
+        let rise = |answer: OilAnswer| answer.surge.and_then(|surge| surge.answer.pressure_rise_bar).expect("a rise").get();
+        let taken = rise(oil_of(|question| question["closure_time_s"] = json!(closure)));
+        let worst = rise(oil_of(|_| {}));
+        let given = rise(oil_of(|question| {
+            question["volumetric_expansion_cm3_m_mpa"] = json!(expansion);
+            question["closure_time_s"] = json!(closure);
+        }));
+        prop_assert!(given <= taken * (1.0 + 1e-12) && taken <= worst, "{given}, {taken}, {worst}");
+    }
+}
+
 #[rstest]
 #[case("/spec/hose", "spec.hose")]
 #[case("/service/flow_l_min", "service.flow_l_min")]

@@ -3,7 +3,7 @@
 use super::line::{Change, asked, catalogue, checked, evidence, finding, hose, known, objections};
 use hosewright_core::check::{CheckError, Checked, Question, Verdict, check};
 use hosewright_core::quantity::{Bar, Celsius, Degrees, LitresPerMinute, Millimetres};
-use hosewright_core::spec::{Adapter, Role};
+use hosewright_core::spec::{Adapter, Estimated, Role};
 use rstest::rstest;
 
 #[rstest]
@@ -109,4 +109,14 @@ fn what_was_not_looked_at_is_listed() {
     for what in ["flow", "bend", "surge", "route"] {
         assert!(said.contains(&what), "{what} in {said:?}");
     }
+}
+
+#[test]
+fn a_surge_that_was_worked_out_was_not_measured_and_is_listed() {
+    let checked = asked(|question| {
+        question.service.estimated =
+            Some(Estimated { surge_pressure_bar: question.service.surge_pressure_bar, bend_radius_mm: None });
+    });
+    let surge = checked.not_checked.iter().filter(|one| one.what == "surge").count();
+    assert_eq!(surge, 1, "{:?}", checked.not_checked);
 }

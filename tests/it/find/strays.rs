@@ -1,6 +1,7 @@
 //! A reading that only a slip explains is said, and settles nothing.
 
 use hosewright_core::catalogue::Catalogue;
+use hosewright_core::check::Evidence;
 use hosewright_core::find::{Found, Part};
 use hosewright_tests::find_figures::ask;
 use rstest::rstest;
@@ -68,4 +69,15 @@ fn a_slip_at_the_hose_leaves_it_open() {
     slip["reinforcement_od_mm"] = json!(2.3);
     let found = find(&nut(), &slip);
     assert!(!found.settled.hose, "{:?}", found.hose.first());
+}
+
+#[test]
+fn what_find_says_of_a_stray_can_be_put_to_the_check_as_it_stands() {
+    let hose = json!({ "print": "EN 853 2SN DN 16", "id_mm": 15.9, "cover_od_mm": 2.62 });
+    let found = find(&nut(), &hose);
+    assert_eq!(found.strays.len(), 1, "{:?}", found.strays);
+    let answer = serde_json::to_value(&found).expect("it is written");
+    let evidence: Evidence = serde_json::from_value(answer).expect("it is taken as it stands");
+    assert_eq!(evidence.strays, found.strays);
+    assert_eq!(evidence.settled.map(|settled| settled.hose), Some(false));
 }

@@ -9,7 +9,7 @@ use hosewright_core::record::{
     About, Body, DeviceNamed, Fitted, Graded, HoursRead, Inspected, JobId, PolicySet, Scope, TagWithdrawn,
     Voided,
 };
-use hosewright_store::{CountedFrom, DueFor, Guide, Hit, LimitFrom, NewEvent, Status};
+use hosewright_store::{Begun, CountedFrom, DueFor, Guide, Hit, LimitFrom, NewEvent, Status};
 
 const OLD: &str = "7KQ4M2XR9D";
 
@@ -310,6 +310,25 @@ fn lists_and_counts_tell_what_the_register_holds() {
     );
     let devices = kept.register.devices().expect("reads");
     assert_eq!(devices.iter().map(|d| (d.device, d.events)).collect::<Vec<_>>(), [(device(1), 11)]);
+}
+
+#[test]
+fn what_was_begun_is_kept_with_its_file_until_it_is_done() {
+    let mut kept = begin(1);
+    let sheet = Begun::SupplierSheet;
+    let keep = |kept: &mut Kept, column: &str, file: Option<&[u8]>| {
+        let content = serde_json::json!({ "column": column });
+        kept.register.keep_unfinished(sheet, &content, file, fleet::now()).expect("is kept");
+    };
+    keep(&mut kept, "?", Some(b"DN;Crimp"));
+    keep(&mut kept, "dn", None);
+    let read = kept.register.unfinished(sheet).expect("reads").expect("it was begun");
+    assert_eq!(read.content["column"], "dn");
+    assert_eq!(kept.register.unfinished_file(sheet).expect("reads").as_deref(), Some(&b"DN;Crimp"[..]));
+    assert_eq!(kept.register.unfinished(Begun::SupplierRow).expect("reads"), None, "one of each kind");
+    kept.register.close_unfinished(sheet).expect("is closed");
+    assert_eq!(kept.register.unfinished(sheet).expect("reads"), None);
+    assert_eq!(kept.register.unfinished_file(sheet).expect("reads"), None);
 }
 
 #[test]

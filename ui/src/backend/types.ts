@@ -426,6 +426,11 @@ hoses: Array<BatchHose>,
 store?: string, };
 
 /**
+ * What can be left half done.
+ */
+export type Begun = "supplier-sheet" | "supplier-row";
+
+/**
  * What was read, measured and proved of one assembly, as far as it has come.
  */
 export type Bench = { 
@@ -2349,6 +2354,10 @@ next: Array<NextReading>,
  */
 contradictions: Array<PrintContradiction>, 
 /**
+ * Not used here: a part with a stray reading is not settled.
+ */
+strays?: Array<Stray>, 
+/**
  * Not used here; accepted because `find`'s answer has it.
  */
 enough: Settled, 
@@ -2360,6 +2369,10 @@ odd_ends: boolean,
  * Working pressure printed on the old hose or recorded for it.
  */
 printed_pressure_bar: Bar | null, 
+/**
+ * Year of manufacture printed on the old hose or recorded for it.
+ */
+printed_year: number | null, 
 /**
  * The catalogue `find` answered from.
  */
@@ -3213,7 +3226,15 @@ contradictions: Array<PrintContradiction>,
 /**
  * Readings that go with the likeliest answer of their part only as strays; such a part is not settled.
  */
-strays?: Array<Stray>, };
+strays?: Array<Stray>, 
+/**
+ * Working pressure printed on the hose, as far as its print can be read.
+ */
+printed_pressure_bar?: Bar | null, 
+/**
+ * Year of manufacture printed on the hose; none where it can be read in two ways.
+ */
+printed_year?: number | null, };
 
 /**
  * Says that the bytes are no file but a frame of a live camera: the light of each pixel, 0 to 255, row by row.
@@ -8774,6 +8795,50 @@ turn_deg: Degrees,
 tolerance: Figure | null, };
 
 /**
+ * It as its screen left it.
+ */
+export type Unfinished = { 
+/**
+ * When it was kept.
+ */
+kept: string, 
+/**
+ * Whatever the screen needs to go on; nobody but the screen reads it.
+ */
+content: JsonValue, };
+
+/**
+ * What was begun, as it stands.
+ */
+export type UnfinishedKeep = { 
+/**
+ * Which.
+ */
+what: Begun, 
+/**
+ * All that its screen needs to go on with it.
+ */
+content: JsonValue, };
+
+/**
+ * What was kept of it.
+ */
+export type UnfinishedRead = { 
+/**
+ * None where nothing was begun, or it is done.
+ */
+unfinished: Unfinished | null, };
+
+/**
+ * Which.
+ */
+export type UnfinishedWhat = { 
+/**
+ * Which.
+ */
+what: Begun, };
+
+/**
  * Why there is no Weibull fit.
  */
 export type Unfitted = "too-few-failures" | "no-maximum";
@@ -9033,6 +9098,10 @@ export interface Commands {
   'job.keep': { input: Keep; output: Answer<Job> };
   'job.list': { input: Nothing; output: Answer<Jobs> };
   'job.close': { input: Job; output: Answer<Job> };
+  'unfinished.keep': { input: UnfinishedKeep; output: Answer<Nothing> };
+  'unfinished.read': { input: UnfinishedWhat; output: Answer<UnfinishedRead> };
+  'unfinished.file': { input: UnfinishedWhat; output: FileMade };
+  'unfinished.close': { input: UnfinishedWhat; output: Answer<Nothing> };
   'people.list': { input: Nothing; output: Answer<People> };
   'people.add': { input: NewPerson; output: Answer<PersonAdded> };
   'people.erase': { input: PersonErased; output: Answer<PersonErased> };

@@ -49,10 +49,9 @@ pub fn sheet(build: &BuildSheet, subject: &str, words: &Words) -> Sheet {
 
 /// A rule of cleanliness: what it asks, for what, and where it stands.
 fn clean(rule: &Cleanliness, words: &Words) -> String {
-    let asks = format!("{} {}", rule.code, rule.asks);
+    let asks = words.say(&format!("asks-{}", rule.rule), &[("code", &rule.code), ("asks", &rule.asks)]);
     let basis = words.say(&format!("basis-{}", key(&rule.basis)), &[]);
-    let asks = asks.trim();
-    format!("{}: {asks} ({}; {basis})", rule.applies_to, rule.source)
+    format!("{asks} ({}; {basis})", rule.source)
 }
 
 /// Width of a drawing: what both papers leave between their margins.

@@ -479,15 +479,9 @@ pub enum Tag {
     Make {
         /// A spec, or the document that `check` takes; - reads standard input.
         spec: PathBuf,
-        /// The label's file: .png, .svg or .pdf.
-        #[arg(long)]
-        out: PathBuf,
-        /// What it is printed on.
+        /// The label.
         #[command(flatten)]
-        stock: LabelOn,
-        /// Diameter over the hose's cover as measured, in mm, for a wrap; the tables' without.
-        #[arg(long)]
-        cover_od_mm: Option<f64>,
+        label: LabelFile,
         /// The register whose fleet seals it and whose record it is held against.
         #[arg(long)]
         db: Option<PathBuf>,
@@ -496,15 +490,9 @@ pub enum Tag {
     Again {
         /// The code.
         code: String,
-        /// The label's file: .png, .svg or .pdf.
-        #[arg(long)]
-        out: PathBuf,
-        /// What it is printed on.
+        /// The label.
         #[command(flatten)]
-        stock: LabelOn,
-        /// Diameter over the hose's cover as measured, in mm, for a wrap; the tables' without.
-        #[arg(long)]
-        cover_od_mm: Option<f64>,
+        label: LabelFile,
         /// The register's file.
         #[arg(long)]
         db: PathBuf,
@@ -587,6 +575,20 @@ pub enum Tag {
         #[arg(long)]
         db: PathBuf,
     },
+}
+
+/// A label of one hose.
+#[derive(Debug, Clone, Args)]
+pub struct LabelFile {
+    /// The label's file: .png, .svg or .pdf.
+    #[arg(long)]
+    pub out: PathBuf,
+    /// What it is printed on.
+    #[command(flatten)]
+    pub stock: LabelOn,
+    /// Diameter over the hose's cover as measured, in mm, for a wrap; the tables' without.
+    #[arg(long)]
+    pub cover_od_mm: Option<f64>,
 }
 
 /// What labels are printed on.

@@ -1,6 +1,6 @@
 //! Commands on tags, labels and fleets.
 
-use crate::args::{Fleet, Form, LabelOn, LabelPaper, Tag};
+use crate::args::{Fleet, Form, LabelFile, LabelOn, LabelPaper, Tag};
 use crate::bench::open;
 use crate::input;
 use crate::outcome::Outcome;
@@ -24,20 +24,18 @@ use std::path::Path;
 /// Makes and reads tags.
 pub fn tag(api: &mut Api, command: &Tag, json: bool) -> Result<Outcome, ApiError> {
     match command {
-        Tag::Make { spec, out, stock, cover_od_mm, db } => {
+        Tag::Make { spec, label, db } => {
             if let Some(db) = db {
                 open(api, db)?;
             }
             let made = tags::make(api, tag_question(spec)?, &[])?;
-            let wanted = Wanted { out, stock, cover_od_mm: *cover_od_mm };
-            let label = made.content.tag.clone().map(|tag| leave(api, tag, &wanted)).transpose()?.flatten();
+            let label = made.content.tag.clone().map(|tag| leave(api, tag, label)).transpose()?.flatten();
             Outcome::of(&TagShown { made, label, register: db.is_some() }, json, api.words())
         }
-        Tag::Again { code, out, stock, cover_od_mm, db } => {
+        Tag::Again { code, label, db } => {
             open(api, db)?;
             let of = tags::of(api, TagOfQuestion { code: typed(code)? }, &[])?;
-            let wanted = Wanted { out, stock, cover_od_mm: *cover_od_mm };
-            let label = leave(api, of.content.tag.clone(), &wanted)?;
+            let label = leave(api, of.content.tag.clone(), label)?;
             Outcome::of(&TagAgain { of, label }, json, api.words())
         }
         Tag::Batch { machine, due, code, stock, paper, out, db } => {
@@ -147,26 +145,19 @@ fn hand_on(api: &mut Api, out: &Path, json: bool) -> Result<Outcome, ApiError> {
     Outcome::of(&left, json, api.words())
 }
 
-/// A label that is wanted as a file.
-struct Wanted<'a> {
-    out: &'a Path,
-    stock: &'a LabelOn,
-    cover_od_mm: Option<f64>,
-}
-
 /// Leaves a label and says how it came out.
-fn leave(api: &mut Api, tag: TagContent, label: &Wanted<'_>) -> Result<Option<tags::LabelDrawn>, ApiError> {
-    let kind = match ending(label.out).as_str() {
+fn leave(api: &mut Api, tag: TagContent, label: &LabelFile) -> Result<Option<tags::LabelDrawn>, ApiError> {
+    let kind = match ending(&label.out).as_str() {
         "png" => LabelKind::Png,
         "svg" => LabelKind::Svg,
         "pdf" => LabelKind::Pdf,
-        other => return Err(no_such_kind(label.out, other, "png, svg or pdf")),
+        other => return Err(no_such_kind(&label.out, other, "png, svg or pdf")),
     };
-    let stock = stocked(api, label.stock)?;
+    let stock = stocked(api, &label.stock)?;
     let asked = LabelQuestion { tag, stock, cover_od_mm: label.cover_od_mm.map(Millimetres), kind };
     let preview = tags::preview(api, asked.clone(), &[])?;
     let file = tags::label(api, asked, &[])?;
-    input::leave(label.out, &file.bytes)?;
+    input::leave(&label.out, &file.bytes)?;
     Ok(preview.content.label)
 }
 

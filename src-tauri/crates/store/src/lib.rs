@@ -27,6 +27,7 @@ mod scans;
 mod series;
 mod settings;
 mod suppliers;
+mod unfinished;
 mod verify;
 
 pub use append::NewEvent;
@@ -46,4 +47,5 @@ pub use query::{
 pub use scans::{ScanKept, ScanWay, Scanned};
 pub use settings::SettingsKept;
 pub use suppliers::{SupplierCounts, SupplierKept, SupplierRemoval};
+pub use unfinished::{Begun, Unfinished};
 pub use verify::{Fault, Problem, Verified};

@@ -56,20 +56,12 @@ export class Asking {
       this.found = null;
       return null;
     }
-    const [found, printed] = await Promise.all([this.backend.call('find', readings), this.#printed(readings)]);
+    const found = await this.backend.call('find', readings);
     if (turn !== this.#turn) return null;
     if (!found.ok) return found.error;
     this.found = found.value;
-    this.#read = { readings: written, evidence: { ...found.value, printed_pressure_bar: printed } };
+    this.#read = { readings: written, evidence: found.value };
     return null;
-  }
-
-  /** The pressure printed on the old hose: the new one is held against it. */
-  async #printed(readings: Given<Readings>): Promise<number | null> {
-    const text = readings.hose?.print;
-    if (!text) return null;
-    const reply = await this.backend.call('print', { text });
-    return reply.ok ? (reply.value.pressure_bar ?? null) : null;
   }
 }
 

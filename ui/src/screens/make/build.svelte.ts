@@ -1,4 +1,4 @@
-import type { Answer, CallError, Question } from '../../backend';
+import type { Answer, CallError, Given, Question } from '../../backend';
 import type { Backend } from '../../backend';
 import type { Evidence, Finding, LengthPractice, Settings } from '../../backend/types';
 import type { App } from '../../state/app.svelte';
@@ -22,7 +22,7 @@ export class Build {
   judged: Answer<'bench.judge'> | null = $state.raw(null);
   #latest = 0;
   #judging = 0;
-  #found: { readings: string; evidence: Evidence | null } = { readings: '', evidence: null };
+  #found: { readings: string; evidence: Given<Evidence> | null } = { readings: '', evidence: null };
 
   constructor(readonly backend: Backend) {}
 
@@ -54,22 +54,14 @@ export class Build {
   }
 
   /** What the readings say of the hose that was found; none where nothing was read. */
-  async #evidence(readings: Asked['readings']): Promise<Evidence | null> {
+  async #evidence(readings: Asked['readings']): Promise<Given<Evidence> | null> {
     if (!anyRead(readings)) return null;
     const key = JSON.stringify(readings);
     if (this.#found.readings !== key) {
-      const [found, printed] = await Promise.all([this.backend.call('find', readings), this.#printed(readings)]);
-      this.#found = { readings: key, evidence: found.ok ? { ...found.value, printed_pressure_bar: printed } : null };
+      const found = await this.backend.call('find', readings);
+      this.#found = { readings: key, evidence: found.ok ? found.value : null };
     }
     return this.#found.evidence;
-  }
-
-  /** The pressure printed on the old hose: the new one is held against it. */
-  async #printed(readings: Asked['readings']): Promise<number | null> {
-    const text = readings.hose?.print;
-    if (!text) return null;
-    const reply = await this.backend.call('print', { text });
-    return reply.ok ? (reply.value.pressure_bar ?? null) : null;
   }
 
   /** A refusal names rules; the check says them in words. */

@@ -39,7 +39,7 @@ export function offersFor(lookup: Lookup | null, role: Role, unit: LengthUnit): 
 }
 
 /** The settings of an end by a supplier's row: they say whose they are. */
-function settingsBy(row: SupplierRow, role: Role): Given<EndSettings> {
+function settingsBy(row: Given<SupplierRow>, role: Role): Given<EndSettings> {
   const { supplier, from, series, insertion_mm, skive, ferrule, lubricant, die_set } = row;
   const { crimp_diameter_mm, crimp_tolerance_mm, cutoff_mm } = row;
   const source = say('make-offer-source', { supplier, from });
@@ -57,6 +57,13 @@ export function takeOffer(doc: JobDoc, offer: Offer): void {
   doc.settings = [...doc.settings.filter((one) => one.role !== offer.role), { ...offer.settings }];
   const end = doc.spec.ends.find((one) => one.role === offer.role);
   if (end && offer.cutoff_mm !== null) end.cutoff_mm ??= offer.cutoff_mm;
+}
+
+/** Takes a row that was entered for that end. */
+export function takeRow(doc: JobDoc, role: Role, row: Given<SupplierRow>): void {
+  const settings = settingsBy(row, role);
+  const cutoff_mm = typeof row.cutoff_mm === 'number' ? row.cutoff_mm : null;
+  takeOffer(doc, { id: '', role, label: '', note: '', settings, cutoff_mm });
 }
 
 /** A cut-off that tables, the last hose or finished lengths give. */

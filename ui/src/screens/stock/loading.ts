@@ -1,6 +1,7 @@
 // What is being taken in, as far as it is said.
-import type { Gender } from '../../backend/types';
+import type { Gender, Tables } from '../../backend/types';
 import type { Given } from '../../backend';
+import { number } from '../../words/number';
 import type { Change, Item, Kind } from './stock';
 
 /** An end of the tables, as far as it is picked. */
@@ -28,6 +29,14 @@ export interface Loading {
   bin: string;
   label: string;
   made: string;
+}
+
+/** Every bore of the tables, the smallest first. */
+export function boresOf({ hoses }: Tables): { id: string; label: string }[] {
+  const bores = new Set(hoses.flatMap((hose) => hose.sizes.map((size) => size.dn)));
+  return [...bores]
+    .toSorted((one, other) => one - other)
+    .map((dn) => ({ id: String(dn), label: `DN${number(dn, 1)}` }));
 }
 
 export const noEnd = (): PickedEnd => ({ family: null, size: null, gender: null });

@@ -9,6 +9,16 @@ export interface Matched {
   unit: 'mm' | 'in' | null;
 }
 
+/** How far a table was matched. */
+export interface SheetBegun {
+  /** The file's name. */
+  name: string;
+  header_row: number;
+  columns: Matched[];
+  fixed: Record<string, string>;
+  leave_out: number[];
+}
+
 type Columns = NonNullable<Question<'supplier.import'>['columns']>;
 
 /** What a column can be, in words. */

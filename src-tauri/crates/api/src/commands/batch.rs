@@ -1,7 +1,7 @@
 //! `batch`: several hoses for one machine or visit -> one cut list, parts against stock, and the order of work.
 
 use super::File;
-use super::make::{MakeQuestion, PaperKind, PaperSize};
+use super::make::{MakeQuestion, PaperKind, PaperSize, Prepared};
 use super::stock::{Build, Cutting, Extra, NeedLine, Said, Shelf, line};
 use crate::{Answer, Api, ApiError, PROGRAM};
 use hosewright_core::check::Verdict;
@@ -173,7 +173,8 @@ pub(super) fn ones(api: &mut Api, hoses: Vec<BatchHose>) -> Result<Vec<One>, Api
         for copy in 1..=count {
             let name = hose.name.trim();
             let name = if count > 1 { format!("{name} {copy}/{count}") } else { name.to_owned() };
-            let build = Build::of(api, hose.make.clone(), hose.more.clone());
+            let prepared = Prepared::of(api, hose.make.clone());
+            let build = prepared.and_then(|prepared| Build::of(api.catalogue, prepared, hose.more.clone()));
             let build = build.map_err(|error| {
                 let field = format!("hoses[{at}].{}", error.field);
                 ApiError { field: field.trim_end_matches('.').to_owned(), ..error }

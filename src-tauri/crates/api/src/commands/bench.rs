@@ -1,11 +1,12 @@
 //! `bench`: what was read, measured and proved -> whether the hose may be tagged, and its record.
 
-use super::make::{MakeQuestion, made};
+use super::make::{MakeQuestion, Prepared};
 use super::stock::{Build, Said, Taken, Used, used_bodies};
 use super::tag::taggable;
 use crate::{Answer, Api, ApiError, PROGRAM};
 use chrono::NaiveDate;
 use hosewright_core::bench::{self, Bench, BenchError, BenchJudged};
+use hosewright_core::check::Question;
 use hosewright_core::make::BuildSheet;
 use hosewright_core::record::{Assembly, Body, EventRef, Labelled, LabelledHow, Proof};
 use hosewright_core::tag::TagCode;
@@ -34,18 +35,17 @@ pub struct BenchQuestion {
 /// # Errors
 /// The check says stop; a reading or figure that can not be.
 pub fn judge(api: &mut Api, asked: BenchQuestion, _: &[u8]) -> Result<Answer<BenchJudged>, ApiError> {
-    let (_, _, judged) = judged(api, asked.make, &asked.bench)?;
+    let prepared = Prepared::of(api, asked.make)?;
+    let (_, judged) = judged(api, &prepared, &asked.bench)?;
     Ok(api.answer(judged))
 }
 
-type Judged = (MakeQuestion, BuildSheet, BenchJudged);
-
-/// What was asked, filled from the supplier's table; its sheet; and the bench, judged by it.
-fn judged(api: &mut Api, make: MakeQuestion, bench: &Bench) -> Result<Judged, ApiError> {
-    let (asked, sheet) = made(api, make)?;
+/// The sheet of what was made, and the bench, judged by it.
+fn judged(api: &mut Api, prepared: &Prepared, bench: &Bench) -> Result<(BuildSheet, BenchJudged), ApiError> {
+    let sheet = prepared.sheet(api)?;
     let months = api.settings()?.gauge_months;
     let judged = bench::judge(&sheet, bench, api.today(), months)?;
-    Ok((asked, sheet, judged))
+    Ok((sheet, judged))
 }
 
 /// An assembly to be recorded with all that was done at the bench.
@@ -100,7 +100,8 @@ pub fn record(
     if let Some(code) = asked.code {
         taggable(api, code)?;
     }
-    let (make, sheet, judged) = judged(api, asked.make, &asked.bench)?;
+    let prepared = Prepared::of(api, asked.make)?;
+    let (sheet, judged) = judged(api, &prepared, &asked.bench)?;
     let proof = judged.proof_record(&asked.bench);
     let proof = match proof {
         Some(proof) if judged.tag || matches!(proof, Proof::Failed { .. }) => proof,
@@ -110,18 +111,19 @@ pub fn record(
             return Err(ApiError::input("bench", open.join(" ")));
         }
     };
+    let Question { spec, service, .. } = prepared.asked.question.clone();
     let code = asked.code.unwrap_or_else(|| api.new_code());
     let taken = match asked.used {
         Some(used) => {
-            let build = Build::of(api, make.clone(), Vec::new())?;
+            let build = Build::of(api.catalogue, prepared, Vec::new())?;
             used_bodies(api, used, &build, code)?
         }
         None => Taken::default(),
     };
     let assembly = Assembly {
         code,
-        spec: make.question.spec,
-        service: make.question.service,
+        spec,
+        service,
         hose_made: asked.hose_made.or(taken.made),
         assembled: Some(asked.assembled.unwrap_or_else(|| api.today())),
         proof,

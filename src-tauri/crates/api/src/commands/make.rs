@@ -4,8 +4,8 @@ use super::File;
 use super::check::checked;
 use super::supplier;
 use crate::{Answer, Api, ApiError};
-use hosewright_core::check::Question;
-use hosewright_core::make::{self, BuildSheet, EndSettings, MakeError};
+use hosewright_core::check::{Checked, Question};
+use hosewright_core::make::{self, BuildSheet, EndSettings, Filled, MakeError};
 use hosewright_core::quantity::Millimetres;
 use hosewright_papers::sheet::Paper;
 use schemars::JsonSchema;
@@ -41,23 +41,44 @@ pub struct MakeQuestion {
 /// # Errors
 /// The check says stop, something without which nothing can be cut is missing, or a field can not be.
 pub fn make(api: &mut Api, asked: MakeQuestion, _: &[u8]) -> Result<Answer<BuildSheet>, ApiError> {
-    let (_, made) = made(api, asked)?;
-    Ok(api.answer(made))
+    let prepared = Prepared::of(api, asked)?;
+    let sheet = prepared.sheet(api)?;
+    Ok(api.answer(sheet))
 }
 
-/// What is made, filled from the supplier's table: the question as it was answered, and the answer.
-pub(super) fn made(api: &mut Api, mut asked: MakeQuestion) -> Result<(MakeQuestion, BuildSheet), ApiError> {
-    let filled = supplier::fill(api, &mut asked)?;
-    let checked = checked(api, &asked.question)?;
-    let kerf = match asked.kerf_mm {
-        Some(kerf) => Some(kerf),
-        None => api.settings()?.kerf_mm,
-    };
-    let mut sheet = make::make(api.catalogue, &checked, &asked.settings, filled, kerf)?;
-    for caution in sheet.steps.iter_mut().flat_map(|step| &mut step.cautions) {
-        caution.caution = api.words.say(&format!("caution-{}", caution.id), &[]);
+/// What is to be made, filled from the supplier's table and put through the check once.
+#[derive(Debug)]
+pub(super) struct Prepared {
+    /// The question as it was answered.
+    pub asked: MakeQuestion,
+    /// Which ends were filled, and from whose table.
+    filled: Vec<Filled>,
+    /// What the check says of it; it may be a stop.
+    pub checked: Checked,
+    /// What the saw takes; none where nobody said.
+    pub kerf: Option<Millimetres>,
+}
+
+impl Prepared {
+    pub(super) fn of(api: &mut Api, mut asked: MakeQuestion) -> Result<Self, ApiError> {
+        let filled = supplier::fill(api, &mut asked)?;
+        let checked = checked(api, &asked.question)?;
+        let kerf = match asked.kerf_mm {
+            Some(kerf) => Some(kerf),
+            None => api.settings()?.kerf_mm,
+        };
+        Ok(Self { asked, filled, checked, kerf })
     }
-    Ok((asked, sheet))
+
+    /// Its build sheet; none of what the check stops.
+    pub(super) fn sheet(&self, api: &Api) -> Result<BuildSheet, ApiError> {
+        let Self { asked, filled, checked, kerf } = self;
+        let mut sheet = make::make(api.catalogue, checked, &asked.settings, filled.clone(), *kerf)?;
+        for caution in sheet.steps.iter_mut().flat_map(|step| &mut step.cautions) {
+            caution.caution = api.words.say(&format!("caution-{}", caution.id), &[]);
+        }
+        Ok(sheet)
+    }
 }
 
 /// A build sheet as a paper.

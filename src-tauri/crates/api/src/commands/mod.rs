@@ -32,6 +32,7 @@ mod stray;
 pub mod supplier;
 pub mod tables;
 pub mod tag;
+pub mod unfinished;
 
 use crate::typescript::Declarations;
 use crate::{Answer, Api, ApiError, question};
@@ -235,6 +236,10 @@ table! {
     "job.keep" => job::keep: job::Keep => Answer<job::Job>,
     "job.list" => job::list: Nothing => Answer<job::Jobs>,
     "job.close" => job::close: job::Job => Answer<job::Job>,
+    "unfinished.keep" => unfinished::keep: unfinished::UnfinishedKeep => Answer<Nothing>,
+    "unfinished.read" => unfinished::read: unfinished::UnfinishedWhat => Answer<unfinished::UnfinishedRead>,
+    "unfinished.file" => unfinished::file: unfinished::UnfinishedWhat => File,
+    "unfinished.close" => unfinished::close: unfinished::UnfinishedWhat => Answer<Nothing>,
     "people.list" => people::list: Nothing => Answer<people::People>,
     "people.add" => people::add: people::NewPerson => Answer<people::PersonAdded>,
     "people.erase" => people::erase: people::PersonErased => Answer<people::PersonErased>,

@@ -1,5 +1,6 @@
 //! From the files to the joined tables.
 
+use super::edition::EDITION_COLUMNS;
 use super::end::END_COLUMNS;
 use super::family::FAMILY_COLUMNS;
 use super::flange::FLANGE_COLUMNS;
@@ -12,8 +13,8 @@ use super::rating::{RATING_COLUMNS, TORQUE_COLUMNS};
 use super::table::{CatalogueError, read, unique};
 use super::twin::{CLASS_COLUMNS, PressureClass, classed, twins};
 use super::{
-    Age, Catalogue, Caution, CrimpFact, CutTolerance, Effort, EndRating, EndRow, FailureCause, Family,
-    Flange, FluidClass, FluidRow, HoseRow, HoseType, Interchange, LengthTolerance, Limit, Lookalike,
+    Age, Catalogue, Caution, CrimpFact, CutTolerance, Edition, Effort, EndRating, EndRow, FailureCause,
+    Family, Flange, FluidClass, FluidRow, HoseRow, HoseType, Interchange, LengthTolerance, Limit, Lookalike,
     MarkingRule, OilSpeed, OriginShare, OutOfScope, ReadingTerm, SizeStep, Table, Torque, TurnTolerance,
     fluid, knowledge, names, reading, rule,
 };
@@ -83,6 +84,7 @@ impl Catalogue {
             twins: twins(&hoses, &types, &classes),
             hoses,
             types,
+            editions: rows!(Editions, EDITION_COLUMNS, Edition::read, |row| row.standard, row.kind),
             ends,
             flanges: rows!(Flanges, FLANGE_COLUMNS, Flange::read, |row| row.family, row.size),
             families,

@@ -2,6 +2,7 @@
 //! causes, cautions, fluids and rules. Data are files under `data/`, embedded; each row carries its
 //! source and basis. A new row needs no code.
 
+mod edition;
 mod end;
 mod family;
 mod flange;
@@ -23,6 +24,7 @@ mod tables;
 mod threads_meet;
 mod twin;
 
+pub use edition::Edition;
 pub use end::{Cone, EndRow, Seal};
 pub use family::{EndKind, Family, FamilyPart, Shoulder};
 pub use flange::Flange;
@@ -70,6 +72,8 @@ pub struct Catalogue {
     pub types: Vec<HoseType>,
     /// The size rows that twins share, each under the twin's own name.
     pub twins: Vec<HoseRow>,
+    /// Types whose working pressures changed while their mark did not. [`Catalogue::newer_edition`] finds one.
+    pub editions: Vec<Edition>,
     /// Threaded and plain ends, one row for each size of each family.
     pub ends: Vec<EndRow>,
     /// Four-bolt flanges.

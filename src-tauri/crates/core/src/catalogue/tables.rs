@@ -32,6 +32,8 @@ tables! {
     Hoses => "hoses",
     /// Hose types.
     HoseTypes => "hose_types",
+    /// Types whose pressures changed under one mark.
+    Editions => "editions",
     /// Pressure classes of the standard that marks pressure as a class.
     PressureClasses => "pressure_classes",
     /// Threaded and plain ends.

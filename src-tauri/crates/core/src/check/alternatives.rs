@@ -1,6 +1,5 @@
 //! Other hoses of the same size, put through the same check.
 
-use super::rules::FLOW_SPEED;
 use super::subject::{Hose, Subject, hose_name};
 use super::{Alternative, Finding, Verdict, cases, findings, gravest};
 use crate::catalogue::{HoseRow, Interchange, Provenance};
@@ -125,16 +124,9 @@ fn objections(findings: Vec<Finding>, verdict: Verdict, own: &[Finding]) -> Vec<
         return Vec::new();
     }
     let gravest = findings.into_iter().filter(|finding| finding.verdict == verdict);
-    let different: Vec<Finding> =
-        gravest.filter(|finding| !own.iter().any(|own| same(own, finding))).collect();
+    let different: Vec<Finding> = gravest.filter(|finding| !own.contains(finding)).collect();
     if different.is_empty() {
         return vec![Finding::new("alternative", verdict, cases::ALTERNATIVE_SAME)];
     }
     different
-}
-
-/// Whether two hoses have the same against them. The speed of the oil is the same in the same bore, whichever size
-/// each would have instead.
-fn same(own: &Finding, other: &Finding) -> bool {
-    own == other || (own.rule == FLOW_SPEED && other.rule == FLOW_SPEED && own.value == other.value)
 }

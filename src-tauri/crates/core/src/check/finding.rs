@@ -2,7 +2,7 @@
 
 use super::PRUDENCE;
 use crate::catalogue::{Basis, LengthPractice, Provenance};
-use crate::find::{Contradiction, EndFound, Found, HoseCandidate, NextReading, Settled, UnknownHose};
+use crate::find::{Contradiction, EndFound, Found, HoseCandidate, NextReading, Settled, Stray, UnknownHose};
 use crate::quantity::{Bar, Dn, Millimetres};
 use crate::spec::{Service, Spec};
 use schemars::JsonSchema;
@@ -59,6 +59,10 @@ pub struct Evidence {
     pub next: Vec<NextReading>,
     /// Not used here: a contradiction about what the hose is leaves it unsettled.
     pub contradictions: Vec<Contradiction>,
+    /// Not used here: a part with a stray reading is not settled.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    #[ts(optional, as = "Option<Vec<Stray>>")]
+    pub strays: Vec<Stray>,
     /// Not used here; accepted because `find`'s answer has it.
     pub enough: Settled,
     /// Not used here; accepted because `find`'s answer has it.
@@ -66,6 +70,9 @@ pub struct Evidence {
     /// Working pressure printed on the old hose or recorded for it.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub printed_pressure_bar: Option<Bar>,
+    /// Year of manufacture printed on the old hose or recorded for it.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub printed_year: Option<u16>,
     /// The catalogue `find` answered from.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub catalogue: Option<String>,
@@ -82,6 +89,8 @@ impl From<Found> for Evidence {
             unknown: found.unknown,
             settled: Some(found.settled),
             next: found.next,
+            printed_pressure_bar: found.printed_pressure_bar,
+            printed_year: found.printed_year,
             ..Self::default()
         }
     }

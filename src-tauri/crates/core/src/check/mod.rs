@@ -5,6 +5,7 @@
 
 mod alternatives;
 pub(crate) mod cases;
+mod edition;
 mod finding;
 mod fluid;
 mod input;
@@ -16,6 +17,7 @@ mod place;
 mod rating;
 mod rivals;
 mod rules;
+mod sizes;
 mod subject;
 
 pub use cases::CASES;
@@ -26,6 +28,7 @@ pub use input::CheckError;
 pub use overrides::PRUDENCE;
 pub use place::{CauseCount, Failures, OnCircuit, Way, circuit};
 pub(crate) use rules::usual_speed;
+pub(crate) use sizes::wide_enough;
 
 use crate::catalogue::Catalogue;
 use crate::quantity::Bar;
@@ -43,7 +46,9 @@ pub(crate) use subject::{bent, hose_name, practice, yours};
 pub fn check(catalogue: &Catalogue, question: &Question) -> Result<Checked, CheckError> {
     input::plausible(question)?;
     let subject = Subject::of(catalogue, question)?;
-    let findings = findings(&subject);
+    let mut findings = findings(&subject);
+    let alternatives = alternatives::alternatives(&subject, &findings);
+    sizes::name_cure(&subject, &mut findings);
     let assembly = rating::assembly(&subject);
     Ok(Checked {
         verdict: gravest(&findings),
@@ -52,7 +57,7 @@ pub fn check(catalogue: &Catalogue, question: &Question) -> Result<Checked, Chec
         cut_length_mm: length::cut_length(&question.spec),
         length_tolerance_mm: length::tolerance(&subject),
         length_source: length::source(&subject),
-        alternatives: alternatives::alternatives(&subject, &findings),
+        alternatives,
         not_checked: not_checked::not_checked(&findings),
         findings,
         spec: question.spec.clone(),
@@ -74,6 +79,15 @@ pub fn alternatives_of(
     let own = findings(&subject);
     let rows = hoses.iter().filter_map(|hose| catalogue.hose(&hose.standard, &hose.kind, hose.dn).ok());
     Ok(alternatives::of_these(&subject, &own, rows))
+}
+
+/// What the check finds of a spec, without looking for another hose.
+///
+/// # Errors
+/// As [`check`].
+pub(crate) fn findings_of(catalogue: &Catalogue, question: &Question) -> Result<Vec<Finding>, CheckError> {
+    input::plausible(question)?;
+    Ok(findings(&Subject::of(catalogue, question)?))
 }
 
 /// Working pressure of an assembly, its weakest part's, without putting it through the rules. None while a

@@ -6,8 +6,9 @@ use super::{Finding, NotChecked, cases};
 const NEVER: [&str; 2] = ["route", "pressure-drop"];
 
 /// What a finding says was not given, and so not looked at. Known by its rule too where a person may take it on.
-const BY_CASE: [(&str, &str); 11] = [
+const BY_CASE: [(&str, &str); 12] = [
     (cases::SURGE_MISSING, "surge"),
+    (cases::SURGE_RECKONED, "surge"),
     (cases::SURGE_ESTIMATED, "surge"),
     (cases::SURGE_ESTIMATED_ABOVE, "surge"),
     (cases::RELIEF_MISSING, "relief"),

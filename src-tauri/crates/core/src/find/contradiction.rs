@@ -149,7 +149,7 @@ pub(super) fn contradictions(
     if said.names_hose && meant.is_empty() {
         found.push(Contradiction::new(Contradicted::NoSuchHose, &said.named, None));
     }
-    found.extend(pressure(said, &meant, otherwise));
+    found.extend(pressure(catalogue, said, &meant, otherwise));
     found
 }
 
@@ -259,7 +259,12 @@ fn outside(
 
 /// A printed pressure that is the rating of nothing the print can mean; where it names no hose, of
 /// what the hose otherwise is.
-fn pressure(said: &Said, meant: &[&HoseRow], otherwise: Option<&HoseRow>) -> Option<Contradiction> {
+fn pressure(
+    catalogue: &Catalogue,
+    said: &Said,
+    meant: &[&HoseRow],
+    otherwise: Option<&HoseRow>,
+) -> Option<Contradiction> {
     let printed = said.pressure?.get();
     let (rows, named) = match otherwise {
         Some(row) if meant.is_empty() => {
@@ -267,8 +272,13 @@ fn pressure(said: &Said, meant: &[&HoseRow], otherwise: Option<&HoseRow>) -> Opt
         }
         _ => (meant.to_vec(), said.named.clone()),
     };
-    let rated: Option<Vec<f64>> =
-        rows.iter().map(|row| row.max_working_pressure_bar.map(|bar| bar.get())).collect();
+    let newer = rows.iter().filter_map(|row| Some(catalogue.newer_edition(row)?.1));
+    let rated: Option<Vec<f64>> = rows
+        .iter()
+        .copied()
+        .chain(newer)
+        .map(|row| row.max_working_pressure_bar.map(|bar| bar.get()))
+        .collect();
     let nearest = rated?.into_iter().min_by(|a, b| (a - printed).abs().total_cmp(&(b - printed).abs()))?;
     let sides = (Stated::Number(printed), Stated::Number(nearest));
     (!is_one_pressure(printed, nearest))

@@ -3,7 +3,7 @@
 use super::contradiction::Contradiction;
 use super::stray::Stray;
 use crate::catalogue::{Danger, FemalePart, Mechanism, ThreadFit};
-use crate::quantity::Dn;
+use crate::quantity::{Bar, Dn};
 use crate::spec::{Gender, Role};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -39,6 +39,12 @@ pub struct Found {
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     #[ts(optional, as = "Option<Vec<Stray>>")]
     pub strays: Vec<Stray>,
+    /// Working pressure printed on the hose, as far as its print can be read.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub printed_pressure_bar: Option<Bar>,
+    /// Year of manufacture printed on the hose; none where it can be read in two ways.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub printed_year: Option<u16>,
 }
 
 /// The probability that a hose is none of the catalogue's.

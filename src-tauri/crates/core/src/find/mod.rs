@@ -232,6 +232,8 @@ impl Job {
             next: Vec::new(),
             contradictions,
             strays,
+            printed_pressure_bar: self.print.said.pressure,
+            printed_year: self.print.said.year,
         }
     }
 

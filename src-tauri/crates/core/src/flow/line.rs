@@ -4,8 +4,8 @@
 use super::{
     Elbow, FlowAnswer, FlowError, FlowQuestion, Fluid, SurgeAnswer, SurgeQuestion, flow, surge, velocity,
 };
-use crate::catalogue::{Catalogue, FluidGroup, HoseRow, Provenance, UnknownName};
-use crate::check::{CheckError, Finding, Question, Verdict, check, practice, usual_speed};
+use crate::catalogue::{Basis, Catalogue, FluidGroup, HoseRow, Provenance, UnknownName};
+use crate::check::{CheckError, Finding, Question, Verdict, findings_of, practice, usual_speed, wide_enough};
 use crate::quantity::{Bar, Celsius, Dn, Metres, Millimetres};
 use crate::spec::{HoseRef, Service, Spec};
 use schemars::JsonSchema;
@@ -214,18 +214,14 @@ fn sizes(
     usual: &UsualSpeed,
 ) -> Result<Vec<SizeTried>, OilError> {
     let Some(flow_l_min) = question.service.flow_l_min else { return Ok(Vec::new()) };
-    let mut rows: Vec<&HoseRow> = catalogue
-        .sizes(&hose.standard, &hose.kind)
-        .filter(|row| velocity(flow_l_min, row.id_nom_mm) <= usual.high_m_s)
-        .collect();
-    rows.sort_by(|a, b| a.id_nom_mm.get().total_cmp(&b.id_nom_mm.get()));
+    let rows = wide_enough(catalogue, hose, flow_l_min, usual.high_m_s);
     let found = |row: &HoseRow| -> Result<Vec<Finding>, OilError> {
         let spec = Spec {
             hose: Some(HoseRef::named(row.standard.as_str(), row.kind.as_str(), row.dn)),
             ..question.spec.clone()
         };
         let service = question.service.clone();
-        Ok(check(catalogue, &Question { spec, service, ..Question::default() })?.findings)
+        Ok(findings_of(catalogue, &Question { spec, service, ..Question::default() })?)
     };
     let own = found(hose)?;
     let tried = rows.into_iter().take(SIZES).map(|row| {
@@ -294,10 +290,10 @@ fn stopped(
         (None, None) => return Ok(None),
     };
     if question.volumetric_expansion_cm3_m_mpa.is_none() {
-        assumed.push(taken("rigid-wall", None, "", practice()));
+        assumed.push(taken("rigid-wall", None, "", bound("Korteweg's wave speed")));
     }
     if question.closure_time_s.is_none() {
-        assumed.push(taken("sudden-closure", None, "", practice()));
+        assumed.push(taken("sudden-closure", None, "", bound("Joukowsky's rise")));
     }
     let answer = surge(&SurgeQuestion {
         bulk_modulus_pa,
@@ -317,6 +313,13 @@ fn stopped(
     let peak_bar =
         working.zip(answer.pressure_rise_bar).map(|(working, rise)| Bar(working.get() + rise.get()));
     Ok(Some(Stopped { answer, peak_bar }))
+}
+
+/// A wall that gives way slows the wave, and a slow valve lets it come back in time: neither can make the rise greater
+/// than the formula has it without them.
+fn bound(of: &str) -> Provenance {
+    let source = format!("upper bound by {of} (Wylie and Streeter 1993)");
+    Provenance { source, basis: Basis::Derived }
 }
 
 fn taken(what: &'static str, value: Option<f64>, unit: &str, provenance: Provenance) -> Assumption {

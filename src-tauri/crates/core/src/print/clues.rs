@@ -45,6 +45,12 @@ impl Clues<'_> {
         !(self.standards.is_empty() && self.kinds.is_empty() && self.sizes.is_empty())
     }
 
+    /// The year in which it was made, where every reading of its date agrees on it.
+    pub(super) fn year(&self) -> Option<u16> {
+        let (first, others) = self.made.split_first()?;
+        others.iter().all(|other| other.year == first.year).then_some(first.year)
+    }
+
     /// Standards, types and sizes in one line, by the tables' names.
     pub(super) fn named(&self) -> String {
         let mentions = self.standards.iter().chain(&self.kinds);

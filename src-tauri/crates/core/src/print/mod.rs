@@ -146,6 +146,8 @@ pub(crate) struct Said {
     pub(crate) named: String,
     /// Working pressure as printed.
     pub(crate) pressure: Option<Bar>,
+    /// Year in which it was made, where all that its date can be agrees on it.
+    pub(crate) year: Option<u16>,
     /// A cover with a duty of its own.
     pub(crate) cover: Option<Cover>,
 }
@@ -197,6 +199,7 @@ fn said_of(clues: &Clues<'_>, fits: &[(&HoseRow, Fit)]) -> Said {
         meant: places.map(|(at, _)| at).collect(),
         named: clues.named(),
         pressure: working_pressure(clues, &consistent),
+        year: clues.year(),
         cover: clues.cover,
     }
 }

@@ -33,7 +33,7 @@ impl Fit {
             standard: any(&clues.standards, &row.standard),
             kind: any(&clues.kinds, &row.kind),
             size: (!sizes.is_empty()).then(|| sizes.iter().all(|size| size_fits(catalogue, size, row))),
-            pressure: pressure_fits(row, clues),
+            pressure: pressure_fits(catalogue, row, clues),
         }
     }
 }
@@ -76,10 +76,11 @@ pub(super) fn is_exact(row: &HoseRow, sizes: &[Size]) -> bool {
 
 /// A figure that nothing calls the working pressure may be the row's burst pressure: it then speaks
 /// neither for the row nor against it.
-fn pressure_fits(row: &HoseRow, clues: &Clues<'_>) -> Option<bool> {
+fn pressure_fits(catalogue: &Catalogue, row: &HoseRow, clues: &Clues<'_>) -> Option<bool> {
     let printed = clues.pressure.as_ref()?;
     let rated = row.max_working_pressure_bar?.get();
-    match printed.can_be(rated) {
+    let newer = catalogue.newer_edition(row).and_then(|(_, newer)| newer.max_working_pressure_bar);
+    match printed.can_be(rated) || newer.is_some_and(|newer| printed.can_be(newer.get())) {
         true => Some(true),
         false if is_burst_of(row, printed) => None,
         false => Some(false),

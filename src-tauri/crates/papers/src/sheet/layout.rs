@@ -134,9 +134,14 @@ impl<'a> Pages<'a> {
         if wanted > room { HEADING * room / wanted } else { HEADING }
     }
 
+    /// Whether so much stands on this page; of more than a page's worth it is begun on a fresh one.
+    fn has_room(&self, height: f64) -> bool {
+        self.y + height <= self.bottom() || self.y <= MARGIN + TITLE + 6.5
+    }
+
     /// Puts a block down, on the next page if it has no room on this one.
     fn place(&mut self, block: Block) {
-        if self.y + block.height > self.bottom() && self.y > MARGIN + TITLE + 6.5 {
+        if !self.has_room(block.height) {
             self.turn();
         }
         let y = self.y;
@@ -175,9 +180,10 @@ impl<'a> Pages<'a> {
 
     fn facts(&mut self, facts: &[(String, String)]) {
         let widest = facts.iter().map(|(name, _)| font::width(name, EM, Weight::Regular));
-        let indent = widest.fold(0.0, f64::max).min(self.width() * 0.4) + GUTTER;
+        let name_width = widest.fold(0.0, f64::max).min(self.width() * 0.4);
+        let indent = name_width + GUTTER;
         for (name, value) in facts {
-            let mut row = self.block(name, Weight::Regular, self.left(), indent - GUTTER);
+            let mut row = self.block(name, Weight::Regular, self.left(), name_width);
             row.beside(self.block(value, Weight::Bold, self.left() + indent, self.width() - indent));
             self.place(row);
         }
@@ -198,13 +204,19 @@ impl<'a> Pages<'a> {
             row.height = y;
             row
         };
-        let head_row = table_row(self, head, Weight::Bold);
-        let head_row = ruled(self, head_row, STRONG);
-        self.place(head_row);
+        let headed = |pages: &Self| ruled(pages, table_row(pages, head, Weight::Bold), STRONG);
+        let mut begun = false;
         for cells in rows {
-            let row = table_row(self, cells, Weight::Regular);
-            let row = ruled(self, row, THIN);
-            self.place(row);
+            let row = ruled(self, table_row(self, cells, Weight::Regular), THIN);
+            // What a column is stands on every page that the table goes on.
+            if begun && self.has_room(row.height) {
+                self.place(row);
+            } else {
+                let mut first = headed(self);
+                first.below(GAP, row);
+                self.place(first);
+                begun = true;
+            }
         }
     }
 
@@ -327,6 +339,36 @@ mod tests {
             for expected in ["Build sheet", "7KQ4M-2XR9D-D", "catalogue 5f0c1d2e", &number] {
                 assert!(texts.contains(&expected), "{expected} is not on page {index}: {texts:?}");
             }
+        }
+    }
+
+    /// A figure without its column may be the other end's.
+    #[test]
+    fn a_table_says_on_every_page_what_its_columns_are() {
+        let mut sheet = example::sheet(1);
+        let long = |at: usize| vec![format!("row {at}"), "A".to_owned(), "B".to_owned()];
+        let head = ["Setting", "End A", "End B"].map(str::to_owned).to_vec();
+        let body = super::super::Body::Table { head, rows: (0..120).map(long).collect() };
+        sheet.sections = vec![super::super::Section { heading: "Settings".to_owned(), body }];
+        for paper in [Paper::A4, Paper::Letter] {
+            let pages = sheet.pages(paper, &Words::of(Language::English));
+            assert!(pages.len() > 1);
+            for page in &pages {
+                let texts = texts(page);
+                let heads = texts.iter().filter(|text| **text == "End B").count();
+                assert_eq!(heads, 1, "{texts:?}");
+            }
+        }
+    }
+
+    #[test]
+    fn the_widest_name_of_the_facts_stands_on_one_line() {
+        for name in ["Schlauch", "Overall length", "Tolerancia de la longitud total"] {
+            let mut sheet = example::sheet(1);
+            let body = super::super::Body::Facts(vec![(name.to_owned(), "1240 mm".to_owned())]);
+            sheet.sections = vec![super::super::Section { heading: String::new(), body }];
+            let pages = sheet.pages(Paper::A4, &Words::of(Language::German));
+            assert!(texts(&pages[0]).contains(&name), "{:?}", texts(&pages[0]));
         }
     }
 

@@ -217,6 +217,13 @@ why-original-pressure-above = Es kann { $rival } gewesen sein, zulässig { $limi
 cure-original-pressure-above = Klären, was es war, oder einen Schlauch wählen, der ebenso viel trägt.
 why-original-pressure-unknown = Es kann { $rival } gewesen sein, und was der trägt, ist nicht bekannt.
 cure-original-pressure-unknown = Den auf dem alten Schlauch aufgedruckten Druck oder die Teileliste der Maschine suchen.
+why-original-edition-open = { $year ->
+    [unknown] Schläuche mit der Kennzeichnung { $rival } trugen nach älteren Ausgaben der Norm { $value }, nach neueren { $limit }. Nichts Gelesenes sagt, welche; der höhere zählt.
+   *[other] Schläuche mit der Kennzeichnung { $rival } trugen vor { $year } { $value }, seither { $limit }. Weder ein aufgedruckter Druck noch ein Datum sagt, welcher es war; der höhere zählt.
+}
+cure-original-edition-open = Den auf dem alten Schlauch aufgedruckten Druck oder sein Herstelldatum suchen.
+why-original-edition-newer-ok = Der alte Schlauch, { $rival }, ist nach der neueren Ausgabe: er trug { $limit }, nicht { $value }.
+why-original-edition-older-ok = Der alte Schlauch, { $rival }, ist nach der älteren Ausgabe: er trug { $value }, nicht { $limit }.
 why-printed-pressure-ok = { $hose } trägt mindestens die { $limit }, die auf dem alten Schlauch stehen oder für ihn erfasst sind.
 why-printed-pressure-above = Der alte Schlauch trug { $limit }; { $hose } trägt { $value }.
 cure-printed-pressure-above = Einen Schlauch wählen, der ebenso viel trägt wie der alte.

@@ -64,3 +64,9 @@ missing-die-set = Backensatz: aus der Presstabelle des Lieferanten für diese Pr
 missing-crimp-diameter = Pressmaß: aus der Presstabelle des Lieferanten, nie aus der eines anderen Herstellers.
 missing-crimp-tolerance = Pressmaßtoleranz: aus der Presstabelle des Lieferanten.
 missing-torque = Anziehmoment: aus der Anleitung der Maschine oder vom Lieferanten; die Tabellen haben keines für diese Armatur.
+
+# Wie sauber er sein muss
+asks-clean-after-cutting = Nach dem Schnitt: spülen oder ein Reinigungsgeschoss durchschießen, dann verschließen.
+asks-cleanliness-general = Für allgemeine Industrieanlagen: { $code } { $asks }.
+asks-cleanliness-servo = Für Anlagen mit Servo- oder Proportionalventilen: { $code } { $asks }.
+asks-cleanliness-sampling = Wie die Sauberkeit beprobt wird: { $asks }.

@@ -192,6 +192,13 @@ why-original-pressure-above = It may have been { $rival }, which carries { $limi
 cure-original-pressure-above = Settle what it was, or choose a hose that carries as much.
 why-original-pressure-unknown = It may have been { $rival }, and what that carries is not known.
 cure-original-pressure-unknown = Find the pressure printed on the old hose, or the machine's parts list.
+why-original-edition-open = { $year ->
+    [unknown] Hoses marked { $rival } carried { $value } by older editions of the standard and { $limit } by newer ones. Nothing read tells which; the higher counts.
+   *[other] Hoses marked { $rival } carried { $value } before { $year } and { $limit } since. Neither a printed pressure nor a date tells which it was; the higher counts.
+}
+cure-original-edition-open = Find the pressure printed on the old hose or its date of manufacture.
+why-original-edition-newer-ok = The old hose, { $rival }, is of the newer edition: it carried { $limit }, not { $value }.
+why-original-edition-older-ok = The old hose, { $rival }, is of the older edition: it carried { $value }, not { $limit }.
 why-printed-pressure-ok = { $hose } carries at least the { $limit } printed on or recorded for the old hose.
 why-printed-pressure-above = The old hose carried { $limit }; { $hose } carries { $value }.
 cure-printed-pressure-above = Choose a hose that carries as much as the old one.

@@ -64,3 +64,9 @@ missing-die-set = Die set: from your supplier's crimp table for your press.
 missing-crimp-diameter = Crimp diameter: from your supplier's crimp table, never from another maker's.
 missing-crimp-tolerance = Crimp tolerance: from your supplier's crimp table.
 missing-torque = Torque: from the machine's manual or your supplier; the tables have none for this end.
+
+# How clean it has to be
+asks-clean-after-cutting = After the cut: flush it or shoot a projectile through, then cap.
+asks-cleanliness-general = For general industrial systems: { $code } { $asks }.
+asks-cleanliness-servo = For servo or proportional systems: { $code } { $asks }.
+asks-cleanliness-sampling = How the cleanliness is sampled: { $asks }.

@@ -217,6 +217,13 @@ why-original-pressure-above = Pudo ser { $rival }, que admite { $limit }; { $hos
 cure-original-pressure-above = Resolver qué era, o elegir una manguera que admita lo mismo.
 why-original-pressure-unknown = Pudo ser { $rival }, y lo que admite es desconocido.
 cure-original-pressure-unknown = Buscar la presión impresa en la manguera vieja, o la lista de piezas de la máquina.
+why-original-edition-open = { $year ->
+    [unknown] Las mangueras marcadas { $rival } admitían { $value } según ediciones antiguas de la norma y { $limit } según las nuevas. Nada de lo leído dice cuál; cuenta la mayor.
+   *[other] Las mangueras marcadas { $rival } admitían { $value } antes de { $year } y { $limit } desde entonces. Ni una presión impresa ni una fecha dice cuál era; cuenta la mayor.
+}
+cure-original-edition-open = Buscar la presión impresa en la manguera vieja o su fecha de fabricación.
+why-original-edition-newer-ok = La manguera vieja, { $rival }, es de la edición nueva: admitía { $limit }, no { $value }.
+why-original-edition-older-ok = La manguera vieja, { $rival }, es de la edición antigua: admitía { $value }, no { $limit }.
 why-printed-pressure-ok = { $hose } admite al menos los { $limit } impresos o registrados de la manguera vieja.
 why-printed-pressure-above = La manguera vieja admitía { $limit }; { $hose } admite { $value }.
 cure-printed-pressure-above = Elegir una manguera que admita tanto como la vieja.

@@ -64,3 +64,9 @@ missing-die-set = Juego de mordazas: de la tabla de prensado del proveedor para 
 missing-crimp-diameter = Diámetro de prensado: de la tabla de prensado del proveedor, nunca de la de otro fabricante.
 missing-crimp-tolerance = Tolerancia de prensado: de la tabla de prensado del proveedor.
 missing-torque = Par de apriete: del manual de la máquina o del proveedor; las tablas no tienen ninguno para este terminal.
+
+# Qué tan limpia debe estar
+asks-clean-after-cutting = Tras el corte: lavarla o disparar un proyectil limpiador, y taparla.
+asks-cleanliness-general = Para sistemas industriales en general: { $code } { $asks }.
+asks-cleanliness-servo = Para sistemas con servoválvulas o válvulas proporcionales: { $code } { $asks }.
+asks-cleanliness-sampling = Cómo se muestrea la limpieza: { $asks }.

@@ -3,8 +3,7 @@
 use super::shelf::{NeedLine, Said, Shelf, end, hose_name, item_name, known, line, mm, tenths};
 use super::used::{Used, UsedItem, UsedPiece};
 use crate::commands::check::checked;
-use crate::commands::make::MakeQuestion;
-use crate::commands::supplier;
+use crate::commands::make::{MakeQuestion, Prepared};
 use crate::{Answer, Api, ApiError};
 use chrono::NaiveDate;
 use hosewright_core::catalogue::{AgeOf, Catalogue};
@@ -147,7 +146,8 @@ pub fn need(api: &mut Api, asked: NeedQuestion, _: &[u8]) -> Result<Answer<Need>
     if !(1..=MOST).contains(&count) {
         return Err(ApiError::input("count", format!("1 to {MOST} is expected")));
     }
-    let one = Build::of(api, asked.make, asked.more)?;
+    let prepared = Prepared::of(api, asked.make)?;
+    let one = Build::of(api.catalogue, prepared, asked.more)?;
     let shelf = Shelf::of(api, asked.store.as_deref())?;
     let kerf = one.kerf;
     let mut said = one.said(api);
@@ -199,17 +199,11 @@ impl Part {
 
 impl Build {
     pub(in crate::commands) fn of(
-        api: &mut Api,
-        mut make: MakeQuestion,
+        catalogue: &Catalogue,
+        prepared: Prepared,
         more: Vec<Extra>,
     ) -> Result<Self, ApiError> {
-        supplier::fill(api, &mut make)?;
-        let checked = checked(api, &make.question)?;
-        let kerf = match make.kerf_mm {
-            Some(kerf) => Some(kerf),
-            None => api.settings()?.kerf_mm,
-        };
-        let catalogue = api.catalogue;
+        let Prepared { asked: make, checked, kerf, .. } = prepared;
         let spec = &make.question.spec;
         let hose = match &spec.hose {
             Some(hose) => match known(catalogue, Thing::of_hose(hose).into())? {

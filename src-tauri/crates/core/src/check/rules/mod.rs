@@ -13,7 +13,7 @@ mod scope;
 mod suction;
 mod temperature;
 
-pub(crate) use flow::{RULE as FLOW_SPEED, usual_speed};
+pub(crate) use flow::usual_speed;
 
 use super::Finding;
 use super::subject::Subject;

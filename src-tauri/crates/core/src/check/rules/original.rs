@@ -1,6 +1,7 @@
 //! Doubt about the original: the replacement must satisfy every original that is still plausible.
 
 use crate::catalogue::{Basis, HoseRow, Provenance};
+use crate::check::edition;
 use crate::check::rivals::{Rivals, UNLIKELY};
 use crate::check::subject::{Hose, Subject, hose_name, practice};
 use crate::check::{Evidence, Finding, Verdict, cases};
@@ -14,7 +15,8 @@ pub(super) fn original(subject: &Subject<'_>) -> Vec<Finding> {
         return vec![Finding::new(RULE, Verdict::Caution, cases::ORIGINAL_MISSING).from(&practice())];
     };
     let rivals = &subject.rivals;
-    let mut findings = pressure(hose.row, found, rivals);
+    let mut findings = pressure(subject, hose.row, found);
+    findings.extend(edition::findings(subject));
     if !rivals.rows.is_empty() {
         findings.push(bore(subject, hose.row, rivals));
         findings.extend(heat(subject, hose.row, rivals));
@@ -41,7 +43,8 @@ fn unknown(found: &Evidence, rivals: &Rivals<'_>) -> Option<Finding> {
 }
 
 /// Never below what was printed or recorded, nor below any plausible original.
-fn pressure(own: &HoseRow, found: &Evidence, rivals: &Rivals<'_>) -> Vec<Finding> {
+fn pressure(subject: &Subject<'_>, own: &HoseRow, found: &Evidence) -> Vec<Finding> {
+    let rivals = &subject.rivals;
     let rating = own.max_working_pressure_bar.map(Bar::get);
     let enough = |asked: f64| rating.is_some_and(|rating| rating >= asked);
     let judged = |asked: f64, ok, below| match enough(asked) {
@@ -58,9 +61,10 @@ fn pressure(own: &HoseRow, found: &Evidence, rivals: &Rivals<'_>) -> Vec<Finding
         let finding = judged(printed.get(), cases::PRINTED_PRESSURE_OK, cases::PRINTED_PRESSURE_ABOVE);
         held(finding, printed.get()).from(&practice())
     });
-    let of_rivals = rivals.most(|row| row.max_working_pressure_bar.map(Bar::get)).map(|(rival, asked)| {
+    let rated = |row: &HoseRow| edition::rated(subject, row).0.map(Bar::get);
+    let of_rivals = rivals.most(rated).map(|(rival, asked)| {
         let finding = judged(asked, cases::ORIGINAL_PRESSURE_OK, cases::ORIGINAL_PRESSURE_ABOVE);
-        held(finding, asked).about("rival", hose_name(rival)).from(&rival.pressure_provenance())
+        held(finding, asked).about("rival", hose_name(rival)).from(&edition::rated(subject, rival).1)
     });
     let unrated = rivals.rows.iter().find(|row| row.max_working_pressure_bar.is_none());
     let unrated = unrated.filter(|_| found.printed_pressure_bar.is_none()).map(|rival| {
