@@ -17,7 +17,7 @@ use ts_rs::TS;
 
 /// The schema of the bodies this program writes. Raise it when a body gains a field or a kind is
 /// added; a program that does not know a kind keeps the event as it is.
-pub const SCHEMA: u32 = 3;
+pub const SCHEMA: u32 = 4;
 
 /// What happened. Every body is written whole; a correction is a new body of the same kind in an
 /// event that builds on the old one.
@@ -168,10 +168,14 @@ impl Body {
             Body::PolicySet(policy) => number("service_years", policy.service_years)
                 .and(number("storage_years", policy.storage_years))
                 .and(number("inspection_years", policy.inspection_years)),
-            Body::StockChanged(stock) => text("store", &stock.store).and(item(&stock.item)),
+            Body::StockChanged(stock) => {
+                text("store", &stock.store).and(item(&stock.item)).and(optional("bin", Some(&stock.bin)))
+            }
             Body::StockMoved(moved) => text("from", &moved.from)
                 .and(text("to", &moved.to))
                 .and(item(&moved.item))
+                .and(optional("from_bin", Some(&moved.from_bin)))
+                .and(optional("to_bin", Some(&moved.to_bin)))
                 .and(above_nothing("count", moved.count)),
             Body::StockPlaced(placed) => text("store", &placed.store)
                 .and(item(&placed.item))

@@ -1,6 +1,9 @@
 //! What is on the vans and shelves.
 
-use super::shelf::{Money, Said, hose_name, item_name, mm, money};
+use super::names::{hose_name, item_name, mm};
+use super::price::{Money, money};
+use super::said::{Said, SaidCode};
+use super::shelf::bin_by_bin;
 use crate::commands::settings::Pricing;
 use crate::{Answer, Api, ApiError};
 use chrono::NaiveDate;
@@ -8,7 +11,8 @@ use hosewright_core::cutting::StockSort;
 use hosewright_core::quantity::Millimetres;
 use hosewright_core::record::{EventRef, PieceId, PriceSet, StockUnit};
 use hosewright_core::stock::{Item, StockKind, Thing};
-use hosewright_store::{PieceKept, Stock};
+use hosewright_store::{PieceKept, Stock, StockConflict};
+use hosewright_words::Words;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
@@ -103,7 +107,7 @@ pub struct PieceStock {
     pub negative: bool,
 }
 
-/// A counted thing in a store.
+/// A counted thing in one bin of a store.
 #[derive(Debug, Clone, PartialEq, Serialize, JsonSchema, TS)]
 pub struct ItemStock {
     /// The van or shelf.
@@ -116,12 +120,15 @@ pub struct ItemStock {
     pub name: String,
     /// Its bin; blank is not said.
     pub bin: String,
-    /// How many; below zero when more went than was ever entered.
+    /// How many lie there; below zero when more went than was ever entered.
     #[ts(type = "number")]
     pub quantity: i64,
+    /// How many lie in all bins of the store.
+    #[ts(type = "number")]
+    pub in_store: i64,
     /// Counted in.
     pub unit: StockUnit,
-    /// At or below how many it is low; none is not said.
+    /// At or below how many in all bins it is low; none is not said.
     #[ts(type = "number | null")]
     pub low_mark: Option<i64>,
     /// Whether it is low.
@@ -141,47 +148,70 @@ pub fn list(api: &mut Api, asked: StockQuestion, _: &[u8]) -> Result<Answer<Stoc
     let register = api.register()?;
     let (stock, pieces, prices) = (register.stock()?, register.pieces()?, register.prices()?);
     let untold = register.untold_pieces()?;
-    let prices = Prices { prices, pricing: &settings.pricing };
+    let stock = bin_by_bin(&stock);
+    let prices = Prices { prices, pricing: &settings.pricing, words: api.words() };
     let mut hoses = hoses(&stock, pieces, &prices, settings.offcut_mm);
-    let mut items: Vec<ItemStock> = stock
-        .into_iter()
-        .filter(|kept| kept.item.kind() != StockKind::Hose)
-        .map(|kept| item(api, kept, &prices))
-        .collect();
+    let mut items = items(&stock, &prices);
     let mut said: Vec<Said> = Vec::new();
     let words = api.words();
     for item in items.iter().filter(|item| item.negative) {
-        said.push(Said::of(words, "negative", &[("name", &item.name), ("store", &item.store)]));
+        let values = [("name", item.name.as_str()), ("store", &item.store)];
+        said.push(Said::of(words, SaidCode::Negative, &values));
     }
     for hose in &hoses {
-        for _ in hose.pieces.iter().filter(|piece| piece.negative) {
-            said.push(Said::of(words, "negative-piece", &[("name", &hose.name), ("store", &hose.store)]));
+        for piece in hose.pieces.iter().filter(|piece| piece.negative) {
+            let over = words.length(-piece.length_mm.get(), 1);
+            let values = [("name", hose.name.as_str()), ("store", &hose.store), ("over", &over)];
+            said.push(Said::of(words, SaidCode::NegativePiece, &values));
         }
     }
     for piece in untold {
-        said.push(Said::of(words, "untold-piece", &[("name", &piece.to_string())]));
+        said.push(Said::of(words, SaidCode::UntoldPiece, &[("name", &piece.to_string())]));
     }
     said.extend(conflicting(api)?);
     let stores = stores(&hoses, &items);
     asked.filter(&mut hoses, &mut items);
     hoses.sort_by(|one, other| (&one.store, &one.name).cmp(&(&other.store, &other.name)));
     items.sort_by(|one, other| {
-        (&one.store, one.kind, &one.name).cmp(&(&other.store, other.kind, &other.name))
+        let key = |item: &ItemStock| (item.store.clone(), item.kind, item.name.clone(), item.bin.clone());
+        key(one).cmp(&key(other))
     });
     Ok(api.answer(StockList { stores, hoses, items, said }))
 }
 
-/// Pieces, places and prices that two devices changed at once.
+/// What devices said of the stock without knowing of each other.
 pub(in crate::commands) fn conflicting(api: &mut Api) -> Result<Vec<Said>, ApiError> {
-    let names = api.register()?.stock_conflicts()?;
+    let register = api.register()?;
+    let (conflicts, pieces) = (register.stock_conflicts()?, register.pieces()?);
     let words = api.words();
-    Ok(names.iter().map(|name| Said::of(words, "conflict", &[("name", name)])).collect())
+    let mut said: Vec<Said> = Vec::new();
+    for conflict in conflicts {
+        let one = match conflict {
+            StockConflict::Changed { name } => Said::of(words, SaidCode::Conflict, &[("name", &name)]),
+            StockConflict::Counted { store, item, .. } => {
+                let name = item_name(&item, words);
+                Said::of(words, SaidCode::CountedBlind, &[("name", &name), ("store", &store)])
+            }
+            StockConflict::Measured { piece } => {
+                let kept = pieces.iter().find(|kept| kept.piece.record.piece == piece);
+                let named =
+                    kept.map(|kept| (hose_name(&kept.piece.record.hose), kept.piece.record.store.clone()));
+                let (name, store) = named.unwrap_or_else(|| (piece.to_string(), String::new()));
+                Said::of(words, SaidCode::CountedBlind, &[("name", &name), ("store", &store)])
+            }
+        };
+        if !said.contains(&one) {
+            said.push(one);
+        }
+    }
+    Ok(said)
 }
 
 /// Prices in the currency in use.
-pub(super) struct Prices<'a> {
-    pub(super) prices: Vec<PriceSet>,
-    pub(super) pricing: &'a Pricing,
+struct Prices<'a> {
+    prices: Vec<PriceSet>,
+    pricing: &'a Pricing,
+    words: &'a Words,
 }
 
 impl Prices<'_> {
@@ -189,7 +219,7 @@ impl Prices<'_> {
     fn of(&self, item: &Item) -> Option<Money> {
         let set = self.prices.iter().find(|set| set.item == *item)?;
         let minor = set.minor.filter(|_| set.currency == self.pricing.currency)?;
-        Some(money(minor, self.pricing))
+        Some(money(minor, self.pricing, self.words))
     }
 }
 
@@ -245,21 +275,32 @@ fn hoses(
     hoses.into_values().collect()
 }
 
-fn item(api: &Api, kept: Stock, prices: &Prices<'_>) -> ItemStock {
-    let quantity = kept.quantity.unwrap_or(0);
-    ItemStock {
-        name: item_name(&kept.item, api.words()),
-        kind: kept.item.kind(),
-        price: prices.of(&kept.item),
-        low: kept.low.is_some_and(|low| quantity <= low),
-        negative: quantity < 0,
-        store: kept.store,
-        item: kept.item,
-        bin: kept.bin,
-        quantity,
-        unit: kept.unit,
-        low_mark: kept.low,
-    }
+fn items(stock: &[Stock], prices: &Prices<'_>) -> Vec<ItemStock> {
+    let same = |one: &Stock, other: &Stock| {
+        one.store == other.store && one.item == other.item && one.unit == other.unit
+    };
+    let things =
+        stock.chunk_by(same).filter(|bins| bins.iter().all(|kept| kept.item.kind() != StockKind::Hose));
+    let of_thing = |bins: &[Stock]| {
+        let quantity = |kept: &Stock| kept.quantity.unwrap_or(0);
+        let in_store = bins.iter().map(quantity).fold(0, i64::saturating_add);
+        let item = |kept: &Stock| ItemStock {
+            name: item_name(&kept.item, prices.words),
+            kind: kept.item.kind(),
+            price: prices.of(&kept.item),
+            low: kept.low.is_some_and(|low| in_store <= low),
+            negative: quantity(kept) < 0,
+            store: kept.store.clone(),
+            item: kept.item.clone(),
+            bin: kept.bin.clone(),
+            quantity: quantity(kept),
+            in_store,
+            unit: kept.unit,
+            low_mark: kept.low,
+        };
+        bins.iter().map(item).collect::<Vec<_>>()
+    };
+    things.flat_map(of_thing).collect()
 }
 
 fn stores(hoses: &[HoseStock], items: &[ItemStock]) -> Vec<StoreSum> {
@@ -268,8 +309,11 @@ fn stores(hoses: &[HoseStock], items: &[ItemStock]) -> Vec<StoreSum> {
         let pieces = hose.pieces.iter().filter(|piece| piece.length_mm.get() > 0.0).count();
         (hose.store.as_str(), pieces, 0, hose.low)
     });
-    let of_items =
-        items.iter().map(|item| (item.store.as_str(), 0, usize::from(item.quantity > 0), item.low));
+    let things = items.chunk_by(|one, other| one.store == other.store && one.item == other.item);
+    let of_items = things.filter_map(|bins| {
+        let item = bins.first()?;
+        Some((item.store.as_str(), 0, usize::from(item.in_store > 0), item.low))
+    });
     for (store, pieces, items, low) in of_hoses.chain(of_items) {
         let sum =
             sums.entry(store).or_insert_with(|| StoreSum { store: store.to_owned(), ..StoreSum::default() });
