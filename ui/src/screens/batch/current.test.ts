@@ -40,6 +40,9 @@ it('knows a hose that is made by its code, and a job that is gone by its name', 
   const current = new Current(app({}, [{ job: 'j1', kept: '', content } as unknown as Draft]));
   await current.ask([...wanted(ofJob('j1')), ...wanted(ofJob('j2'))]);
   expect(current.made).toEqual(['7KQ4M-2XR9D-D']);
-  expect(current.hoses?.[1]).toMatchObject({ name: 'As it was called', not: expect.stringMatching(/done or was given up/) });
+  expect(current.hoses?.[1]).toMatchObject({
+    name: 'As it was called',
+    not: expect.stringMatching(/done or was given up/),
+  });
   expect(current.asked).toEqual([]);
 });

@@ -1,5 +1,6 @@
 //! Changes of stock while they are put together: what stands after those before, and the events that they come to.
 
+use super::kept::Kept;
 use super::names::{hose_name, item_name, known, mm};
 use super::said::{Said, SaidCode};
 use super::shelf::Shelf;
@@ -24,70 +25,6 @@ pub(super) struct At {
 impl At {
     fn key(&self) -> (String, String) {
         (self.store.clone(), self.item.key())
-    }
-}
-
-/// How a thing stands in a store.
-#[derive(Debug, Clone)]
-struct Kept {
-    item: Item,
-    /// Its usual bin; blank is none.
-    usual: String,
-    low: Option<i64>,
-    /// How many were counted in each bin; a blank one is the usual.
-    counted: BTreeMap<String, i64>,
-}
-
-impl Kept {
-    /// A bin as it is written: blank where it is the usual one.
-    fn written(&self, bin: &str) -> String {
-        if bin == self.usual { String::new() } else { bin.to_owned() }
-    }
-
-    fn bin<'a>(&'a self, written: &'a str) -> &'a str {
-        if written.is_empty() { &self.usual } else { written }
-    }
-
-    /// How many lie in each bin.
-    fn bins(&self) -> BTreeMap<String, i64> {
-        let mut bins: BTreeMap<String, i64> = BTreeMap::new();
-        for (written, count) in &self.counted {
-            let here = bins.entry(self.bin(written).to_owned()).or_default();
-            *here = here.saturating_add(*count);
-        }
-        bins
-    }
-
-    /// Where it lies when nobody says it: in its usual bin, else where most of it is.
-    fn where_most(&self) -> String {
-        let fullest = self.bins().into_iter().max_by_key(|(_, count)| *count);
-        match fullest {
-            Some((bin, _)) if self.usual.is_empty() => bin,
-            _ => self.usual.clone(),
-        }
-    }
-
-    /// Out of which bins so many are taken: out of where it lies, then out of the fullest. What is not there is missing
-    /// from the first.
-    fn spread(&self, mut open: i64, but: Option<&str>) -> Vec<(String, i64)> {
-        let first = self.where_most();
-        let mut bins: Vec<(String, i64)> =
-            self.bins().into_iter().filter(|(bin, _)| Some(bin.as_str()) != but).collect();
-        bins.sort_by_key(|(bin, count)| (*bin != first, std::cmp::Reverse(*count)));
-        if bins.is_empty() {
-            return vec![(first, open)];
-        }
-        let mut taken: Vec<(String, i64)> = Vec::new();
-        for (bin, count) in bins {
-            let here = open.min(count.max(0));
-            open -= here;
-            taken.push((bin, here));
-        }
-        if let Some((_, here)) = taken.first_mut() {
-            *here += open;
-        }
-        taken.retain(|(_, here)| *here > 0);
-        taken
     }
 }
 

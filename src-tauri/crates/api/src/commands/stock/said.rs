@@ -1,5 +1,8 @@
 //! What a person must see of stock, in words.
 
+use super::names::{hose_name, item_name};
+use crate::{Api, ApiError};
+use hosewright_store::StockConflict;
 use hosewright_words::{Say, Words};
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -85,4 +88,32 @@ impl Said {
             values.iter().map(|(name, value)| (*name, value as &dyn Say)).collect();
         Self { code, words: words.say(&format!("stock-said-{}", crate::key(&code)), &values) }
     }
+}
+
+/// What devices said of the stock without knowing of each other.
+pub(super) fn conflicting(api: &mut Api) -> Result<Vec<Said>, ApiError> {
+    let register = api.register()?;
+    let (conflicts, pieces) = (register.stock_conflicts()?, register.pieces()?);
+    let words = api.words();
+    let mut said: Vec<Said> = Vec::new();
+    for conflict in conflicts {
+        let one = match conflict {
+            StockConflict::Changed { name } => Said::of(words, SaidCode::Conflict, &[("name", &name)]),
+            StockConflict::Counted { store, item, .. } => {
+                let name = item_name(&item, words);
+                Said::of(words, SaidCode::CountedBlind, &[("name", &name), ("store", &store)])
+            }
+            StockConflict::Measured { piece } => {
+                let kept = pieces.iter().find(|kept| kept.piece.record.piece == piece);
+                let named =
+                    kept.map(|kept| (hose_name(&kept.piece.record.hose), kept.piece.record.store.clone()));
+                let (name, store) = named.unwrap_or_else(|| (piece.to_string(), String::new()));
+                Said::of(words, SaidCode::CountedBlind, &[("name", &name), ("store", &store)])
+            }
+        };
+        if !said.contains(&one) {
+            said.push(one);
+        }
+    }
+    Ok(said)
 }
