@@ -161,7 +161,58 @@ fn the_batch_is_a_paper_for_the_bench() {
         "Die set 28: boom A",
         "ORFS -10",
         "C4",
+        "The instructions of the makers",
+        "Then, with each hose",
     ] {
         assert!(text.contains(wanted), "{wanted} is not on the paper: {text}");
     }
+}
+
+#[test]
+fn the_sheet_of_a_batch_carries_the_cautions_of_its_steps_and_of_its_hoses() {
+    let mut van = device(1);
+    loaded(&mut van);
+    let mut near = hosed("stick", 1240, [Some("28"), Some("28")]);
+    near["make"]["question"]["service"]["working_pressure_bar"] = Value::Null;
+    let batch = json!({"hoses": [hosed("boom", 1240, [Some("28"), Some("30")]), near], "store": "Van 2"});
+    let planned = van.get("batch", batch.clone());
+    let steps = planned["steps"].as_array().expect("steps");
+    let of = |code: &str| steps.iter().find(|step| step["code"] == code).expect("the step is there").clone();
+    let asked = json!({"batch": batch, "subject": "", "paper": "a4", "as": "text"});
+    let text = String::from_utf8(file(&mut van, "batch.paper", asked).expect("a paper")).expect("text");
+    let text = text.split_whitespace().collect::<Vec<_>>().join(" ");
+    // One of each part of the job: at the saw, at the press, behind the guard of the rig, at the label.
+    for code in ["cut", "crimp", "close-guard", "label"] {
+        let cautions = of(code)["cautions"].as_array().expect("cautions").clone();
+        assert!(!cautions.is_empty(), "{code} has none");
+        for caution in cautions {
+            let caution = caution["caution"].as_str().expect("words");
+            assert!(text.contains(caution), "{code}: {caution}: {text}");
+        }
+    }
+    for hose in planned["hoses"].as_array().expect("hoses") {
+        for caution in hose["cautions"].as_array().expect("cautions") {
+            let caution = caution.as_str().expect("words");
+            assert!(text.contains(caution), "{caution}: {text}");
+        }
+    }
+    let cautions: usize = planned["hoses"]
+        .as_array()
+        .expect("hoses")
+        .iter()
+        .map(|hose| hose["cautions"].as_array().map_or(0, Vec::len))
+        .sum();
+    assert!(cautions > 0, "{planned}");
+}
+
+#[test]
+fn the_hoses_are_told_as_they_were_asked_whatever_their_number() {
+    let mut van = device(1);
+    loaded(&mut van);
+    let mut twice = hosed("boom", 1240, [None; 2]);
+    twice["count"] = json!(2);
+    let planned = plan(&mut van, &[twice, hosed("stick", 900, [None; 2])]);
+    let names: Vec<_> =
+        planned["hoses"].as_array().expect("hoses").iter().map(|hose| hose["name"].clone()).collect();
+    assert_eq!(names, ["boom", "stick"]);
 }

@@ -11,10 +11,13 @@ fn pricing(van: &mut Device, change: &[(&str, Value)]) {
     for own in ["catalogue", "program", "unreadable"] {
         settings.as_object_mut().expect("settings").remove(own);
     }
-    settings["pricing"] = json!({"currency": "EUR", "currency_digits": 2, "tax_hundredths": 1900, "labour_rate": 7200,
+    settings["pricing"] = json!({"currency": "EUR", "tax_hundredths": 1900, "labour_rate": "72",
         "labour": [{"name": "crimp", "per": "hose", "minutes": 25}, {"name": "travel", "per": "job", "minutes": 40}]});
     for (field, value) in change {
-        settings["pricing"][*field] = value.clone();
+        match *field {
+            "language" => settings["language"] = value.clone(),
+            field => settings["pricing"][field] = value.clone(),
+        }
     }
     van.get("settings.write", settings);
 }
@@ -116,6 +119,70 @@ fn a_job_is_priced_by_what_went_into_it() {
 }
 
 #[test]
+fn work_alone_is_no_total_for_a_hose_whose_parts_nobody_recorded() {
+    let mut van = device(1);
+    let reel = loaded(&mut van);
+    pricing(&mut van, &[]);
+    prices(&mut van, "10.00");
+    let made = build(&mut van, &reel, false).expect("recorded")["code"].clone();
+    let bare = json!({"kind": "assembly-made", "code": "7KQ4M-2XR9D-D", "spec": {"ends": []}, "service": {},
+        "proof": {"state": "not-proved", "why": "no-rig"}, "catalogue": "5f0c1d2e", "program": "test"});
+    van.get("register.record", json!({"events": [{"body": bare}]}));
+    assert_ne!(van.get("quote", json!({"codes": [made]}))["total"], Value::Null, "all of this one is known");
+    let both = van.get("quote", json!({"codes": [made, "7KQ4M-2XR9D-D"]}));
+    assert_eq!(both["total"], Value::Null, "{both}");
+    assert_eq!(both["not_priced"], json!(["Parts of 7KQ4M-2XR9D-D, not on record"]));
+}
+
+#[test]
+fn a_hose_is_not_billed_twice_and_no_rest_that_was_thrown_away() {
+    let mut van = device(1);
+    let reel = loaded(&mut van);
+    pricing(&mut van, &[("labour", json!([]))]);
+    prices(&mut van, "10.00");
+    let offcut = van.change(
+        json!([{"do": "load-hose", "store": "Van 2", "hose": hose(), "sort": "offcut", "length_mm": 1400}]),
+    );
+    let used = json!({"store": "Van 2", "pieces": [{"piece": offcut["pieces"][0], "length_mm": 1177, "scrap_rest": true}], "items": []});
+    let crimp = |role: &str| json!({"role": role, "readings_mm": vec![28.5; 12], "instrument": {"name": "micrometer 3", "error_mm": 0.01}});
+    let bench = json!({"crimps": [crimp("A"), crimp("B")], "cut_length_mm": 1177, "finished": {"length_mm": 1243}, "proof": {"rig": false}});
+    let made = van.get("bench.record", json!({"make": make(), "bench": bench, "used": used}))["code"].clone();
+    let quote = van.get("quote", json!({"codes": [made]}));
+    assert_eq!(
+        minor(&quote["sum"]),
+        1180,
+        "1177 mm and the kerf, not the 220 mm that went to scrap: {quote}"
+    );
+    let error = van.ask("quote", json!({"codes": [made, made]})).expect_err("twice");
+    assert_eq!(error.field, "codes[1]");
+    van.get("bench.undo", json!({"code": made, "reason": "slip"}));
+    let list = van.get("stock.list", json!({"all": true}));
+    assert_eq!(list["hoses"][0]["pieces"][1]["length_mm"], json!(1400.0), "all of it comes back: {list}");
+    drop(reel);
+}
+
+#[test]
+fn a_currency_has_its_own_decimals_and_a_language_its_sign() {
+    let mut van = device(1);
+    loaded(&mut van);
+    for (currency, price, text) in
+        [("JPY", "1200", "1200 JPY"), ("KWD", "1.25", "1.250 KWD"), ("EUR", "8,5", "8.50 EUR")]
+    {
+        pricing(&mut van, &[("currency", json!(currency)), ("labour_rate", Value::Null)]);
+        van.change(json!([{"do": "price", "item": ferrule(), "price": price}]));
+        let list = van.get("stock.list", json!({"text": "F-10"}));
+        assert_eq!(list["items"][0]["price"]["text"], text);
+    }
+    pricing(&mut van, &[("currency", json!("JPY")), ("labour_rate", Value::Null)]);
+    let cents = json!({"changes": [{"do": "price", "item": ferrule(), "price": "8.50"}]});
+    assert_eq!(van.ask("stock.change", cents).expect_err("no sen").field, "changes[0].price");
+    pricing(&mut van, &[("language", json!("de"))]);
+    van.api.speak_as_set();
+    let list = van.get("stock.list", json!({"text": "F-10"}));
+    assert_eq!(list["items"][0]["price"]["text"], "8,50 EUR");
+}
+
+#[test]
 fn nothing_is_quoted_that_must_not_be_made() {
     let mut van = device(1);
     loaded(&mut van);
@@ -140,9 +207,9 @@ fn a_price_that_is_none_is_refused(#[case] price: &str, #[case] why: &str) {
 
 #[rstest]
 #[case("currency", json!("euro"))]
-#[case("currency_digits", json!(9))]
 #[case("tax_hundredths", json!(10001))]
-#[case("labour_rate", json!(-1))]
+#[case("labour_rate", json!("-1"))]
+#[case("labour_rate", json!("72.505"))]
 #[case("labour", json!([{"name": " ", "per": "hose", "minutes": 5}]))]
 fn a_setting_of_prices_that_can_not_be_is_refused_by_its_name(#[case] field: &str, #[case] value: Value) {
     let mut van = device(1);

@@ -118,3 +118,57 @@ fn a_hose_whose_cut_offs_nobody_knows_is_loaded_by_its_finished_length_and_not_c
     assert_eq!(round["cuts"][0]["steps"], json!([]), "nothing is cut by a length that is not the one to cut");
     assert!(round["said"].to_string().contains("overall-taken"), "{round}");
 }
+
+/// The hose of the first place came off, for that cause and on that day.
+fn failed(van: &mut Device, place: &Value, code: &str, date: &str) {
+    let off = json!({"kind": "taken-off", "code": code, "place": place, "date": date, "cause": "kinked"});
+    van.get("register.record", json!({"events": [{"body": off}]}));
+}
+
+#[test]
+fn where_hoses_failed_more_than_once_nothing_is_loaded_before_the_cause_is_known() {
+    let mut van = van();
+    let (_, places) = machine(&mut van);
+    failed(&mut van, &places[0], "7KQ4M-2XR9D-D", "2026-03-01");
+    let asked = json!({"on": "2026-09-21", "places": [places[0]], "store": "Van 2"});
+    let once = van.get("round", asked.clone());
+    assert_eq!(
+        once["visits"][0]["places"][0]["why_not"],
+        Value::Null,
+        "the last that sat there is made again: {once}"
+    );
+    let fitted = json!({"kind": "fitted", "code": "7KQ4M-2XR9D-D", "place": places[0], "date": "2026-03-02"});
+    van.get("register.record", json!({"events": [{"body": fitted}]}));
+    failed(&mut van, &places[0], "7KQ4M-2XR9D-D", "2026-04-01");
+    let twice = van.get("round", asked);
+    let why = twice["visits"][0]["places"][0]["why_not"].as_str().expect("a reason");
+    assert!(why.contains("2 hoses failed here"), "{why}");
+    assert_eq!(twice["parts"], json!([]), "{twice}");
+    let place = van.get("register.place", json!({"place": places[0]}));
+    assert_eq!(place["again"]["why_not"], why, "the place says the same");
+}
+
+#[test]
+fn a_duty_that_the_old_hose_was_made_for_is_kept() {
+    let mut van = van();
+    let (_, places) = machine(&mut van);
+    let place = van.get("register.place", json!({"place": places[0]}));
+    let hose = van.get("register.show", json!({"code": place["again"]["replaces"]}));
+    let mut made = hose["assembly"]["record"].clone();
+    if made.is_null() {
+        made = hose["assembly"].clone();
+    }
+    made["service"]["duties"] = json!(["non-conductive"]);
+    made["service"]["fluid"] = json!("HFC");
+    made["kind"] = json!("assembly-made");
+    let builds_on = hose["assembly"]["version"].clone();
+    van.get("register.record", json!({"events": [{"body": made, "builds_on": [builds_on]}]}));
+    let again = van.get("register.place", json!({"place": places[0]}))["again"].clone();
+    assert_eq!(again["service"]["duties"], json!(["non-conductive"]), "{again}");
+    assert_eq!(
+        again["service"]["fluid"],
+        make()["question"]["service"]["fluid"],
+        "what is known of the place stands over what the old hose was checked for"
+    );
+    assert_eq!(again["settings"].as_array().map(Vec::len), Some(2), "its crimps are known");
+}

@@ -124,6 +124,30 @@ fn the_one_size_of_an_older_register_becomes_a_stock() {
     }
 }
 
+#[test]
+fn the_rate_of_an_older_register_becomes_the_amount_as_it_is_typed() {
+    for (kept, rate) in [
+        (
+            json!({"currency": "EUR", "currency_digits": 2, "labour_rate": 7250, "tax_hundredths": 1900}),
+            json!("72.50"),
+        ),
+        (json!({"currency": "JPY", "currency_digits": 0, "labour_rate": 6000}), json!("6000")),
+        (json!({"currency": "EUR", "currency_digits": 2, "labour_rate": null}), Value::Null),
+    ] {
+        let folder = tempfile::tempdir().expect("a folder");
+        let path = folder.path().join("register.db");
+        drop(open(&path));
+        let db = rusqlite::Connection::open(&path).expect("opens");
+        db.execute_batch("PRAGMA user_version = 4").expect("as of before");
+        db.execute("INSERT INTO setting (key, value) VALUES ('pricing', ?1)", [kept.to_string()])
+            .expect("kept");
+        drop(db);
+        let read = read(&mut open(&path));
+        assert_eq!((&read["pricing"]["labour_rate"], &read["unreadable"]), (&rate, &json!([])), "{kept}");
+        assert_eq!(read["pricing"]["currency"], kept["currency"]);
+    }
+}
+
 /// What is told of a hose that nobody named.
 fn said(api: &mut Api) -> String {
     answer(api, "check", json!({"spec": {}})).expect("checked").to_string()

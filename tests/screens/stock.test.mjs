@@ -407,7 +407,7 @@ test('store, currency, tax and times are kept', async (t) => {
     [
       'Van 3',
       {
-        ...{ currency: 'EUR', currency_digits: 2, tax_hundredths: 1900, labour_rate: 6500 },
+        ...{ currency: 'EUR', tax_hundredths: 1900, labour_rate: '65.00' },
         labour: [{ name: 'Travel', per: 'job', minutes: 40 }],
       },
     ],

@@ -113,8 +113,10 @@ impl Deed {
                 item: Item::Named(tag.into()),
                 unit: [StockUnit::Millimetres, StockUnit::Pieces][usize::from(other % 2)],
                 difference: i64::from(other) * 1000 - 500,
-                why: None,
+                why: (which == 0).then_some(StockWhy::Counted),
                 hose: (other > 0).then(|| fleet::code(tag)),
+                bin: ["", "A1"][usize::from(other / 2 % 2)].into(),
+                seen: None,
             }),
             15 => Body::Overridden(Overridden {
                 code: fleet::code(tag),
@@ -137,6 +139,8 @@ impl Deed {
                 from: "Van 2".into(),
                 to: name.into(),
                 count: i64::from(other) + 1,
+                from_bin: ["", "A1"][usize::from(other / 2 % 2)].into(),
+                to_bin: String::new(),
             }),
             22 => Body::StockPlaced(StockPlaced {
                 store: "Van 2".into(),
@@ -153,8 +157,9 @@ impl Deed {
             25 => Body::PieceChanged(PieceChanged {
                 piece: PieceId::from_bytes([which; 16]),
                 tenths_mm: i64::from(other) * 1000 - 500,
-                why: StockWhy::Used,
+                why: [StockWhy::Used, StockWhy::Counted][usize::from(other % 2)],
                 hose: (other > 0).then(|| fleet::code(tag)),
+                seen: None,
             }),
             26 => Body::DeviceKey(DeviceKeyTold::of(device, &DeviceKey::from_bytes([other; 32]))),
             _ => Body::Labelled(Labelled {

@@ -275,6 +275,8 @@ fn stock_of_two_vans_adds_up() {
             difference,
             why: None,
             hose: None,
+            bin: String::new(),
+            seen: None,
         })
     };
     let (mut one, mut two) = two_vans();

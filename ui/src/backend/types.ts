@@ -90,6 +90,31 @@ assembly_pressure_bar: Bar | null,
 spec: Spec, };
 
 /**
+ * The same again at a place.
+ */
+export type Again = { 
+/**
+ * The hose that sits there and comes off; the latest where more than one is said to sit there.
+ */
+replaces: TagCode | null, 
+/**
+ * That hose as it was made, or what belongs there; none where nobody knows the hose.
+ */
+spec: Spec | null, 
+/**
+ * What the new one has to stand.
+ */
+service: Service, 
+/**
+ * How its ends were crimped.
+ */
+settings: Array<EndSettings>, 
+/**
+ * Why it is not made without a look at the place, in words.
+ */
+why_not: string | null, };
+
+/**
  * Another hose put through the same check.
  */
 export type Alternative = { 
@@ -317,6 +342,10 @@ verdict: Verdict,
  */
 stops: Array<string>, 
 /**
+ * What whoever makes it has to know, in words.
+ */
+cautions: Array<string>, 
+/**
  * Its hose; blank while that is not said.
  */
 hose: string, 
@@ -384,7 +413,7 @@ export type BatchPlan = {
  */
 store: string, 
 /**
- * The hoses. One that the check stops is in no list below.
+ * The hoses, as they were asked. One that the check stops is in no list below.
  */
 hoses: Array<BatchHoseSaid>, 
 /**
@@ -407,6 +436,10 @@ die_changes: number,
  * By which rule that order is.
  */
 rule: string, 
+/**
+ * The steps that all of them have in common, each with its cautions.
+ */
+steps: Array<SheetStep>, 
 /**
  * What a person must see.
  */
@@ -1040,7 +1073,15 @@ item: Item,
 /**
  * How many are there.
  */
-counted: number, };
+counted: number, 
+/**
+ * In which bin; the one that is counted without.
+ */
+bin?: string, 
+/**
+ * How many were known when it was counted. Where another number is known by now it is not written down.
+ */
+known?: number, };
 
 /**
  * A piece that was looked for.
@@ -1053,7 +1094,11 @@ piece: PieceId,
 /**
  * How long it is; none: it is not there.
  */
-length_mm: Millimetres | null, };
+length_mm: Millimetres | null, 
+/**
+ * How long it was known to be when it was measured. Where another length is known by now it is not written down.
+ */
+known_mm?: Millimetres, };
 
 /**
  * How much the register holds.
@@ -3535,6 +3580,43 @@ date: string,
 findings: Array<Graded>, };
 
 /**
+ * Hose that comes, as pieces of one length each.
+ */
+export type HoseLoaded = { 
+/**
+ * To which van or shelf.
+ */
+store: string, 
+/**
+ * What hose.
+ */
+hose: Thing, 
+/**
+ * Reel or offcut.
+ */
+sort: StockSort, 
+/**
+ * Length of each piece.
+ */
+length_mm: Millimetres, 
+/**
+ * How many pieces; one without.
+ */
+pieces?: number, 
+/**
+ * First day of the period printed on it.
+ */
+made?: string, 
+/**
+ * The supplier's name for it.
+ */
+label?: string, 
+/**
+ * Into which bin.
+ */
+bin?: string, };
+
+/**
  * A hose row by name.
  */
 export type HoseName = { 
@@ -3943,7 +4025,7 @@ micrometer: string, };
 export type Item = Thing | string;
 
 /**
- * A counted thing in a store.
+ * A counted thing in one bin of a store.
  */
 export type ItemStock = { 
 /**
@@ -3967,15 +4049,19 @@ name: string,
  */
 bin: string, 
 /**
- * How many; below zero when more went than was ever entered.
+ * How many lie there; below zero when more went than was ever entered.
  */
 quantity: number, 
+/**
+ * How many lie in all bins of the store.
+ */
+in_store: number, 
 /**
  * Counted in.
  */
 unit: StockUnit, 
 /**
- * At or below how many it is low; none is not said.
+ * At or below how many in all bins it is low; none is not said.
  */
 low_mark: number | null, 
 /**
@@ -5034,6 +5120,10 @@ item: Item | null,
  */
 piece: PieceId | null, 
 /**
+ * The bin; blank is not said.
+ */
+bin: string, 
+/**
  * How much is known: a number, of a piece millimetres.
  */
 known: number, 
@@ -5461,7 +5551,12 @@ why: StockWhy,
 /**
  * The hose it went into.
  */
-hose?: TagCode | null, };
+hose?: TagCode | null, 
+/**
+ * Of a measuring, what its device had heard of the piece; the register fills it in. None in the records of older
+ * programs.
+ */
+seen?: Array<EventRef> | null, };
 
 /**
  * A piece of hose on a van or shelf.
@@ -5630,6 +5725,10 @@ failures: Failures,
  * Failures, and the hoses of the same circuit beside this one; gravest first.
  */
 findings: Array<Finding>, 
+/**
+ * What is made where the same is made again.
+ */
+again: Again, 
 /**
  * The place and what belongs there.
  */
@@ -5845,17 +5944,13 @@ export type Pricing = {
  */
 currency: string, 
 /**
- * How many decimals it has.
- */
-currency_digits: number, 
-/**
  * Tax in hundredths of a percent: 1900 is 19 %. None is not said; no tax is 0.
  */
 tax_hundredths: number | null, 
 /**
- * What an hour costs, in the currency's smallest unit; none is not priced.
+ * What an hour costs, as it is typed, such as `72.50`; none is not priced.
  */
-labour_rate: number | null, 
+labour_rate: string | null, 
 /**
  * How long each part of the work takes.
  */
@@ -6570,6 +6665,11 @@ reading: string,
  * Logarithm (base 2) of the ratio of its likelihoods: above nothing it speaks for the candidate.
  */
 bits: number, };
+
+/**
+ * What is said: the words `stock-said-<code>`.
+ */
+export type SaidCode = "negative" | "negative-piece" | "untold-piece" | "conflict" | "counted-blind" | "kerf-not-known" | "cut-length-not-known" | "overall-taken" | "currency-not-said" | "other-currency" | "tax-not-said" | "hose-old" | "hose-age-not-known" | "too-many-pieces" | "nothing-used" | "no-labour-rate" | "adapter-not-reckoned";
 
 /**
  * One code of a picture.
@@ -7375,7 +7475,15 @@ why?: StockWhy | null,
 /**
  * The hose it went into.
  */
-hose?: TagCode | null, };
+hose?: TagCode | null, 
+/**
+ * In which bin; blank is the one that was set for the thing, if any was.
+ */
+bin?: string, 
+/**
+ * Of a count, what its device had heard of the thing; the register fills it in. None in the records of older programs.
+ */
+seen?: Array<EventRef> | null, };
 
 /**
  * What is cut from one stock.
@@ -7415,41 +7523,9 @@ item: Item,
  */
 count: number, 
 /**
- * Into which bin; as it was without.
+ * Into which bin; where most of it lies without.
  */
-bin?: string, } | { "do": "load-hose", 
-/**
- * To which van or shelf.
- */
-store: string, 
-/**
- * What hose.
- */
-hose: Thing, 
-/**
- * Reel or offcut.
- */
-sort: StockSort, 
-/**
- * Length of each piece.
- */
-length_mm: Millimetres, 
-/**
- * How many pieces; one without.
- */
-pieces?: number, 
-/**
- * First day of the period printed on it.
- */
-made?: string, 
-/**
- * The supplier's name for it.
- */
-label?: string, 
-/**
- * Into which bin.
- */
-bin?: string, } | { "do": "correct", 
+bin?: string, } | { "do": "load-hose" } & HoseLoaded | { "do": "correct", 
 /**
  * Where.
  */
@@ -7461,7 +7537,11 @@ item: Item,
 /**
  * How many.
  */
-to: number, } | { "do": "correct-piece", 
+to: number, 
+/**
+ * In which bin; needed where it lies in more than one.
+ */
+bin?: string, } | { "do": "correct-piece", 
 /**
  * Which.
  */
@@ -7481,7 +7561,11 @@ item: Item,
 /**
  * How many.
  */
-count: number, } | { "do": "scrap-piece", 
+count: number, 
+/**
+ * Out of which bin; out of those that have some without.
+ */
+bin?: string, } | { "do": "scrap-piece", 
 /**
  * Which.
  */
@@ -7503,7 +7587,11 @@ to: string,
  */
 count: number, 
 /**
- * Into which bin there; as it was without.
+ * Out of which bin; out of those that have some without.
+ */
+from_bin?: string, 
+/**
+ * Into which bin there; where most of it lies without.
  */
 bin?: string, } | { "do": "move-piece", 
 /**
@@ -7600,7 +7688,7 @@ items: Array<ItemStock>,
 said: Array<StockSaid>, };
 
 /**
- * Counted stock that went from one van or shelf to another: one event, so that neither half can be had alone.
+ * Counted stock that went from one van, shelf or bin to another: one event, so that neither half can be had alone.
  */
 export type StockMoved = { 
 /**
@@ -7622,10 +7710,18 @@ to: string,
 /**
  * How much, above nothing.
  */
-count: number, };
+count: number, 
+/**
+ * Out of which bin; blank is the one that was set for the thing.
+ */
+from_bin?: string, 
+/**
+ * Into which bin; blank is the one that was set for the thing.
+ */
+to_bin?: string, };
 
 /**
- * Where a thing lies on a van or shelf, and when it runs low there. Written whole.
+ * Where a thing lies on a van or shelf unless its count says otherwise, and when it runs low there. Written whole.
  */
 export type StockPlaced = { 
 /**
@@ -7679,9 +7775,9 @@ all: boolean, };
  */
 export type StockSaid = { 
 /**
- * What: the words `stock-said-<code>`.
+ * What.
  */
-code: string, 
+code: SaidCode, 
 /**
  * It in words.
  */
@@ -7700,6 +7796,11 @@ export type StockTakeAnswer = {
  * What was counted otherwise than it was known.
  */
 rows: Array<TakeRow>, 
+/**
+ * What changed since it was counted, such as by a hose that was made in between: it is not written down and has to be
+ * counted again.
+ */
+changed: Array<TakeRow>, 
 /**
  * What is known to be there and was not counted; it stays as it is.
  */
@@ -8546,7 +8647,11 @@ item: Item | null,
  */
 piece: PieceId | null, 
 /**
- * How much was known: a number, of a piece millimetres.
+ * The bin; blank is not said.
+ */
+bin: string, 
+/**
+ * How much is known: a number, of a piece millimetres.
  */
 known: number, 
 /**
@@ -8863,7 +8968,11 @@ item: Item,
 /**
  * How many.
  */
-count: number, };
+count: number, 
+/**
+ * Out of which bin; out of those that have some without.
+ */
+bin?: string, };
 
 /**
  * A length that was cut from a piece.

@@ -1,42 +1,43 @@
-import type { Question } from '../backend';
-
-/** A hose of the batch: what it is called, how it is made, how many of it. */
-export interface BatchHose {
-  /** The place or the job it is for; once in a batch. */
+/** A hose that is wanted in a batch: which job or place it is for, and how many. */
+export interface Wanted {
+  /** The job or the place it is for; once in a batch. */
   id: string;
   name: string;
-  make: Question<'make'>;
   count: number;
 }
 
 const KEY = 'hosewright-batch';
 
-function kept(): BatchHose[] {
+function kept(): Wanted[] {
   try {
-    return JSON.parse(localStorage.getItem(KEY) ?? '[]') as BatchHose[];
+    const wanted = JSON.parse(localStorage.getItem(KEY) ?? '[]') as Wanted[];
+    return wanted.map(({ id, name, count }) => ({ id, name, count }));
   } catch {
     return [];
   }
 }
 
-/** Several hoses that are made at once. It stays on this device until it is emptied: no record, a list to work by. */
+/**
+ * Several hoses that are made at once. It stays on this device until it is emptied: no record, a list to work by. How each
+ * is made is asked anew whenever it is looked at, since its job or place may have changed.
+ */
 export class Batch {
-  hoses: readonly BatchHose[] = $state.raw(kept());
+  wanted: readonly Wanted[] = $state.raw(kept());
 
   has(id: string): boolean {
-    return this.hoses.some((one) => one.id === id);
+    return this.wanted.some((one) => one.id === id);
   }
 
-  add(...hoses: readonly BatchHose[]): void {
-    this.#keep([...this.hoses.filter(({ id }) => !hoses.some((one) => one.id === id)), ...hoses]);
+  add(...wanted: readonly Wanted[]): void {
+    this.#keep([...this.wanted.filter(({ id }) => !wanted.some((one) => one.id === id)), ...wanted]);
   }
 
   remove(id: string): void {
-    this.#keep(this.hoses.filter((one) => one.id !== id));
+    this.#keep(this.wanted.filter((one) => one.id !== id));
   }
 
   count(id: string, count: number): void {
-    this.#keep(this.hoses.map((one) => (one.id === id ? { ...one, count } : one)));
+    this.#keep(this.wanted.map((one) => (one.id === id ? { ...one, count } : one)));
   }
 
   empty(): void {
@@ -44,17 +45,12 @@ export class Batch {
   }
 
   /** Back to what it was, such as before it was emptied. */
-  restore(hoses: readonly BatchHose[]): void {
-    this.#keep(hoses);
+  restore(wanted: readonly Wanted[]): void {
+    this.#keep(wanted);
   }
 
-  /** As the commands ask for it. */
-  get asked(): { name: string; make: Question<'make'>; count: number }[] {
-    return this.hoses.map(({ name, make, count }) => ({ name, make, count }));
-  }
-
-  #keep(hoses: readonly BatchHose[]): void {
-    this.hoses = hoses;
-    localStorage.setItem(KEY, JSON.stringify(hoses));
+  #keep(wanted: readonly Wanted[]): void {
+    this.wanted = wanted;
+    localStorage.setItem(KEY, JSON.stringify(wanted));
   }
 }

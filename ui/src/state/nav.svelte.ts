@@ -26,8 +26,8 @@ export type Screen =
   | { at: 'hose'; code: TagCode; read?: string }
   /** The label of a hose on record, once more. */
   | { at: 'label'; code: TagCode }
-  /** Labels of all that sits on a machine, or of what falls due. */
-  | { at: 'labels'; machine: MachineId | null }
+  /** Labels of all that sits on a machine, of those hoses, or of what falls due. */
+  | { at: 'labels'; machine?: MachineId; codes?: TagCode[] }
   | { at: 'due'; part?: 'lives' }
   | { at: 'van'; part?: VanPart }
   /** What is kept; `take` counts a bin. */
@@ -51,7 +51,7 @@ export function barPlace(screen: Screen): BarPlace {
     case 'label':
       return 'machines';
     case 'labels':
-      return screen.machine === null ? 'due' : 'machines';
+      return screen.codes ? 'van' : screen.machine === undefined ? 'due' : 'machines';
     case 'papers':
       return screen.code === undefined ? 'job' : 'machines';
     case 'due':

@@ -17,7 +17,7 @@ const FIRST: Kept = {
   press_care: [],
   store: '',
   offcut_mm: null,
-  pricing: { currency: '', currency_digits: 2, tax_hundredths: null, labour_rate: null, labour: [] },
+  pricing: { currency: '', tax_hundredths: null, labour_rate: null, labour: [] },
   instruments: { caliper: '', micrometer: '', thread_gauge: '', seat_gauge: '', tape: '' },
   person: null,
 };

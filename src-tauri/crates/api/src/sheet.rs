@@ -234,7 +234,8 @@ fn missing(build: &BuildSheet, words: &Words) -> Vec<String> {
         .collect()
 }
 
-fn step(at: &SheetStep, words: &Words) -> Step {
+/// A step with its cautions.
+pub(crate) fn step(at: &SheetStep, words: &Words) -> Step {
     let mut text = words.say(&format!("step-{}", at.code), &[]);
     if let Some(of) = at.role {
         text = format!("{}: {text}", role(of, words));

@@ -377,13 +377,16 @@ pub enum Stock {
         /// The changes, as JSON; - reads standard input.
         changes: PathBuf,
     },
-    /// Move things to another van or shelf.
+    /// Move things to another van, shelf or bin.
     Move {
         /// Words that only one thing has in its name, or the id of a piece of hose.
         what: String,
         /// From where; a piece is where it is.
         #[arg(long)]
         from: Option<String>,
+        /// Out of which bin; out of those that have some without.
+        #[arg(long)]
+        from_bin: Option<String>,
         /// To where.
         #[arg(long)]
         to: String,
@@ -404,6 +407,9 @@ pub enum Stock {
         /// How many, or how many millimetres.
         #[arg(long)]
         to: f64,
+        /// In which bin; needed where it lies in more than one.
+        #[arg(long)]
+        bin: Option<String>,
     },
     /// Throw things away, or what is left of a piece of hose.
     Scrap {
@@ -415,8 +421,11 @@ pub enum Stock {
         /// How many; one without.
         #[arg(long, default_value_t = 1)]
         count: i64,
+        /// Out of which bin; out of those that have some without.
+        #[arg(long)]
+        bin: Option<String>,
     },
-    /// Set a thing's bin and low mark.
+    /// Put all of a thing into one bin, and set its low mark.
     Keep {
         /// Words that only one thing has in its name.
         what: String,

@@ -95,22 +95,23 @@ fn on_stock(api: &mut Api, command: &Stock, json: bool) -> Result<Outcome, ApiEr
             let asked = BenchUndo { code: tag(code)?, reason: reason.clone(), give_back: *give_back };
             return Outcome::of(&commands::undo(api, asked, &[])?, json, api.words());
         }
-        Stock::Move { what, from, to, count, bin } => match one(api, what, from.as_deref())? {
+        Stock::Move { what, from, from_bin, to, count, bin } => match one(api, what, from.as_deref())? {
             Kept::Piece(piece) => StockDo::MovePiece { piece, to: to.clone(), bin: bin.clone() },
-            Kept::Item { item, store } => {
-                StockDo::Move { item, from: store, to: to.clone(), count: *count, bin: bin.clone() }
+            Kept::Item { item, store: from } => {
+                let (to, from_bin, bin) = (to.clone(), from_bin.clone(), bin.clone());
+                StockDo::Move { item, from, to, count: *count, from_bin, bin }
             }
         },
-        Stock::Correct { what, store, to } => match one(api, what, store.as_deref())? {
+        Stock::Correct { what, store, to, bin } => match one(api, what, store.as_deref())? {
             Kept::Piece(piece) => StockDo::CorrectPiece { piece, to_mm: Millimetres(*to) },
             Kept::Item { item, store } if to.fract() == 0.0 => {
-                StockDo::Correct { store, item, to: *to as i64 }
+                StockDo::Correct { store, item, to: *to as i64, bin: bin.clone() }
             }
             Kept::Item { .. } => return Err(ApiError::input("to", "a whole number is expected")),
         },
-        Stock::Scrap { what, store, count } => match one(api, what, store.as_deref())? {
+        Stock::Scrap { what, store, count, bin } => match one(api, what, store.as_deref())? {
             Kept::Piece(piece) => StockDo::ScrapPiece { piece },
-            Kept::Item { item, store } => StockDo::Scrap { store, item, count: *count },
+            Kept::Item { item, store } => StockDo::Scrap { store, item, count: *count, bin: bin.clone() },
         },
         Stock::Keep { what, store, bin, low } => {
             let (item, store) = thing(api, what, store.as_deref())?;
@@ -160,6 +161,8 @@ fn thing(api: &mut Api, what: &str, store: Option<&str>) -> Result<(Item, String
     let list = commands::list(api, asked, &[])?.content;
     let mut found: Vec<(String, Item, String)> =
         list.items.into_iter().map(|kept| (kept.name, kept.item, kept.store)).collect();
+    // What lies in several bins is one thing.
+    found.dedup();
     found.extend(list.hoses.into_iter().map(|hose| (hose.name, hose.hose.into(), hose.store)));
     let exact: Vec<_> =
         found.iter().filter(|(name, ..)| name.eq_ignore_ascii_case(what.trim())).cloned().collect();

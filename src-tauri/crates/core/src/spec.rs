@@ -291,6 +291,34 @@ pub struct Estimated {
 }
 
 impl Service {
+    /// This one, and of what it does not say the other. A duty of either is kept; a figure is an estimate where the service
+    /// it is taken from calls it one.
+    pub fn over(self, other: Self) -> Self {
+        let estimated = |said: bool| if said { self.estimated } else { other.estimated };
+        let both = Estimated {
+            bend_radius_mm: estimated(self.bend_radius_mm.is_some()).and_then(|one| one.bend_radius_mm),
+            surge_pressure_bar: estimated(self.surge_pressure_bar.is_some())
+                .and_then(|one| one.surge_pressure_bar),
+        };
+        let mut duties = self.duties;
+        duties.extend(other.duties.into_iter().filter(|duty| !duties.contains(duty)).collect::<Vec<_>>());
+        Self {
+            working_pressure_bar: self.working_pressure_bar.or(other.working_pressure_bar),
+            relief_bar: self.relief_bar.or(other.relief_bar),
+            surge_pressure_bar: self.surge_pressure_bar.or(other.surge_pressure_bar),
+            fluid: self.fluid.or(other.fluid),
+            fluid_min_c: self.fluid_min_c.or(other.fluid_min_c),
+            fluid_max_c: self.fluid_max_c.or(other.fluid_max_c),
+            ambient_max_c: self.ambient_max_c.or(other.ambient_max_c),
+            flow_l_min: self.flow_l_min.or(other.flow_l_min),
+            line: self.line.or(other.line),
+            bend_radius_mm: self.bend_radius_mm.or(other.bend_radius_mm),
+            vacuum_kpa_abs: self.vacuum_kpa_abs.or(other.vacuum_kpa_abs),
+            duties,
+            estimated: (both != Estimated::default()).then_some(both),
+        }
+    }
+
     /// Whether the bend that is given was worked out.
     pub fn is_bend_estimated(&self) -> bool {
         let estimated = self.estimated.and_then(|one| one.bend_radius_mm);
@@ -307,6 +335,23 @@ impl Service {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn what_one_service_does_not_say_the_other_says_and_no_duty_or_doubt_is_lost() {
+        let place: Service =
+            serde_json::from_str(r#"{"relief_bar":230,"duties":["flame-resistant"]}"#).expect("a service");
+        let hose: Service = serde_json::from_str(
+            r#"{"relief_bar":180,"fluid":"HM","bend_radius_mm":250,"estimated":{"bend_radius_mm":250},
+                "duties":["non-conductive","flame-resistant"]}"#,
+        )
+        .expect("a service");
+        let both = place.over(hose.clone());
+        assert_eq!((both.relief_bar, both.fluid.as_deref()), (Some(Bar(230.0)), Some("HM")));
+        assert_eq!(both.duties, [Duty::FlameResistant, Duty::NonConductive]);
+        assert!(both.is_bend_estimated());
+        let measured = Service { bend_radius_mm: hose.bend_radius_mm, ..Service::default() };
+        assert!(!measured.over(hose).is_bend_estimated(), "the one that counts was measured");
+    }
 
     #[test]
     fn an_end_of_a_side_that_nobody_described_is_not_taken() {

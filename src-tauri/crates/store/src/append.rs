@@ -2,7 +2,7 @@
 
 use crate::{Error, Register, guard, log, project};
 use chrono::{DateTime, Utc};
-use hosewright_core::record::{Body, BodyText, DeviceId, Event, EventRef, Hlc, SCHEMA, Track};
+use hosewright_core::record::{Body, BodyText, DeviceId, Event, EventRef, Hlc, SCHEMA, StockWhy, Track};
 use rusqlite::{Connection, OptionalExtension, TransactionBehavior};
 
 /// What is to be written.
@@ -50,8 +50,9 @@ impl Register {
             guard::check(&tx, &body, builds_on.as_deref(), self.device)?;
             let builds_on = match builds_on {
                 Some(given) => given,
-                None => stands(&tx, &body, self.device)?.into_iter().collect(),
+                None => stands(&tx, &body, self.device)?,
             };
+            let body = counted(&tx, body, self.device)?;
             time = Hlc::after(time, now);
             let event = Event {
                 device: self.device,
@@ -75,9 +76,39 @@ impl Register {
     }
 }
 
-/// The event that a new one of that body builds on when nobody says: what the tables show.
-fn stands(db: &Connection, body: &Body, device: DeviceId) -> Result<Option<EventRef>, Error> {
-    let Some(track) = body.track(device) else { return Ok(None) };
+/// A count says what this device had heard of the thing when it was written.
+fn counted(db: &Connection, mut body: Body, device: DeviceId) -> Result<Body, Error> {
+    let track = body.track(device);
+    let seen = match &mut body {
+        Body::StockChanged(change) if change.why == Some(StockWhy::Counted) => &mut change.seen,
+        Body::PieceChanged(change) if change.why == StockWhy::Counted => &mut change.seen,
+        _ => return Ok(body),
+    };
+    let mut devices: Vec<DeviceId> = Vec::new();
+    for entry in track.map_or(Ok(Vec::new()), |track| log::entries(db, &track.to_string()))? {
+        devices.push(entry.at.device);
+        devices.extend(entry.struck_out.iter().map(|(at, _)| at.device));
+    }
+    devices.sort_unstable();
+    devices.dedup();
+    let last = |device: DeviceId| Ok(EventRef { device, number: log::end(db, device)?.number });
+    *seen = Some(devices.into_iter().map(last).collect::<Result<_, Error>>()?);
+    Ok(body)
+}
+
+/// The events that a new one of that body builds on when nobody says: what the tables show. What is said anew of a piece,
+/// bin or price settles whatever two devices said of it at once: whoever says it is told of that.
+fn stands(db: &Connection, body: &Body, device: DeviceId) -> Result<Vec<EventRef>, Error> {
+    let Some(track) = body.track(device) else { return Ok(Vec::new()) };
+    if matches!(track, Track::StockPlace { .. } | Track::Price(_) | Track::Piece(_)) {
+        let mut both = db.prepare_cached("SELECT event FROM conflict WHERE track = ?1 ORDER BY event")?;
+        let both: Vec<EventRef> = both
+            .query_map([track.to_string()], |row| crate::rows::parsed(row, "event"))?
+            .collect::<Result<_, _>>()?;
+        if !both.is_empty() {
+            return Ok(both);
+        }
+    }
     let (sql, key) = match (&track, body) {
         (Track::Device(id), _) => ("SELECT version FROM device WHERE device = ?1", id.to_string()),
         (Track::DeviceKey(id), _) => ("SELECT version FROM device_key WHERE device = ?1", id.to_string()),
@@ -113,11 +144,12 @@ fn stands(db: &Connection, body: &Body, device: DeviceId) -> Result<Option<Event
             | Track::Photos(_)
             | Track::Notes(_),
             _,
-        ) => return Ok(None),
+        ) => return Ok(Vec::new()),
     };
     let mut statement = db.prepare_cached(sql)?;
-    let version = statement.query_row([key], |row| crate::rows::optional(row, "version")).optional()?;
-    Ok(version.flatten())
+    let version: Option<Option<EventRef>> =
+        statement.query_row([key], |row| crate::rows::optional(row, "version")).optional()?;
+    Ok(version.flatten().into_iter().collect())
 }
 
 #[cfg(test)]

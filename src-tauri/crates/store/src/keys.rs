@@ -4,6 +4,7 @@
 use crate::{Error, Register};
 use chrono::{DateTime, Utc};
 use hosewright_core::fleet::{DeviceKey, FleetKey, StorageAccess};
+use rusqlite::TransactionBehavior;
 use serde::{Deserialize, Serialize};
 use std::fs::{self, File, OpenOptions};
 use std::io::{self, Write};
@@ -78,53 +79,69 @@ impl Register {
     /// # Errors
     /// The file can not be read, or is none of keys.
     pub fn keys(&self) -> Result<Keys, Error> {
-        let path = self.keys_path();
-        let cannot = |source| Error::Keys { path: path.clone(), source };
-        let text = match fs::read(&path) {
-            Ok(text) => text,
-            Err(missing) if missing.kind() == io::ErrorKind::NotFound => return Ok(Keys::default()),
-            Err(other) => return Err(cannot(other)),
-        };
-        // A copy that others may read is closed to them again before it is used.
-        for_its_owner(&path).map_err(cannot)?;
-        // What is wrong is not repeated: it would show what stands around it.
-        let written: Written = serde_json::from_slice(&text)
-            .map_err(|_| cannot(io::Error::new(io::ErrorKind::InvalidData, "it is no file of keys")))?;
-        let fleets = written.fleets.into_iter().map(|fleet| FleetKept {
-            name: fleet.name,
-            key: FleetKey::from_bytes(fleet.key),
-            own: fleet.own,
-            since: fleet.since,
-            from: fleet.from,
-        });
-        Ok(Keys {
-            device: written.device.map(DeviceKey::from_bytes),
-            fleets: fleets.collect(),
-            storage: written.storage,
-        })
+        read(&self.keys_path())
     }
 
-    /// Keeps these keys in the place of those that were kept. What has returned is on the disk.
+    /// Changes the keys as they are kept now, and nobody else's change is lost: the register is held for writing meanwhile.
+    /// What has returned is on the disk.
     ///
     /// # Errors
-    /// The file can not be written; the one that was there stays.
-    pub fn keep_keys(&self, keys: &Keys) -> Result<(), Error> {
-        let fleets = keys.fleets.iter().map(|fleet| WrittenFleet {
-            name: fleet.name.clone(),
-            key: fleet.key.bytes(),
-            own: fleet.own,
-            since: fleet.since,
-            from: fleet.from.clone(),
-        });
-        let written = Written {
-            device: keys.device.as_ref().map(DeviceKey::bytes),
-            fleets: fleets.collect(),
-            storage: keys.storage.clone(),
-        };
+    /// The change is refused, the register is in use, or the file can not be read or written; the one that was there stays.
+    pub fn change_keys<T, E: From<Error>>(
+        &mut self,
+        change: impl FnOnce(&mut Keys) -> Result<T, E>,
+    ) -> Result<(Keys, T), E> {
         let path = self.keys_path();
-        let text = serde_json::to_vec(&written)?;
-        replace(&path, &text).map_err(|source| Error::Keys { path, source })
+        let held = self.db.transaction_with_behavior(TransactionBehavior::Immediate).map_err(Error::from)?;
+        let mut keys = read(&path)?;
+        let changed = change(&mut keys)?;
+        keep(&path, &keys)?;
+        held.commit().map_err(Error::from)?;
+        Ok((keys, changed))
     }
+}
+
+fn read(path: &Path) -> Result<Keys, Error> {
+    let cannot = |source| Error::Keys { path: path.to_owned(), source };
+    let text = match fs::read(path) {
+        Ok(text) => text,
+        Err(missing) if missing.kind() == io::ErrorKind::NotFound => return Ok(Keys::default()),
+        Err(other) => return Err(cannot(other)),
+    };
+    // A copy that others may read is closed to them again before it is used.
+    for_its_owner(path).map_err(cannot)?;
+    // What is wrong is not repeated: it would show what stands around it.
+    let written: Written = serde_json::from_slice(&text)
+        .map_err(|_| cannot(io::Error::new(io::ErrorKind::InvalidData, "it is no file of keys")))?;
+    let fleets = written.fleets.into_iter().map(|fleet| FleetKept {
+        name: fleet.name,
+        key: FleetKey::from_bytes(fleet.key),
+        own: fleet.own,
+        since: fleet.since,
+        from: fleet.from,
+    });
+    Ok(Keys {
+        device: written.device.map(DeviceKey::from_bytes),
+        fleets: fleets.collect(),
+        storage: written.storage,
+    })
+}
+
+fn keep(path: &Path, keys: &Keys) -> Result<(), Error> {
+    let fleets = keys.fleets.iter().map(|fleet| WrittenFleet {
+        name: fleet.name.clone(),
+        key: fleet.key.bytes(),
+        own: fleet.own,
+        since: fleet.since,
+        from: fleet.from.clone(),
+    });
+    let written = Written {
+        device: keys.device.as_ref().map(DeviceKey::bytes),
+        fleets: fleets.collect(),
+        storage: keys.storage.clone(),
+    };
+    let text = serde_json::to_vec(&written)?;
+    replace(path, &text).map_err(|source| Error::Keys { path: path.to_owned(), source })
 }
 
 /// Sets a file of keys aside that was left beside where a register is restored: they are another device's, and the restored
@@ -186,4 +203,43 @@ fn beside(path: &Path, name: &str) -> PathBuf {
     file.push(".");
     file.push(name);
     PathBuf::from(file)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use hosewright_core::record::DeviceId;
+    use std::thread;
+
+    #[test]
+    fn two_programs_that_change_the_keys_at_once_lose_none() {
+        let folder = tempfile::tempdir().expect("a folder");
+        let path = folder.path().join("register.db");
+        Register::open(&path, DeviceId::from_bytes([1; 16])).expect("opens");
+        let add = &|number: u8| {
+            let mut register = Register::open(&path, DeviceId::from_bytes([1; 16])).expect("opens");
+            for count in 0..5 {
+                let key = FleetKey::from_bytes([number * 10 + count; 32]);
+                let fleet = FleetKept {
+                    name: "North".into(),
+                    key,
+                    own: false,
+                    since: DateTime::UNIX_EPOCH,
+                    from: None,
+                };
+                let added = register.change_keys(|keys| {
+                    keys.fleets.push(fleet);
+                    Ok::<_, Error>(())
+                });
+                added.expect("is written");
+            }
+        };
+        thread::scope(|scope| {
+            for number in 1..=3 {
+                scope.spawn(move || add(number));
+            }
+        });
+        let register = Register::open(&path, DeviceId::from_bytes([1; 16])).expect("opens");
+        assert_eq!(register.keys().expect("reads").fleets.len(), 15);
+    }
 }

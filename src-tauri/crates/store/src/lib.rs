@@ -41,8 +41,8 @@ pub use open::Register;
 pub use query::{
     Conflict, Contradiction, CountedFrom, Counts, Device, Due, DueFor, Guide, Hit, Hose, HoseInspection,
     HoseNote, HoseOverride, HosePhoto, LimitFrom, MachineRow, MachineSheet, Overdue, PieceKept, PlaceAt,
-    PlaceRow, PlaceSheet, Sister, SiteRow, Spell, Status, Stay, Stock, StockUsed, Told, UsedWhat, Versioned,
-    Written,
+    PlaceRow, PlaceSheet, Sister, SiteRow, Spell, Status, Stay, Stock, StockConflict, StockUsed, Told,
+    UsedWhat, Versioned, Written,
 };
 pub use scans::{ScanKept, ScanWay, Scanned};
 pub use settings::SettingsKept;

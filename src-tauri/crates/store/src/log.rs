@@ -121,7 +121,7 @@ pub(crate) fn series(
     Ok(events.collect::<Result<_, _>>()?)
 }
 
-/// The events of a track, and whether each was struck out.
+/// The events of a track, each with what strikes it out.
 pub(crate) fn entries(db: &Connection, track: &str) -> Result<Vec<Entry>, Error> {
     let mut statement = db.prepare_cached(
         "SELECT e.device, e.number, e.builds_on, e.ms, e.count, e.body,
@@ -131,15 +131,34 @@ pub(crate) fn entries(db: &Connection, track: &str) -> Result<Vec<Entry>, Error>
          WHERE t.key = ?1",
     )?;
     let entries = statement.query_map([track], |row| {
-        Ok(Entry {
+        let entry = Entry {
             at: at(row)?,
             time: time(row)?,
             builds_on: json(row, "builds_on")?,
             body: body(row)?.read(),
-            void: row.get("void")?,
-        })
+            struck_out: Vec::new(),
+        };
+        Ok((entry, row.get::<_, bool>("void")?))
     })?;
-    Ok(entries.collect::<Result<_, _>>()?)
+    let mut told = Vec::new();
+    for entry in entries {
+        let (mut entry, void) = entry?;
+        if void {
+            entry.struck_out = strikes(db, entry.at)?;
+        }
+        told.push(entry);
+    }
+    Ok(told)
+}
+
+/// The events that strike one out, with their times.
+fn strikes(db: &Connection, struck: EventRef) -> Result<Vec<(EventRef, Hlc)>, Error> {
+    let mut statement =
+        db.prepare_cached("SELECT child FROM link WHERE parent = ?1 AND kind = 'voided' ORDER BY child")?;
+    let strikes: Vec<EventRef> =
+        statement.query_map([struck.to_string()], |row| parsed(row, "child"))?.collect::<Result<_, _>>()?;
+    let events = strikes.into_iter().map(|at| Ok(get(db, at)?.map(|event| (at, event.time))));
+    Ok(events.collect::<Result<Vec<_>, Error>>()?.into_iter().flatten().collect())
 }
 
 fn event(row: &Row<'_>) -> rusqlite::Result<Event> {

@@ -22,6 +22,9 @@ const RUNS: usize = 5;
 /// The bar of one batch.
 const BAR_MS: f64 = 50.0;
 
+/// The part of all batches that is to be within a kerf of the peer.
+const BAR_PART: f64 = 0.95;
+
 /// Figures of one batch, in mm.
 struct Compared {
     /// Our new hose less the peer's: above nothing where the peer found better.
@@ -33,7 +36,7 @@ struct Compared {
     ms: f64,
 }
 
-/// Runs both and prints how far apart they are.
+/// Runs both and prints how far apart they are. A bar that is missed is an error.
 pub fn print(count: usize, seed: u64, limit: f64) -> Result<()> {
     let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../..");
     let python = python(&root.join("target/peers"))?;
@@ -55,7 +58,32 @@ pub fn print(count: usize, seed: u64, limit: f64) -> Result<()> {
     told(&compared, count, seed, limit);
     let proved = ours.iter().filter(|(plan, _)| plan.proved).count();
     println!("  ours proved by itself that nothing is better: {proved} of {count}");
-    Ok(())
+    let missed = missed(&compared, count);
+    if missed.is_empty() { Ok(()) } else { Err(Error::other(missed.join("; "))) }
+}
+
+/// The bars that are missed. Times are judged of a release alone.
+fn missed(compared: &[Compared], count: usize) -> Vec<String> {
+    let mut missed = Vec::new();
+    if compared.len() < count {
+        missed.push(format!("the peer answered {} of {count} batches", compared.len()));
+    }
+    let scraps: Vec<f64> = compared.iter().filter_map(|one| one.scrap).collect();
+    let reels: Vec<f64> = compared.iter().map(|one| one.reel).collect();
+    for (what, gaps) in [("new hose", reels), ("scrap", scraps)] {
+        let within = gaps.iter().filter(|gap| **gap <= KERF + 1e-6).count();
+        if (within as f64) < BAR_PART * gaps.len() as f64 {
+            missed.push(format!(
+                "{what}: {within} of {} within a kerf, {BAR_PART} of them are asked",
+                gaps.len()
+            ));
+        }
+    }
+    let slow = compared.iter().filter(|one| one.ms > BAR_MS).count();
+    if slow > 0 && !cfg!(debug_assertions) {
+        missed.push(format!("{slow} batches took more than {BAR_MS} ms"));
+    }
+    missed
 }
 
 fn told(compared: &[Compared], count: usize, seed: u64, limit: f64) {

@@ -1,7 +1,7 @@
 import { fireEvent, render, screen } from '@testing-library/svelte';
 import { describe, expect, it } from 'vitest';
 import { fake } from '../../backend/fake';
-import type { Draft, Place, PlaceAt } from '../../backend/types';
+import type { Again, Draft, PlaceAt } from '../../backend/types';
 import type { Failures } from './ages';
 import Host from './StartJob.fixture.svelte';
 import type { Ground } from './start-job';
@@ -9,9 +9,10 @@ import type { Ground } from './start-job';
 const ground = (over: Partial<Ground> = {}): Ground => ({
   at: null,
   replaces: 'AAAAA-AAAAA-0',
-  place: { spec: { hose: { standard: 'EN 853', type: '2SN', dn: 16 }, ends: [] } } as unknown as Place,
+  place: null,
   circuit: null,
   assembly: null,
+  again: { spec: { hose: { standard: 'EN 853', type: '2SN', dn: 16 }, ends: [] }, service: {} } as unknown as Again,
   ...over,
 });
 const once: Failures = { times: 1, causes: [{ code: 'ABR', times: 1 }] };
@@ -63,11 +64,11 @@ describe('a job at a place', () => {
   });
 
   it('is measured where no spec is on record', () => {
-    expect(offered(ground({ place: null }), once)).toEqual({ go: 'Measure it', beside: [] });
+    expect(offered(ground({ again: null }), once)).toEqual({ go: 'Measure it', beside: [] });
   });
 
   it('is fitted by measure or tag where nothing sits and nothing is known', () => {
-    expect(offered(ground({ place: null, replaces: null }), once)).toEqual({
+    expect(offered(ground({ again: null, replaces: null }), once)).toEqual({
       go: 'Fit one here',
       beside: ['Scan a tag'],
     });

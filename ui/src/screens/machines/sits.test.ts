@@ -14,6 +14,7 @@ const ground = (over: Partial<Ground> = {}): Ground => ({
   place: { service: { duties: [] } } as unknown as Place,
   circuit: null,
   assembly: { spec, service: { relief_bar: 204, duties: [] } } as unknown as Assembly,
+  again: null,
   ...over,
 });
 

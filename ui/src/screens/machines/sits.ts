@@ -44,7 +44,7 @@ export function contradictions(checked: Checked): Finding[] {
 }
 
 /** What the check is asked of a place: what sits there with what the place asks; without a hose what belongs there. */
-export function askedOf(ground: Ground): Question<'check'> {
+export function askedOf(ground: Omit<Ground, 'again'>): Question<'check'> {
   const spec = (ground.replaces ? ground.assembly?.spec : null) ?? ground.place?.spec ?? { ends: [] };
   // The tolerance of its length says nothing of a hose that sits: either practice will do.
   return { spec, service: serviceOf(ground), overrides: [], length_practice: 'din-20066' };

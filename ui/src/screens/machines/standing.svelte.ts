@@ -100,6 +100,7 @@ export class Standing {
       place,
       circuit: circuits.find((one) => one.circuit === place?.circuit) ?? null,
       assembly: this.assembly,
+      again: this.sheet.value?.again ?? null,
     };
   }
 }

@@ -1,6 +1,6 @@
 // The ways into a job from a place or a hose. Nothing is judged here: the check is the job's next step.
 import type { Given } from '../../backend';
-import type { Assembly, Circuit, Place, PlaceAt, Service, Spec, TagCode } from '../../backend/types';
+import type { Again, Assembly, Circuit, Place, PlaceAt, Service, TagCode } from '../../backend/types';
 import type { JobDoc } from '../../state/job-doc';
 import { begunWith } from '../parts/place-ports';
 
@@ -13,20 +13,16 @@ export interface Ground {
   circuit: Circuit | null;
   /** The hose that sits there, or the last that did. */
   assembly: Assembly | null;
-}
-
-/** The spec that same-for-same repeats: that of the hose itself before the place's; null where neither names a hose. */
-export function sameSpec(ground: Ground): Given<Spec> | null {
-  const spec = ground.assembly?.spec ?? ground.place?.spec ?? null;
-  return spec?.hose ? spec : null;
+  /** What is made where the same is made again, as the register says it. */
+  again: Given<Again> | null;
 }
 
 /** What a hose is checked for: of a place, its circuit, and the hose that sat or goes there. */
 type Asks = Pick<Ground, 'place' | 'circuit'> & { assembly: { service: Given<Service> } | null };
 
 /**
- * What the new hose has to stand: what is known of the place stands over the relief setting of its circuit, and that over
- * what the old hose was once checked for: a relief raised since then counts.
+ * What a hose has to stand at a place that is not kept yet, or that it was not made for: as the register says it of a kept
+ * one (`again`).
  */
 export function serviceOf(ground: Asks): Given<Service> {
   const known = (service: Given<Service> | undefined) =>
@@ -44,30 +40,38 @@ export function serviceOf(ground: Asks): Given<Service> {
 }
 
 /** Made again as it was: straight to the check. Null where no spec is known. */
-export function sameForSame(ground: Ground): Partial<JobDoc> | null {
-  const spec = sameSpec(ground);
-  if (!spec) return null;
+export function sameForSame({
+  at,
+  replaces,
+  place,
+  again,
+}: Omit<Ground, 'circuit' | 'assembly'>): Partial<JobDoc> | null {
+  if (!again?.spec) return null;
   return {
     step: 'check',
-    at: ground.at,
-    replaces: ground.replaces,
-    spec: structuredClone(spec),
-    service: serviceOf(ground),
-    ...begunWith(ground.place),
+    at,
+    replaces,
+    spec: structuredClone(again.spec),
+    service: withDuties(again.service),
+    ...begunWith(place),
     sameForSame: true,
   };
 }
 
+/** A hose that sits nowhere, made again for what it was made for. */
+export const likeIt = (assembly: Assembly): Partial<JobDoc> => ({
+  step: 'check',
+  spec: structuredClone(assembly.spec),
+  service: withDuties(assembly.service),
+  sameForSame: true,
+});
+
 /** The long way: the old hose is measured first. */
-export function measure(ground: Ground): Partial<JobDoc> {
-  return {
-    step: 'find',
-    at: ground.at,
-    replaces: ground.replaces,
-    service: serviceOf(ground),
-    ...begunWith(ground.place),
-  };
+export function measure({ at, replaces, place, again }: Omit<Ground, 'circuit' | 'assembly'>): Partial<JobDoc> {
+  return { step: 'find', at, replaces, service: withDuties(again?.service), ...begunWith(place) };
 }
+
+const withDuties = (service?: Given<Service>) => ({ ...service, duties: service?.duties ?? [] });
 
 /** A hose that is made and tagged goes on its machine. */
 export function fit(assembly: Assembly, made: string): Partial<JobDoc> {
@@ -75,7 +79,7 @@ export function fit(assembly: Assembly, made: string): Partial<JobDoc> {
     step: 'fit',
     code: assembly.code,
     spec: structuredClone(assembly.spec),
-    service: { ...assembly.service, duties: assembly.service.duties ?? [] },
+    service: withDuties(assembly.service),
     written: { made, taken: true, fitted: null },
   };
 }

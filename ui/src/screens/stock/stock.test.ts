@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { changeOf, itemOf, nothingLoaded, ready } from './loading';
 import { binsOf, grouped, lowCount, rowOf, shelved, stretch, type Counted, type HoseRow, type List } from './stock';
-import { inBin, nextOf, questionOf } from './taking';
+import { inBin, knownOf, nextOf, questionOf, withoutChanged } from './taking';
 
 const hose = (more: Partial<HoseRow> = {}): HoseRow => ({
   hose: { kind: 'hose', standard: 'EN 853', type: '2SN', dn: 16 },
@@ -29,6 +29,7 @@ const counted = (name: string, more: Partial<Counted> = {}): Counted =>
     ...{ item: { kind: 'ferrule', name }, kind: 'ferrule', name, store: 'Van 1', bin: 'B2', quantity: 4 },
     ...{ low_mark: null, low: false, negative: false, price: null, unit: 'pieces' },
     ...more,
+    in_store: more.in_store ?? more.quantity ?? 4,
   }) as Counted;
 
 const list = (items: Counted[], hoses = [hose()]): List => ({ stores: [], hoses, items, said: [] }) as unknown as List;
@@ -76,6 +77,11 @@ describe('what is kept', () => {
   ] as const)('tells %d mm in %s as %s', (mm, unit, text) => {
     // 1 ft = 304.8 mm, 1 in = 25.4 mm by definition (NIST SP 811).
     expect(plain(stretch(mm, unit))).toBe(text);
+  });
+
+  it('says how many there are in all where a thing lies in more than one bin', () => {
+    const [shelf] = grouped(list([counted('S16', { quantity: 4, in_store: 9 })], []));
+    expect(plain(rowOf(shelf!.things[0]!, 'mm', false).note)).toMatch(/9 in all/);
   });
 
   it('names the bins of one store in the order of their numbers', () => {
@@ -134,19 +140,32 @@ describe('a stock take', () => {
     const things = inBin(all, null);
     const ids = things.map(({ id }) => id);
     expect(nextOf(things, {}, '')).toBe(ids[0]);
-    expect(nextOf(things, { [ids[3]!]: 1 }, ids[3]!)).toBe(ids[0]);
-    expect(nextOf(things, Object.fromEntries(ids.map((id) => [id, 1])), ids[1]!)).toBeNull();
+    const one = { counted: 1, known: 1 };
+    expect(nextOf(things, { [ids[3]!]: one }, ids[3]!)).toBe(ids[0]);
+    expect(nextOf(things, Object.fromEntries(ids.map((id) => [id, one])), ids[1]!)).toBeNull();
   });
 
   it('asks about what was counted alone; a piece of no length is not there', () => {
     const things = inBin(all, 'B2');
     const [piece, ferrule] = things.map(({ id }) => id);
-    const taking = { store: 'Van 1', bin: 'B2', counts: { [piece!]: 0 } };
+    const gone = { counted: 0, known: 640 };
+    const taking = { store: 'Van 1', bin: 'B2', counts: { [piece!]: gone } };
     expect(questionOf(taking, things, false)).toEqual({
-      ...{ store: 'Van 1', bin: 'B2', items: [], pieces: [{ piece: 'p2' }], save: false },
+      ...{ store: 'Van 1', bin: 'B2', items: [], pieces: [{ piece: 'p2', known_mm: 640 }], save: false },
     });
-    const both = questionOf({ ...taking, counts: { [piece!]: 635, [ferrule!]: 3 } }, things, true);
-    expect(both.pieces).toEqual([{ piece: 'p2', length_mm: 635 }]);
-    expect(both.items).toEqual([{ item: { kind: 'ferrule', name: 'S16' }, counted: 3 }]);
+    const counts = { [piece!]: { counted: 635, known: 640 }, [ferrule!]: { counted: 3, known: 4 } };
+    const both = questionOf({ ...taking, counts }, things, true);
+    expect(both.pieces).toEqual([{ piece: 'p2', length_mm: 635, known_mm: 640 }]);
+    expect(both.items).toEqual([{ item: { kind: 'ferrule', name: 'S16' }, bin: 'B2', counted: 3, known: 4 }]);
+  });
+
+  it('drops what changed since it was counted: it has to be counted again', () => {
+    const things = inBin(all, 'B2');
+    const [piece, ferrule] = things.map(({ id }) => id);
+    const counts = { [piece!]: { counted: 635, known: 640 }, [ferrule!]: { counted: 3, known: 4 } };
+    const taking = { store: 'Van 1', bin: 'B2', counts };
+    const changed = [{ item: { kind: 'ferrule', name: 'S16' }, piece: null, bin: 'B2' }] as never;
+    expect(Object.keys(withoutChanged(taking, changed).counts)).toEqual([piece]);
+    expect(knownOf(things[1]!)).toBe(4);
   });
 });

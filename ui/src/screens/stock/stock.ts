@@ -56,6 +56,10 @@ export function amount(quantity: number, of: Unit, unit: LengthUnit): string {
   return of === 'millimetres' ? stretch(quantity, unit) : number(quantity, 0);
 }
 
+/** Which other stores have some, each with how much. */
+export const where = (others: NeedLine['elsewhere'], of: Unit, unit: LengthUnit): string =>
+  others.map((one) => `${one.store} ${amount(one.quantity, of, unit)}`).join(', ');
+
 /** What is low first, then kind by kind. */
 export function grouped({ hoses, items }: List): Group[] {
   const low: Shelved[] = [
@@ -77,11 +81,11 @@ export function grouped({ hoses, items }: List): Group[] {
   return groups.filter(({ things }) => things.length > 0);
 }
 
-const asItem = (item: Counted): Shelved => ({
-  of: 'item',
-  id: `item ${item.store} ${JSON.stringify(item.item)}`,
-  item,
-});
+/** What names a counted thing in one bin. */
+export const itemId = (store: string, bin: string, item: Item): string =>
+  `item ${store} ${bin} ${JSON.stringify(item)}`;
+
+const asItem = (item: Counted): Shelved => ({ of: 'item', id: itemId(item.store, item.bin, item.item), item });
 const asHose = (hose: HoseRow): Shelved => ({ of: 'hose', id: `hose ${hose.store} ${hose.name}`, hose });
 /** Of a hose whose pieces are used up its own row stays: it has a low mark and a price. */
 const asPieces = (hose: HoseRow): Shelved[] =>
@@ -107,11 +111,12 @@ export const binWords = (bin: string): string => (bin ? say('shelf-in-bin', { bi
 /** One row of the list; the store is named where more than one is shown. */
 export function rowOf(thing: Shelved, unit: LengthUnit, withStore: boolean): Row {
   if (thing.of === 'item') {
-    const { name, store, bin, quantity, low_mark, low, negative } = thing.item;
+    const { name, store, bin, quantity, in_store, low_mark, low, negative } = thing.item;
+    const elsewhere = in_store !== quantity && say('shelf-in-all', { count: number(in_store, 0) });
     return {
       id: thing.id,
       title: name,
-      note: parts(withStore && store, binWords(bin)),
+      note: parts(withStore && store, binWords(bin), elsewhere),
       more: negative
         ? say('shelf-negative')
         : low && low_mark !== null

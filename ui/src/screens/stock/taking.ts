@@ -1,17 +1,23 @@
 // A bin that is being counted: what was counted so far, as it is kept on this device until it is saved or given up.
-import type { Question } from '../../backend';
-import { grouped, type List, type Shelved } from './stock';
+import type { Answer, Question } from '../../backend';
+import { grouped, itemId, type List, type Shelved } from './stock';
 
 /** How far a count has come. */
 export interface Taking {
   store: string;
   /** Null counts the whole store. */
   bin: string | null;
-  /** What was counted, by the thing's id: pieces, or millimetres of one piece of hose. */
-  counts: Record<string, number>;
+  /** What was counted, by the thing's id. */
+  counts: Record<string, Count>;
 }
 
-const KEY = 'hosewright-stock-take';
+/** Pieces, or millimetres of one piece of hose: how much there is, and how much was known when it was counted. */
+export interface Count {
+  counted: number;
+  known: number;
+}
+
+const KEY = 'hosewright-stock-take-2';
 
 /** The count that was begun; null for none. */
 export function begun(): Taking | null {
@@ -48,6 +54,19 @@ export function nextOf(things: readonly Shelved[], counts: Taking['counts'], aft
   return order.find(({ id }) => !(id in counts))?.id ?? null;
 }
 
+/** How much of a thing is known. */
+export const knownOf = (thing: Shelved): number =>
+  thing.of === 'item' ? thing.item.quantity : thing.of === 'piece' ? thing.piece.length_mm : 0;
+
+/** What changed since it was counted is to be counted again. */
+export function withoutChanged(taking: Taking, changed: Answer<'stock.take'>['changed']): Taking {
+  const ids = changed.map(({ item, piece, bin }) =>
+    item === null ? `piece ${piece}` : itemId(taking.store, bin, item),
+  );
+  const counts = Object.fromEntries(Object.entries(taking.counts).filter(([id]) => !ids.includes(id)));
+  return { ...taking, counts };
+}
+
 /** The question of a count. A piece of no length is not there. */
 export function questionOf(taking: Taking, things: readonly Shelved[], save: boolean): Question<'stock.take'> {
   const { store, bin, counts } = taking;
@@ -55,11 +74,15 @@ export function questionOf(taking: Taking, things: readonly Shelved[], save: boo
   return {
     store,
     ...(bin !== null && { bin }),
-    items: counted.flatMap((one) => (one.of === 'item' ? [{ item: one.item.item, counted: counts[one.id] ?? 0 }] : [])),
+    items: counted.flatMap((one) => {
+      const count = counts[one.id];
+      return one.of === 'item' && count ? [{ item: one.item.item, bin: one.item.bin, ...count }] : [];
+    }),
     pieces: counted.flatMap((one) => {
-      if (one.of !== 'piece') return [];
-      const mm = counts[one.id] ?? 0;
-      return [{ piece: one.piece.piece, ...(mm > 0 && { length_mm: mm }) }];
+      const count = counts[one.id];
+      if (one.of !== 'piece' || !count) return [];
+      const length = count.counted > 0 && { length_mm: count.counted };
+      return [{ piece: one.piece.piece, ...length, known_mm: count.known }];
     }),
     save,
   };

@@ -90,11 +90,12 @@ pub struct FleetBegin {
 /// This device has a fleet already; the name is blank or too long; the file of keys can not be written.
 pub fn begin(api: &mut Api, asked: FleetBegin, _: &[u8]) -> Result<Answer<Fleets>, ApiError> {
     let name = named(&asked.name)?;
-    let (mut keys, device) = keys(api)?;
-    no_fleet_yet(&keys)?;
-    let key = FleetKey::from_bytes(secret(api));
-    keys.fleets.push(FleetKept { name, key, own: true, since: api.world.now(), from: None });
-    api.register()?.keep_keys(&keys)?;
+    let (key, since) = (FleetKey::from_bytes(secret(api)), api.world.now());
+    let (keys, device) = change(api, |keys| {
+        no_fleet_yet(keys)?;
+        keys.fleets.push(FleetKept { name, key, own: true, since, from: None });
+        Ok(())
+    })?;
     shown(api, &keys, device)
 }
 
@@ -206,16 +207,18 @@ pub fn join(api: &mut Api, asked: FleetJoin, picture: &[u8]) -> Result<Answer<Fl
         let why = "the key was handed on by another device than the one that was compared: look at it again";
         return Err(ApiError::input("from", why));
     }
-    let (mut keys, device) = keys(api)?;
-    if let Some(known) = keys.fleets.iter().find(|fleet| fleet.key == key) {
-        return Err(ApiError::input("text", format!("this device has the key of {} already", known.name)));
-    }
-    let own = asked.role == FleetRole::Own;
-    if own {
-        no_fleet_yet(&keys)?;
-    }
-    keys.fleets.push(FleetKept { name, key, own, since: api.world.now(), from: Some(from.mark()) });
-    api.register()?.keep_keys(&keys)?;
+    let (own, since) = (asked.role == FleetRole::Own, api.world.now());
+    let (keys, device) = change(api, |keys| {
+        if let Some(known) = keys.fleets.iter().find(|fleet| fleet.key == key) {
+            let why = format!("this device has the key of {} already", known.name);
+            return Err(ApiError::input("text", why));
+        }
+        if own {
+            no_fleet_yet(keys)?;
+        }
+        keys.fleets.push(FleetKept { name, key, own, since, from: Some(from.mark()) });
+        Ok(())
+    })?;
     shown(api, &keys, device)
 }
 
@@ -255,29 +258,40 @@ pub struct FleetLeave {
 /// # Errors
 /// This device has no such key; the file of keys can not be written.
 pub fn leave(api: &mut Api, asked: FleetLeave, _: &[u8]) -> Result<Answer<Fleets>, ApiError> {
-    let (mut keys, device) = keys(api)?;
-    let before = keys.fleets.len();
-    keys.fleets.retain(|fleet| fleet.key.mark() != asked.mark);
-    if keys.fleets.len() == before {
-        return Err(ApiError::nothing("mark", format!("this device has no key of a fleet {}", asked.mark)));
-    }
-    api.register()?.keep_keys(&keys)?;
+    let (keys, device) = change(api, |keys| {
+        let before = keys.fleets.len();
+        keys.fleets.retain(|fleet| fleet.key.mark() != asked.mark);
+        if keys.fleets.len() == before {
+            let why = format!("this device has no key of a fleet {}", asked.mark);
+            return Err(ApiError::nothing("mark", why));
+        }
+        Ok(())
+    })?;
     shown(api, &keys, device)
 }
 
 /// The keys, and the public half of the device's own, which is made where there is none.
 fn keys(api: &mut Api) -> Result<(Keys, DevicePublic), ApiError> {
-    let mut keys = api.register()?.keys()?;
-    let public = match &keys.device {
-        Some(device) => device.public(),
-        None => {
-            let device = DeviceKey::from_bytes(secret(api));
-            let public = device.public();
-            keys.device = Some(device);
-            api.register()?.keep_keys(&keys)?;
-            public
+    let keys = api.register()?.keys()?;
+    match keys.device.as_ref().map(DeviceKey::public) {
+        Some(public) => {
+            tell(api, &keys)?;
+            Ok((keys, public))
         }
-    };
+        None => change(api, |_| Ok(())),
+    }
+}
+
+/// Changes the keys as they are kept now; with them the device gets its own where it has none.
+fn change(
+    api: &mut Api,
+    change: impl FnOnce(&mut Keys) -> Result<(), ApiError>,
+) -> Result<(Keys, DevicePublic), ApiError> {
+    let fresh = DeviceKey::from_bytes(secret(api));
+    let (keys, public) = api.register()?.change_keys(|keys| {
+        change(keys)?;
+        Ok::<_, ApiError>(keys.device.get_or_insert(fresh).public())
+    })?;
     tell(api, &keys)?;
     Ok((keys, public))
 }

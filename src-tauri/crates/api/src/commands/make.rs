@@ -5,9 +5,10 @@ use super::check::checked;
 use super::supplier;
 use crate::{Answer, Api, ApiError};
 use hosewright_core::check::{Checked, Question};
-use hosewright_core::make::{self, BuildSheet, EndSettings, Filled, MakeError};
+use hosewright_core::make::{self, BuildSheet, EndSettings, Filled, MakeError, SheetStep};
 use hosewright_core::quantity::Millimetres;
 use hosewright_papers::sheet::Paper;
+use hosewright_words::Words;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
@@ -74,10 +75,21 @@ impl Prepared {
     pub(super) fn sheet(&self, api: &Api) -> Result<BuildSheet, ApiError> {
         let Self { asked, filled, checked, kerf } = self;
         let mut sheet = make::make(api.catalogue, checked, &asked.settings, filled.clone(), *kerf)?;
-        for caution in sheet.steps.iter_mut().flat_map(|step| &mut step.cautions) {
-            caution.caution = api.words.say(&format!("caution-{}", caution.id), &[]);
-        }
+        word(api.words(), &mut sheet.steps);
         Ok(sheet)
+    }
+}
+
+/// The steps that the hoses of a batch have in common, with their cautions in words.
+pub(super) fn shared_steps(api: &Api) -> Vec<SheetStep> {
+    let mut steps = make::shared_steps(api.catalogue);
+    word(api.words(), &mut steps);
+    steps
+}
+
+fn word(words: &Words, steps: &mut [SheetStep]) {
+    for caution in steps.iter_mut().flat_map(|step| &mut step.cautions) {
+        caution.caution = words.say(&format!("caution-{}", caution.id), &[]);
     }
 }
 

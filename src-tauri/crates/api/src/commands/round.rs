@@ -2,16 +2,15 @@
 
 use super::batch::{BatchCut, BatchHose, One, ones, plan};
 use super::make::MakeQuestion;
-use super::stock::{Elsewhere, NeedLine, Said, Shelf, amount};
+use super::register::again;
+use super::stock::{Elsewhere, NeedLine, Said, SaidCode, Shelf, amount};
 use crate::{Answer, Api, ApiError};
 use chrono::{Days, NaiveDate};
-use hosewright_core::check::{Question, Verdict};
-use hosewright_core::make::EndSettings;
+use hosewright_core::check::{Failures, Question, Verdict};
 use hosewright_core::record::{MachineId, PlaceId, StockUnit};
-use hosewright_core::spec::{Service, Spec};
 use hosewright_core::stock::{Stands, Thing};
 use hosewright_core::tag::TagCode;
-use hosewright_store::{Due, DueFor, PlaceAt, PlaceSheet};
+use hosewright_store::{Due, DueFor, PlaceAt};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
@@ -118,7 +117,8 @@ struct Stop {
     name: String,
     code: Option<TagCode>,
     due: Option<NaiveDate>,
-    make: Result<Box<MakeQuestion>, &'static str>,
+    /// What is made for it, or in words why nothing is.
+    make: Result<Box<MakeQuestion>, String>,
 }
 
 /// What the day's places take, against the van, and what to load.
@@ -179,7 +179,7 @@ fn by_overall_length(api: &Api, all: &mut [One]) -> Vec<Said> {
     for one in all.iter_mut().filter(|one| one.build.cut_mm.is_none()) {
         one.build.cut_mm = one.build.question.spec.overall_length_mm.filter(|overall| overall.get() > 0.0);
         if one.build.cut_mm.is_some() {
-            said.push(Said::of(api.words(), "overall-taken", &[("name", &one.name)]));
+            said.push(Said::of(api.words(), SaidCode::OverallTaken, &[("name", &one.name)]));
         }
     }
     said
@@ -216,43 +216,24 @@ fn stop(
     due: Option<NaiveDate>,
     age_not_known: bool,
 ) -> Result<Stop, ApiError> {
-    let register = api.register()?;
-    let sheet = register.place(place)?;
+    let sheet = api.register()?.place(place)?;
     let sheet = sheet.ok_or_else(|| ApiError::nothing("places", format!("there is no place {place}")))?;
-    let code = sheet.stays.iter().find(|stay| stay.off.is_none()).map(|stay| stay.code);
-    let assembly =
-        code.map(|code| register.hose(&code)).transpose()?.flatten().and_then(|hose| hose.assembly);
-    let assembly = assembly.map(|assembly| assembly.record);
-    let settings: Vec<EndSettings> = assembly
-        .as_ref()
-        .and_then(|made| made.bench.as_ref())
-        .map(|bench| bench.settings.clone())
-        .unwrap_or_default();
-    let spec = assembly.map(|made| made.spec).or_else(|| sheet.place.record.spec.clone());
-    let make = match spec {
-        _ if age_not_known => Err("round-age-not-known"),
-        Some(spec) if spec.hose.is_some() => Ok(Box::new(again(spec, &sheet, settings))),
-        _ => Err("round-hose-not-known"),
+    let causes = sheet.stays.iter().filter_map(|stay| stay.cause.as_deref());
+    let failures = Failures::of(api.catalogue, causes);
+    let again = again(api, &sheet, &failures)?;
+    let make = match (again.spec, again.why_not) {
+        _ if age_not_known => Err(api.words().say("round-age-not-known", &[])),
+        (_, Some(why)) => Err(why),
+        (None, None) => Err(api.words().say("round-hose-not-known", &[])),
+        (Some(spec), None) => Ok(Box::new(MakeQuestion {
+            question: Question { spec, service: again.service, ..Question::default() },
+            settings: again.settings,
+            ..MakeQuestion::default()
+        })),
     };
     let name = [sheet.at.number.map(|number| number.to_string()), sheet.at.place_name.clone()];
     let name = name.into_iter().flatten().collect::<Vec<_>>().join(" ");
-    Ok(Stop { at: sheet.at, name, code, due, make })
-}
-
-/// The same again, for what the place asks.
-fn again(spec: Spec, sheet: &PlaceSheet, settings: Vec<EndSettings>) -> MakeQuestion {
-    let place = &sheet.place.record;
-    let relief = sheet.circuit.as_ref().and_then(|circuit| circuit.record.relief_bar);
-    let service = Service {
-        line: place.service.line.or(place.line),
-        relief_bar: place.service.relief_bar.or(relief),
-        ..place.service.clone()
-    };
-    MakeQuestion {
-        question: Question { spec, service, ..Question::default() },
-        settings,
-        ..MakeQuestion::default()
-    }
+    Ok(Stop { at: sheet.at, name, code: again.replaces, due, make })
 }
 
 /// A place in the answer; a hose that can be made for it goes into the batch.
@@ -269,7 +250,7 @@ fn visited(api: &mut Api, stop: &Stop, all: &mut Vec<One>) -> Result<VisitPlace,
     let make = match &stop.make {
         Ok(make) => make.as_ref().clone(),
         Err(why) => {
-            place.why_not = Some(api.words().say(why, &[]));
+            place.why_not = Some(why.clone());
             return Ok(place);
         }
     };

@@ -8,7 +8,7 @@ use hosewright_core::find::CALIPER_ERROR;
 use hosewright_core::press::PressCare;
 use hosewright_core::quantity::Millimetres;
 use hosewright_core::record::PersonId;
-use hosewright_core::stock::money::MOST_DIGITS;
+use hosewright_core::stock::money::{MoneyError, digits, parse, written};
 use hosewright_core::tag::LabelStock;
 use hosewright_words::{Language, Words};
 use schemars::JsonSchema;
@@ -57,32 +57,17 @@ pub struct Settings {
 }
 
 /// How a job is priced; all of it the user's own.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
 #[serde(deny_unknown_fields, default)]
 pub struct Pricing {
     /// The currency by its letters, such as `EUR`; blank is not said, and nothing is priced then.
     pub currency: String,
-    /// How many decimals it has.
-    pub currency_digits: u8,
     /// Tax in hundredths of a percent: 1900 is 19 %. None is not said; no tax is 0.
     pub tax_hundredths: Option<u32>,
-    /// What an hour costs, in the currency's smallest unit; none is not priced.
-    #[ts(type = "number | null")]
-    pub labour_rate: Option<i64>,
+    /// What an hour costs, as it is typed, such as `72.50`; none is not priced.
+    pub labour_rate: Option<String>,
     /// How long each part of the work takes.
     pub labour: Vec<Labour>,
-}
-
-impl Default for Pricing {
-    fn default() -> Self {
-        Self {
-            currency: String::new(),
-            currency_digits: 2,
-            tax_hundredths: None,
-            labour_rate: None,
-            labour: Vec::new(),
-        }
-    }
 }
 
 /// A part of the work and its time.
@@ -258,14 +243,19 @@ const MOST_LABOURS: usize = 50;
 const MOST_MINUTES: u32 = 24 * 60;
 
 impl Pricing {
+    /// What an hour costs in the currency's smallest unit; none is not priced.
+    ///
+    /// # Errors
+    /// What was typed is no amount of the currency.
+    pub(super) fn hour(&self) -> Result<Option<i64>, MoneyError> {
+        self.labour_rate.as_deref().map(|rate| parse(rate, digits(&self.currency))).transpose()
+    }
+
     fn validate(&self) -> Result<(), ApiError> {
         let refused = |field: &str, why: String| Err(ApiError::input(format!("pricing.{field}"), why));
         let letters = self.currency.as_bytes();
         if !letters.is_empty() && (letters.len() != 3 || !letters.iter().all(u8::is_ascii_uppercase)) {
             return refused("currency", "three capital letters are expected, such as EUR (ISO 4217)".into());
-        }
-        if self.currency_digits > MOST_DIGITS {
-            return refused("currency_digits", format!("at most {MOST_DIGITS} decimals are kept"));
         }
         if self.tax_hundredths.is_some_and(|tax| tax > 10_000) {
             return refused(
@@ -273,8 +263,8 @@ impl Pricing {
                 "hundredths of a percent up to 10000 are expected: 1900 is 19 %".into(),
             );
         }
-        if self.labour_rate.is_some_and(|rate| !(0..=1_000_000_000_000).contains(&rate)) {
-            return refused("labour_rate", "whole minor units from 0 up are expected".into());
+        if let Err(error) = self.hour() {
+            return refused("labour_rate", error.to_string());
         }
         if self.labour.len() > MOST_LABOURS {
             return refused("labour", format!("{MOST_LABOURS} at most are kept"));
@@ -399,8 +389,11 @@ fn is_known(api: &mut Api, person: PersonId) -> Result<bool, ApiError> {
 /// # Errors
 /// A number that can not be, a name that is too long, a person who has no name here; a register that
 /// can not be written.
-pub fn write(api: &mut Api, asked: Settings, _: &[u8]) -> Result<Answer<Settings>, ApiError> {
+pub fn write(api: &mut Api, mut asked: Settings, _: &[u8]) -> Result<Answer<Settings>, ApiError> {
     asked.validate()?;
+    // With all decimals of its currency.
+    asked.pricing.labour_rate =
+        asked.pricing.hour()?.map(|hour| written(hour, digits(&asked.pricing.currency)));
     if let Some(person) = asked.person
         && !is_known(api, person)?
     {

@@ -118,10 +118,10 @@ pub fn set(api: &mut Api, asked: ShareSet, _: &[u8]) -> Result<Answer<Shared>, A
     if let Some(storage) = &storage {
         Storage::open(storage).map_err(|error| ApiError::input("url", error))?;
     }
-    let register = api.register()?;
-    let mut keys = register.keys()?;
-    keys.storage = storage;
-    register.keep_keys(&keys)?;
+    api.register()?.change_keys(|keys| {
+        keys.storage = storage;
+        Ok::<_, ApiError>(())
+    })?;
     api.keep_last(None)?;
     show(api, Nothing {}, &[])
 }

@@ -143,6 +143,14 @@ impl Plain for StockTaken {
         if lines.is_empty() {
             lines.push(words.say("stock-take-same", &[]));
         }
+        lines.extend(self.changed.iter().map(|row| {
+            let values: [(&str, &dyn Say); 3] = [
+                ("name", &row.name),
+                ("counted", &counted(row.counted, row.unit)),
+                ("known", &counted(row.known, row.unit)),
+            ];
+            wrapped(&words.say("stock-take-changed", &values), 2)
+        }));
         lines.extend(self.not_counted.iter().map(|left| {
             let values: [(&str, &dyn Say); 2] =
                 [("name", &left.name), ("known", &counted(left.known, left.unit))];
@@ -266,7 +274,7 @@ impl Plain for Planned {
             heading(words.say("batch-cut-list", &[("hose", &cut.hose)]), &mut lines);
             lines.extend(cut.steps.iter().map(|step| set_in(&cut_words(step, words), 2, 2)));
             if !cut.unmade.is_empty() {
-                let unmade = words.say("batch-unmade", &[("pieces", &lengths(&cut.unmade))]);
+                let unmade = words.say("batch-unmade", &[("pieces", &lengths(&cut.unmade, words))]);
                 lines.push(set_in(&format!("{stop}: {unmade}"), 2, 2));
             }
             let proved = if cut.proved { "yes" } else { "no" };

@@ -1,6 +1,6 @@
 //! What no plan can better.
 
-use super::fill::Sums;
+use super::fill::{Sums, Wanted};
 use super::measure::Measured;
 use super::state::Cost;
 
@@ -37,7 +37,7 @@ pub(super) fn bound(batch: &Measured) -> Bound {
             last_cuts += if u64::from(room.tenths) <= wanted { u64::from(batch.kerf) } else { 0 };
             reels += most as u64;
         } else {
-            sums.reach(batch.pieces.iter().map(|piece| *piece as usize / unit), most / unit);
+            sums.reach(batch.pieces.iter().map(|piece| *piece as usize / unit), most / unit, Wanted::Largest);
             offcuts += sums.reached().next().unwrap_or(0) as u64 * unit as u64;
         }
     }

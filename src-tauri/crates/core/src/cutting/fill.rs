@@ -6,24 +6,48 @@ pub(super) struct Sums {
     bits: Vec<u64>,
     words: usize,
     weights: Vec<usize>,
+    /// Words of bits that were worked out so far, over all questions.
+    pub work: u64,
+}
+
+/// What is asked of the sums.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Wanted {
+    /// The largest alone: pieces behind those that fill it to the full are not looked at.
+    Largest,
+    /// All of them.
+    All,
 }
 
 impl Sums {
-    /// Works out every sum of `weights` up to `most`, both counted in the same unit.
-    pub fn reach(&mut self, weights: impl Iterator<Item = usize>, most: usize) {
+    /// Works out the sums of `weights` up to `most`, both counted in the same unit.
+    pub fn reach(&mut self, weights: impl Iterator<Item = usize>, most: usize, wanted: Wanted) {
         self.weights.clear();
-        self.weights.extend(weights);
         self.words = most / 64 + 1;
-        self.bits.clear();
-        self.bits.resize(self.words * (self.weights.len() + 1), 0);
+        self.next_layer();
+        self.bits[..self.words].fill(0);
         self.bits[0] = 1;
-        for (at, weight) in self.weights.iter().enumerate() {
-            let (before, after) = self.bits.split_at_mut(self.words * (at + 1));
-            add(&before[self.words * at..], &mut after[..self.words], *weight);
+        for weight in weights {
+            self.weights.push(weight);
+            self.next_layer();
+            let end = self.words * self.weights.len();
+            let (before, after) = self.bits.split_at_mut(end);
+            add(&before[end - self.words..], &mut after[..self.words], weight);
+            if wanted == Wanted::Largest && self.layer(self.weights.len())[most / 64] >> (most % 64) & 1 == 1
+            {
+                break;
+            }
         }
-        let past = self.words * 64 - 1 - most;
-        if let Some(last) = self.bits.last_mut() {
-            *last &= u64::MAX >> past;
+        let last = self.words * (self.weights.len() + 1) - 1;
+        self.bits[last] &= u64::MAX >> (self.words * 64 - 1 - most);
+        self.work += (self.words * (self.weights.len() + 1)) as u64;
+    }
+
+    /// Room for one set more; what stands in it is written over.
+    fn next_layer(&mut self) {
+        let room = self.words * (self.weights.len() + 1);
+        if self.bits.len() < room {
+            self.bits.resize(room, 0);
         }
     }
 
@@ -77,7 +101,7 @@ mod tests {
     fn every_sum_is_reached_and_made_of_its_pieces() {
         let weights = [3_usize, 61, 64, 70, 3];
         let mut sums = Sums::default();
-        sums.reach(weights.iter().copied(), 140);
+        sums.reach(weights.iter().copied(), 140, Wanted::All);
         let mut expected: Vec<usize> = (0_u32..32)
             .map(|set| (0..5).filter(|at| set >> at & 1 == 1).map(|at| weights[at as usize]).sum())
             .filter(|sum| *sum <= 140)
@@ -89,6 +113,21 @@ mod tests {
             let taken = sums.pieces(sum);
             let made: usize = weights.iter().zip(&taken).filter(|(_, taken)| **taken).map(|(w, _)| w).sum();
             assert_eq!(made, sum);
+        }
+    }
+    #[test]
+    fn the_largest_is_the_same_whether_all_are_looked_at_or_not() {
+        let weights = [5_usize, 7, 12, 3, 9, 30, 41];
+        for most in 0..110 {
+            let [mut all, mut largest] = [Sums::default(), Sums::default()];
+            all.reach(weights.iter().copied(), most, Wanted::All);
+            largest.reach(weights.iter().copied(), most, Wanted::Largest);
+            let (one, other) = (all.reached().next(), largest.reached().next());
+            assert_eq!(one, other, "up to {most}");
+            let sum = one.expect("nothing at least");
+            let made = largest.pieces(sum);
+            assert!(all.pieces(sum).starts_with(&made), "up to {most}");
+            assert!(largest.work <= all.work);
         }
     }
 }

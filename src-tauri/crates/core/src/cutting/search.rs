@@ -2,12 +2,16 @@
 
 use super::bound::Bound;
 use super::exact;
-use super::fill::Sums;
+use super::fill::{Sums, Wanted};
 use super::measure::Measured;
 use super::state::{Cost, State, UNMADE};
 
 /// How often offcuts are filled anew. Twice as often took 0.01 % less off the reels of 200 random batches.
 const ROUNDS: usize = 15_000;
+
+/// Words of bits after which it ends earlier: lengths of many different tenths make long sets. It is counted and not timed,
+/// so that the same batch has the same plan on a fast machine and on a slow one.
+const WORK: u64 = 12_000_000;
 
 /// Offcuts filled anew at once, at most.
 const EMPTIED: usize = 5;
@@ -26,15 +30,21 @@ pub(super) fn search(batch: &Measured, bound: &Bound) -> (State, bool) {
     filling.place(&mut best, filling.longest_first());
     filling.settle(&mut best);
     let mut now = best.clone();
+    let mut next = best.clone();
     for round in 0..ROUNDS {
         if bound.reached_by(best.cost) {
             return (best, true);
         }
-        let next = filling.refilled(&now);
+        let done = (round as f64 / ROUNDS as f64).max(filling.sums.work as f64 / WORK as f64);
+        if done >= 1.0 {
+            break;
+        }
+        next.clone_from(&now);
+        filling.refill(&mut next);
         // A plan that costs somewhat more is gone on from at first: it leads out of where a better one is stuck.
-        let slack = (SLACK * (COOLS * round as f64 / ROUNDS as f64).exp()) as u64;
+        let slack = (SLACK * (COOLS * done).exp()) as u64;
         if next.cost.weighed() <= now.cost.weighed() + slack {
-            now = next;
+            std::mem::swap(&mut now, &mut next);
             if now.cost < best.cost {
                 best.clone_from(&now);
             }
@@ -92,9 +102,8 @@ impl Filling<'_> {
         }
     }
 
-    /// The plan with a few offcuts emptied and filled anew, from their pieces and what is cut from reels.
-    fn refilled(&mut self, best: &State) -> State {
-        let mut state = best.clone();
+    /// Empties a few offcuts and fills them anew, from their pieces and what is cut from reels.
+    fn refill(&mut self, state: &mut State) {
         let stocks = self.batch.stocks.len();
         let mut emptied: Vec<usize> =
             (0..2 + self.order.below(EMPTIED - 1)).map(|_| self.order.below(stocks)).collect();
@@ -111,18 +120,17 @@ impl Filling<'_> {
         // Pieces in another order make up the same sum in another way.
         self.order.shuffle(&mut pool);
         for stock in emptied {
-            self.fill(&mut state, stock, &mut pool);
+            self.fill(state, stock, &mut pool);
         }
         pool.sort_by_key(|piece| std::cmp::Reverse(self.batch.pieces[*piece]));
-        self.place(&mut state, pool);
-        state
+        self.place(state, pool);
     }
 
     /// Fills an offcut from a pool: to the full, or now and then so far that a useful rest stays.
     fn fill(&mut self, state: &mut State, stock: usize, pool: &mut Vec<usize>) {
         let room = self.batch.stocks[stock].tenths;
         let most = if self.order.below(4) == 0 { room.saturating_sub(self.batch.kept()) } else { room };
-        self.reach(pool, most);
+        self.reach(pool, most, Wanted::Largest);
         let Some(sum) = self.sums.reached().next() else { return };
         let taken = self.sums.pieces(sum);
         for (piece, _) in pool.iter().zip(&taken).filter(|(_, taken)| **taken) {
@@ -131,9 +139,9 @@ impl Filling<'_> {
         pool.retain(|piece| state.of[*piece] == UNMADE);
     }
 
-    fn reach(&mut self, pieces: &[usize], most: u32) {
+    fn reach(&mut self, pieces: &[usize], most: u32, wanted: Wanted) {
         let weights = pieces.iter().map(|piece| self.batch.pieces[*piece] as usize / self.unit);
-        self.sums.reach(weights, most as usize / self.unit);
+        self.sums.reach(weights, most as usize / self.unit, wanted);
     }
 
     /// Fills pairs of stocks anew until no pair gets better.
@@ -177,13 +185,13 @@ impl Filling<'_> {
         let Some(now) = self.cost(one, other, used, total - used).filter(|now| *now > Cost::default()) else {
             return false;
         };
-        self.reach(&pieces, self.room(one).min(total));
+        // What one of them takes more of, a reel gives less of: the fullest is the best.
+        let fullest_is_best = other == UNMADE || self.batch.stocks[other].reel;
+        self.reach(&pieces, self.room(one).min(total), Wanted::All);
         let fitting = self.sums.reached().filter_map(|sum| {
             let used = (sum * self.unit) as u32;
             self.cost(one, other, used, total - used).map(|cost| (cost, used))
         });
-        // What one of them takes more of, a reel gives less of: the fullest is the best.
-        let fullest_is_best = other == UNMADE || self.batch.stocks[other].reel;
         let best = if fullest_is_best { { fitting }.next() } else { fitting.min() };
         let Some((_, used)) = best.filter(|(least, _)| *least < now) else { return false };
         let taken = self.sums.pieces(used as usize / self.unit);

@@ -33,13 +33,26 @@ impl Add for Cost {
 pub(super) const UNMADE: usize = usize::MAX;
 
 /// Each piece with the stock it is cut from.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, PartialEq, Eq)]
 pub(super) struct State {
     /// Stock of each piece, or [`UNMADE`].
     pub of: Vec<usize>,
     /// Used of each stock.
     pub used: Vec<u32>,
     pub cost: Cost,
+}
+
+/// By hand, since a plan is copied at every round: its lists are written over and not made anew.
+impl Clone for State {
+    fn clone(&self) -> Self {
+        Self { of: self.of.clone(), used: self.used.clone(), cost: self.cost }
+    }
+
+    fn clone_from(&mut self, other: &Self) {
+        self.of.clone_from(&other.of);
+        self.used.clone_from(&other.used);
+        self.cost = other.cost;
+    }
 }
 
 impl State {

@@ -152,6 +152,22 @@ pub(super) fn steps(catalogue: &Catalogue, job: &Job<'_>) -> Vec<SheetStep> {
     steps
 }
 
+/// The steps that the hoses of a batch have in common while they are made, proved and tagged, each once and for no end of
+/// its own.
+pub fn shared_steps(catalogue: &Catalogue) -> Vec<SheetStep> {
+    let mut steps: Vec<SheetStep> = Vec::new();
+    for planned in PLAN.iter().filter(|planned| [Make, Prove, Tag].contains(&planned.step)) {
+        let has_cautions = !planned.cautions.is_empty();
+        let in_common = matches!(planned.when, Always) || has_cautions;
+        if in_common && !steps.iter().any(|step| step.code == planned.code) {
+            let cautions = cautions(catalogue, planned.cautions);
+            steps.push(SheetStep { step: planned.step, code: planned.code, role: None, cautions });
+        }
+    }
+    place_the_rest(catalogue, &mut steps);
+    steps
+}
+
 impl Job<'_> {
     fn needs(&self, when: When) -> bool {
         match when {

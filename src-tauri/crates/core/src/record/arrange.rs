@@ -26,8 +26,8 @@ pub struct Entry {
     pub builds_on: Vec<EventRef>,
     /// What it says.
     pub body: Body,
-    /// Struck out by another event.
-    pub void: bool,
+    /// The events that strike it out, with their times; none while it stands.
+    pub struck_out: Vec<(EventRef, Hlc)>,
 }
 
 /// A record, state or fact with all its corrections.
@@ -55,7 +55,7 @@ pub struct Arranged {
 /// followers of the same state, and two beginnings of one record or line are a conflict: the later by
 /// time stands until a person settles it, and both are named.
 pub fn arrange(entries: impl IntoIterator<Item = Entry>, shape: Shape) -> Arranged {
-    let mut live: Vec<Entry> = entries.into_iter().filter(|entry| !entry.void).collect();
+    let mut live: Vec<Entry> = entries.into_iter().filter(|entry| entry.struck_out.is_empty()).collect();
     live.sort_by_key(|entry| (entry.time, entry.at));
     let place: BTreeMap<EventRef, usize> =
         live.iter().enumerate().map(|(index, entry)| (entry.at, index)).collect();
@@ -153,7 +153,13 @@ mod tests {
     }
 
     fn entry(event: EventRef, ms: i64, builds_on: &[EventRef], body: Body) -> Entry {
-        Entry { at: event, time: Hlc { ms, count: 0 }, builds_on: builds_on.to_vec(), body, void: false }
+        Entry {
+            at: event,
+            time: Hlc { ms, count: 0 },
+            builds_on: builds_on.to_vec(),
+            body,
+            struck_out: Vec::new(),
+        }
     }
 
     fn site(name: &str) -> Body {
@@ -240,7 +246,7 @@ mod tests {
     #[test]
     fn a_voided_correction_gives_the_old_version_back() {
         let mut correction = entry(at(1, 2), 2, &[at(1, 1)], site("Quarry"));
-        correction.void = true;
+        correction.struck_out.push((at(2, 1), Hlc::default()));
         let arranged = arrange([entry(at(1, 1), 1, &[], site("Pit")), correction], Shape::Record);
         assert_eq!(arranged.nodes[0].current.body, site("Pit"));
     }
@@ -268,7 +274,8 @@ mod tests {
             let entry_of = |(n, (ms, on, place, builds_on, void)): (u64, (i64, bool, u8, Vec<u64>, u8))| {
                 let builds_on: Vec<_> = builds_on.into_iter().map(named).collect();
                 let body = if on { fitted(place) } else { taken_off(place) };
-                Entry { void: void == 0, ..entry(named(n), ms, &builds_on, body) }
+                let struck_out = if void == 0 { vec![(at(9, 1), Hlc::default())] } else { Vec::new() };
+                Entry { struck_out, ..entry(named(n), ms, &builds_on, body) }
             };
             (0..).zip(events).map(entry_of).collect()
         })
@@ -280,7 +287,7 @@ mod tests {
             (entries, shuffled) in entries().prop_flat_map(|e| (Just(e.clone()), Just(e).prop_shuffle())),
         ) {
             for shape in [Shape::Record, Shape::Line, Shape::Facts] {
-                let live = entries.iter().filter(|entry| !entry.void).count();
+                let live = entries.iter().filter(|entry| entry.struck_out.is_empty()).count();
                 let arranged = arrange(entries.clone(), shape);
                 prop_assert_eq!(&arranged, &arrange(shuffled.clone(), shape));
                 prop_assert!(arranged.nodes.len() <= live);

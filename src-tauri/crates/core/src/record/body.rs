@@ -170,10 +170,14 @@ impl Body {
             Body::PolicySet(policy) => number("service_years", policy.service_years)
                 .and(number("storage_years", policy.storage_years))
                 .and(number("inspection_years", policy.inspection_years)),
-            Body::StockChanged(stock) => text("store", &stock.store).and(item(&stock.item)),
+            Body::StockChanged(stock) => {
+                text("store", &stock.store).and(item(&stock.item)).and(optional("bin", Some(&stock.bin)))
+            }
             Body::StockMoved(moved) => text("from", &moved.from)
                 .and(text("to", &moved.to))
                 .and(item(&moved.item))
+                .and(optional("from_bin", Some(&moved.from_bin)))
+                .and(optional("to_bin", Some(&moved.to_bin)))
                 .and(above_nothing("count", moved.count)),
             Body::StockPlaced(placed) => text("store", &placed.store)
                 .and(item(&placed.item))

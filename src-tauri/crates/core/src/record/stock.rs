@@ -1,6 +1,6 @@
 //! Stock of vans and shelves, as differences: what two devices write adds up and never overwrites.
 
-use super::PieceId;
+use super::{EventRef, PieceId};
 use crate::stock::{Item, Thing};
 use crate::tag::TagCode;
 use chrono::NaiveDate;
@@ -26,9 +26,15 @@ pub struct StockChanged {
     /// The hose it went into.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub hose: Option<TagCode>,
+    /// In which bin; blank is the one that was set for the thing, if any was.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub bin: String,
+    /// Of a count, what its device had heard of the thing; the register fills it in. None in the records of older programs.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub seen: Option<Vec<EventRef>>,
 }
 
-/// Counted stock that went from one van or shelf to another: one event, so that neither half can be had alone.
+/// Counted stock that went from one van, shelf or bin to another: one event, so that neither half can be had alone.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
 pub struct StockMoved {
     /// What.
@@ -42,9 +48,15 @@ pub struct StockMoved {
     /// How much, above nothing.
     #[ts(type = "number")]
     pub count: i64,
+    /// Out of which bin; blank is the one that was set for the thing.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub from_bin: String,
+    /// Into which bin; blank is the one that was set for the thing.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub to_bin: String,
 }
 
-/// Where a thing lies on a van or shelf, and when it runs low there. Written whole.
+/// Where a thing lies on a van or shelf unless its count says otherwise, and when it runs low there. Written whole.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
 pub struct StockPlaced {
     /// The van or shelf.
@@ -108,6 +120,10 @@ pub struct PieceChanged {
     /// The hose it went into.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub hose: Option<TagCode>,
+    /// Of a measuring, what its device had heard of the piece; the register fills it in. None in the records of older
+    /// programs.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub seen: Option<Vec<EventRef>>,
 }
 
 /// Why stock changed.
@@ -122,6 +138,18 @@ pub enum StockWhy {
     Scrapped,
     /// It was counted or measured, and was another.
     Counted,
+}
+
+impl StockWhy {
+    /// The name it is written by.
+    pub const fn name(self) -> &'static str {
+        match self {
+            StockWhy::Loaded => "loaded",
+            StockWhy::Used => "used",
+            StockWhy::Scrapped => "scrapped",
+            StockWhy::Counted => "counted",
+        }
+    }
 }
 
 /// What stock is counted in.

@@ -2,8 +2,23 @@
 
 use thiserror::Error;
 
-/// Most decimals a currency has (ISO 4217: four, of units of account).
-pub const MOST_DIGITS: u8 = 4;
+/// Decimals of the currencies that have not two: ISO 4217, list one (published; read against its list of 2024-06-25).
+const OTHER_DIGITS: [(u8, &[&str]); 3] = [
+    (
+        0,
+        &[
+            "BIF", "CLP", "DJF", "GNF", "ISK", "JPY", "KMF", "KRW", "PYG", "RWF", "UGX", "UYI", "VND", "VUV",
+            "XAF", "XOF", "XPF",
+        ],
+    ),
+    (3, &["BHD", "IQD", "JOD", "KWD", "LYD", "OMR", "TND"]),
+    (4, &["CLF", "UYW"]),
+];
+
+/// How many decimals a currency has, by its letters.
+pub fn digits(currency: &str) -> u8 {
+    OTHER_DIGITS.iter().find(|(_, letters)| letters.contains(&currency)).map_or(2, |(digits, _)| *digits)
+}
 
 /// A text that is no amount of money.
 #[derive(Debug, Clone, PartialEq, Eq, Error)]
@@ -119,9 +134,16 @@ mod tests {
         assert_eq!(share(i64::MAX, 2, 1), Err(MoneyError::TooMuch));
     }
 
+    #[test]
+    fn a_currency_has_the_decimals_of_iso_4217() {
+        for (currency, expected) in [("EUR", 2), ("JPY", 0), ("HUF", 2), ("KWD", 3), ("CLF", 4), ("", 2)] {
+            assert_eq!(digits(currency), expected, "{currency}");
+        }
+    }
+
     proptest! {
         #[test]
-        fn what_is_written_is_read_back(minor in 0..MOST, digits in 0..=MOST_DIGITS) {
+        fn what_is_written_is_read_back(minor in 0..MOST, digits in 0..=4_u8) {
             prop_assert_eq!(parse(&written(minor, digits), digits), Ok(minor));
         }
 

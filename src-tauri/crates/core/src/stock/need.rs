@@ -1,8 +1,8 @@
 //! What is wanted against what is there.
 
-use super::{Item, Thing};
+use super::Item;
+use super::fit::{Fit, fits};
 use crate::catalogue::Catalogue;
-use crate::quantity::Dn;
 use schemars::JsonSchema;
 use serde::Serialize;
 use ts_rs::TS;
@@ -54,14 +54,6 @@ pub struct Found {
     pub there: i64,
     /// Items that may be it: half, form, series, size, side or rating is not written down.
     pub doubtful: Vec<Shelved>,
-}
-
-/// Whether a kept item is what is wanted.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
-enum Fit {
-    No,
-    Doubtful,
-    Yes,
 }
 
 /// Holds what is wanted against what is there. No item is given twice: what is described most narrowly is served first.
@@ -127,115 +119,11 @@ fn served(catalogue: &Catalogue, wanted: &Wanted, shelf: &[Shelved], left: &mut 
     found
 }
 
-/// Whether a kept item may be the wanted one: nothing that both say speaks against it.
-pub fn may_be(catalogue: &Catalogue, wanted: &Item, kept: &Item) -> bool {
-    fits(catalogue, wanted, kept) != Fit::No
-}
-
-/// Whether a kept item is the wanted one. What only one of the two says is a doubt where a wrong part could be taken.
-fn fits(catalogue: &Catalogue, wanted: &Item, kept: &Item) -> Fit {
-    let (Item::Thing(wanted), Item::Thing(kept)) = (wanted, kept) else {
-        return if wanted == kept { Fit::Yes } else { Fit::No };
-    };
-    match (wanted, kept) {
-        (Thing::End { .. }, Thing::End { .. }) => ends(catalogue, wanted, kept),
-        (Thing::Ferrule { name: a, dn: a_dn }, Thing::Ferrule { name: b, dn: b_dn })
-        | (Thing::Sleeve { name: a, dn: a_dn }, Thing::Sleeve { name: b, dn: b_dn }) => {
-            named(a, b).min(sizes(catalogue, *a_dn, *b_dn))
-        }
-        (Thing::Adapter { .. }, Thing::Adapter { .. }) => adapters(wanted, kept),
-        (Thing::Seal { name: a }, Thing::Seal { name: b }) => named(a, b),
-        _ if wanted == kept => Fit::Yes,
-        _ => Fit::No,
-    }
-}
-
-fn ends(catalogue: &Catalogue, wanted: &Thing, kept: &Thing) -> Fit {
-    let (
-        Thing::End { family, size, gender, form, dn, series },
-        Thing::End {
-            family: k_family,
-            size: k_size,
-            gender: k_gender,
-            form: k_form,
-            dn: k_dn,
-            series: k_series,
-        },
-    ) = (wanted, kept)
-    else {
-        return Fit::No;
-    };
-    if family != k_family || size != k_size || !catalogue.one_size(*dn, *k_dn) {
-        return Fit::No;
-    }
-    let halves = match (gender, k_gender) {
-        // A flange has no halves.
-        (None, None) if !family.starts_with("flange") => Fit::Doubtful,
-        _ => both(*gender, *k_gender, |wanted, kept| wanted == kept),
-    };
-    let forms = same(form.as_deref(), k_form.as_deref(), false);
-    // Ends, ferrules and crimp figures of two series do not go together.
-    let series = same(series.as_deref(), k_series.as_deref(), true);
-    halves.min(forms).min(series)
-}
-
-/// An adapter is its name, both its sides and its rating: the chain was reckoned with them.
-fn adapters(wanted: &Thing, kept: &Thing) -> Fit {
-    let (
-        Thing::Adapter { name, hose_side, machine_side, rating_bar },
-        Thing::Adapter {
-            name: k_name,
-            hose_side: k_hose_side,
-            machine_side: k_machine_side,
-            rating_bar: k_rating_bar,
-        },
-    ) = (wanted, kept)
-    else {
-        return Fit::No;
-    };
-    let sides = both(hose_side.as_ref(), k_hose_side.as_ref(), |wanted, kept| wanted == kept).min(both(
-        machine_side.as_ref(),
-        k_machine_side.as_ref(),
-        |wanted, kept| wanted == kept,
-    ));
-    let rating = both(rating_bar.as_ref(), k_rating_bar.as_ref(), |wanted, kept| kept.get() >= wanted.get());
-    named(name, k_name).min(sides).min(rating)
-}
-
-fn same(wanted: Option<&str>, kept: Option<&str>, none_is_none: bool) -> Fit {
-    match (wanted, kept) {
-        (None, None) if !none_is_none => Fit::Doubtful,
-        _ => both(wanted, kept, |wanted, kept| named(wanted, kept) == Fit::Yes),
-    }
-}
-
-/// What both say must agree; what one alone says is a doubt.
-fn both<T>(wanted: Option<T>, kept: Option<T>, agree: impl Fn(T, T) -> bool) -> Fit {
-    match (wanted, kept) {
-        (Some(wanted), Some(kept)) => {
-            if agree(wanted, kept) {
-                Fit::Yes
-            } else {
-                Fit::No
-            }
-        }
-        (None, None) => Fit::Yes,
-        _ => Fit::Doubtful,
-    }
-}
-
-fn named(wanted: &str, kept: &str) -> Fit {
-    if wanted.trim().eq_ignore_ascii_case(kept.trim()) { Fit::Yes } else { Fit::No }
-}
-
-fn sizes(catalogue: &Catalogue, wanted: Option<Dn>, kept: Option<Dn>) -> Fit {
-    both(wanted, kept, |wanted, kept| catalogue.one_size(wanted, kept))
-}
-
 #[cfg(test)]
 mod tests {
+    use super::super::Thing;
     use super::*;
-    use crate::quantity::Bar;
+    use crate::quantity::{Bar, Dn};
     use crate::spec::{Gender, Side};
 
     fn end(gender: Option<Gender>, form: Option<&str>, series: Option<&str>) -> Item {

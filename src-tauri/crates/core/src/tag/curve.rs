@@ -82,7 +82,7 @@ mod tests {
 
     #[test]
     fn no_cover_of_the_tables_is_smaller_than_the_part_of_its_largest_that_is_taken_for_it() {
-        let catalogue = Catalogue::load().expect("the tables");
+        let catalogue = Catalogue::embedded();
         let parts = catalogue.hoses.iter().filter_map(|hose| {
             let (least, largest) = hose.cover_od_min_mm.zip(hose.cover_od_max_mm)?;
             Some(least.get() / largest.get())

@@ -19,13 +19,19 @@ mod stock;
 mod withdrawal;
 
 use crate::{Error, log};
-use hosewright_core::record::{Arranged, Entry, Track, arrange};
+use hosewright_core::record::{Arranged, Entry, Track, arrange, blind_counts};
 use rusqlite::{Connection, params};
 
 /// Computes the rows of one track anew.
 pub(crate) fn track(db: &Connection, track: &Track) -> Result<(), Error> {
     let key = track.to_string();
-    let arranged = arrange(log::entries(db, &key)?, track.shape());
+    let entries = log::entries(db, &key)?;
+    let blind = match track {
+        Track::Stock { .. } | Track::PieceLength(_) => blind_counts(&entries),
+        _ => Vec::new(),
+    };
+    let mut arranged = arrange(entries, track.shape());
+    arranged.conflicts.extend(blind);
     conflicts(db, &key, &arranged)?;
     match track {
         Track::Device(id) => device::project(db, *id, current(&arranged)),
@@ -60,7 +66,7 @@ fn current(arranged: &Arranged) -> Option<&Entry> {
 fn conflicts(db: &Connection, key: &str, arranged: &Arranged) -> Result<(), Error> {
     db.prepare_cached("DELETE FROM conflict WHERE track = ?1")?.execute([key])?;
     for event in &arranged.conflicts {
-        db.prepare_cached("INSERT INTO conflict (track, event) VALUES (?1, ?2)")?
+        db.prepare_cached("INSERT OR IGNORE INTO conflict (track, event) VALUES (?1, ?2)")?
             .execute(params![key, event.to_string()])?;
     }
     Ok(())

@@ -17,7 +17,7 @@ pub(super) fn project_length(db: &Connection, id: PieceId, changes: &Arranged) -
     db.prepare_cached("DELETE FROM piece_length WHERE piece = ?1")?.execute([id.to_string()])?;
     db.prepare_cached("DELETE FROM stock_used WHERE piece = ?1")?.execute([id.to_string()])?;
     let mut used = db.prepare_cached(
-        "INSERT INTO stock_used (version, code, piece, unit, quantity) VALUES (?1, ?2, ?3, ?4, ?5)",
+        "INSERT INTO stock_used (version, code, piece, unit, quantity, why) VALUES (?1, ?2, ?3, ?4, ?5, ?6)",
     )?;
     let mut sum = None;
     for Entry { at, body, .. } in changes.nodes.iter().map(|node| &node.current) {
@@ -26,7 +26,8 @@ pub(super) fn project_length(db: &Connection, id: PieceId, changes: &Arranged) -
         if let Some(code) = change.hose {
             let quantity = change.tenths_mm.saturating_neg();
             let unit = StockUnit::Millimetres.name();
-            used.execute(params![at.to_string(), code.to_string(), id.to_string(), unit, quantity])?;
+            let (at, code, why) = (at.to_string(), code.to_string(), change.why.name());
+            used.execute(params![at, code, id.to_string(), unit, quantity, why])?;
         }
     }
     if let Some(sum) = sum {

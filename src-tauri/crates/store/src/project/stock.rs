@@ -1,7 +1,7 @@
 //! Stock that is counted: the sum of what came, went and moved; where it lies; its price.
 
 use crate::Error;
-use hosewright_core::record::{Arranged, Body, Entry, StockUnit};
+use hosewright_core::record::{Arranged, Body, Entry, StockUnit, StockWhy};
 use hosewright_core::stock::Item;
 use rusqlite::{Connection, params};
 use std::collections::BTreeMap;
@@ -18,30 +18,32 @@ pub(super) fn project(
     db.prepare_cached("DELETE FROM stock_used WHERE item = ?1 AND unit = ?2")?
         .execute(params![key, unit.name()])?;
     let mut used = db.prepare_cached(
-        "INSERT INTO stock_used (version, code, store, item, unit, quantity) VALUES (?1, ?2, ?3, ?4, ?5, ?6)",
+        "INSERT INTO stock_used (version, code, store, item, unit, quantity, why)
+         VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7)",
     )?;
-    let mut sums: BTreeMap<&str, i128> = BTreeMap::new();
+    let mut sums: BTreeMap<(&str, &str), i128> = BTreeMap::new();
     for Entry { at, body, .. } in changes.nodes.iter().map(|node| &node.current) {
         match body {
             Body::StockChanged(change) => {
-                *sums.entry(&change.store).or_default() += i128::from(change.difference);
+                *sums.entry((&change.store, &change.bin)).or_default() += i128::from(change.difference);
                 if let Some(code) = change.hose {
                     let quantity = change.difference.saturating_neg();
                     let (at, code) = (at.to_string(), code.to_string());
-                    used.execute(params![at, code, change.store, key, unit.name(), quantity])?;
+                    let why = change.why.unwrap_or(StockWhy::Used).name();
+                    used.execute(params![at, code, change.store, key, unit.name(), quantity, why])?;
                 }
             }
             Body::StockMoved(moved) => {
-                *sums.entry(&moved.from).or_default() -= i128::from(moved.count);
-                *sums.entry(&moved.to).or_default() += i128::from(moved.count);
+                *sums.entry((&moved.from, &moved.from_bin)).or_default() -= i128::from(moved.count);
+                *sums.entry((&moved.to, &moved.to_bin)).or_default() += i128::from(moved.count);
             }
             _ => {}
         }
     }
-    let mut insert =
-        db.prepare_cached("INSERT INTO stock (store, item, unit, quantity) VALUES (?1, ?2, ?3, ?4)")?;
-    for (store, sum) in sums {
-        insert.execute(params![store, key, unit.name(), kept(sum)])?;
+    let mut insert = db
+        .prepare_cached("INSERT INTO stock (store, item, unit, bin, quantity) VALUES (?1, ?2, ?3, ?4, ?5)")?;
+    for ((store, bin), sum) in sums {
+        insert.execute(params![store, key, unit.name(), bin, kept(sum)])?;
     }
     Ok(())
 }

@@ -2,7 +2,7 @@
 
 use super::{PlaceAt, Stay, Written, stay, written};
 use crate::{Error, Register, rows};
-use hosewright_core::record::{About, Body, DeviceId, EventRef, MachineId, PlaceId, Scope};
+use hosewright_core::record::{About, Body, DeviceId, EventRef, MachineId, PieceId, PlaceId, Scope};
 use hosewright_core::tag::TagCode;
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -69,11 +69,13 @@ impl Register {
     }
 
     fn about_events(&self, events: &[Written]) -> Result<Contradiction, Error> {
-        let Named { hose, place, machine, name } =
+        let Named { hose, place, machine, name, piece } =
             events.last().map(|written| named(&written.body)).unwrap_or_default();
         let at = place.map(|place| self.place(place)).transpose()?.flatten().map(|sheet| sheet.at);
         let machine_name = machine.map(|machine| self.machine(machine)).transpose()?.flatten();
         let name = name.or(machine_name.map(|sheet| sheet.machine.record.name));
+        let of_piece = |piece| Ok::<_, Error>(self.piece(piece)?.map(|kept| kept.hose.name()));
+        let name = name.map_or_else(|| piece.map_or(Ok(None), of_piece), |name| Ok(Some(name)))?;
         Ok(Contradiction { hose, at, machine, name, told: events.iter().map(told).collect() })
     }
 
@@ -146,6 +148,8 @@ struct Named {
     place: Option<PlaceId>,
     machine: Option<MachineId>,
     name: Option<String>,
+    /// A piece of hose, by its id alone.
+    piece: Option<PieceId>,
 }
 
 impl Named {
@@ -203,6 +207,7 @@ fn named(body: &Body) -> Named {
         Body::PieceSet(piece) => Named::name(&piece.hose.name()),
         Body::PhotoAdded(photo) => Named::about(&photo.about),
         Body::Noted(note) => Named::about(&note.about),
-        Body::PieceChanged(_) | Body::Voided(_) | Body::Unknown { .. } => Named::default(),
+        Body::PieceChanged(change) => Named { piece: Some(change.piece), ..Named::default() },
+        Body::Voided(_) | Body::Unknown { .. } => Named::default(),
     }
 }

@@ -26,7 +26,7 @@ pub use place::{PlaceAt, PlaceSheet, Sister};
 pub use search::Hit;
 pub use spell::Spell;
 pub use stay::Stay;
-pub use stock::{PieceKept, Stock, StockUsed, UsedWhat};
+pub use stock::{PieceKept, Stock, StockConflict, StockUsed, UsedWhat};
 pub use written::Written;
 
 use hosewright_core::record::EventRef;

@@ -2,12 +2,12 @@
 
 use super::Versioned;
 use crate::{Error, Register, log, rows};
-use hosewright_core::record::{Body, EventRef, Piece, PieceId, PriceSet, Proof, StockUnit, Track};
+use hosewright_core::record::{Body, EventRef, Piece, PieceId, PriceSet, Proof, StockUnit, StockWhy, Track};
 use hosewright_core::stock::Item;
 use hosewright_core::tag::TagCode;
 use rusqlite::Row;
 
-/// How much of an item a van or shelf has, and where.
+/// How much of an item lies in one bin of a van or shelf.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Stock {
     /// The van or shelf.
@@ -18,9 +18,11 @@ pub struct Stock {
     pub unit: StockUnit,
     /// How much; below zero when more went than was ever entered. None of hose, and where only a bin or low mark was set.
     pub quantity: Option<i64>,
-    /// Its bin; blank is not said.
+    /// The bin as it was counted; blank is the usual one.
     pub bin: String,
-    /// At or below how much it is low.
+    /// The bin that was set for the thing there; blank is none.
+    pub usual: String,
+    /// At or below how much in all bins together it is low.
     pub low: Option<i64>,
 }
 
@@ -40,6 +42,8 @@ pub struct StockUsed {
     pub version: EventRef,
     /// What.
     pub what: UsedWhat,
+    /// Whether it was used, or a rest that was thrown away.
+    pub why: StockWhy,
 }
 
 /// A counted item or a length of a piece.
@@ -63,8 +67,32 @@ pub enum UsedWhat {
     },
 }
 
+/// What devices said of the stock without knowing of each other.
+#[derive(Debug, Clone, PartialEq)]
+pub enum StockConflict {
+    /// A piece, bin or price was changed on two at once. Setting it again settles it.
+    Changed {
+        /// What.
+        name: String,
+    },
+    /// A bin was counted before its device had heard of what another had entered. Counting it again settles it.
+    Counted {
+        /// The van or shelf.
+        store: String,
+        /// The bin; blank is the one that was set for the thing.
+        bin: String,
+        /// What.
+        item: Item,
+    },
+    /// A piece was measured so.
+    Measured {
+        /// Which.
+        piece: PieceId,
+    },
+}
+
 impl Register {
-    /// What is counted on the vans and shelves, and what has a bin or low mark there, by store and item.
+    /// What is counted on the vans and shelves bin by bin, and what has a bin or low mark there, by store and item.
     ///
     /// # Errors
     /// The register can not be read.
@@ -76,6 +104,7 @@ impl Register {
                 unit: rows::json(row, "unit")?,
                 quantity: row.get("quantity")?,
                 bin: row.get("bin")?,
+                usual: row.get("usual")?,
                 low: row.get("low")?,
             })
         })
@@ -93,6 +122,15 @@ impl Register {
                 Versioned { version: rows::parsed(row, "version")?, record: rows::json(row, "content")? };
             Ok(PieceKept { piece, tenths_mm: row.get("tenths")? })
         })
+    }
+
+    /// A piece of hose by its id; none that was told of.
+    ///
+    /// # Errors
+    /// The register can not be read.
+    pub fn piece(&self, piece: PieceId) -> Result<Option<Piece>, Error> {
+        let sql = "SELECT content FROM piece WHERE piece = ?1";
+        Ok(self.rows(sql, [piece.to_string()], |row| rows::json(row, "content"))?.pop())
     }
 
     /// Pieces that something was cut from and nobody has told us of yet.
@@ -124,8 +162,8 @@ impl Register {
     /// # Errors
     /// The register can not be read.
     pub fn used_for(&self, code: TagCode) -> Result<Vec<StockUsed>, Error> {
-        let sql =
-            "SELECT version, store, item, piece, quantity FROM stock_used WHERE code = ?1 ORDER BY version";
+        let sql = "SELECT version, store, item, piece, quantity, json_quote(why) AS why
+             FROM stock_used WHERE code = ?1 ORDER BY version";
         self.rows(sql, [code.to_string()], |row| {
             let what = match rows::optional(row, "piece")? {
                 Some(piece) => UsedWhat::Piece { piece, tenths_mm: row.get("quantity")? },
@@ -135,30 +173,42 @@ impl Register {
                     count: row.get("quantity")?,
                 },
             };
-            Ok(StockUsed { version: rows::parsed(row, "version")?, what })
+            Ok(StockUsed { version: rows::parsed(row, "version")?, what, why: rows::json(row, "why")? })
         })
     }
 
-    /// What of the stock two devices changed at once, by name.
+    /// What of the stock devices said without knowing of each other.
     ///
     /// # Errors
     /// The register can not be read.
-    pub fn stock_conflicts(&self) -> Result<Vec<String>, Error> {
+    pub fn stock_conflicts(&self) -> Result<Vec<StockConflict>, Error> {
         let sql = "SELECT DISTINCT event FROM conflict
-                   WHERE track LIKE 'piece/%' OR track LIKE 'price/%' OR track LIKE 'stock-place/%' ORDER BY event";
+                   WHERE track LIKE 'piece/%' OR track LIKE 'price/%' OR track LIKE 'stock-place/%'
+                      OR track LIKE 'stock/%' OR track LIKE 'piece-length/%' ORDER BY event";
         let events: Vec<EventRef> = self.rows(sql, [], |row| rows::parsed(row, "event"))?;
-        let mut names = Vec::new();
+        let mut conflicts = Vec::new();
         for at in events {
-            match log::get(&self.db, at)?.map(|event| event.body.read()) {
-                Some(Body::PieceSet(piece)) => names.push(piece.hose.name()),
-                Some(Body::PriceSet(price)) => names.push(price.item.name()),
-                Some(Body::StockPlaced(placed)) => names.push(placed.item.name()),
-                _ => {}
+            let Some(event) = log::get(&self.db, at)? else { continue };
+            conflicts.extend(match event.body.read() {
+                Body::PieceSet(piece) => Some(StockConflict::Changed { name: piece.hose.name() }),
+                Body::PriceSet(price) => Some(StockConflict::Changed { name: price.item.name() }),
+                Body::StockPlaced(placed) => Some(StockConflict::Changed { name: placed.item.name() }),
+                Body::StockChanged(change) if change.seen.is_some() => {
+                    Some(StockConflict::Counted { store: change.store, bin: change.bin, item: change.item })
+                }
+                Body::PieceChanged(change) if change.seen.is_some() => {
+                    Some(StockConflict::Measured { piece: change.piece })
+                }
+                _ => None,
+            });
+        }
+        let mut told: Vec<StockConflict> = Vec::new();
+        for conflict in conflicts {
+            if !told.contains(&conflict) {
+                told.push(conflict);
             }
         }
-        names.sort();
-        names.dedup();
-        Ok(names)
+        Ok(told)
     }
 
     /// What goes with builds that are struck out by voiding these events: what they used, unless they failed their
@@ -174,7 +224,8 @@ impl Register {
                 continue;
             };
             let versions = log::entries(&self.db, &Track::Made(made.code).to_string())?;
-            let stands = versions.iter().any(|entry| !entry.void && !voided.contains(&entry.at));
+            let stands =
+                versions.iter().any(|entry| entry.struck_out.is_empty() && !voided.contains(&entry.at));
             if !stands && !matches!(made.proof, Proof::Failed { .. }) {
                 back.extend(self.used_for(made.code)?.into_iter().map(|used| used.version));
             }

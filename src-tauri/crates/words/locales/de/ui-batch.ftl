@@ -50,6 +50,14 @@ several-save-then = Schnitte, Teile und Reihenfolge auf einer Seite
 several-quote = Angebot
 several-quote-note = Preise und Steuer
 several-stopped = Eine der Schlauchleitungen darf nicht gefertigt werden: oben ihren Grund ansehen, oder sie herausnehmen.
+several-job-gone = Dieser Auftrag ist fertig oder wurde aufgegeben: herausnehmen.
+several-made = gemacht, { $code }
+several-labels = Etiketten
+several-labels-note = { $count ->
+    [one] der einen, die gemacht ist
+   *[other] der { $count }, die gemacht sind
+  }
+several-each = Dann bei jeder Schlauchleitung
 
 ## Angebot
 quoted-title = Angebot
@@ -101,6 +109,7 @@ visits-unknown = Nicht bekannt, wie viel
 visits-missing = { $missing } fehlen
 visits-visits = Besuche
 visits-open = Stelle
+visits-open-name = { $name } öffnen
 visits-batch = Alle auf einmal fertigen
 visits-batch-then = { $count ->
     [one] { $count } Schlauchleitung: Schnittliste und Reihenfolge

@@ -50,6 +50,14 @@ several-save-then = cuts, parts and order, as a page
 several-quote = Quote
 several-quote-note = prices and tax
 several-stopped = A hose of it may not be made: look at its reason above, or take it out.
+several-job-gone = This job is done or was given up: take it out.
+several-made = made, { $code }
+several-labels = Labels
+several-labels-note = { $count ->
+    [one] of the one that is made
+   *[other] of the { $count } that are made
+  }
+several-each = Then, with each hose
 
 ## Quote
 quoted-title = Quote
@@ -101,6 +109,7 @@ visits-unknown = Not known how much
 visits-missing = { $missing } short
 visits-visits = Visits
 visits-open = Place
+visits-open-name = Open { $name }
 visits-batch = Make them as one batch
 visits-batch-then = { $count ->
     [one] { $count } hose: cut list and order of work

@@ -50,6 +50,14 @@ several-save-then = cortes, piezas y orden, en una página
 several-quote = Presupuesto
 several-quote-note = precios e impuesto
 several-stopped = Una de las mangueras no se puede hacer: mirar arriba su motivo, o quitarla.
+several-job-gone = Este trabajo está hecho o se dejó: quitarlo.
+several-made = hecho, { $code }
+several-labels = Etiquetas
+several-labels-note = { $count ->
+    [one] del que está hecho
+   *[other] de los { $count } que están hechos
+  }
+several-each = Después, con cada conjunto
 
 ## Quote
 quoted-title = Presupuesto
@@ -101,6 +109,7 @@ visits-unknown = No se sabe cuánto
 visits-missing = faltan { $missing }
 visits-visits = Visitas
 visits-open = Sitio
+visits-open-name = Abrir { $name }
 visits-batch = Hacerlas en un lote
 visits-batch-then = { $count ->
     [one] { $count } manguera: lista de corte y orden de trabajo

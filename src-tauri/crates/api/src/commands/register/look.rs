@@ -1,5 +1,6 @@
 //! Reading the register.
 
+use super::again::{Again, again};
 use crate::commands::Nothing;
 use crate::commands::check::word;
 use crate::{Answer, Api, ApiError};
@@ -93,6 +94,8 @@ pub struct PlaceSaid {
     pub failures: Failures,
     /// Failures, and the hoses of the same circuit beside this one; gravest first.
     pub findings: Vec<Finding>,
+    /// What is made where the same is made again.
+    pub again: Again,
 }
 
 /// A place with every hose that ever sat there, what failed, and how its sisters on the circuit stand beside it.
@@ -128,7 +131,8 @@ pub fn place(api: &mut Api, asked: PlaceQuestion, _: &[u8]) -> Result<Answer<Pla
     for finding in &mut findings {
         word(&api.words, finding);
     }
-    Ok(api.answer(PlaceSaid { sheet, failures, findings }))
+    let again = again(api, &sheet, &failures)?;
+    Ok(api.answer(PlaceSaid { sheet, failures, findings, again }))
 }
 
 /// What a hose carries: as it was recorded, or by its parts. None is not known.

@@ -1,11 +1,13 @@
 //! `register`: machines, places, hoses and what became of them.
 
+mod again;
 mod copies;
 mod life;
 mod list;
 mod look;
 mod write;
 
+pub use again::Again;
 pub use copies::{Merged, RefusedSeries, Verified, backup, export_bundle, merge, rebuild, restore, verify};
 pub use life::{Group, Lives, LivesBy, LivesOf, LivesQuestion, life};
 pub use list::{Export, ExportKind, Import, Imported, RowRefused, export, import};
@@ -14,6 +16,8 @@ pub use look::{
     ShowQuestion, due, machine, named, overview, place, search, show,
 };
 pub use write::{Id, Record, RecordEvent, Recorded, id, record};
+
+pub(super) use again::again;
 
 use crate::{Api, ApiError};
 use hosewright_store::{Error, Register};

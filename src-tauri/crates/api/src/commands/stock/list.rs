@@ -1,17 +1,17 @@
 //! What is on the vans and shelves.
 
-use super::shelf::{Money, Said, hose_name, item_name, mm, money};
-use crate::commands::settings::Pricing;
+use super::price::Money;
+use super::rows::{Prices, hoses, items, stores};
+use super::said::{Said, SaidCode, conflicting};
+use super::shelf::bin_by_bin;
 use crate::{Answer, Api, ApiError};
 use chrono::NaiveDate;
 use hosewright_core::cutting::StockSort;
 use hosewright_core::quantity::Millimetres;
-use hosewright_core::record::{EventRef, PieceId, PriceSet, StockUnit};
+use hosewright_core::record::{EventRef, PieceId, StockUnit};
 use hosewright_core::stock::{Item, StockKind, Thing};
-use hosewright_store::{PieceKept, Stock};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
-use std::collections::BTreeMap;
 use ts_rs::TS;
 
 /// Which stock is asked for; all of it without.
@@ -103,7 +103,7 @@ pub struct PieceStock {
     pub negative: bool,
 }
 
-/// A counted thing in a store.
+/// A counted thing in one bin of a store.
 #[derive(Debug, Clone, PartialEq, Serialize, JsonSchema, TS)]
 pub struct ItemStock {
     /// The van or shelf.
@@ -116,12 +116,15 @@ pub struct ItemStock {
     pub name: String,
     /// Its bin; blank is not said.
     pub bin: String,
-    /// How many; below zero when more went than was ever entered.
+    /// How many lie there; below zero when more went than was ever entered.
     #[ts(type = "number")]
     pub quantity: i64,
+    /// How many lie in all bins of the store.
+    #[ts(type = "number")]
+    pub in_store: i64,
     /// Counted in.
     pub unit: StockUnit,
-    /// At or below how many it is low; none is not said.
+    /// At or below how many in all bins it is low; none is not said.
     #[ts(type = "number | null")]
     pub low_mark: Option<i64>,
     /// Whether it is low.
@@ -141,143 +144,35 @@ pub fn list(api: &mut Api, asked: StockQuestion, _: &[u8]) -> Result<Answer<Stoc
     let register = api.register()?;
     let (stock, pieces, prices) = (register.stock()?, register.pieces()?, register.prices()?);
     let untold = register.untold_pieces()?;
-    let prices = Prices { prices, pricing: &settings.pricing };
+    let stock = bin_by_bin(&stock);
+    let prices = Prices { prices, pricing: &settings.pricing, words: api.words() };
     let mut hoses = hoses(&stock, pieces, &prices, settings.offcut_mm);
-    let mut items: Vec<ItemStock> = stock
-        .into_iter()
-        .filter(|kept| kept.item.kind() != StockKind::Hose)
-        .map(|kept| item(api, kept, &prices))
-        .collect();
+    let mut items = items(&stock, &prices);
     let mut said: Vec<Said> = Vec::new();
     let words = api.words();
     for item in items.iter().filter(|item| item.negative) {
-        said.push(Said::of(words, "negative", &[("name", &item.name), ("store", &item.store)]));
+        let values = [("name", item.name.as_str()), ("store", &item.store)];
+        said.push(Said::of(words, SaidCode::Negative, &values));
     }
     for hose in &hoses {
-        for _ in hose.pieces.iter().filter(|piece| piece.negative) {
-            said.push(Said::of(words, "negative-piece", &[("name", &hose.name), ("store", &hose.store)]));
+        for piece in hose.pieces.iter().filter(|piece| piece.negative) {
+            let over = words.length(-piece.length_mm.get(), 1);
+            let values = [("name", hose.name.as_str()), ("store", &hose.store), ("over", &over)];
+            said.push(Said::of(words, SaidCode::NegativePiece, &values));
         }
     }
     for piece in untold {
-        said.push(Said::of(words, "untold-piece", &[("name", &piece.to_string())]));
+        said.push(Said::of(words, SaidCode::UntoldPiece, &[("name", &piece.to_string())]));
     }
     said.extend(conflicting(api)?);
     let stores = stores(&hoses, &items);
     asked.filter(&mut hoses, &mut items);
     hoses.sort_by(|one, other| (&one.store, &one.name).cmp(&(&other.store, &other.name)));
     items.sort_by(|one, other| {
-        (&one.store, one.kind, &one.name).cmp(&(&other.store, other.kind, &other.name))
+        let key = |item: &ItemStock| (item.store.clone(), item.kind, item.name.clone(), item.bin.clone());
+        key(one).cmp(&key(other))
     });
     Ok(api.answer(StockList { stores, hoses, items, said }))
-}
-
-/// Pieces, places and prices that two devices changed at once.
-pub(in crate::commands) fn conflicting(api: &mut Api) -> Result<Vec<Said>, ApiError> {
-    let names = api.register()?.stock_conflicts()?;
-    let words = api.words();
-    Ok(names.iter().map(|name| Said::of(words, "conflict", &[("name", name)])).collect())
-}
-
-/// Prices in the currency in use.
-pub(super) struct Prices<'a> {
-    pub(super) prices: Vec<PriceSet>,
-    pub(super) pricing: &'a Pricing,
-}
-
-impl Prices<'_> {
-    /// What one, or of hose a metre, costs. A price in another currency is none.
-    fn of(&self, item: &Item) -> Option<Money> {
-        let set = self.prices.iter().find(|set| set.item == *item)?;
-        let minor = set.minor.filter(|_| set.currency == self.pricing.currency)?;
-        Some(money(minor, self.pricing))
-    }
-}
-
-fn hoses(
-    stock: &[Stock],
-    pieces: Vec<PieceKept>,
-    prices: &Prices<'_>,
-    useful: Option<Millimetres>,
-) -> Vec<HoseStock> {
-    let mut hoses: BTreeMap<(String, String), HoseStock> = BTreeMap::new();
-    let entry = |hose: &Thing, store: &str| HoseStock {
-        store: store.to_owned(),
-        hose: hose.clone(),
-        name: hose_name(hose),
-        total_mm: mm(0),
-        low_mark_mm: None,
-        low: false,
-        price: prices.of(&Item::from(hose.clone())),
-        pieces: Vec::new(),
-    };
-    let mut total: BTreeMap<(String, String), i64> = BTreeMap::new();
-    for PieceKept { piece, tenths_mm } in pieces {
-        let record = piece.record;
-        let key = (record.store.clone(), hose_name(&record.hose));
-        *total.entry(key.clone()).or_default() += tenths_mm;
-        let of = hoses.entry(key).or_insert_with(|| entry(&record.hose, &record.store));
-        of.pieces.push(PieceStock {
-            piece: record.piece,
-            version: piece.version,
-            sort: record.sort,
-            bin: record.bin,
-            length_mm: mm(tenths_mm),
-            made: record.made,
-            label: record.label,
-            useful: useful.map(|least| mm(tenths_mm).get() >= least.get()),
-            negative: tenths_mm < 0,
-        });
-    }
-    for kept in stock {
-        let Item::Thing(hose @ Thing::Hose { .. }) = &kept.item else { continue };
-        let key = (kept.store.clone(), hose_name(hose));
-        let of = hoses.entry(key).or_insert_with(|| entry(hose, &kept.store));
-        of.low_mark_mm = kept.low.map(|low| Millimetres(low as f64));
-    }
-    for (key, hose) in &mut hoses {
-        let tenths = total.get(key).copied().unwrap_or(0);
-        hose.total_mm = mm(tenths);
-        hose.low = hose.low_mark_mm.is_some_and(|low| hose.total_mm.get() <= low.get());
-        hose.pieces.sort_by(|one, other| {
-            other.length_mm.get().total_cmp(&one.length_mm.get()).then(one.piece.cmp(&other.piece))
-        });
-    }
-    hoses.into_values().collect()
-}
-
-fn item(api: &Api, kept: Stock, prices: &Prices<'_>) -> ItemStock {
-    let quantity = kept.quantity.unwrap_or(0);
-    ItemStock {
-        name: item_name(&kept.item, api.words()),
-        kind: kept.item.kind(),
-        price: prices.of(&kept.item),
-        low: kept.low.is_some_and(|low| quantity <= low),
-        negative: quantity < 0,
-        store: kept.store,
-        item: kept.item,
-        bin: kept.bin,
-        quantity,
-        unit: kept.unit,
-        low_mark: kept.low,
-    }
-}
-
-fn stores(hoses: &[HoseStock], items: &[ItemStock]) -> Vec<StoreSum> {
-    let mut sums: BTreeMap<&str, StoreSum> = BTreeMap::new();
-    let of_hoses = hoses.iter().map(|hose| {
-        let pieces = hose.pieces.iter().filter(|piece| piece.length_mm.get() > 0.0).count();
-        (hose.store.as_str(), pieces, 0, hose.low)
-    });
-    let of_items =
-        items.iter().map(|item| (item.store.as_str(), 0, usize::from(item.quantity > 0), item.low));
-    for (store, pieces, items, low) in of_hoses.chain(of_items) {
-        let sum =
-            sums.entry(store).or_insert_with(|| StoreSum { store: store.to_owned(), ..StoreSum::default() });
-        sum.pieces += pieces;
-        sum.items += items;
-        sum.low += usize::from(low);
-    }
-    sums.into_values().collect()
 }
 
 impl StockQuestion {

@@ -1,8 +1,10 @@
 //! What a build used, taken from stock with its record; and the build undone, which gives it back.
 
-use super::change::Doing;
-use super::need::{Build, aged};
-use super::shelf::{Said, hose_name, item_name, tenths};
+use super::build::Build;
+use super::cutting::aged;
+use super::doing::Doing;
+use super::names::{hose_name, item_name, mm, tenths};
+use super::said::{Said, SaidCode};
 use crate::{Answer, Api, ApiError};
 use chrono::NaiveDate;
 use hosewright_core::quantity::Millimetres;
@@ -51,6 +53,10 @@ pub struct UsedItem {
     /// How many.
     #[ts(type = "number")]
     pub count: i64,
+    /// Out of which bin; out of those that have some without.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[ts(optional)]
+    pub bin: Option<String>,
 }
 
 /// What a build takes from stock.
@@ -103,20 +109,21 @@ pub(in crate::commands) fn used_bodies(
             doing.store(&used.store).map_err(|error| ApiError { field: "used.store".into(), ..error })?;
         for (at, one) in used.items.into_iter().enumerate() {
             let wrong = |error| named(at, "items", error);
-            let item = doing.item(api, one.item).map_err(wrong)?;
-            if !build.may_use(api.catalogue, &item) {
-                let why = format!("{} is no part of what is built", item_name(&item, api.words()));
+            let at_store = doing.at(api, &store, one.item).map_err(wrong)?;
+            if !build.may_use(api.catalogue, &at_store.item) {
+                let why = format!("{} is no part of what is built", item_name(&at_store.item, api.words()));
                 return Err(wrong(ApiError::input("item", why)));
             }
             if !(1..=1000).contains(&one.count) {
                 return Err(wrong(ApiError::input("", "a whole number from 1 to 1000 is expected")));
             }
-            doing.add(&store, &item, -one.count, StockWhy::Used, Some(code));
+            let bin = one.bin.map(|bin| doing.bin(&store, &bin));
+            doing.take_out(&at_store, bin.as_deref(), one.count, StockWhy::Used, Some(code));
         }
     }
     said.extend(doing.said(api));
     if kerf.is_none() && !used.pieces.is_empty() {
-        said.push(Said::of(api.words(), "kerf-not-known", &[]));
+        said.push(Said::of(api.words(), SaidCode::KerfNotKnown, &[]));
     }
     Ok(Taken { bodies: doing.bodies, made, said })
 }
@@ -202,7 +209,7 @@ fn given_back(api: &mut Api, used: Vec<StockUsed>) -> Result<Vec<GivenBack>, Api
         UsedWhat::Piece { piece, tenths_mm } => {
             let kept = pieces.iter().find(|kept| kept.piece.record.piece == piece);
             let name = kept.map_or_else(|| piece.to_string(), |kept| hose_name(&kept.piece.record.hose));
-            GivenBack { name, quantity: super::shelf::mm(tenths_mm).get(), unit: StockUnit::Millimetres }
+            GivenBack { name, quantity: mm(tenths_mm).get(), unit: StockUnit::Millimetres }
         }
     };
     Ok(used.into_iter().map(one).collect())

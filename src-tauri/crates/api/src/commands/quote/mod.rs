@@ -1,19 +1,20 @@
 //! `quote`: what hoses cost by the user's own prices and times, before they are made or by what went into them.
 
-use super::File;
+mod paper;
+
+pub use paper::{QuotePaper, paper, rows, sums};
+
 use super::batch::{BatchHose, One, ones};
-use super::make::{PaperKind, PaperSize};
 use super::settings::{Labour, LabourPer, Pricing};
-use super::stock::{Money, Said, item_name, money};
-use crate::{Answer, Api, ApiError, PROGRAM};
+use super::stock::{Money, Said, SaidCode, item_name, money};
+use crate::{Answer, Api, ApiError};
 use hosewright_core::check::Verdict;
-use hosewright_core::record::PriceSet;
+use hosewright_core::record::{PriceSet, StockWhy};
 use hosewright_core::stock::money::{MoneyError, share, sum};
 use hosewright_core::stock::{Item, Thing};
 use hosewright_core::tag::TagCode;
-use hosewright_papers::sheet::{Body, Section, Sheet};
 use hosewright_store::UsedWhat;
-use hosewright_words::{Words, number};
+use hosewright_words::Words;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
@@ -103,7 +104,7 @@ const METRE: i64 = 10_000;
 /// Minutes in the hour that work is priced by.
 const HOUR: i64 = 60;
 
-/// What hoses cost. Each line is exact and rounded once to the currency's smallest unit, halves away from nothing; the
+/// What hoses cost: of those on record what was used, and nothing of a rest that was thrown away. Each line is exact and rounded once to the currency's smallest unit, halves away from nothing; the
 /// tax is reckoned on the sum and rounded once.
 ///
 /// # Errors
@@ -120,14 +121,18 @@ pub fn quote(api: &mut Api, asked: QuoteQuestion, _: &[u8]) -> Result<Answer<Quo
     for one in &ones {
         planned(api, one, &mut costs);
     }
-    for code in &asked.codes {
+    for (at, code) in asked.codes.iter().enumerate() {
+        if asked.codes[..at].contains(code) {
+            return Err(ApiError::input(format!("codes[{at}]"), format!("{code} is there twice")));
+        }
         made(api, *code, &mut costs, &mut said)?;
     }
     let mut costs = together(costs);
     costs.extend(work(&pricing, ones.len() + asked.codes.len()));
     let prices = api.register()?.prices()?;
+    let words = api.words();
     let lines: Vec<QuoteLine> =
-        costs.iter().map(|cost| line(cost, &prices, &pricing)).collect::<Result<_, _>>()?;
+        costs.iter().map(|cost| line(cost, &prices, &pricing, words)).collect::<Result<_, _>>()?;
     let not_priced: Vec<String> =
         lines.iter().filter(|line| line.amount.is_none()).map(|line| line.name.clone()).collect();
     said.extend(said_of(api, &costs, &prices, &pricing));
@@ -138,11 +143,11 @@ pub fn quote(api: &mut Api, asked: QuoteQuestion, _: &[u8]) -> Result<Answer<Quo
     Ok(api.answer(Quote {
         currency: pricing.currency.clone(),
         lines,
-        sum: money(total, &pricing),
+        sum: money(total, &pricing, words),
         not_priced,
         tax_hundredths: pricing.tax_hundredths,
-        tax: tax.map(|tax| money(tax, &pricing)),
-        total: gross.map(|gross| money(gross, &pricing)),
+        tax: tax.map(|tax| money(tax, &pricing, words)),
+        total: gross.map(|gross| money(gross, &pricing, words)),
         said,
     }))
 }
@@ -176,9 +181,18 @@ fn made(api: &mut Api, code: TagCode, costs: &mut Vec<Cost>, said: &mut Vec<Said
     register.hose(&code)?.and_then(|hose| hose.assembly).ok_or_else(none)?;
     let (used, pieces) = (register.used_for(code)?, register.pieces()?);
     if used.is_empty() {
-        said.push(Said::of(api.words(), "nothing-used", &[("name", &code.to_string())]));
+        // What it is made of is not known: without a price for that there is no total.
+        let name = code.to_string();
+        said.push(Said::of(api.words(), SaidCode::NothingUsed, &[("name", &name)]));
+        costs.push(Cost {
+            kind: QuoteKind::Part,
+            name: api.words().say("quote-parts-of", &[("name", &name)]),
+            item: None,
+            part: None,
+            whole: 1,
+        });
     }
-    for one in used {
+    for one in used.into_iter().filter(|one| one.why == StockWhy::Used) {
         match one.what {
             UsedWhat::Item { item, count, .. } => costs.push(part_cost(api, &item, count)),
             UsedWhat::Piece { piece, tenths_mm } => {
@@ -251,17 +265,17 @@ fn work(pricing: &Pricing, hoses: usize) -> Vec<Cost> {
         .collect()
 }
 
-fn line(cost: &Cost, prices: &[PriceSet], pricing: &Pricing) -> Result<QuoteLine, ApiError> {
+fn line(cost: &Cost, prices: &[PriceSet], pricing: &Pricing, words: &Words) -> Result<QuoteLine, ApiError> {
     let set = cost.item.as_ref().and_then(|item| prices.iter().find(|set| set.item == *item));
     let price = match cost.kind {
         _ if pricing.currency.is_empty() => None,
-        QuoteKind::Labour => pricing.labour_rate,
+        QuoteKind::Labour => pricing.hour()?,
         QuoteKind::Part => set.filter(|set| set.currency == pricing.currency).and_then(|set| set.minor),
     };
     let amount = price.zip(cost.part).map(|(price, part)| share(price, part, cost.whole)).transpose()?;
     let quantity = match (cost.part, cost.whole) {
         (None, _) => "?".to_owned(),
-        (Some(tenths), METRE) => format!("{} m", number(tenths as f64 / METRE as f64, 4)),
+        (Some(tenths), METRE) => format!("{} m", words.number(tenths as f64 / METRE as f64, 4)),
         (Some(minutes), HOUR) => format!("{minutes} min"),
         (Some(count), _) => count.to_string(),
     };
@@ -269,8 +283,8 @@ fn line(cost: &Cost, prices: &[PriceSet], pricing: &Pricing) -> Result<QuoteLine
         kind: cost.kind,
         name: cost.name.clone(),
         quantity,
-        price: price.map(|price| money(price, pricing)),
-        amount: amount.map(|amount| money(amount, pricing)),
+        price: price.map(|price| money(price, pricing, words)),
+        amount: amount.map(|amount| money(amount, pricing, words)),
     })
 }
 
@@ -278,97 +292,21 @@ fn said_of(api: &Api, costs: &[Cost], prices: &[PriceSet], pricing: &Pricing) ->
     let words = api.words();
     let mut said = Vec::new();
     if pricing.currency.is_empty() {
-        said.push(Said::of(words, "currency-not-said", &[]));
+        said.push(Said::of(words, SaidCode::CurrencyNotSaid, &[]));
         return said;
     }
     if pricing.tax_hundredths.is_none() {
-        said.push(Said::of(words, "tax-not-said", &[]));
+        said.push(Said::of(words, SaidCode::TaxNotSaid, &[]));
     }
     if pricing.labour_rate.is_none() && costs.iter().any(|cost| cost.kind == QuoteKind::Labour) {
-        said.push(Said::of(words, "no-labour-rate", &[]));
+        said.push(Said::of(words, SaidCode::NoLabourRate, &[]));
     }
     for cost in costs {
         let set = cost.item.as_ref().and_then(|item| prices.iter().find(|set| set.item == *item));
         if let Some(set) = set.filter(|set| set.currency != pricing.currency && set.minor.is_some()) {
             let values = [("name", cost.name.as_str()), ("currency", set.currency.as_str())];
-            said.push(Said::of(words, "other-currency", &values));
+            said.push(Said::of(words, SaidCode::OtherCurrency, &values));
         }
     }
     said
-}
-
-/// A quote as a paper.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
-#[serde(deny_unknown_fields)]
-pub struct QuotePaper {
-    /// What is priced.
-    pub quote: QuoteQuestion,
-    /// What the sheet is for, such as the machine.
-    #[serde(default)]
-    pub subject: String,
-    /// Size of the paper.
-    pub paper: PaperSize,
-    /// The kind of file.
-    #[serde(rename = "as")]
-    pub kind: PaperKind,
-}
-
-/// The quote as a file.
-///
-/// # Errors
-/// As [`quote`], and when the pages can not be written.
-pub fn paper(api: &mut Api, asked: QuotePaper, _: &[u8]) -> Result<File, ApiError> {
-    let quoted = quote(api, asked.quote, &[])?;
-    let sheet = sheet(&quoted.content, &asked.subject, &quoted.catalogue, api.words());
-    super::paper::file(api, "quote", &sheet, &quoted, asked.paper, asked.kind)
-}
-
-/// The lines of a quote in cells, without a head.
-pub fn rows(quote: &Quote, words: &Words) -> Vec<Vec<String>> {
-    let said = |money: &Option<Money>| {
-        money.as_ref().map_or_else(|| words.say("quote-not-priced", &[]), |money| money.text.clone())
-    };
-    let row = |line: &QuoteLine| {
-        vec![line.name.clone(), line.quantity.clone(), said(&line.price), said(&line.amount)]
-    };
-    quote.lines.iter().map(row).collect()
-}
-
-/// Sum, tax and total by their names.
-pub fn sums(quote: &Quote, words: &Words) -> Vec<(String, String)> {
-    let tax = quote.tax_hundredths.map_or_else(
-        || words.say("quote-tax-unknown", &[]),
-        |tax| words.say("quote-tax", &[("percent", &number(f64::from(tax) / 100.0, 2))]),
-    );
-    let said = |money: &Option<Money>| {
-        money.as_ref().map_or_else(|| words.say("quote-no-total", &[]), |money| money.text.clone())
-    };
-    vec![
-        (words.say("quote-sum", &[]), quote.sum.text.clone()),
-        (tax, quote.tax.as_ref().map(|tax| tax.text.clone()).unwrap_or_default()),
-        (words.say("quote-total", &[]), said(&quote.total)),
-    ]
-}
-
-fn sheet(quote: &Quote, subject: &str, catalogue: &str, words: &Words) -> Sheet {
-    let say = |id: &str| words.say(id, &[]);
-    let section = |heading: &str, body: Body| Section { heading: say(heading), body };
-    let head = ["quote-what", "quote-quantity", "quote-price", "quote-amount"].map(say).to_vec();
-    let mut sections = vec![
-        section("quote-lines", Body::Table { head, rows: rows(quote, words) }),
-        section("quote-sums", Body::Facts(sums(quote, words))),
-    ];
-    let mut notes: Vec<String> = quote.said.iter().map(|said| said.words.clone()).collect();
-    if !quote.not_priced.is_empty() {
-        notes.push(words.say("quote-not-priced-list", &[("what", &quote.not_priced.join(", "))]));
-    }
-    if !notes.is_empty() {
-        sections.push(section("batch-mind", Body::Text(notes)));
-    }
-    Sheet {
-        title: say("quote-title"),
-        subject: subject.to_owned(),
-        sections,
-        footer: words.say("sheet-footer", &[("program", &PROGRAM), ("catalogue", &catalogue)]),
-    }
 }
