@@ -2119,7 +2119,7 @@ seat_included_angle_deg?: Degrees | null,
 /**
  * Shape of the seat of the part that was measured.
  */
-cone?: Cone | null, 
+cone?: SeatShape | null, 
 /**
  * Outside diameter of the tube, or the bore at the root of the cone.
  */
@@ -6499,6 +6499,11 @@ export type Search = {
  * Beginnings of words: code, machine, place, site, size.
  */
 words: string, };
+
+/**
+ * Shape of a seat as it is seen.
+ */
+export type SeatShape = "convex" | "concave" | "flat";
 
 /**
  * What the assembly will have to stand.
