@@ -269,6 +269,29 @@ fn a_strange_part_is_called_unknown() {
     assert!(hose.unknown.hose > 0.5, "unknown {}", hose.unknown.hose);
 }
 
+/// A cone of 60 degrees and 19 threads an inch are those of pipe ends of 1/4 and 3/8 (ISO 228-1: 13.157 and
+/// 16.662 mm): at 28.2 mm it is none of them, and no slip is likelier than that.
+#[test]
+fn a_known_family_of_a_size_that_no_table_has_is_called_unknown() {
+    let found = ask_end(json!({"kind": "male", "gender": "male", "thread_diameter_mm": 28.2, "tpi": 19,
+        "flank_angle_deg": 55, "seal": "cone", "seat_included_angle_deg": 60, "cone": "concave"}));
+    let end = end(&found, Role::A);
+    assert!(end.candidates.iter().all(|class| class.probability < end.unknown), "{end:?}");
+}
+
+#[test]
+fn a_look_at_the_face_parts_a_washer_end_from_a_cone_on_the_same_thread() {
+    let of = |cone: &str| {
+        let found = ask_end(json!({"kind": "nut", "gender": "female", "thread_diameter_mm": 18.9, "tpi": 14,
+            "flank_angle_deg": 55, "cone": cone}));
+        (of_end(&found, "Washer end G", "1/2"), of_end(&found, "BSPP 60 cone", "1/2"))
+    };
+    let (washer, cone) = of("flat");
+    assert!(washer > 10.0 * cone, "flat: washer end {washer}, cone {cone}");
+    let (washer, cone) = of("convex");
+    assert!(cone > 10.0 * washer, "proud: washer end {washer}, cone {cone}");
+}
+
 #[test]
 fn a_print_lowers_rivals_and_never_forces() {
     let measured = json!({"id_mm": 15.9, "reinforcement_od_mm": 23.0, "cover_od_mm": 25.2, "reinforcement": "wire-braid", "layers": 2});

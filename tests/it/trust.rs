@@ -23,10 +23,8 @@ fn not(share: Share) -> Share {
     Share { did: share.of - share.did, of: share.of }
 }
 
-/// Bars: calibration (2 % by the model's own laws, 5 % by others) and 2 % of rows called unknown.
-/// Floors: the right class first with all readings (bar 97 %), partners warned of (bar 100 %) and silent
-/// once parted (bar 100 %). Parted is here four standard errors of any one reading, a caliper's included,
-/// which a belled nut or a worn thread can make as well: the model stays on its guard there.
+/// Bars: calibration (2 % by the model's own laws, 5 % by others) and 2 % of rows called unknown. Floors: the right
+/// class first with all readings (bar 97 %), partners warned of while undecided and silent once parted (bar 100 %).
 #[rstest]
 #[case::own_laws(MODEL, 0.02, 0.95)]
 #[case::all_other_laws_at_once(WORST, 0.05, 0.93)]
@@ -39,8 +37,8 @@ fn stated_probabilities_are_observed(#[case] law: Law, #[case] bar: f64, #[case]
     assert!(scores.ece_of_first <= bar + margin, "{}: {scores:?}, {:?}", law.name, bins(&cell.lists));
     at_least("rows that are not called unknown", not(cell.called_unknown()), 0.98);
     at_least("right class first", cell.right_first(), right_first);
-    at_least("partners warned of", cell.dangers.warned, 0.94);
-    at_least("partners parted and silent", not(cell.dangers.left), 0.97);
+    at_least("partners warned of", cell.dangers.warned, 0.98);
+    at_least("partners parted and silent", not(cell.dangers.left), 0.99);
 }
 
 /// The check can fail: what is stated too surely does not pass for honest.
@@ -60,7 +58,7 @@ fn sharpened_probabilities_are_seen_through() {
 fn strangers_are_called_unknown() {
     let [ends, hoses] = strangers(&World::new(), Strange::Afresh, 0.1, 200, SEED);
     let called = |lists: &[Scored]| Share::of(lists, |list| list.is_called_unknown());
-    at_least("ends", called(&ends), 0.75);
+    at_least("ends", called(&ends), 0.85);
     at_least("hoses", called(&hoses), 0.95);
 }
 

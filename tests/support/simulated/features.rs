@@ -54,6 +54,15 @@ const COVER: Use = &[(LARGER, 0.3, 0.3), (SMALLER, 0.3, 0.3)];
 /// One reading's key and what the part shows to it.
 pub type Feature = (&'static str, Shows);
 
+/// Shapes of a seat: a hollow cone, and none.
+const HOLLOW: u16 = 1 << 1;
+const FLAT: u16 = 1 << 2;
+
+/// What features show to one reading.
+pub fn shown(features: &[Feature], key: &str) -> Shows {
+    features.iter().find(|(known, _)| *known == key).map_or(Shows::Absent, |(_, shows)| *shows)
+}
+
 /// Scale of the half-normal beyond a single limit, mm.
 pub const ONE_LIMIT: f64 = 0.8;
 
@@ -103,6 +112,12 @@ pub fn of_half(row: &EndRow, family: &Family, gender: Option<Gender>) -> Vec<Fea
         (true, None) => thread,
     };
     let leaf = |value: Option<f64>, otherwise| value.map_or(otherwise, Shows::Leaf);
+    let without_cone = match seat {
+        Shows::Unstated => seat,
+        _ if row.seals.is_empty() && family.part != FamilyPart::Tube => Shows::Absent,
+        _ if row.seals.contains(&Seal::Thread) && !is_female => Shows::OneOf(FLAT | HOLLOW),
+        _ => Shows::OneOf(FLAT),
+    };
     vec![
         ("kind", Shows::OneOf(1 << family.kind(gender, &row.seals) as u16)),
         ("shoulder", shoulder(family)),
@@ -114,7 +129,7 @@ pub fn of_half(row: &EndRow, family: &Family, gender: Option<Gender>) -> Vec<Fea
         ("flank_angle_deg", leaf(row.flank_angle_deg.map(|angle| angle.get()), thread)),
         ("seal", seals(&row.seals)),
         ("seat_included_angle_deg", leaf(row.seat_included_angle_deg.map(|angle| angle.get()), seat)),
-        ("cone", cone.map_or(seat, |cone| Shows::OneOf(1 << u16::from(cone == Cone::Concave)))),
+        ("cone", cone.map_or(without_cone, |cone| Shows::OneOf(1 << u16::from(cone == Cone::Concave)))),
         ("tube_od_mm", around(row.tube_od_mm, 0.15, 0.3, if is_female { INSIDE } else { NOT })),
         ("male_bore_mm", around(row.male_bore_mm, 0.75, 0.75, INSIDE)),
         ("swivel_hex_mm", if is_female { around(row.swivel_hex_mm, 0.4, 0.1, HEX) } else { Shows::Unstated }),
@@ -126,6 +141,7 @@ pub fn of_flange(row: &Flange) -> Vec<Feature> {
     vec![
         ("kind", Shows::OneOf(1 << EndKind::Flange as u16)),
         ("seal", Shows::OneOf(1 << Seal::ORingFace as u16)),
+        ("cone", Shows::OneOf(FLAT)),
         ("head_od_mm", around(row.head_od_mm, 0.4, 0.4, NOT)),
         ("head_thickness_mm", around(row.head_thickness_mm, 0.35, 0.35, NOT)),
         ("bolt_long_mm", around(row.bolt_long_mm, 0.4, 0.4, NOT)),

@@ -1,6 +1,7 @@
 //! Jobs drawn from the catalogue: a hose, two ends that go with it, their mates, the machine's origin.
 
-use super::features::{Feature, Shows};
+use super::features::{self, Feature, Shows};
+use super::instruments::Instrument;
 use super::laws::{Law, Reads, Technician, Usage};
 use super::random::Random;
 use super::world::{Part, World};
@@ -63,29 +64,30 @@ pub struct Job {
     pub error: f64,
 }
 
-/// Keys in which a stranger shows something, by hose or end.
-const HOSE_KEYS: [&str; 6] =
-    ["id_mm", "reinforcement_od_mm", "cover_od_mm", "reinforcement", "layers", "cover"];
-const END_KEYS: [&str; 18] = [
-    "kind",
-    "shoulder",
-    "gender",
-    "thread_diameter_mm",
-    "pitch_mm",
-    "taper",
-    "second_thread_diameter_mm",
-    "flank_angle_deg",
-    "seal",
-    "seat_included_angle_deg",
-    "cone",
-    "tube_od_mm",
-    "male_bore_mm",
-    "swivel_hex_mm",
-    "head_od_mm",
-    "head_thickness_mm",
-    "bolt_long_mm",
-    "bolt_short_mm",
+/// What goes together on a part, the thread before what is read of it.
+const HOSE_TRAITS: [&[&str]; 1] = [&["id_mm"]];
+const HOSE_REST: [&str; 5] = ["reinforcement_od_mm", "cover_od_mm", "reinforcement", "layers", "cover"];
+const END_TRAITS: [&[&str]; 4] = [
+    &["thread_diameter_mm", "pitch_mm", "flank_angle_deg"],
+    &["kind", "gender", "taper", "second_thread_diameter_mm"],
+    &["shoulder", "seal", "seat_included_angle_deg", "cone"],
+    &[
+        "tube_od_mm",
+        "male_bore_mm",
+        "swivel_hex_mm",
+        "head_od_mm",
+        "head_thickness_mm",
+        "bolt_long_mm",
+        "bolt_short_mm",
+    ],
 ];
+
+/// Share of the traits of a stranger that are some row's, and of its other features that are like some row's for
+/// themselves: as the model has it. Of hoses the bore alone.
+const COMMON: f64 = 0.7;
+
+/// Share of strangers that are some row's in all but their sizes, as the model has it.
+const ODD_SIZES: f64 = 0.3;
 
 /// Weights of all parts of one kind, a stranger last.
 struct Weights {
@@ -130,18 +132,24 @@ impl Job {
     pub fn draw(world: &World, law: Law, error: f64, random: &mut Random) -> Self {
         let technician = Technician::new(world, law, error, random);
         let truths = draw(world, law, random);
-        let half = |at: Option<usize>| at.map(|at| world.halves[at].features.clone());
-        let read = |truth: Option<usize>, features: Option<Vec<Feature>>, keys, random: &mut Random| {
-            let features = features.unwrap_or_else(|| strange(keys));
-            Drawn { truth, reads: technician.reads(&features, random) }
+        let half = |at: Option<usize>, random: &mut Random| match at {
+            Some(at) => world.halves[at].features.clone(),
+            None => strange(world, &world.halves, &END_TRAITS, &[], random),
         };
-        let hose_features = truths.hose.map(|at| world.hoses[at].features.clone());
-        let hose = read(truths.hose, hose_features, &HOSE_KEYS[..], random);
-        let ends = truths.ends.map(|end| read(end, half(end), &END_KEYS[..], random));
+        let read = |truth: Option<usize>, features: Vec<Feature>, random: &mut Random| Drawn {
+            truth,
+            reads: technician.reads(&features, random),
+        };
+        let hose_features = match truths.hose {
+            Some(at) => world.hoses[at].features.clone(),
+            None => strange(world, &world.hoses, &HOSE_TRAITS, &HOSE_REST, random),
+        };
+        let hose = read(truths.hose, hose_features, random);
+        let ends = truths.ends.map(|end| read(end, half(end, random), random));
         let mates = truths.ends.map(|end| {
             let own = end.and_then(|end| world.halves[end].opposite);
             let mate = if random.chance(WRONG_MATES) { Some(any(&world.halves, random)) } else { own };
-            read(None, half(mate), &END_KEYS[..], random).reads
+            read(None, half(mate, random), random).reads
         });
         let mates_read = [0, 1].map(|_| random.chance(MATES));
         Self { origin: truths.origin, hose, ends, mates, mates_read, error }
@@ -189,9 +197,32 @@ pub fn some(reads: &Reads, random: &mut Random) -> Reads {
     reads.iter().filter(|_| random.chance(0.5)).map(|(key, value)| (*key, value.clone())).collect()
 }
 
-/// A part of which nothing is known shows anything.
-fn strange(keys: &[&'static str]) -> Vec<Feature> {
-    keys.iter().map(|&key| (key, Shows::Unstated)).collect()
+/// A part that is in no table: some row of other sizes, or of each trait what some row shows, or of each feature of
+/// it, or anything; anything of the rest.
+fn strange(
+    world: &World,
+    parts: &[Part],
+    traits: &[&[&'static str]],
+    rest: &[&'static str],
+    random: &mut Random,
+) -> Vec<Feature> {
+    let row = |random: &mut Random| random.chance(COMMON).then(|| any(parts, random));
+    let odd = random.chance(ODD_SIZES).then(|| any(parts, random));
+    let of_odd =
+        |key: &str| odd.filter(|_| !matches!(world.instruments.of_key(key), Instrument::Caliper { .. }));
+    let mut features = Vec::new();
+    for keys in traits {
+        let whole = if odd.is_some() { None } else { row(random) };
+        for &key in *keys {
+            let alone =
+                |random: &mut Random| if keys.len() > 1 || odd.is_some() { row(random) } else { None };
+            let at = of_odd(key).or(whole).or_else(|| alone(random));
+            features.push((key, at.map_or(Shows::Unstated, |at| features::shown(&parts[at].features, key))));
+        }
+    }
+    let of_rest = |key| of_odd(key).map_or(Shows::Unstated, |at| features::shown(&parts[at].features, key));
+    features.extend(rest.iter().map(|&key| (key, of_rest(key))));
+    features
 }
 
 fn any(parts: &[Part], random: &mut Random) -> usize {

@@ -151,7 +151,9 @@ impl<'w> Technician<'w> {
                 Instrument::Gauge { leaves, width, lapse } => {
                     self.gauge(shows, leaves, |leaf| width.at(leaf), *lapse, random).map(|leaf| json!(leaf))
                 }
-                Instrument::Eye(table) => self.eye(shows, table, random).map(|said| answer(key, said)),
+                Instrument::Eye(table) => {
+                    self.eye(shows, table, random).map(|said| answers(key).swap_remove(said))
+                }
                 Instrument::Second => self.second(shows, thread, random).map(|size| json!(rounded(size))),
             };
             if let Some(read) = read {
@@ -315,50 +317,49 @@ fn rounded(size: f64) -> f64 {
     (size.max(0.2) * 1000.0).round() / 1000.0
 }
 
-/// An answer by eye in words.
-fn answer(key: &str, said: usize) -> Value {
+/// The answers of a look, in the order of its table.
+///
+/// # Panics
+/// On a key that is no look.
+pub fn answers(key: &str) -> Vec<Value> {
+    let of = |answers: Value| answers.as_array().cloned().expect("a list");
     match key {
-        "kind" => json!(
-            [
-                EndKind::Male,
-                EndKind::Nut,
-                EndKind::Stud,
-                EndKind::Socket,
-                EndKind::Banjo,
-                EndKind::Tube,
-                EndKind::Flange,
-                EndKind::Coupling,
-                EndKind::Staple,
-                EndKind::TestPoint
-            ][said]
-        ),
-        "shoulder" => json!([Shoulder::Chamfered, Shoulder::Flat][said]),
-        "gender" => json!(["male", "female"][said]),
-        "taper" => json!(said == 1),
-        "cone" => json!(["convex", "concave"][said]),
-        "seal" => json!(
-            [
-                Seal::Cone,
-                Seal::ORingFace,
-                Seal::ORingShoulder,
-                Seal::ORingCone,
-                Seal::BondedWasher,
-                Seal::Thread,
-                Seal::InvertedFlare,
-                Seal::FlatGasket
-            ][said]
-        ),
-        "reinforcement" => json!(
-            [
-                Reinforcement::WireBraid,
-                Reinforcement::WireSpiral,
-                Reinforcement::TextileBraid,
-                Reinforcement::ThermoplasticTextile,
-                Reinforcement::PtfeSteelBraid,
-                Reinforcement::SuctionHelix
-            ][said]
-        ),
-        "layers" => json!(said + 1),
-        _ => json!([Cover::Plain, Cover::NonConductive, Cover::FlameResistant, Cover::Antistatic][said]),
+        "kind" => of(json!([
+            EndKind::Male,
+            EndKind::Nut,
+            EndKind::Stud,
+            EndKind::Socket,
+            EndKind::Banjo,
+            EndKind::Tube,
+            EndKind::Flange,
+            EndKind::Coupling,
+            EndKind::Staple,
+            EndKind::TestPoint
+        ])),
+        "shoulder" => of(json!([Shoulder::Chamfered, Shoulder::Flat])),
+        "gender" => of(json!(["male", "female"])),
+        "taper" => of(json!([false, true])),
+        "cone" => of(json!(["convex", "concave", "flat"])),
+        "seal" => of(json!([
+            Seal::Cone,
+            Seal::ORingFace,
+            Seal::ORingShoulder,
+            Seal::ORingCone,
+            Seal::BondedWasher,
+            Seal::Thread,
+            Seal::InvertedFlare,
+            Seal::FlatGasket
+        ])),
+        "reinforcement" => of(json!([
+            Reinforcement::WireBraid,
+            Reinforcement::WireSpiral,
+            Reinforcement::TextileBraid,
+            Reinforcement::ThermoplasticTextile,
+            Reinforcement::PtfeSteelBraid,
+            Reinforcement::SuctionHelix
+        ])),
+        "layers" => of(json!([1, 2, 3, 4, 5, 6])),
+        "cover" => of(json!([Cover::Plain, Cover::NonConductive, Cover::FlameResistant, Cover::Antistatic])),
+        _ => panic!("{key} is no look"),
     }
 }

@@ -1,6 +1,8 @@
 //! Scores of lists whose truth is known.
 
-use super::world::Part;
+use super::dangers::are_alike;
+use super::laws::Reads;
+use super::world::{Part, World};
 use crate::calibration::expected_calibration_error;
 use hosewright_core::find::{EndFound, Found};
 use std::collections::BTreeMap;
@@ -22,6 +24,8 @@ pub struct Scored {
     pub leader: String,
     /// Whether the truth is met every day.
     pub is_everyday: bool,
+    /// Whether the truth led, or a class that nothing read can part from it.
+    pub is_right: bool,
 }
 
 impl Scored {
@@ -62,7 +66,22 @@ impl Scored {
         };
         let mut stated: Vec<(f64, bool)> = classes.into_iter().map(|(p, is_true, _)| (p, is_true)).collect();
         stated.push((unknown, truth.is_none()));
-        Self { stated, kind, leader, is_everyday: truth.is_some_and(|truth| truth.is_everyday) }
+        let is_everyday = truth.is_some_and(|truth| truth.is_everyday);
+        let list = Self { stated, kind, leader, is_everyday, is_right: false };
+        Self { is_right: list.top().1, ..list }
+    }
+
+    /// The same where the leading class is right as well if nothing taken can part it from the truth.
+    pub fn or_alike(
+        self,
+        world: &World,
+        leader: Option<&Part>,
+        truth: Option<&Part>,
+        taken: &Reads,
+        error: f64,
+    ) -> Self {
+        let alike = leader.zip(truth).is_some_and(|(a, b)| are_alike(world, a, b, taken, error));
+        Self { is_right: self.is_right || (alike && !self.is_called_unknown()), ..self }
     }
 
     /// The largest stated probability and whether it was of the truth.
@@ -196,7 +215,7 @@ impl Share {
 /// What was taken for what, most often first: the truth, what led, how often.
 pub fn misses<'s>(lists: impl IntoIterator<Item = &'s Scored>) -> Vec<(String, String, usize)> {
     let mut counts: BTreeMap<(&str, &str), usize> = BTreeMap::new();
-    for list in lists.into_iter().filter(|list| !list.top().1) {
+    for list in lists.into_iter().filter(|list| !list.is_right) {
         *counts.entry((&list.kind, &list.leader)).or_default() += 1;
     }
     let mut misses: Vec<(String, String, usize)> = counts

@@ -83,7 +83,7 @@ fn thread(world: &World, random: &mut Random) -> Vec<Feature> {
         ("flank_angle_deg", flank),
         ("seal", Shows::OneOf(1 << random.below(8))),
         ("seat_included_angle_deg", seat),
-        ("cone", Shows::OneOf(1 << random.below(2))),
+        ("cone", Shows::OneOf(1 << random.below(3))),
     ]
 }
 
@@ -109,7 +109,7 @@ fn one_size(parts: &[Part], keys: &[&str], error: f64, random: &mut Random) -> V
 }
 
 /// One standard error below and above the limits: the caliper's and, on the worn side, use's.
-fn spreads(use_: Use, error: f64) -> (f64, f64) {
+pub fn spreads(use_: Use, error: f64) -> (f64, f64) {
     // The mean square of an exponential is twice its mean squared.
     let square = |sign: f64| -> f64 {
         use_.iter().filter(|term| term.0 == sign).map(|(_, share, mean)| 2.0 * share * mean * mean).sum()

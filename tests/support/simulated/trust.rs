@@ -8,7 +8,7 @@ use super::random::Random;
 use super::scores::{Scored, Share};
 use super::strangers::{self, Strange};
 use super::world::{Part, World};
-use hosewright_core::find::{Found, Readings, candidates};
+use hosewright_core::find::{EndFound, Found, Readings, candidates};
 use serde_json::{Value, json};
 
 /// Standard errors of the caliper that are tried, mm.
@@ -99,7 +99,7 @@ impl Cell {
         self.lists.push(of_hose);
         for ((end, taken), found) in job.ends.iter().zip(&ends).zip(&found.ends) {
             let truth = truth(end, &world.halves);
-            let of_end = Scored::of_end(found, truth);
+            let of_end = of_end(world, found, truth, taken, job.error);
             match depth {
                 Depth::Few => {}
                 Depth::Some => self.some_ends.push(of_end.clone()),
@@ -113,8 +113,8 @@ impl Cell {
         if depth == Depth::Full {
             let mates = job.mates.each_ref().map(Some);
             let found = ask(world, &job.question(&hose, [&ends[0], &ends[1]], mates));
-            for (end, found) in job.ends.iter().zip(&found.ends) {
-                self.full_pairs.push(Scored::of_end(found, truth(end, &world.halves)));
+            for ((end, taken), found) in job.ends.iter().zip(&ends).zip(&found.ends) {
+                self.full_pairs.push(of_end(world, found, truth(end, &world.halves), taken, job.error));
             }
         }
     }
@@ -123,19 +123,19 @@ impl Cell {
         self.full_hoses.iter().chain(&self.full_ends).filter(|list| !list.is_stranger())
     }
 
-    /// With all readings: the right class leads.
+    /// With all readings: the right class leads, or one that nothing read can part from it.
     pub fn right_first(&self) -> Share {
-        Share::of(self.full_and_known(), |list| list.top().1)
+        Share::of(self.full_and_known(), |list| list.is_right)
     }
 
     /// The same of hose ends and flanges alone: without ports, tubes, banjos, couplings and hoses.
     pub fn right_end_first(&self) -> Share {
-        Share::of(self.full_ends.iter().filter(|list| list.is_everyday), |list| list.top().1)
+        Share::of(self.full_ends.iter().filter(|list| list.is_everyday), |list| list.is_right)
     }
 
     /// The same of all ends where the machine's halves were read as well.
     pub fn right_pair_first(&self) -> Share {
-        Share::of(self.full_pairs.iter().filter(|list| !list.is_stranger()), |list| list.top().1)
+        Share::of(self.full_pairs.iter().filter(|list| !list.is_stranger()), |list| list.is_right)
     }
 
     /// What the model itself states of that: the mean of the leading probabilities.
@@ -148,6 +148,16 @@ impl Cell {
     pub fn called_unknown(&self) -> Share {
         Share::of(self.full_and_known(), |list| list.is_called_unknown())
     }
+}
+
+fn of_end(world: &World, found: &EndFound, truth: Option<&Part>, taken: &Reads, error: f64) -> Scored {
+    let leader = found.candidates.first().and_then(|class| {
+        let is = |part: &&Part| {
+            part.name[0] == class.family && part.name[1] == class.size && part.gender == class.gender
+        };
+        world.halves.iter().find(is)
+    });
+    Scored::of_end(found, truth).or_alike(world, leader, truth, taken, error)
 }
 
 fn truth<'w>(drawn: &Drawn, parts: &'w [Part]) -> Option<&'w Part> {

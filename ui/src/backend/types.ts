@@ -2230,7 +2230,7 @@ seat_included_angle_deg?: Degrees | null,
 /**
  * Shape of the seat of the part that was measured.
  */
-cone?: Cone | null, 
+cone?: SeatShape | null, 
 /**
  * Outside diameter of the tube, or the bore at the root of the cone.
  */
@@ -6776,6 +6776,9 @@ from: number,
  * Why, in words.
  */
 why: string, };
+ * Shape of a seat as it is seen.
+ */
+export type SeatShape = "convex" | "concave" | "flat";
 
 /**
  * What the assembly will have to stand.

@@ -60,7 +60,7 @@ const END_KEYS = {
   pitch_mm: { kind: 'gauge' },
   taper: { kind: 'choice', options: ['no', 'yes'], as: 'boolean' },
   seat_included_angle_deg: { kind: 'choice', options: ['24', '60', '74', '90'], as: 'number' },
-  cone: { kind: 'choice', options: ['concave', 'convex'] },
+  cone: { kind: 'choice', options: ['concave', 'convex', 'flat'] },
   shoulder: { kind: 'choice', options: ['chamfered', 'flat'] },
   flank_angle_deg: { kind: 'choice', options: ['60', '55'], as: 'number' },
   swivel_hex_mm: { kind: 'length' },

@@ -55,7 +55,7 @@ export function endShape(readings: Kept, half: Half, tables: Tables | null, like
   const seal = picked(readings, half, 'seal');
   const angle = picked(readings, half, 'seat_included_angle_deg');
   const cone = picked(readings, half, 'cone');
-  const coned = seal === '' ? angle !== '' || cone !== '' || lent !== null : CONED.includes(seal);
+  const coned = cone !== 'flat' && (seal === '' ? angle !== '' || cone !== '' || lent !== null : CONED.includes(seal));
   return {
     gender: male ? 'male' : 'female',
     thread: threadOf(readings, half, male),

@@ -29,8 +29,10 @@ pub(super) const SHOULDER: Scale = Scale::Choice(&[&[0.95, 0.05], &[0.07, 0.93]]
 /// Parallel or taper, told by jaws laid flat: short worn threads mislead.
 pub(super) const TAPER: Scale = Scale::Choice(&[&[0.95, 0.05], &[0.07, 0.93]]);
 
-/// Convex or concave.
-pub(super) const CONE: Scale = Scale::Choice(&[&[0.97, 0.03], &[0.03, 0.97]]);
+/// Convex, concave or flat, in the order of [`super::SeatShape`]: a short cone looks flat, and the mouth of a tube
+/// or a chamfer hollow.
+pub(super) const CONE: Scale =
+    Scale::Choice(&[&[0.96, 0.03, 0.01], &[0.03, 0.95, 0.02], &[0.01, 0.04, 0.95]]);
 
 /// What seals, in the order of [`crate::catalogue::Seal`]. An O-ring that fell out of a cone leaves
 /// a cone (and the male half of a 24 degree end never had one); washers are taken for gaskets; a

@@ -1,12 +1,12 @@
 //! What an end can be: every row of the catalogue's ends, male and female, and every flange.
 
-use super::EndReadings;
 use super::confusion;
 use super::lookalike::Partners;
 use super::model::Model;
 use super::range::range_mm;
 use super::terms;
 use super::truth::{Scale, Seen, Terms, Truth};
+use super::{EndReadings, SeatShape};
 use crate::catalogue::{
     Band, Catalogue, Cone, Connection, EndKind, EndRow, Family, FamilyPart, Flange, PartKind, Seal,
     TAPER_ON_DIAMETER,
@@ -108,7 +108,7 @@ impl Ends {
     pub(super) fn of(catalogue: &Catalogue) -> Self {
         let mut ends = Self {
             hypotheses: Vec::new(),
-            model: Model::new(scales(catalogue), catalogue, PartKind::End),
+            model: Model::new(columns(catalogue), catalogue, PartKind::End),
             partners: Partners::of(catalogue),
             first_flange: catalogue.ends.len(),
         };
@@ -158,7 +158,13 @@ fn halves(row: &EndRow) -> &'static [Option<Gender>] {
     }
 }
 
-fn scales(catalogue: &Catalogue) -> Vec<(&'static str, Scale)> {
+/// What goes together on a part: what its half is, its thread, how it seals, and sizes beside those.
+const HALF: usize = 0;
+const THREAD: usize = 1;
+const SEALING: usize = 2;
+const SIZES: usize = 3;
+
+fn columns(catalogue: &Catalogue) -> Vec<(&'static str, Scale, Option<usize>)> {
     let ends = &catalogue.ends;
     let leaves = |of: fn(&EndRow) -> Option<f64>| {
         let mut leaves: Vec<f64> = ends.iter().filter_map(of).collect();
@@ -166,34 +172,39 @@ fn scales(catalogue: &Catalogue) -> Vec<(&'static str, Scale)> {
         leaves.dedup_by(|a, b| (*a - *b).abs() < 1e-3);
         leaves
     };
-    let length = |key: &'static str, outliers| {
+    let length = |key: &'static str, outliers, of_trait| {
         let (lowest, highest) = range_mm(key);
         let of = |half| terms::of(catalogue, PartKind::End, key, Some(half));
         let (male, female) = (of(Gender::Male), of(Gender::Female));
-        (key, Scale::Length { lowest, highest, outliers, male, female })
+        (key, Scale::Length { lowest, highest, outliers, male, female }, Some(of_trait))
     };
     vec![
-        ("kind", confusion::KIND),
-        ("gender", confusion::GENDER),
-        length("thread_diameter_mm", OUTLIERS),
-        ("pitch_mm", confusion::pitch(leaves(|end| end.pitch_mm.map(Millimetres::get)))),
-        ("taper", confusion::TAPER),
-        ("second_thread_diameter_mm", Scale::Slope { widest: 3.0, outliers: OUTLIERS }),
-        ("flank_angle_deg", confusion::flank(leaves(|end| end.flank_angle_deg.map(Degrees::get)))),
-        ("shoulder", confusion::SHOULDER),
-        ("seal", confusion::SEAL),
+        ("kind", confusion::KIND, Some(HALF)),
+        ("gender", confusion::GENDER, Some(HALF)),
+        length("thread_diameter_mm", OUTLIERS, THREAD),
+        ("pitch_mm", confusion::pitch(leaves(|end| end.pitch_mm.map(Millimetres::get))), Some(THREAD)),
+        ("taper", confusion::TAPER, Some(HALF)),
+        ("second_thread_diameter_mm", Scale::Slope { widest: 3.0, outliers: OUTLIERS }, Some(HALF)),
+        (
+            "flank_angle_deg",
+            confusion::flank(leaves(|end| end.flank_angle_deg.map(Degrees::get))),
+            Some(THREAD),
+        ),
+        ("shoulder", confusion::SHOULDER, Some(SEALING)),
+        ("seal", confusion::SEAL, Some(SEALING)),
         (
             "seat_included_angle_deg",
             confusion::seat(leaves(|end| end.seat_included_angle_deg.map(Degrees::get))),
+            Some(SEALING),
         ),
-        ("cone", confusion::CONE),
-        length("tube_od_mm", OUTLIERS),
-        length("male_bore_mm", MAKER_OUTLIERS),
-        length("swivel_hex_mm", MAKER_OUTLIERS),
-        length("head_od_mm", OUTLIERS),
-        length("head_thickness_mm", OUTLIERS),
-        length("bolt_long_mm", OUTLIERS),
-        length("bolt_short_mm", OUTLIERS),
+        ("cone", confusion::CONE, Some(SEALING)),
+        length("tube_od_mm", OUTLIERS, SIZES),
+        length("male_bore_mm", MAKER_OUTLIERS, SIZES),
+        length("swivel_hex_mm", MAKER_OUTLIERS, SIZES),
+        length("head_od_mm", OUTLIERS, SIZES),
+        length("head_thickness_mm", OUTLIERS, SIZES),
+        length("bolt_long_mm", OUTLIERS, SIZES),
+        length("bolt_short_mm", OUTLIERS, SIZES),
     ]
 }
 
@@ -212,16 +223,17 @@ fn gender_index(gender: Gender) -> usize {
     }
 }
 
-fn cone_index(cone: Cone) -> usize {
+fn shape(cone: Cone) -> SeatShape {
     match cone {
-        Cone::Convex => 0,
-        Cone::Concave => 1,
+        Cone::Convex => SeatShape::Convex,
+        Cone::Concave => SeatShape::Concave,
     }
 }
 
 fn truths_of_end(row: &EndRow, family: Option<&Family>, gender: Option<Gender>) -> [Truth; COLUMNS] {
     let on_thread = if row.thread.is_some() { Truth::Unstated } else { Truth::Absent };
-    let in_seat = if row.seals.iter().any(|seal| has_seat(*seal)) { Truth::Unstated } else { Truth::Absent };
+    let has_seat = row.seals.iter().any(|seal| has_seat(*seal));
+    let in_seat = if has_seat { Truth::Unstated } else { Truth::Absent };
     let (diameter, cone, slope_sign) = match gender {
         Some(Gender::Female) => {
             (limits(row.female_minor_mm, Terms::Female, on_thread), row.female_cone, -1.0)
@@ -246,7 +258,11 @@ fn truths_of_end(row: &EndRow, family: Option<&Family>, gender: Option<Gender>) 
     truths[FLANK] = gauged(row.flank_angle_deg.map(Degrees::get), on_thread);
     truths[SEAL] = seals(&row.seals);
     truths[SEAT] = gauged(row.seat_included_angle_deg.map(Degrees::get), in_seat);
-    truths[CONE] = cone.map_or(in_seat, |cone| Truth::OneOf(1 << cone_index(cone)));
+    truths[CONE] = match cone {
+        Some(cone) => Truth::OneOf(1 << shape(cone) as u16),
+        None if has_seat => Truth::Unstated,
+        None => without_cone(row, family, gender),
+    };
     let half = match gender {
         Some(Gender::Female) => Terms::Female,
         _ => Terms::Male,
@@ -265,12 +281,26 @@ fn truths_of_flange(flange: &Flange) -> [Truth; COLUMNS] {
     truths[KIND] = Truth::OneOf(1 << EndKind::Flange as u16);
     truths[GENDER] = Truth::Unstated;
     truths[SEAL] = seals(&[Seal::ORingFace]);
+    truths[CONE] = Truth::OneOf(1 << SeatShape::Flat as u16);
     truths[HEAD_OD] = around(flange.head_od_mm, HEAD_OD_LIMITS_MM, Terms::None, Truth::Unstated);
     truths[HEAD_THICKNESS] =
         around(flange.head_thickness_mm, HEAD_THICKNESS_LIMITS_MM, Terms::None, Truth::Unstated);
     truths[BOLT_LONG] = around(flange.bolt_long_mm, BOLT_LIMITS_MM, Terms::None, Truth::Unstated);
     truths[BOLT_SHORT] = around(flange.bolt_short_mm, BOLT_LIMITS_MM, Terms::None, Truth::Unstated);
     truths
+}
+
+/// What is seen where a cone would be. A male pipe thread often has a chamfer inside; of couplings, test points
+/// and staples the tables do not say.
+fn without_cone(row: &EndRow, family: Option<&Family>, gender: Option<Gender>) -> Truth {
+    const FLAT: u16 = 1 << SeatShape::Flat as u16;
+    const HOLLOW: u16 = 1 << SeatShape::Concave as u16;
+    let is_tube = family.is_some_and(|family| family.part == FamilyPart::Tube);
+    match gender {
+        _ if row.seals.is_empty() && !is_tube => Truth::Absent,
+        Some(Gender::Male) if row.seals.contains(&Seal::Thread) => Truth::OneOf(FLAT | HOLLOW),
+        _ => Truth::OneOf(FLAT),
+    }
 }
 
 /// Ends without a shoulder have none to look at, but those of which the table says nothing.
@@ -336,7 +366,7 @@ pub(super) fn seen(half: &EndReadings, caliper: f64) -> Vec<(usize, Seen)> {
         (TAPER, half.taper.map(usize::from)),
         (SHOULDER, half.shoulder.map(|shoulder| shoulder as usize)),
         (SEAL, half.seal.map(|seal| seal as usize)),
-        (CONE, half.cone.map(cone_index)),
+        (CONE, half.cone.map(|cone| cone as usize)),
     ];
     seen.extend(choices.into_iter().filter_map(|(column, choice)| Some((column, Seen::Choice(choice?)))));
     if let (Some(first), Some(second)) = (half.thread_diameter_mm, half.second_thread_diameter_mm) {
@@ -350,12 +380,6 @@ pub(super) fn seen(half: &EndReadings, caliper: f64) -> Vec<(usize, Seen)> {
         ));
     }
     seen
-}
-
-/// Whether a column is of the thread itself and of what bears it, which an end in no table may share with those
-/// that are.
-pub(super) fn is_of_thread(column: usize) -> bool {
-    matches!(column, KIND | GENDER | DIAMETER | PITCH | TAPER | SECOND | FLANK)
 }
 
 /// Whether a reading of that column would repeat one that was taken, or can not be taken yet.

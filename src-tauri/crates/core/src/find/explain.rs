@@ -99,10 +99,10 @@ fn pair(classes: &[Class], unknown: f64, why: &Why) -> Option<Pair> {
 
 /// What each reading of a part says.
 fn said(pair: &Pair, model: &Model, seen: &[(usize, Seen)]) -> Vec<Said> {
-    let each = seen.iter().map(|&(column, seen)| {
-        let column = &model.columns[column];
+    let each = seen.iter().map(|&(at, seen)| {
+        let column = &model.columns[at];
         let rival =
-            pair.of_rival.map_or_else(|| column.ln_of_unknown(seen), |rival| column.ln_of(seen, rival));
+            pair.of_rival.map_or_else(|| model.ln_of_unknown(at, seen), |rival| column.ln_of(seen, rival));
         Said { reading: column.key.to_owned(), bits: (column.ln_of(seen, pair.of_candidate) - rival) / LN_2 }
     });
     each.collect()

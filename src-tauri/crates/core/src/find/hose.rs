@@ -47,7 +47,7 @@ pub(super) fn ln_likelihood_of_unknown(model: &Model, seen: &[(usize, Seen)]) ->
         let is_near = beyond.is_some_and(|beyond| (least..=most).contains(&beyond));
         if is_near { -((most - least) * model.columns[column].scale.flat()).ln() } else { 0.0 }
     };
-    model.ln_likelihood_of_unknown(seen, |column| column == BORE)
+    model.ln_likelihood_of_unknown(seen)
         + round(REINFORCEMENT_OD, REINFORCEMENT_BEYOND_BORE_MM)
         + round(COVER_OD, COVER_BEYOND_BORE_MM)
 }
@@ -72,7 +72,7 @@ impl Hoses {
         let types: HashMap<(&str, &str), &HoseType> =
             catalogue.types.iter().map(|kind| ((kind.standard.as_str(), kind.kind.as_str()), kind)).collect();
         let mut hoses =
-            Self { model: Model::new(scales(catalogue), catalogue, PartKind::Hose), build: Vec::new() };
+            Self { model: Model::new(columns(catalogue), catalogue, PartKind::Hose), build: Vec::new() };
         let mut builds = HashMap::new();
         for row in rows(catalogue) {
             let kind = types.get(&(row.standard.as_str(), row.kind.as_str())).copied();
@@ -97,19 +97,20 @@ fn asked_of_a_new_hose(row: &HoseRow, kind: Option<&HoseType>) -> impl Eq + std:
     )
 }
 
-fn scales(catalogue: &Catalogue) -> Vec<(&'static str, Scale)> {
-    let length = |key: &'static str| {
+/// A hose in no table may have the bore of one that is, and nothing else of it.
+fn columns(catalogue: &Catalogue) -> Vec<(&'static str, Scale, Option<usize>)> {
+    let length = |key: &'static str, of_trait| {
         let (lowest, highest) = range_mm(key);
         let male = terms::of(catalogue, PartKind::Hose, key, None);
-        (key, Scale::Length { lowest, highest, outliers: OUTLIERS, male, female: Vec::new() })
+        (key, Scale::Length { lowest, highest, outliers: OUTLIERS, male, female: Vec::new() }, of_trait)
     };
     vec![
-        length("id_mm"),
-        length("reinforcement_od_mm"),
-        length("cover_od_mm"),
-        ("reinforcement", confusion::REINFORCEMENT),
-        ("layers", confusion::LAYERS),
-        ("cover", confusion::COVER),
+        length("id_mm", Some(0)),
+        length("reinforcement_od_mm", None),
+        length("cover_od_mm", None),
+        ("reinforcement", confusion::REINFORCEMENT, None),
+        ("layers", confusion::LAYERS, None),
+        ("cover", confusion::COVER, None),
     ]
 }
 

@@ -53,15 +53,16 @@ impl Partners {
     }
 }
 
-/// What the readings leave of one row, either half.
+/// What the readings leave of one row.
 #[derive(Debug, Clone, Copy, Default)]
 struct Left {
+    /// Of both halves.
     probability: f64,
-    /// What the likeliest class of it holds.
-    class: f64,
+    /// What the classes of its halves hold.
+    held: f64,
     is_possible: bool,
-    /// The hypothesis about it that the readings speak most for.
-    likeliest: Option<usize>,
+    /// Its hypotheses: the tables have two halves of a row, or one.
+    halves: [Option<usize>; 2],
 }
 
 /// The ends that are still possible.
@@ -69,6 +70,7 @@ pub(super) struct Possible<'m> {
     ends: &'m Ends,
     partners: &'m Partners,
     rows: Vec<Left>,
+    ln_likelihood: &'m [f64],
     /// The readings taken.
     taken: &'m [(usize, Seen)],
 }
@@ -78,7 +80,7 @@ impl<'m> Possible<'m> {
     /// a prior alone never rules a dangerous partner out.
     pub(super) fn of(
         ends: &'m Ends,
-        ln_likelihood: &[f64],
+        ln_likelihood: &'m [f64],
         probabilities: &[f64],
         taken: &'m [(usize, Seen)],
     ) -> Self {
@@ -91,38 +93,35 @@ impl<'m> Possible<'m> {
         for (i, hypothesis) in ends.hypotheses.iter().enumerate() {
             let left = &mut rows[hypothesis.at(ends)];
             left.probability += probabilities[i];
-            left.class = left.class.max(classes[&ends.model.class[i]]);
+            left.held += classes[&ends.model.class[i]];
             left.is_possible |= ln_likelihood[i] - best >= POSSIBLE.ln();
-            if left.likeliest.is_none_or(|of| ln_likelihood[of] < ln_likelihood[i]) {
-                left.likeliest = Some(i);
-            }
+            let half = usize::from(left.halves[0].is_some());
+            left.halves[half] = Some(i);
         }
         for left in &mut rows {
             left.is_possible |= left.probability >= POSSIBLE;
         }
-        Self { ends, partners: &ends.partners, rows, taken }
+        Self { ends, partners: &ends.partners, rows, ln_likelihood, taken }
     }
 
-    /// The dangerous pairs of which both are possible and one may be taken for the right one; of each
-    /// pair the less likely is named, the pairs of the likeliest ends first.
+    /// The dangerous pairs of which one may be taken for the right one and the other is still open beside
+    /// it; of each pair the less likely is named, the pairs of the likeliest ends first.
     pub(super) fn pairs(&self, catalogue: &Catalogue) -> Vec<LookalikeFound> {
         let mut pairs: Vec<(f64, LookalikeFound)> = Vec::new();
-        for (row, left) in self.rows.iter().enumerate().filter(|(_, left)| left.is_possible) {
-            for &at in &self.partners.of_row[row] {
-                let Some((female, male)) = self.partners.pairs[at].filter(|(female, _)| *female == row)
-                else {
-                    continue;
-                };
-                let (pair, other) = (&catalogue.lookalikes[at], self.rows[male]);
-                let is_open = if female == male {
-                    self.separating(pair).next().is_none()
-                } else {
-                    other.is_possible && !self.is_parted(pair, *left, other)
-                };
-                if is_open && left.class.max(other.class) >= TAKEN_FOR {
-                    let names_female = left.probability < other.probability;
-                    pairs.push((left.probability + other.probability, found(pair, names_female)));
-                }
+        let known = self.partners.pairs.iter().zip(&catalogue.lookalikes);
+        for ((female, male), pair) in known.filter_map(|(rows, pair)| Some(((*rows)?, pair))) {
+            let (one, other) = (self.rows[female], self.rows[male]);
+            if one.held.max(other.held) < TAKEN_FOR {
+                continue;
+            }
+            let is_open = if female == male {
+                one.is_possible && self.separating(pair).next().is_none()
+            } else {
+                self.are_open(female, male) && !self.is_parted(pair, one, other)
+            };
+            if is_open {
+                let names_female = one.probability < other.probability;
+                pairs.push((one.probability + other.probability, found(pair, names_female)));
             }
         }
         pairs.sort_by(|a, b| b.0.total_cmp(&a.0));
@@ -133,8 +132,20 @@ impl<'m> Possible<'m> {
     /// ring that is lost, a staple that is too thin) is a caution, and no other candidate.
     pub(super) fn threatens(&self, row: usize) -> bool {
         self.partners.of_row[row].iter().filter_map(|&at| self.partners.pairs[at]).any(|(female, male)| {
-            female != male && self.rows[if female == row { male } else { female }].is_possible
+            female != male && self.is_open_beside(row, if female == row { male } else { female })
         })
+    }
+
+    fn are_open(&self, one: usize, other: usize) -> bool {
+        self.is_open_beside(one, other) && self.is_open_beside(other, one)
+    }
+
+    /// Whether a partner of a row is still possible, or is as unlikely as it is by chance alone: nothing that
+    /// was taken tells it from the row, however badly both go with what was read.
+    fn is_open_beside(&self, row: usize, partner: usize) -> bool {
+        let all = || self.taken.iter().map(|&(at, seen)| (&self.ends.model.columns[at], seen));
+        self.rows[partner].is_possible
+            || self.beside(self.rows[row], self.rows[partner]).any(|halves| apart(all(), halves).0 < APART)
     }
 
     /// The readings taken that the pair is told apart by.
@@ -143,16 +154,41 @@ impl<'m> Possible<'m> {
         columns.filter(|(column, _)| pair.separating_readings.iter().any(|key| column.is_called(key)))
     }
 
-    /// Whether enough of them were taken and speak for either of the two.
+    /// Whether enough of them were taken and speak for either of the two, whichever half is in the hand.
     fn is_parted(&self, pair: &Lookalike, one: Left, other: Left) -> bool {
-        let Some((one, other)) = one.likeliest.zip(other.likeliest) else { return false };
-        let (mut apart, mut speaks) = (0.0, 0.0);
-        for (column, seen) in self.separating(pair) {
-            apart += column.apart(seen, one, other).powi(2);
-            speaks += column.ln_of(seen, one) - column.ln_of(seen, other);
-        }
-        apart >= APART * APART && speaks.abs() >= PARTED.ln()
+        let mut halves = self.beside(one, other).peekable();
+        halves.peek().is_some()
+            && halves.all(|halves| {
+                let (apart, speaks) = apart(self.separating(pair), halves);
+                apart >= APART && speaks >= PARTED.ln()
+            })
     }
+
+    /// The hypotheses about two rows that can be the one half in the hand: the same half of both, and not one
+    /// that the readings speak against for either.
+    fn beside(&self, one: Left, other: Left) -> impl Iterator<Item = (usize, usize)> {
+        let gender = |at: usize| self.ends.hypotheses[at].gender;
+        let likelihood = |(a, b): (usize, usize)| self.ln_likelihood[a].max(self.ln_likelihood[b]);
+        let halves: Vec<(usize, usize)> = one
+            .halves
+            .into_iter()
+            .flatten()
+            .flat_map(|a| other.halves.into_iter().flatten().map(move |b| (a, b)))
+            .filter(|&(a, b)| gender(a).is_none() || gender(b).is_none() || gender(a) == gender(b))
+            .collect();
+        let best = halves.iter().copied().map(likelihood).fold(f64::NEG_INFINITY, f64::max);
+        halves.into_iter().filter(move |&halves| likelihood(halves) >= best + POSSIBLE.ln())
+    }
+}
+
+/// How many standard errors readings part two hypotheses by what the tables say of them, and how much, as a
+/// logarithm of odds, what was read speaks for one of the two.
+fn apart<'m>(taken: impl Iterator<Item = (&'m Column, Seen)>, (one, other): (usize, usize)) -> (f64, f64) {
+    let (square, speaks) = taken.fold((0.0, 0.0), |(square, speaks), (column, seen)| {
+        let says = column.ln_of(seen, one) - column.ln_of(seen, other);
+        (square + column.apart(seen, one, other).powi(2), speaks + says)
+    });
+    (square.sqrt(), speaks.abs())
 }
 
 fn found(pair: &Lookalike, names_female: bool) -> LookalikeFound {

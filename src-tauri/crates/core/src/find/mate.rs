@@ -2,7 +2,7 @@
 //! where somebody fitted a wrong hose, anything.
 
 use super::belief::{Evidence, classes};
-use super::end::{self, Ends};
+use super::end::Ends;
 use super::found::MateFound;
 use super::truth::Seen;
 use crate::catalogue::Catalogue;
@@ -37,7 +37,7 @@ impl Mate {
         }
         let ln_prior = ends.model.ln_prior();
         let ln_own = ends.model.ln_likelihood(seen);
-        let ln_unknown = ends.model.ln_likelihood_of_unknown(seen, end::is_of_thread);
+        let ln_unknown = ends.model.ln_likelihood_of_unknown(seen);
         let top = ln_own.iter().copied().fold(ln_unknown, f64::max);
         let scaled = |ln: f64| (ln - top).exp();
         let anything = ln_prior.iter().zip(&ln_own).map(|(prior, ln)| prior.exp() * scaled(*ln)).sum();

@@ -35,7 +35,7 @@ pub use found::{
     EndCandidate, EndFound, EndName, Found, HoseCandidate, HoseName, LookalikeFound, MateFound, NextReading,
     PairFound, Part, Settled, UnknownHose,
 };
-pub use readings::{CannotTell, EndReadings, HoseReadings, Origin, Readings};
+pub use readings::{CannotTell, EndReadings, HoseReadings, Origin, Readings, SeatShape};
 pub use stray::Stray;
 
 use crate::catalogue::{Catalogue, HoseRow, Reach};
@@ -288,7 +288,7 @@ impl EndRead {
         let seen = of(&readings.ends);
         let mate = Mate::read(ends, &of(&readings.mates));
         let mut likelihood = ends.model.ln_likelihood(&seen);
-        let mut unknown = ends.model.ln_likelihood_of_unknown(&seen, end::is_of_thread);
+        let mut unknown = ends.model.ln_likelihood_of_unknown(&seen);
         if let Some(mate) = &mate {
             likelihood.iter_mut().enumerate().for_each(|(i, ln)| *ln += mate.ln_likelihood(i));
             unknown += mate.ln_likelihood_of_unknown();

@@ -14,9 +14,14 @@ use std::sync::{Arc, Mutex, OnceLock, PoisonError};
 /// in the trade, and never excluded.
 pub(super) const UNKNOWN_PRIOR: f64 = 0.04;
 
-/// Share of parts in no table whose thread or bore is in the tables all the same: makers put their own
-/// seats on common threads. Common practice, no source.
+/// Share of parts in no table that have a trait (its thread, its way of sealing) of some row all the same, and
+/// of those that do not the share of readings that are like some row's: makers put their own seats on common
+/// threads, and known seats on threads of their own. Common practice, no source.
 const COMMON_SHARE: f64 = 0.7;
+
+/// Share of parts in no table that are some row's in all but their sizes: a size of its family that the tables
+/// have not. Common practice, no source.
+const ODD_SIZE_SHARE: f64 = 0.3;
 
 /// One reading and what each hypothesis says of it.
 #[derive(Debug)]
@@ -29,6 +34,8 @@ pub(super) struct Column {
     pub(super) effort: f64,
     /// How far the hose must be apart for it.
     pub(super) reach: Reach,
+    /// The trait it is read of, which a part in no table may share with those that are.
+    of_trait: Option<usize>,
     /// Each truth once; the first is the one of a part of which nothing is known.
     truths: Vec<Truth>,
     of: Vec<u16>,
@@ -41,13 +48,17 @@ pub(super) struct Column {
 const UNSTATED: usize = 0;
 
 impl Column {
-    fn new(key: &'static str, scale: Scale, catalogue: &Catalogue, part: PartKind) -> Self {
+    fn new(
+        (key, scale, of_trait): (&'static str, Scale, Option<usize>),
+        catalogue: &Catalogue,
+        part: PartKind,
+    ) -> Self {
         let truths = vec![Truth::Unstated];
         let ids = HashMap::from([(identity(Truth::Unstated), UNSTATED as u16)]);
         let cost = catalogue.efforts.iter().find(|row| row.part == part && row.reading == key);
         // A test over the tables holds that every reading has its effort.
         let (effort, reach) = cost.map_or((1.0, Reach::Off), |row| (row.effort, row.reach));
-        Self { key, scale, effort, reach, truths, of: Vec::new(), ids, outlook: Mutex::new(None) }
+        Self { key, scale, effort, reach, of_trait, truths, of: Vec::new(), ids, outlook: Mutex::new(None) }
     }
 
     fn push(&mut self, truth: Truth) {
@@ -91,7 +102,7 @@ impl Column {
     }
 
     /// The same where nothing is known of the part.
-    pub(super) fn ln_of_unknown(&self, seen: Seen) -> f64 {
+    fn ln_of_anything(&self, seen: Seen) -> f64 {
         self.scale.ln_likelihood(Truth::Unstated, seen)
     }
 
@@ -154,13 +165,14 @@ pub(super) struct Model {
 }
 
 impl Model {
-    /// A model without hypotheses, with a column for each key.
-    pub(super) fn new(scales: Vec<(&'static str, Scale)>, catalogue: &Catalogue, part: PartKind) -> Self {
+    /// A model without hypotheses, with a column for each key, its scale and the trait it is read of.
+    pub(super) fn new(
+        columns: Vec<(&'static str, Scale, Option<usize>)>,
+        catalogue: &Catalogue,
+        part: PartKind,
+    ) -> Self {
         Self {
-            columns: scales
-                .into_iter()
-                .map(|(key, scale)| Column::new(key, scale, catalogue, part))
-                .collect(),
+            columns: columns.into_iter().map(|column| Column::new(column, catalogue, part)).collect(),
             class: Vec::new(),
             bins: Vec::new(),
             classes: HashMap::new(),
@@ -205,26 +217,55 @@ impl Model {
         ln
     }
 
-    /// The same for a part that is in no table. What is `common` (the thread of an end, the bore of a
-    /// hose) is in a share of such parts that of some row, and otherwise, like all the rest, anything.
-    pub(super) fn ln_likelihood_of_unknown(
-        &self,
-        seen: &[(usize, Seen)],
-        common: impl Fn(usize) -> bool,
-    ) -> f64 {
-        let anything = |seen: &[(usize, Seen)]| -> f64 {
-            seen.iter().map(|&(column, seen)| self.columns[column].ln_of_unknown(seen)).sum()
-        };
-        let (common, rest): (Vec<_>, Vec<_>) = seen.iter().partition(|(column, _)| common(*column));
-        if common.is_empty() {
-            return anything(&rest);
-        }
-        let rows = self.ln_prior().iter().zip(self.ln_likelihood(&common));
-        let of_a_row =
-            ln_sum(rows.map(|(prior, likelihood)| prior + likelihood)) - (1.0 - UNKNOWN_PRIOR).ln();
-        let either = [COMMON_SHARE.ln() + of_a_row, (1.0 - COMMON_SHARE).ln() + anything(&common)];
-        ln_sum(either.into_iter()) + anything(&rest)
+    /// The same for a part that is in no table: a row of another size, or a part put together anew.
+    pub(super) fn ln_likelihood_of_unknown(&self, seen: &[(usize, Seen)]) -> f64 {
+        let ways = [
+            ODD_SIZE_SHARE.ln() + self.ln_of_another_size(seen),
+            (1.0 - ODD_SIZE_SHARE).ln() + self.ln_of_a_new_whole(seen),
+        ];
+        ln_sum(ways.into_iter())
     }
+
+    /// All but the sizes are some row's; each size is one for itself.
+    fn ln_of_another_size(&self, seen: &[(usize, Seen)]) -> f64 {
+        let is_size = |column: usize| matches!(self.columns[column].scale, Scale::Length { .. });
+        let (sizes, rest): (Vec<_>, Vec<_>) = seen.iter().partition(|(column, _)| is_size(*column));
+        let each = sizes.into_iter().map(|(column, seen)| self.ln_of_unknown(column, seen));
+        self.ln_of_some_row(&rest) + each.sum::<f64>()
+    }
+
+    /// Each trait is that of some row, or each reading of it is like some row's for itself, or anything.
+    fn ln_of_a_new_whole(&self, seen: &[(usize, Seen)]) -> f64 {
+        let mut ordered = seen.to_vec();
+        ordered.sort_by_key(|(column, _)| self.columns[*column].of_trait);
+        let traits =
+            ordered.chunk_by(|(a, _), (b, _)| self.columns[*a].of_trait == self.columns[*b].of_trait);
+        let of_trait = |seen: &[(usize, Seen)]| {
+            let alone = seen.iter().map(|&(column, seen)| self.ln_of_unknown(column, seen)).sum();
+            let is_one = seen.len() == 1 || self.columns[seen[0].0].of_trait.is_none();
+            if is_one { alone } else { either(self.ln_of_some_row(seen), alone) }
+        };
+        traits.map(of_trait).sum()
+    }
+
+    /// Logarithm of the likelihood of one reading for itself where the part is in no table.
+    pub(super) fn ln_of_unknown(&self, column: usize, seen: Seen) -> f64 {
+        let anything = self.columns[column].ln_of_anything(seen);
+        match self.columns[column].of_trait {
+            Some(_) => either(self.ln_of_some_row(&[(column, seen)]), anything),
+            None => anything,
+        }
+    }
+
+    fn ln_of_some_row(&self, seen: &[(usize, Seen)]) -> f64 {
+        let rows = self.ln_prior().iter().zip(self.ln_likelihood(seen));
+        ln_sum(rows.map(|(prior, likelihood)| prior + likelihood)) - (1.0 - UNKNOWN_PRIOR).ln()
+    }
+}
+
+/// What a part in no table has of some row, or has not.
+fn either(of_some_row: f64, otherwise: f64) -> f64 {
+    ln_sum([COMMON_SHARE.ln() + of_some_row, (1.0 - COMMON_SHARE).ln() + otherwise].into_iter())
 }
 
 #[cfg(test)]
@@ -305,7 +346,7 @@ mod tests {
                 ..serde_json::from_value(serde_json::json!({"role": Role::A})).expect("an end")
             };
             let seen = end::seen(&readings, CALIPER_ERROR.get());
-            let unknown = model.ln_likelihood_of_unknown(&seen, end::is_of_thread);
+            let unknown = model.ln_likelihood_of_unknown(&seen);
             beliefs.push((
                 format!("{row:?}"),
                 Evidence::new(model.ln_prior(), model.ln_likelihood(&seen), unknown).alone(),

@@ -1,7 +1,7 @@
 //! What was read off a failed hose and off the machine's half.
 
 use super::Part;
-use crate::catalogue::{Cone, EndKind, Reach, Reinforcement, Seal, Shoulder};
+use crate::catalogue::{EndKind, Reach, Reinforcement, Seal, Shoulder};
 use crate::quantity::{Degrees, Millimetres, Reading};
 use crate::spec::{Cover, Gender, Role};
 use schemars::JsonSchema;
@@ -61,6 +61,18 @@ pub enum Origin {
     EastAsia,
     /// Not known.
     Unknown,
+}
+
+/// Shape of a seat as it is seen.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(rename_all = "kebab-case")]
+pub enum SeatShape {
+    /// A cone that stands proud.
+    Convex,
+    /// A hollow cone.
+    Concave,
+    /// No cone: a flat face, or the plain end of a thread or tube.
+    Flat,
 }
 
 /// What can be read off a hose that is cut back from the squeezed part.
@@ -134,7 +146,7 @@ pub struct EndReadings {
     pub seat_included_angle_deg: Option<Degrees>,
     /// Shape of the seat of the part that was measured.
     #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub cone: Option<Cone>,
+    pub cone: Option<SeatShape>,
     /// Outside diameter of the tube, or the bore at the root of the cone.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub tube_od_mm: Option<Reading>,
