@@ -2,7 +2,7 @@
 
 use crate::world::Machine;
 use hosewright_api::commands::Reply;
-use hosewright_api::{Api, ApiError};
+use hosewright_api::{Api, ApiError, Work};
 use hosewright_words::Language;
 use serde_json::Value;
 use std::path::PathBuf;
@@ -10,7 +10,11 @@ use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 
 /// The use cases; a copy is the same desk.
 #[derive(Clone)]
-pub(crate) struct Desk(Arc<Mutex<Open>>);
+pub(crate) struct Desk {
+    open: Arc<Mutex<Open>>,
+    /// What the use case in hand is at; it is asked and stopped beside it.
+    work: Work,
+}
 
 struct Open {
     api: Api,
@@ -23,7 +27,8 @@ impl Desk {
     pub(crate) fn new(register: PathBuf) -> Self {
         let mut api = Api::new(Language::English, Box::new(Machine));
         api.speak_as_set();
-        Self(Arc::new(Mutex::new(Open { api, register, is_open: false })))
+        let work = api.work();
+        Self { open: Arc::new(Mutex::new(Open { api, register, is_open: false })), work }
     }
 
     /// Opens the register. Where it can not be, the first call that needs it tries again and says why.
@@ -36,12 +41,15 @@ impl Desk {
     /// # Errors
     /// What the use case refuses, and why the register can not be opened where it needs one.
     pub(crate) fn call(&self, name: &str, input: Value, bytes: &[u8]) -> Result<Reply, ApiError> {
-        self.lock().call(name, input, bytes)
+        match self.work.call(name) {
+            Some(answered) => answered,
+            None => self.lock().call(name, input, bytes),
+        }
     }
 
     /// A call that panicked left the register as its transaction found it, so the next may go on.
     fn lock(&self) -> MutexGuard<'_, Open> {
-        self.0.lock().unwrap_or_else(PoisonError::into_inner)
+        self.open.lock().unwrap_or_else(PoisonError::into_inner)
     }
 }
 
