@@ -225,7 +225,7 @@ fn rows(api: &Api, sheet: &Sheet<'_, Column>) -> Result<ListRead, ApiError> {
     let mut read = ListRead { left_out: sheet.left_out(), ..ListRead::default() };
     let going = api.work.begin(sheet.headings.rows);
     for (at, row) in sheet.rows().enumerate() {
-        if at % LOOK_AFTER == 0 && !going.at(at) {
+        if at.is_multiple_of(LOOK_AFTER) && !going.at(at) {
             return Err(hosewright_store::Error::Stopped.into());
         }
         match reader.row(row) {
