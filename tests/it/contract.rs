@@ -337,7 +337,7 @@ fn a_row_that_says_what_the_register_has_is_known_and_one_that_says_another_thin
         (&["straight,2020-01-01,"], 1, None),
         (&["elbow90,2021-01-01,"], 0, Some("in the column code")),
         (&["straight,2021-01-02,"], 0, Some("in the column code")),
-        (&["straight,2021-01-01,2022-01-01"], 0, Some("record that it came off")),
+        (&["straight,2020-01-01,2020-06-01"], 0, Some("correct removed")),
         (&[is, is], 1, Some("row 2 sits at this place")),
     ];
     for (rows, known, why) in cases {

@@ -1,7 +1,7 @@
 //! How long hoses last, against published and library values and against the likelihood written out plainly.
 
 use hosewright_core::life::{Record, Weibull, fit, life, read_csv};
-use hosewright_tests::life_figures::{history, life_cases};
+use hosewright_tests::life_figures::{history, life_cases, mixed_history, mixed_life_cases};
 use hosewright_tests::vectors::assert_all_agree;
 use proptest::prelude::*;
 use serde_json::json;
@@ -12,6 +12,32 @@ const FALL: f64 = 1.920_729_410_347_062;
 #[test]
 fn fits_bounds_and_survival_agree_with_published_and_library_values() {
     assert_all_agree("life_cases.csv", &life_cases());
+}
+
+#[test]
+fn lives_of_which_nobody_knows_when_they_ended_agree_with_two_libraries() {
+    assert_all_agree("life_mixed_cases.csv", &mixed_life_cases());
+}
+
+/// The fit's covariance is the inverse of the bend of the likelihood, here taken by differences.
+#[test]
+fn the_information_of_intervals_is_how_the_likelihood_bends() {
+    for set in ["intervals", "late", "both", "unseen"] {
+        let records = mixed_history(set);
+        let fit = fit(&records).unwrap();
+        let at = |by_shape: f64, by_scale: f64| {
+            let (shape, scale) = (fit.weibull.shape * by_shape.exp(), fit.weibull.scale * by_scale.exp());
+            log_likelihood(&records, shape, scale)
+        };
+        let h = 1e-4;
+        let shape_shape = -(at(h, 0.0) - 2.0 * at(0.0, 0.0) + at(-h, 0.0)) / (h * h);
+        let scale_scale = -(at(0.0, h) - 2.0 * at(0.0, 0.0) + at(0.0, -h)) / (h * h);
+        let both = -(at(h, h) - at(h, -h) - at(-h, h) + at(-h, -h)) / (4.0 * h * h);
+        let determinant = shape_shape * scale_scale - both * both;
+        let near = |found: f64, expected: f64| (found / expected - 1.0).abs() < 1e-3;
+        assert!(near(fit.covariance.ln_shape, scale_scale / determinant), "{set}: {:?}", fit.covariance);
+        assert!(near(fit.covariance.ln_scale, shape_shape / determinant), "{set}: {:?}", fit.covariance);
+    }
 }
 
 /// The shock absorbers as if two in three had been entered old: reference-library values of
@@ -86,6 +112,10 @@ fn log_likelihood(records: &[Record], shape: f64, scale: f64) -> f64 {
     let hazard = |time: f64| (time / scale).powf(shape);
     let one = |record: &Record| {
         let failed = shape.ln() - shape * scale.ln() + (shape - 1.0) * record.time().ln();
+        if let Some(after) = record.after() {
+            let grown = hazard(record.time()) - hazard(after);
+            return (-(-grown).exp_m1()).ln() - hazard(after) + hazard(record.entered());
+        }
         (if record.failed() { failed } else { 0.0 }) - hazard(record.time()) + hazard(record.entered())
     };
     records.iter().map(one).sum()

@@ -18,6 +18,7 @@ mod cutting;
 mod find;
 mod fleets;
 mod flow;
+mod hose_list;
 mod labels;
 mod life;
 mod lives;

@@ -2,10 +2,12 @@
 //! a build sheet under the supplier's name. Every table here is invented.
 
 use super::settings::{answer, api};
+use chrono::NaiveDate;
 use hosewright_api::commands::Reply;
 use hosewright_api::{Api, ApiError, Code};
 use hosewright_core::catalogue::Catalogue;
-use hosewright_core::supplier::{Column, Sheeted, headings, read};
+use hosewright_core::sheet::{Column as _, How, headings};
+use hosewright_core::supplier::{Column, read};
 use hosewright_papers::table::to_xlsx;
 use proptest::prelude::*;
 use rstest::rstest;
@@ -93,7 +95,7 @@ fn headings_are_found_beneath_a_title_and_matched_with_their_units() {
 #[case("Price", None)]
 fn headings_are_known_in_three_languages(#[case] heading: &str, #[case] is: Option<&str>) {
     let cells = vec![vec![heading.to_owned()], vec!["1".to_owned()]];
-    let found = headings(&cells, Some(1));
+    let found = headings::<Column>(&cells, Some(1), None, NaiveDate::MIN);
     assert_eq!(found.columns[0].is.map(Column::name), is);
 }
 
@@ -298,9 +300,9 @@ proptest! {
     ) {
         let mut sheet = vec![["supplier", "standard", "type", "dn", "crimp", "tol", "skive", "insertion"].map(str::to_owned).to_vec()];
         sheet.extend(cells);
-        let how = Sheeted { name: "any".into(), header_row: Some(1), ..Sheeted::default() };
+        let how = How { header_row: Some(1), ..How::default() };
         let filled = sheet.iter().skip(1).filter(|row| row.iter().any(|cell| !cell.trim().is_empty())).count();
-        if let Ok(read) = read(Catalogue::embedded(), &sheet, &how) {
+        if let Ok(read) = read(Catalogue::embedded(), &sheet, "any", &how, NaiveDate::MIN) {
             prop_assert_eq!(read.rows.len() + read.repeated.len() + read.refused.len() + read.left_out.len(), filled);
         }
     }
@@ -311,7 +313,7 @@ fn a_heading_that_names_something_else_of_a_crimp_is_not_the_diameter_to_crimp_t
     let is = |heading: &str| {
         let cells =
             vec![vec!["Standard".to_owned(), heading.to_owned()], vec!["EN 853".into(), "28.5".into()]];
-        headings(&cells, Some(1)).columns[1].is
+        headings::<Column>(&cells, Some(1), None, NaiveDate::MIN).columns[1].is
     };
     for heading in ["Crimp", "Crimp OD [mm]", "Crimp diameter", "Prensado"] {
         assert_eq!(is(heading), Some(Column::CrimpDiameter), "{heading}");
@@ -330,9 +332,7 @@ fn a_bare_number_beneath_dash_is_the_dash_and_one_beneath_dn_the_nominal_diamete
             ["S (invented)", "EN 853", "2SN", "10", "28.5"],
         ];
         let cells: Vec<Vec<String>> = cells.iter().map(|row| row.map(str::to_owned).to_vec()).collect();
-        read(Catalogue::embedded(), &cells, &Sheeted { name: "s".into(), ..Sheeted::default() })
-            .expect("a sheet")
-            .rows[0]
+        read(Catalogue::embedded(), &cells, "s", &How::default(), NaiveDate::MIN).expect("a sheet").rows[0]
             .1
             .dn
             .get()
@@ -348,8 +348,7 @@ fn a_bare_length_without_a_unit_in_a_sheet_of_inches_is_asked_for() {
         ["S (invented)", "EN 853", "2SN", "16", "1.122", "1.10"],
     ];
     let cells: Vec<Vec<String>> = cells.iter().map(|row| row.map(str::to_owned).to_vec()).collect();
-    let sheet = read(Catalogue::embedded(), &cells, &Sheeted { name: "s".into(), ..Sheeted::default() })
-        .expect("a sheet");
+    let sheet = read(Catalogue::embedded(), &cells, "s", &How::default(), NaiveDate::MIN).expect("a sheet");
     assert_eq!((sheet.rows.len(), sheet.refused[0].column), (0, Some(Column::Cutoff)));
     assert!(sheet.refused[0].why.contains("no unit"), "{:?}", sheet.refused);
 }

@@ -70,8 +70,35 @@ for (const size of sizes) {
     await page.getByRole('button', { name: 'Line', exact: true }).click();
     await page.getByRole('img', { name: /^Pressure: part still holding/ }).waitFor();
     await axe(page, 'lives by line');
+    await fits(page, 'lives by line');
   });
 }
+
+test('what to expect, bad places and the age of least cost are told, each with its bounds', async (t) => {
+  const { url } = await serve(t);
+  const page = await open(t, await browse(t), url);
+  await goTo(page, 'Due');
+  await page.getByRole('button', { name: /^How long hoses last here/ }).click();
+  await page.getByRole('img', { name: /^Failures expected in the next quarter: \d/ }).waitFor();
+  await page.getByText(/Of \d+ places that were looked at. Of so many some are bad by chance alone./).waitFor();
+  await page.getByLabel('A failure').fill('100');
+  await page.getByLabel('A planned replacement').fill('200');
+  await page.getByRole('button', { name: 'Work it out' }).click();
+  await page.getByText('Two amounts above nothing, the failure the dearer one.').waitFor();
+  await page.getByLabel('A failure').fill('2000');
+  await page.getByRole('button', { name: 'Work it out' }).click();
+  await page
+    .getByText(/^Costs least replaced at|No age costs less than waiting/)
+    .first()
+    .waitFor();
+  await axe(page, 'costs');
+  await fits(page, 'costs');
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: /^Save it as a sheet/ }).click(),
+  ]);
+  assert.equal(download.suggestedFilename(), 'lives.pdf');
+});
 
 test('with too few failures no life is told', async (t) => {
   const { url } = await serve(t, { empty: true });

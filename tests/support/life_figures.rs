@@ -1,7 +1,7 @@
 //! Lives against their check values.
 
 use crate::vectors::{Compared, Row, rows, text};
-use hosewright_core::life::{Covariance, Fit, Record, fit, life, read_csv};
+use hosewright_core::life::{Covariance, Fit, Record, fit, life, read_csv, turnbull};
 
 /// The table is written to ten significant digits.
 const DIGITS: i32 = 10;
@@ -11,6 +11,38 @@ const NORMAL_97_5: f64 = 1.959_963_984_540_054;
 /// `life_cases.csv`: fits, bounds, quantiles and Kaplan-Meier of the data sets beside it.
 pub fn life_cases() -> Vec<Compared> {
     rows("life_cases.csv").iter().flat_map(life_case).collect()
+}
+
+/// `life_mixed_cases.csv`: fits, bounds and Turnbull's estimate where some were found failed since nobody knows when and some
+/// were entered old.
+pub fn mixed_life_cases() -> Vec<Compared> {
+    rows("life_mixed_cases.csv").iter().map(mixed_life_case).collect()
+}
+
+fn mixed_life_case(row: &Row) -> Compared {
+    let set = row.text("data_set");
+    let records = mixed_history(set);
+    let fit = fit(&records).unwrap_or_else(|why| panic!("{}: {why:?}", row.id()));
+    let found = match row.text("quantity") {
+        "shape" => Some(fit.weibull.shape),
+        "scale" => Some(fit.weibull.scale),
+        "log likelihood" => Some(fit.log_likelihood),
+        "survival" => {
+            let time = row.number("time");
+            Some(turnbull(&records).iter().rev().find(|[at, _]| *at <= time).map_or(1.0, |[_, left]| *left))
+        }
+        bound => profile(&fit, bound),
+    };
+    row.compare("value", found.unwrap_or_else(|| panic!("{}: no answer", row.id())), DIGITS)
+}
+
+/// The history of a set of `life_mixed_data.csv`.
+pub fn mixed_history(set: &str) -> Vec<Record> {
+    let table = text("life_mixed_data.csv");
+    let rows: Vec<&str> = table.lines().filter_map(|line| line.strip_prefix(&format!("{set},"))).collect();
+    assert!(!rows.is_empty(), "there is no data set {set}");
+    read_csv(&format!("time,failed,entered,after\n{}", rows.join("\n")))
+        .unwrap_or_else(|error| panic!("{set}: {error}"))
 }
 
 /// The history of a data set.
@@ -83,8 +115,8 @@ fn wald(fit: &Fit, quantity: &str, bound: fn(f64, f64) -> f64) -> Option<f64> {
 
 fn profile(fit: &Fit, quantity: &str) -> Option<f64> {
     let [lower, upper] = match quantity.split(' ').next()? {
-        "beta" => fit.shape_ci95,
-        "eta" => fit.scale_ci95,
+        "beta" | "shape" => fit.shape_ci95,
+        "eta" | "scale" => fit.scale_ci95,
         _ => return None,
     };
     if quantity.contains("lower") { lower } else { upper }

@@ -46,6 +46,8 @@ async function answerOf<N extends CommandName>(
 /** The use cases over loopback HTTP: for development and browser tests, not in the built program. */
 export const loopback: Backend = {
   call<N extends CommandName>(name: N, input: Question<N>, bytes?: Uint8Array): Promise<Reply<Answer<N>>> {
+    // How far a call is, is asked while it goes on.
+    if (name.startsWith('work.')) return answerOf(name, input, bytes);
     const answer = before.then(() => answerOf(name, input, bytes));
     before = answer;
     return answer;

@@ -1716,6 +1716,11 @@ n: number, };
 export type Danger = "damages" | "leaks" | "blows-off";
 
 /**
+ * Which stands first where a day is written as numbers with strokes, such as 03/04/2024.
+ */
+export type DayOrder = "day-first" | "month-first";
+
+/**
  * An angle in degrees. Seats are given by their included angle (37 degree flare = 74).
  */
 export type Degrees = number;
@@ -2459,6 +2464,42 @@ waiting_for: Array<DeviceId>,
  * Why it was cut off; none where it was whole.
  */
 cut_off: string | null, };
+ * What was seen at one of many against what was to be expected there.
+ */
+export type Excess = { 
+/**
+ * Failures.
+ */
+seen: number, 
+/**
+ * Failures that hoses of these ages have elsewhere.
+ */
+expected: number, 
+/**
+ * The first over the second.
+ */
+ratio: number, 
+/**
+ * Its exact 95 % bounds, by Poisson's law.
+ */
+ratio_ci95: [number, number], 
+/**
+ * The chance that any of those looked at has as many by chance alone: what is left when one picks the worst of many.
+ */
+by_chance: number, };
+
+/**
+ * Failures to expect in a span to come.
+ */
+export type Expected = { 
+/**
+ * The mean.
+ */
+failures: number, 
+/**
+ * Bounds that hold the count with a chance of at least 95 %: how little is known of the law is in them, and chance.
+ */
+ci95: [number, number], };
 
 /**
  * A candidate against a rival, reading by reading.
@@ -2509,7 +2550,7 @@ as: ExportKind, };
 /**
  * Kinds of files.
  */
-export type ExportKind = "csv" | "xlsx" | "json" | "ics";
+export type ExportKind = "csv" | "xlsx" | "zip" | "json" | "ics";
 
 /**
  * Something that a hose takes beside hose, ends and ferrules.
@@ -2916,6 +2957,23 @@ already_there: boolean,
  * Hours on the machine's meter.
  */
 hours?: number | null, };
+
+/**
+ * A point of the fitted curve.
+ */
+export type FittedPoint = { 
+/**
+ * Time.
+ */
+time: number, 
+/**
+ * The part still in service.
+ */
+survival: number, 
+/**
+ * Its 95 % bounds, for that time alone.
+ */
+ci95: [number, number], };
 
 /**
  * A four-bolt flange.
@@ -3327,7 +3385,23 @@ type: string, } | { "by": "line",
 /**
  * Which.
  */
-line: Line, } | { "by": "not-known" };
+line: Line, } | { "by": "load", 
+/**
+ * How much.
+ */
+load: Load, } | { "by": "machine", 
+/**
+ * Which, as it is written there.
+ */
+kind: string, } | { "by": "place", 
+/**
+ * The machines' kind.
+ */
+kind: string, 
+/**
+ * What people call the place.
+ */
+name: string, } | { "by": "not-known" };
 
 /**
  * One half of a connection.
@@ -3350,31 +3424,6 @@ dimensions: { [key in string]: Limits }, };
  * A SHA-256 (FIPS 180-4): of an event or of a photo's bytes.
  */
 export type Hash = string;
-
-/**
- * A column of a sheet.
- */
-export type HeadingFound = { 
-/**
- * Its number, from 0.
- */
-column: number, 
-/**
- * Its heading as it stands there.
- */
-heading: string, 
-/**
- * What it seems to be; none where nothing fits.
- */
-is: SupplierColumn | null, 
-/**
- * The unit that stands in its heading.
- */
-unit: SupplierUnit | null, 
-/**
- * Its first cells.
- */
-examples: Array<string>, };
 
 /**
  * One thing found.
@@ -3899,7 +3948,23 @@ name: string,
 /**
  * Say what would be made and refused; change nothing.
  */
-dry_run: boolean, };
+dry_run: boolean, 
+/**
+ * The row of its headings, from 1; found by itself without.
+ */
+header_row?: number | null, 
+/**
+ * What the columns are; as their headings propose without. A heading that nothing proposes is an error then.
+ */
+columns?: Array<SheetMatched<ListColumn>> | null, 
+/**
+ * What stands in no column and holds for every row, such as the site.
+ */
+fixed?: Partial<Record<ListColumn, string>>, 
+/**
+ * Rows that are left out, as a spreadsheet numbers them.
+ */
+leave_out?: Array<number>, };
 
 /**
  * What was, or would be, made of a list.
@@ -3930,6 +3995,10 @@ places: number,
  */
 hoses: number, 
 /**
+ * Hoses that the register has on a machine and the list off it: taken off.
+ */
+changed: number, 
+/**
  * Rows whose hose the register has already, by its code or, without one, by its place, the day it was
  * fitted and its spec: left as it is.
  */
@@ -3937,7 +4006,11 @@ known: number,
 /**
  * Rows that can not be taken in, with the reason. Unless this is a dry run there are none.
  */
-refused: Array<RowRefused>, };
+refused: Array<RowRefused>, 
+/**
+ * Every row that is not blank, in their order, with what becomes of it.
+ */
+told: Array<RowTold>, };
 
 /**
  * A hose looked at in place.
@@ -4478,6 +4551,35 @@ poses: Array<Pose>,
 length_change_pct: [number, number] | null, };
 
 /**
+ * When it costs least to replace, and what other ages cost.
+ */
+export type LeastCost = { 
+/**
+ * What a failure costs, in planned replacements. It is the user's.
+ */
+ratio: number, 
+/**
+ * The age; none where no age costs less than to wait for the failure.
+ */
+age: number | null, 
+/**
+ * Where the age would lie at either bound of the shape, the earlier first; none is: waiting would cost least.
+ */
+age_ci95: [number | null, number | null], 
+/**
+ * Cost at the age over that of waiting for failures.
+ */
+cost: number, 
+/**
+ * The ages between which the cost is within 5 % of the least; the later is none where waiting is within it.
+ */
+near: [number | null, number | null] | null, 
+/**
+ * Age and cost over that of waiting for failures.
+ */
+curve: Array<[number, number]>, };
+
+/**
  * How the length changes under pressure, with where that comes from.
  */
 export type LengthChange = { 
@@ -4522,6 +4624,14 @@ n: number,
  */
 failures: number, 
 /**
+ * Of these, those found failed since nobody knows when.
+ */
+between: number, 
+/**
+ * What it would take to tell whether such hoses wear out.
+ */
+to_tell: ToTell, 
+/**
  * Why shape, scale and what follows from them are none, where they are.
  */
 unfitted: Unfitted | null, 
@@ -4529,6 +4639,10 @@ unfitted: Unfitted | null,
  * Weibull shape.
  */
 shape: number | null, 
+/**
+ * What its bounds say of wear.
+ */
+wear: Wear, 
 /**
  * Weibull scale: 63.2 % have failed by it.
  */
@@ -4558,13 +4672,22 @@ b10_ci95: [number | null, number | null],
  */
 mean: number | null, 
 /**
- * Kaplan and Meier: for each time with a failure, the part still in service just after it.
+ * How the part still in service was reckoned.
+ */
+survival_by: SurvivalBy, 
+/**
+ * For each time by which some failed, the part still in service just after it.
  */
 survival: Array<[number, number]>, 
 /**
- * 95 % bounds of each of them, for that time alone; none where nothing is left in service.
+ * 95 % bounds of each of them, for that time alone; none where nothing is left in service, and by Turnbull's way, which
+ * gives none.
  */
-survival_ci95: Array<[number, number] | null>, };
+survival_ci95: Array<[number, number] | null>, 
+/**
+ * The fitted curve with its bounds, up to the longest that any was watched; empty where there is no fit.
+ */
+fitted: Array<FittedPoint>, };
 
 /**
  * Where a limit comes from.
@@ -4583,6 +4706,53 @@ export type Limits = [number | null, number | null];
 export type Line = "pressure" | "return" | "suction" | "case-drain" | "pilot" | "cylinder";
 
 /**
+ * What a column of a hose list is.
+ */
+export type ListColumn = "site" | "machine" | "kind" | "machine_hours" | "place" | "place_name" | "line" | "relief_bar" | "working_pressure_bar" | "fluid" | "code" | "hose" | "standard" | "type" | "dn" | "cover" | "a_family" | "a_size" | "a_gender" | "a_form" | "b_family" | "b_size" | "b_gender" | "b_form" | "length_mm" | "turn_deg" | "hose_made" | "assembled" | "fitted" | "fitted_hours" | "removed" | "removed_hours" | "cause" | "note";
+
+/**
+ * A list to be looked at.
+ */
+export type ListMatchQuestion = { 
+/**
+ * The file's name, for messages.
+ */
+name: string, 
+/**
+ * The row of its headings, from 1; found by itself without.
+ */
+header_row?: number | null, 
+/**
+ * What a person says they are, to see what is missing and asked then.
+ */
+columns?: Array<SheetMatched<ListColumn>> | null, };
+
+/**
+ * What the columns of a list seem to be: a proposal.
+ */
+export type ListMatches = { 
+/**
+ * Everything that a column can be.
+ */
+choices: Array<ListColumn>, 
+/**
+ * The row they stand in, from 1 as a spreadsheet shows it.
+ */
+header_row: number, 
+/**
+ * Rows beneath it that are not blank.
+ */
+rows: number, 
+/**
+ * The columns, blank ones left out.
+ */
+columns: Array<SheetHeading<ListColumn>>, 
+/**
+ * What no row can be without and no column is: a column is chosen for it, or one value given for all rows.
+ */
+missing: Array<ListColumn>, };
+
+/**
  * A volume flow in litres a minute.
  */
 export type LitresPerMinute = number;
@@ -4596,18 +4766,42 @@ export type Lives = {
  */
 on: string, 
 /**
+ * Since that day every failure is taken to be on record.
+ */
+since: string | null, 
+/**
  * The groups, the one with most failures first.
  */
 groups: Array<LivesOf>, 
 /**
+ * Failures to expect in the next quarter of a year, of all groups of which something can be told; none where of none.
+ */
+expected: Expected | null, 
+/**
+ * Hoses on machines that are in no expectation: their group has too few failures.
+ */
+not_expected: number, 
+/**
+ * The places with most failures against what was to be expected, the most unlikely first.
+ */
+places: Array<PlaceLives>, 
+/**
+ * Places that were looked at for it: of so many some are bad by chance.
+ */
+places_looked_at: number, 
+/**
  * Stays that say nothing of a life and are in no group: nobody knows when that hose was fitted, or its days contradict.
  */
-left_out: number, };
+left_out: number, 
+/**
+ * Stays that ended before `since` and are in no group.
+ */
+ended_before: number, };
 
 /**
  * What hoses are put together by.
  */
-export type LivesBy = "hose" | "line";
+export type LivesBy = "hose" | "line" | "load" | "machine" | "place";
 
 /**
  * The lives of one group.
@@ -4622,9 +4816,42 @@ of: Group,
  */
 longest: number, 
 /**
+ * Hoses on machines now.
+ */
+in_service: number, 
+/**
  * What it says, in years.
  */
-life: Life, };
+life: Life, 
+/**
+ * Failures to expect in the next quarter of a year; none where too few have failed.
+ */
+expected: Expected | null, 
+/**
+ * When it costs least to replace; none where too few have failed or the costs were not given.
+ */
+least_cost: LeastCost | null, 
+/**
+ * Years until as many have failed as it takes to tell, if they go on failing as they did; none where none has.
+ */
+years_to_tell: number | null, };
+
+/**
+ * The lives of hoses on paper.
+ */
+export type LivesPaper = { 
+/**
+ * What is asked of them.
+ */
+lives: LivesQuestion, 
+/**
+ * Size of the paper.
+ */
+paper: PaperSize, 
+/**
+ * Kind of file.
+ */
+kind: PaperKind, };
 
 /**
  * What is asked of the lives of hoses.
@@ -4637,7 +4864,25 @@ by: LivesBy,
 /**
  * As of which day; today without.
  */
-on: string | null, };
+on: string | null, 
+/**
+ * Since which day every failure is on record: what failed earlier is not known, and hoses that were on by then are
+ * counted from their age on that day. Without it, every hose is counted from the day it was fitted.
+ */
+since: string | null, 
+/**
+ * What a failure costs, with all that comes of it, in the user's money.
+ */
+failure_cost: number | null, 
+/**
+ * What a planned replacement costs, in the same money.
+ */
+planned_cost: number | null, };
+
+/**
+ * How much of what the hose may carry its place asks: working pressure or relief, whichever is higher, over its rating.
+ */
+export type Load = "half" | "three-quarters" | "full" | "above";
 
 /**
  * Something that the van lacks.
@@ -4836,23 +5081,6 @@ supplier?: string | null,
  * What the saw takes; without, what the settings of this device say.
  */
 kerf_mm?: Millimetres | null, };
-
-/**
- * What a person says a column is.
- */
-export type Matched = { 
-/**
- * Its number, from 0.
- */
-column: number, 
-/**
- * What it is.
- */
-is: SupplierColumn, 
-/**
- * Unit of its bare numbers; millimetres without.
- */
-unit?: SupplierUnit | null, };
 
 /**
  * What the machine's half is by its own readings, and whether it belongs to the end.
@@ -5686,6 +5914,23 @@ site_name: string | null, };
  * A place on a machine where a hose sits.
  */
 export type PlaceId = string;
+
+/**
+ * A place against what was to be expected there.
+ */
+export type PlaceLives = { 
+/**
+ * Which.
+ */
+at: PlaceAt, 
+/**
+ * Failures there against those that hoses of their types and ages have in the whole register.
+ */
+excess: Excess, 
+/**
+ * So many are not to be had by chance, even by the worst of all places that were looked at (5 %).
+ */
+stands_out: boolean, };
 
 /**
  * Which place.
@@ -6641,6 +6886,11 @@ reasons: Array<Reason>,
 estimate: boolean, };
 
 /**
+ * What becomes of a row.
+ */
+export type RowIs = "made" | "changed" | "known" | "refused" | "left-out";
+
+/**
  * A row that can not be taken in.
  */
 export type RowRefused = { 
@@ -6649,9 +6899,26 @@ export type RowRefused = {
  */
 row: number, 
 /**
- * Why, and what would be right.
+ * Why, and what would be right; begins with the column where one is wrong.
  */
 why: string, };
+
+/**
+ * What becomes of a row.
+ */
+export type RowTold = { 
+/**
+ * Its number as a spreadsheet shows it.
+ */
+row: number, 
+/**
+ * What becomes of it.
+ */
+is: RowIs, 
+/**
+ * Site, machine and place as far as it could be read, or why it is refused.
+ */
+what: string, };
 
 /**
  * What one reading says for a candidate against a rival.
@@ -7057,11 +7324,72 @@ devices: Array<Device>,
  * The last exchange; none before the first.
  */
 last: Exchanged | null, };
+ * What a person must say before a column can be read, because two readings are possible: it is never guessed.
+ */
+export type SheetAsks = "unit" | "days";
+
+/**
+ * A column of a sheet.
+ */
+export type SheetHeading<C> = { 
+/**
+ * Its number, from 0.
+ */
+column: number, 
+/**
+ * Its heading as it stands there.
+ */
+heading: string, 
+/**
+ * What it seems to be; none where nothing fits.
+ */
+is: C | null, 
+/**
+ * The units that its bare numbers can have; none of what is no length or pressure.
+ */
+units: Array<SheetUnit>, 
+/**
+ * The unit that was said, or stands in its heading.
+ */
+unit: SheetUnit | null, 
+/**
+ * Which stands first in its days: as was said, or where its own days can be read one way only.
+ */
+days: DayOrder | null, 
+/**
+ * What a person must still say before it can be read.
+ */
+asks: SheetAsks | null, 
+/**
+ * Its first cells.
+ */
+examples: Array<string>, };
+
+/**
+ * What a person says a column is.
+ */
+export type SheetMatched<C> = { 
+/**
+ * Its number, from 0.
+ */
+column: number, 
+/**
+ * What it is.
+ */
+is: C, 
+/**
+ * Unit of its bare numbers.
+ */
+unit?: SheetUnit | null, 
+/**
+ * Which stands first in its days.
+ */
+days?: DayOrder | null, };
 
 /**
  * A row that can not be taken.
  */
-export type SheetRefused = { 
+export type SheetRefused<C> = { 
 /**
  * Its number as a spreadsheet shows it.
  */
@@ -7069,7 +7397,7 @@ row: number,
 /**
  * The column that is wrong; none where it is the row.
  */
-column: SupplierColumn | null, 
+column: C | null, 
 /**
  * Why, and what would be right.
  */
@@ -7108,6 +7436,11 @@ role: Role | null,
  * What to mind at this step and not before.
  */
 cautions: Array<StepCaution>, };
+
+/**
+ * Unit of the bare numbers of a column.
+ */
+export type SheetUnit = "mm" | "in" | "bar" | "psi" | "mpa";
 
 /**
  * What lies at the shoulder of a stud and at the mouth of its port.
@@ -7985,7 +8318,7 @@ header_row?: number | null,
 /**
  * What the columns are; as their headings propose without.
  */
-columns?: Array<Matched> | null, 
+columns?: Array<SheetMatched<SupplierColumn>> | null, 
 /**
  * What stands in no column and holds for every row, such as the supplier.
  */
@@ -8034,7 +8367,7 @@ left_out: Array<number>,
 /**
  * Rows that can not be taken, with the reason. Unless this is a dry run there are none.
  */
-refused: Array<SheetRefused>, };
+refused: Array<SheetRefused<SupplierColumn>>, };
 
 /**
  * A row of a supplier's table as it is kept.
@@ -8112,7 +8445,11 @@ name: string,
 /**
  * The row of its headings, from 1; found by itself without.
  */
-header_row?: number | null, };
+header_row?: number | null, 
+/**
+ * What a person says they are, to see what is missing and asked then.
+ */
+columns?: Array<SheetMatched<SupplierColumn>> | null, };
 
 /**
  * What the columns of a sheet seem to be: a proposal.
@@ -8121,7 +8458,7 @@ export type SupplierMatches = {
 /**
  * Everything that a column can be.
  */
-choices: [SupplierColumn, SupplierColumn, SupplierColumn, SupplierColumn, SupplierColumn, SupplierColumn, SupplierColumn, SupplierColumn, SupplierColumn, SupplierColumn, SupplierColumn, SupplierColumn, SupplierColumn, SupplierColumn, SupplierColumn, SupplierColumn], 
+choices: Array<SupplierColumn>, 
 /**
  * The row they stand in, from 1 as a spreadsheet shows it.
  */
@@ -8133,7 +8470,7 @@ rows: number,
 /**
  * The columns, blank ones left out.
  */
-columns: Array<HeadingFound>, 
+columns: Array<SheetHeading<SupplierColumn>>, 
 /**
  * What no row can be without and no column is: a column is chosen for it, or one value given for all rows.
  */
@@ -8253,11 +8590,6 @@ export type SupplierRowQuestion = {
 row: SupplierRow, };
 
 /**
- * Unit of the bare numbers of a column.
- */
-export type SupplierUnit = "mm" | "in";
-
-/**
  * What the pressure does. What can not be known from what was given is none.
  */
 export type SurgeAnswer = { 
@@ -8330,6 +8662,11 @@ pressure_pa?: number | null,
  * Volumetric expansion of the hose as measured by ISO 6801, in place of a wall.
  */
 volumetric_expansion_cm3_m_mpa?: number | null, };
+
+/**
+ * How the part still in service was reckoned, without any law of lives.
+ */
+export type SurvivalBy = "kaplan-meier" | "turnbull";
 
 /**
  * What can be chosen and drawn.
@@ -8826,6 +9163,24 @@ role: Role,
 values: Array<TorqueValue>, };
 
 /**
+ * How many failures it takes until the shape is known to [`FACTOR`] either way, at 95 %: until then nobody knows whether
+ * such hoses wear out.
+ */
+export type ToTell = { 
+/**
+ * Failures in all.
+ */
+failures: number, 
+/**
+ * Of these still to come; 0: it can be told.
+ */
+more: number, 
+/**
+ * The factor.
+ */
+factor: number, };
+
+/**
  * One side of a contradiction.
  */
 export type Told = { 
@@ -9099,6 +9454,11 @@ export type Way = "short" | "long";
 export type Weakest = "hose" | "A" | "B" | "adapter";
 
 /**
+ * Whether the chance to fail rises with age.
+ */
+export type Wear = "wears-out" | "fails-young" | "not-known";
+
+/**
  * Which candidate is to be explained.
  */
 export type Why = { 
@@ -9119,6 +9479,19 @@ candidate: number,
  * "none of these".
  */
 rival?: number | null, };
+
+/**
+ * How far the work is.
+ */
+export type WorkDone = { 
+/**
+ * Steps that are done.
+ */
+done: number, 
+/**
+ * Steps in all; 0: nothing is going on.
+ */
+of: number, };
 
 /**
  * An entry of the log.
@@ -9219,15 +9592,19 @@ export interface Commands {
   'people.erase': { input: PersonErased; output: Answer<PersonErased> };
   'settings.read': { input: Nothing; output: Answer<SettingsRead> };
   'settings.write': { input: Settings; output: Answer<Settings> };
+  'work.look': { input: Nothing; output: Answer<WorkDone> };
+  'work.stop': { input: Nothing; output: Answer<WorkDone> };
   'register.overview': { input: Nothing; output: Answer<Overview> };
   'register.machine': { input: MachineQuestion; output: Answer<MachineSheet> };
   'register.place': { input: PlaceQuestion; output: Answer<PlaceSaid> };
   'register.show': { input: ShowQuestion; output: Answer<Hose> };
   'register.due': { input: DueQuestion; output: Answer<DueList> };
   'register.life': { input: LivesQuestion; output: Answer<Lives> };
+  'register.life.paper': { input: LivesPaper; output: FileMade };
   'register.search': { input: Search; output: Answer<Hits> };
   'register.id': { input: Nothing; output: Answer<Id> };
   'register.record': { input: RecordQuestion; output: Answer<Recorded> };
+  'register.match': { input: ListMatchQuestion; output: Answer<ListMatches> };
   'register.import': { input: Import; output: Answer<Imported> };
   'register.export': { input: Export; output: FileMade };
   'register.bundle': { input: Nothing; output: FileMade };

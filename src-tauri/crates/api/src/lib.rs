@@ -10,10 +10,12 @@ mod error;
 pub mod frame;
 mod sheet;
 mod typescript;
+mod work;
 
 pub use answer::{Answer, document, question};
 pub use error::{ApiError, Code};
 pub use sheet::{end_name, key, sheet};
+pub use work::{Work, WorkDone};
 
 use chrono::{DateTime, NaiveDate, Utc};
 use hosewright_core::catalogue::Catalogue;
@@ -42,6 +44,7 @@ pub struct Api {
     speaks_as_set: bool,
     world: Box<dyn World>,
     register: Option<Register>,
+    work: Work,
 }
 
 impl std::fmt::Debug for Api {
@@ -59,6 +62,7 @@ impl Api {
             speaks_as_set: false,
             world,
             register: None,
+            work: Work::default(),
         }
     }
 
@@ -112,6 +116,11 @@ impl Api {
         self.register = Some(register);
         self.speak();
         Ok(())
+    }
+
+    /// The work that a use case is at, to be asked from beside.
+    pub fn work(&self) -> Work {
+        self.work.clone()
     }
 
     /// The words of the language in use.

@@ -700,15 +700,23 @@ pub enum Share {
 /// What can be done with a register.
 #[derive(Debug, Subcommand)]
 pub enum Register {
+    /// What the columns of a list of hoses seem to be, and what must be said before it can be read.
+    Match {
+        /// CSV or XLSX.
+        list: PathBuf,
+    },
     /// Take in a list of hoses, one row for each hose that sat at a place. All rows or none.
     Import {
         /// CSV or XLSX.
         list: PathBuf,
+        /// Header row, columns with their units and order of days, values for all rows and rows left out, as JSON.
+        #[arg(long)]
+        how: Option<PathBuf>,
         /// Say what would be taken in and refused; change nothing. Ends with 2 if any row would be refused.
         #[arg(long)]
         dry_run: bool,
     },
-    /// Write records out: .csv, .xlsx or .json of all hoses, .ics of what falls due, .bundle for another device.
+    /// Write records out: .csv or .xlsx of all hoses, .zip (CSV tables) or .json of everything, .ics of what falls due, .bundle for another device.
     Export {
         /// The file; its ending says the form.
         out: PathBuf,
@@ -740,6 +748,21 @@ pub enum Register {
         /// Count as of this day (YYYY-MM-DD) instead of today.
         #[arg(long)]
         on: Option<chrono::NaiveDate>,
+        /// Since this day (YYYY-MM-DD) every failure is on record; what failed earlier is not known.
+        #[arg(long)]
+        since: Option<chrono::NaiveDate>,
+        /// What a failure costs with all that comes of it, in your money; with --planned-cost the age of least cost is told.
+        #[arg(long, requires = "planned_cost")]
+        failure_cost: Option<f64>,
+        /// What a planned replacement costs, in the same money.
+        #[arg(long, requires = "failure_cost")]
+        planned_cost: Option<f64>,
+        /// Leave it as a sheet with the curves: .pdf, .txt, .json or .svg.
+        #[arg(long)]
+        out: Option<PathBuf>,
+        /// Size of the paper.
+        #[arg(long, value_enum, default_value = "a4")]
+        paper: Paper,
     },
     /// Hoses by the beginning of a word: code, machine, place, site, size.
     Search {
@@ -783,4 +806,10 @@ pub enum LivesBy {
     Hose,
     /// The line that the place is on.
     Line,
+    /// How much of what the hose may carry its place asks.
+    Load,
+    /// The kind of machine.
+    Machine,
+    /// Places of one name on machines of one kind.
+    Place,
 }

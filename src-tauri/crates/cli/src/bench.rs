@@ -1,7 +1,7 @@
 //! Commands of the bench that need a register: what was done, suppliers' tables.
 
 use crate::args::Supplier;
-use crate::input;
+use crate::input::{self, How};
 use crate::outcome::Outcome;
 use hosewright_api::commands::bench::{BenchQuestion, BenchRecordQuestion};
 use hosewright_api::commands::supplier::{
@@ -10,9 +10,7 @@ use hosewright_api::commands::supplier::{
 };
 use hosewright_api::commands::{bench as commands, supplier as suppliers};
 use hosewright_api::{Api, ApiError};
-use hosewright_core::supplier::{Column, Matched};
-use serde::Deserialize;
-use std::collections::BTreeMap;
+use hosewright_core::supplier::Column;
 use std::path::Path;
 
 /// Opens a register that is there.
@@ -65,25 +63,15 @@ pub fn writing(
     outcome
 }
 
-/// How a sheet is read, beside its name.
-#[derive(Debug, Default, Deserialize)]
-#[serde(deny_unknown_fields, default)]
-struct How {
-    header_row: Option<usize>,
-    columns: Option<Vec<Matched>>,
-    fixed: BTreeMap<Column, String>,
-    leave_out: Vec<usize>,
-}
-
 /// Runs a command on suppliers' tables.
 pub fn supplier(api: &mut Api, db: &Path, command: &Supplier, json: bool) -> Result<Outcome, ApiError> {
     match command {
         Supplier::Match { sheet } => {
-            let asked = SupplierMatchQuestion { name: named(sheet), header_row: None };
+            let asked = SupplierMatchQuestion { name: named(sheet), header_row: None, columns: None };
             Outcome::of(&suppliers::matches(api, asked, &input::bytes(sheet)?)?, json, api.words())
         }
         Supplier::Import { sheet, supplier, how, dry_run } => {
-            let mut how: How = how.as_deref().map(input::question).transpose()?.unwrap_or_default();
+            let mut how: How<Column> = how.as_deref().map(input::question).transpose()?.unwrap_or_default();
             how.fixed.extend(supplier.clone().map(|supplier| (Column::Supplier, supplier)));
             let How { header_row, columns, fixed, leave_out } = how;
             let asked = SupplierImport {

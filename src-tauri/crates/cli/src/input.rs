@@ -1,9 +1,36 @@
 //! Reading what a command is asked: files and standard input.
 
 use hosewright_api::{ApiError, document};
+use hosewright_core::sheet::Matched;
+use serde::Deserialize;
 use serde::de::DeserializeOwned;
+use std::collections::BTreeMap;
 use std::io::Read;
 use std::path::Path;
+
+/// How a sheet is read, beside its name.
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields, bound = "C: DeserializeOwned + Ord")]
+pub struct How<C> {
+    /// The row of its headings.
+    #[serde(default)]
+    pub header_row: Option<usize>,
+    /// What the columns are.
+    #[serde(default)]
+    pub columns: Option<Vec<Matched<C>>>,
+    /// Values for all rows.
+    #[serde(default)]
+    pub fixed: BTreeMap<C, String>,
+    /// Rows that are left out.
+    #[serde(default)]
+    pub leave_out: Vec<usize>,
+}
+
+impl<C> Default for How<C> {
+    fn default() -> Self {
+        Self { header_row: None, columns: None, fixed: BTreeMap::new(), leave_out: Vec::new() }
+    }
+}
 
 /// The bytes of a file, or of standard input for `-`.
 ///

@@ -2,7 +2,7 @@
 
 use crate::args::{Arguments, Command, LivesBy, Of, Paper, Register};
 use crate::bench;
-use crate::input;
+use crate::input::{self, How};
 use crate::outcome::Outcome;
 use crate::plain::{CutShown, DueShown, Left, Schemas, SheetShown};
 use crate::share;
@@ -14,8 +14,8 @@ use hosewright_api::commands::make::{MakeQuestion, PaperKind, PaperQuestion, Pap
 use hosewright_api::commands::press::PressQuestion;
 use hosewright_api::commands::print::PrintQuestion;
 use hosewright_api::commands::register::{
-    DueQuestion, Export, ExportKind, Import, LivesQuestion, MachineQuestion, Named, PlaceQuestion, Record,
-    RecordEvent, Search, ShowQuestion,
+    DueQuestion, Export, ExportKind, Import, ListMatchQuestion, LivesPaper, LivesQuestion, MachineQuestion,
+    Named, PlaceQuestion, Record, RecordEvent, Search, ShowQuestion,
 };
 use hosewright_api::commands::round::RoundQuestion;
 use hosewright_api::commands::{self, File, Nothing};
@@ -248,10 +248,18 @@ fn on_register(api: &mut Api, db: &Path, command: &Register, json: bool) -> Resu
         _ => open(api, db, command)?,
     }
     match command {
-        Register::Import { list, dry_run } => {
+        Register::Match { list } => {
+            let asked =
+                ListMatchQuestion { name: list.display().to_string(), header_row: None, columns: None };
+            let answer = commands::register::matches(api, asked, &input::bytes(list)?)?;
+            Outcome::of(&answer, json, api.words())
+        }
+        Register::Import { list, how, dry_run } => {
+            let How { header_row, columns, fixed, leave_out } =
+                how.as_deref().map(input::question).transpose()?.unwrap_or_default();
             let name = list.display().to_string();
-            let answer =
-                commands::register::import(api, Import { name, dry_run: *dry_run }, &input::bytes(list)?)?;
+            let asked = Import { name, dry_run: *dry_run, header_row, columns, fixed, leave_out };
+            let answer = commands::register::import(api, asked, &input::bytes(list)?)?;
             Outcome::of(&answer, json, api.words())
         }
         Register::Export { out } => export(api, out, json),
@@ -268,12 +276,23 @@ fn on_register(api: &mut Api, db: &Path, command: &Register, json: bool) -> Resu
             let list = commands::register::due(api, DueQuestion { on: *on }, &[])?;
             Outcome::of(&DueShown { list, all: *all }, json, api.words())
         }
-        Register::Life { by, on } => {
+        Register::Life { by, on, since, failure_cost, planned_cost, out, paper } => {
             let by = match by {
                 LivesBy::Hose => commands::register::LivesBy::Hose,
                 LivesBy::Line => commands::register::LivesBy::Line,
+                LivesBy::Load => commands::register::LivesBy::Load,
+                LivesBy::Machine => commands::register::LivesBy::Machine,
+                LivesBy::Place => commands::register::LivesBy::Place,
             };
-            let answer = commands::register::life(api, LivesQuestion { by, on: *on }, &[])?;
+            let (on, since) = (*on, *since);
+            let (failure_cost, planned_cost) = (*failure_cost, *planned_cost);
+            let asked = LivesQuestion { by, on, since, failure_cost, planned_cost };
+            if let Some(out) = out {
+                let (kind, paper) = (paper_kind(out)?, size(*paper));
+                let asked = LivesPaper { lives: asked, paper, kind };
+                input::leave(out, &commands::register::life_paper(api, asked, &[])?.bytes)?;
+            }
+            let answer = commands::register::life(api, asked, &[])?;
             Outcome::of(&answer, json, api.words())
         }
         Register::Search { words: text } => {
@@ -305,8 +324,10 @@ fn on_register(api: &mut Api, db: &Path, command: &Register, json: bool) -> Resu
 
 /// Opens the register; only commands that write begin one where there is none.
 fn open(api: &mut Api, db: &Path, command: &Register) -> Result<(), ApiError> {
-    let begins =
-        matches!(command, Register::Import { .. } | Register::Record { .. } | Register::Merge { .. });
+    let begins = matches!(
+        command,
+        Register::Match { .. } | Register::Import { .. } | Register::Record { .. } | Register::Merge { .. }
+    );
     if !begins && !db.exists() {
         return Err(ApiError::file(
             db.display().to_string(),
@@ -337,13 +358,14 @@ fn export(api: &mut Api, out: &Path, json: bool) -> Result<Outcome, ApiError> {
         "csv" => ExportKind::Csv,
         "xlsx" => ExportKind::Xlsx,
         "json" => ExportKind::Json,
+        "zip" => ExportKind::Zip,
         "ics" => ExportKind::Ics,
         "bundle" => {
             let file = commands::register::export_bundle(api, Nothing {}, &[])?;
             input::leave(out, &file.bytes)?;
             return Outcome::of(&Left::at(out), json, api.words());
         }
-        other => return Err(no_such_kind(out, other, "csv, xlsx, json, ics or bundle")),
+        other => return Err(no_such_kind(out, other, "csv, xlsx, zip, json, ics or bundle")),
     };
     let File { bytes, .. } = commands::register::export(api, Export { kind }, &[])?;
     input::leave(out, &bytes)?;

@@ -3,11 +3,12 @@
 //! Each run has a token of its own; Host and Origin are checked, so no page of another site and no
 //! other user's program can call it; there is no CORS, and it takes bytes, never paths.
 
-use hosewright_api::{Api, ApiError, commands::Reply, frame};
+use hosewright_api::{Api, ApiError, Work, commands::Reply, frame};
 use serde_json::Value;
 use std::fs;
 use std::io::Read;
 use std::path::{Component, Path, PathBuf};
+use std::sync::{Mutex, PoisonError};
 use tiny_http::{Header, Method, Request, Response, Server};
 
 /// The largest body that is taken: a photograph of 12 megapixels with room to spare.
@@ -19,30 +20,53 @@ const FRAME: &str = "application/octet-stream";
 ///
 /// # Errors
 /// When the port can not be had.
-pub fn serve(mut api: Api, ui: &Path, port: u16, token: &str) -> Result<(), ApiError> {
+pub fn serve(api: Api, ui: &Path, port: u16, token: &str) -> Result<(), ApiError> {
     let server = Server::http(("127.0.0.1", port)).map_err(|error| {
         ApiError::file("port", format!("the loopback can not be served on port {port}: {error}"))
     })?;
     let address = server.server_addr().to_string();
     crate::outcome::print(&format!("http://{address}/#token={token}"));
-    for mut request in server.incoming_requests() {
-        let response = respond(&mut api, ui, &address, token, &mut request);
-        // A browser that has gone away does not end the service.
-        let _ = request.respond(response);
-    }
+    let desk = Desk { work: api.work(), api: Mutex::new(api) };
+    let answer = || {
+        for mut request in server.incoming_requests() {
+            let response = respond(&desk, ui, &address, token, &mut request);
+            // A browser that has gone away does not end the service.
+            let _ = request.respond(response);
+        }
+    };
+    // One works while the other says how far it is.
+    std::thread::scope(|threads| {
+        threads.spawn(answer);
+        answer();
+    });
     Ok(())
+}
+
+/// The use cases, and what the one in hand is at.
+struct Desk {
+    api: Mutex<Api>,
+    work: Work,
+}
+
+impl Desk {
+    fn call(&self, name: &str, input: Value, bytes: &[u8]) -> Result<Reply, ApiError> {
+        match self.work.call(name) {
+            Some(answered) => answered,
+            None => self.api.lock().unwrap_or_else(PoisonError::into_inner).call(name, input, bytes),
+        }
+    }
 }
 
 type Answered = Response<std::io::Cursor<Vec<u8>>>;
 
-fn respond(api: &mut Api, ui: &Path, address: &str, token: &str, request: &mut Request) -> Answered {
+fn respond(desk: &Desk, ui: &Path, address: &str, token: &str, request: &mut Request) -> Answered {
     if !from_here(request, address) {
         return refused(403, "this service answers its own page only");
     }
     let path = request.url().split(['?', '#']).next().unwrap_or("/").to_owned();
     match (request.method().clone(), path.strip_prefix("/api/")) {
         (Method::Post, Some(name)) if header(request, "x-hosewright-token") == Some(token.to_owned()) => {
-            call(api, name, request)
+            call(desk, name, request)
         }
         (Method::Post, Some(_)) => {
             refused(403, "the token of this run is missing; open the address that was printed")
@@ -65,7 +89,7 @@ fn header(request: &Request, name: &str) -> Option<String> {
     Some(found.value.as_str().to_owned())
 }
 
-fn call(api: &mut Api, name: &str, request: &mut Request) -> Answered {
+fn call(desk: &Desk, name: &str, request: &mut Request) -> Answered {
     let framed = header(request, "content-type").as_deref() == Some(FRAME);
     let mut body = Vec::new();
     if request.as_reader().take(LARGEST_BODY).read_to_end(&mut body).is_err() {
@@ -78,7 +102,7 @@ fn call(api: &mut Api, name: &str, request: &mut Request) -> Answered {
             let text = std::str::from_utf8(&body).map_err(|error| ApiError::input("", error))?;
             (hosewright_api::document(text)?, &[])
         };
-        match api.call(name, input, bytes)? {
+        match desk.call(name, input, bytes)? {
             Reply::Document(document) => Ok(sent(200, "application/json", document.to_string().into_bytes())),
             Reply::File(file) => {
                 let about = serde_json::json!({ "name": file.name, "mime": file.mime });

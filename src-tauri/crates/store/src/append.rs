@@ -41,6 +41,19 @@ impl Register {
         events: impl IntoIterator<Item = E>,
         now: DateTime<Utc>,
     ) -> Result<Vec<EventRef>, Error> {
+        self.append_while(events, now, |_| true)
+    }
+
+    /// [`append`](Self::append) of many, told how many stand after each; it is given up where `goes_on` says no.
+    ///
+    /// # Errors
+    /// As `append`; [`Error::Stopped`] where it was given up. Nothing is written then.
+    pub fn append_while<E: Into<NewEvent>>(
+        &mut self,
+        events: impl IntoIterator<Item = E>,
+        now: DateTime<Utc>,
+        mut goes_on: impl FnMut(usize) -> bool,
+    ) -> Result<Vec<EventRef>, Error> {
         let tx = self.db.transaction_with_behavior(TransactionBehavior::Immediate)?;
         let mut end = log::end(&tx, self.device)?;
         let mut time = log::latest_time(&tx)?;
@@ -70,6 +83,9 @@ impl Register {
             }
             end = log::End { number: event.number, hash };
             written.push(event.at());
+            if !goes_on(written.len()) {
+                return Err(Error::Stopped);
+            }
         }
         tx.commit()?;
         Ok(written)
@@ -180,6 +196,17 @@ mod tests {
         // 2 is FULL: the write-ahead log is synced at every commit (SQLite, "PRAGMA synchronous").
         assert_eq!(setting("synchronous"), 2.into());
         assert_eq!(setting("foreign_keys"), 1.into());
+    }
+
+    #[test]
+    fn what_is_given_up_half_way_leaves_nothing_half_written() {
+        let (mut register, _folder) = begin();
+        register.append([site(1, "North")], DateTime::UNIX_EPOCH).expect("is written");
+        let before = register.dump().expect("reads");
+        let sites = (1..=100).map(|n| site(n, "South"));
+        let error = register.append_while(sites, DateTime::UNIX_EPOCH, |written| written < 50);
+        assert!(matches!(error, Err(Error::Stopped)), "{error:?}");
+        assert_eq!(register.dump().expect("reads"), before);
     }
 
     #[test]

@@ -34,6 +34,9 @@ pub enum Error {
     /// No room.
     #[error("the disk is full and nothing was written; make room and try again")]
     DiskFull,
+    /// The person stopped it.
+    #[error("it was stopped, and nothing was written; begin again when it suits")]
+    Stopped,
     /// Not allowed to write.
     #[error("the register can not be written; check the file's and its folder's permissions")]
     ReadOnly,

@@ -39,9 +39,9 @@ pub use keys::{FleetKept, Keys};
 pub use merge::{Merged, Refusal, Refused};
 pub use open::Register;
 pub use query::{
-    Conflict, Contradiction, CountedFrom, Counts, Device, Due, DueFor, Guide, Hit, Hose, HoseInspection,
-    HoseNote, HoseOverride, HosePhoto, LimitFrom, MachineRow, MachineSheet, Overdue, PieceKept, PlaceAt,
-    PlaceRow, PlaceSheet, Sister, SiteRow, Spell, Status, Stay, Stock, StockConflict, StockUsed, Told,
+    Conflict, Contradiction, CountedFrom, Counts, Device, Due, DueFor, Found, Guide, Hit, Hose,
+    HoseInspection, HoseNote, HoseOverride, HosePhoto, LimitFrom, MachineRow, MachineSheet, Overdue,
+    PieceKept, PlaceAt, PlaceRow, PlaceSheet, Sister, SiteRow, Spell, Status, Stay, Stock, StockConflict, StockUsed, Told,
     UsedWhat, Versioned, Written,
 };
 pub use scans::{ScanKept, ScanWay, Scanned};

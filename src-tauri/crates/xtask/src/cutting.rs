@@ -1,6 +1,6 @@
 //! Which piece is cut from what, beside a general-purpose solver on the same random batches.
 
-use crate::peers::{asked, python};
+use crate::peers::{PACKAGES, asked, python};
 use hosewright_core::cutting::{Batch, CutPlan, Stock, StockSort, cut};
 use hosewright_core::quantity::Millimetres;
 use serde_json::{Value, json};
@@ -39,7 +39,7 @@ struct Compared {
 /// Runs both and prints how far apart they are. A bar that is missed is an error.
 pub fn print(count: usize, seed: u64, limit: f64) -> Result<()> {
     let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../..");
-    let python = python(&root.join("target/peers"))?;
+    let python = python(&root.join("target/peers"), &PACKAGES)?;
     let script = Path::new(env!("CARGO_MANIFEST_DIR")).join("../core/benches/peers/cutting.py");
     let mut chance = Chance(seed);
     let batches: Vec<Batch> = (0..count).map(|_| batch(&mut chance)).collect();

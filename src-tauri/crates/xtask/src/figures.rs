@@ -23,11 +23,12 @@ pub fn print() {
         );
     }
     println!("worst relative deviation by group");
-    let tables: [(&str, Vec<Compared>); 5] = [
+    let tables: [(&str, Vec<Compared>); 6] = [
         ("flow", flow_figures::flow_cases()),
         ("viscosity", viscosity_figures::viscosity_cases()),
         ("surge", surge_figures::surge_cases()),
         ("life", life_figures::life_cases()),
+        ("life, intervals and late entries", life_figures::mixed_life_cases()),
         ("route", route_figures::route_cases()),
     ];
     for (name, compared) in tables {

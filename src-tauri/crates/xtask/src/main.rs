@@ -7,7 +7,9 @@ mod cutting;
 mod diagram;
 mod figures;
 mod labels;
+mod imports;
 mod layouts;
+mod lives;
 mod peers;
 mod reliability;
 mod schemas;
@@ -44,6 +46,18 @@ enum Chore {
     },
     /// Time the rod beside a general-purpose solver on the same cases (makes a Python environment under target/).
     Peers,
+    /// Time a list of many hoses that is tried and taken in.
+    Imports {
+        /// How many rows.
+        #[arg(default_value_t = 50_000)]
+        rows: usize,
+    },
+    /// Time the lives of many hoses beside a general-purpose library on the same history (makes a Python environment under target/).
+    Lives {
+        /// How many hoses.
+        #[arg(default_value_t = 100_000)]
+        count: u32,
+    },
     /// Put random batches through the cutting beside a general-purpose solver (makes a Python environment under target/).
     Cutting {
         /// How many.
@@ -87,6 +101,8 @@ fn main() -> ExitCode {
         }
         Chore::Layouts { count, seed } => layouts::print(count, seed),
         Chore::Peers => peers::print(),
+        Chore::Imports { rows } => imports::print(rows),
+        Chore::Lives { count } => lives::print(count),
         Chore::Cutting { count, seed, limit } => cutting::print(count, seed, limit),
         Chore::Reliability { folder } => reliability::print(&folder),
         Chore::Labels => labels::print(),

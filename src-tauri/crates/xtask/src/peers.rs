@@ -9,7 +9,7 @@ use std::process::{Command, Stdio};
 use std::time::Instant;
 
 /// What the peer is made of, by version.
-const PACKAGES: [&str; 2] = ["numpy==2.3.5", "scipy==1.17.1"];
+pub(crate) const PACKAGES: [&str; 2] = ["numpy==2.3.5", "scipy==1.17.1"];
 
 /// How often each of our own cases is run; the median counts.
 const RUNS: usize = 9;
@@ -20,7 +20,7 @@ const SAME: f64 = 5e-3;
 /// Runs both and prints the times.
 pub fn print() -> Result<()> {
     let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../..");
-    let python = python(&root.join("target/peers"))?;
+    let python = python(&root.join("target/peers"), &PACKAGES)?;
     let spans = spans();
     let script = Path::new(env!("CARGO_MANIFEST_DIR")).join("../core/benches/peers/elastica.py");
     let answered =
@@ -78,13 +78,13 @@ fn median(span: &Span) -> f64 {
     times[RUNS / 2]
 }
 
-/// A Python with the peer in it, made once.
-pub(crate) fn python(venv: &PathBuf) -> Result<PathBuf> {
+/// A Python with these packages in it, made once.
+pub(crate) fn python(venv: &PathBuf, packages: &[&str]) -> Result<PathBuf> {
     let python = venv.join("bin/python");
     if !python.exists() {
         run(Command::new("python3").args(["-m", "venv"]).arg(venv))?;
     }
-    run(Command::new(&python).args(["-m", "pip", "install", "--quiet"]).args(PACKAGES))?;
+    run(Command::new(&python).args(["-m", "pip", "install", "--quiet"]).args(packages))?;
     Ok(python)
 }
 

@@ -33,6 +33,7 @@ pub mod supplier;
 pub mod tables;
 pub mod tag;
 pub mod unfinished;
+pub mod work;
 
 use crate::typescript::Declarations;
 use crate::{Answer, Api, ApiError, question};
@@ -245,15 +246,19 @@ table! {
     "people.erase" => people::erase: people::PersonErased => Answer<people::PersonErased>,
     "settings.read" => settings::read: Nothing => Answer<settings::SettingsRead>,
     "settings.write" => settings::write: settings::Settings => Answer<settings::Settings>,
+    "work.look" => work::look: Nothing => Answer<crate::WorkDone>,
+    "work.stop" => work::look: Nothing => Answer<crate::WorkDone>,
     "register.overview" => register::overview: Nothing => Answer<register::Overview>,
     "register.machine" => register::machine: register::MachineQuestion => Answer<hosewright_store::MachineSheet>,
     "register.place" => register::place: register::PlaceQuestion => Answer<register::PlaceSaid>,
     "register.show" => register::show: register::ShowQuestion => Answer<hosewright_store::Hose>,
     "register.due" => register::due: register::DueQuestion => Answer<register::DueList>,
     "register.life" => register::life: register::LivesQuestion => Answer<register::Lives>,
+    "register.life.paper" => register::life_paper: register::LivesPaper => File,
     "register.search" => register::search: register::Search => Answer<register::Hits>,
     "register.id" => register::id: Nothing => Answer<register::Id>,
     "register.record" => register::record: register::Record => Answer<register::Recorded>,
+    "register.match" => register::matches: register::ListMatchQuestion => Answer<register::ListMatches>,
     "register.import" => register::import: register::Import => Answer<register::Imported>,
     "register.export" => register::export: register::Export => File,
     "register.bundle" => register::export_bundle: Nothing => File,

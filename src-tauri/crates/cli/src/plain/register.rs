@@ -3,8 +3,9 @@
 use super::Plain;
 use super::check::verdict;
 use super::place::{place, stay};
+use super::sheet::headings;
 use super::text::{columns, set_in, wrapped};
-use hosewright_api::commands::register::{DueList, Group, Hits, Imported, Lives, Merged, Recorded, Verified};
+use hosewright_api::commands::register::{DueList, Hits, Imported, ListMatches, Merged, Recorded, Verified};
 use hosewright_api::{Answer, ApiError, Code};
 use hosewright_core::record::Body;
 use hosewright_store::{Due, Hit, Hose, Status};
@@ -33,6 +34,12 @@ impl Plain for Left {
     }
 }
 
+impl Plain for ListMatches {
+    fn plain(&self, words: &Words) -> String {
+        headings(&self.headings, words)
+    }
+}
+
 impl Plain for Imported {
     fn plain(&self, words: &Words) -> String {
         let said = match (self.dry_run, self.refused.is_empty()) {
@@ -49,6 +56,7 @@ impl Plain for Imported {
                 ("machines", &self.machines),
                 ("places", &self.places),
                 ("known", &self.known),
+                ("changed", &self.changed),
             ],
         );
         let mut out = wrapped(&done, 2);
@@ -225,34 +233,5 @@ impl Plain for Hits {
             Hit::Site { name, .. } => vec![words.say("search-site", &[]), name.clone()],
         });
         columns(&rows.collect::<Vec<_>>())
-    }
-}
-
-impl Plain for Lives {
-    fn plain(&self, words: &Words) -> String {
-        let mut out = wrapped(&words.say("lives-heading", &[("on", &self.on.to_string())]), 0);
-        out.push('\n');
-        for each in &self.groups {
-            let _ = writeln!(out, "\n{}", group(&each.of, words));
-            for line in each.life.plain(words).lines() {
-                let _ = writeln!(out, "{}", set_in(line.trim_start(), 2, 2));
-            }
-        }
-        if self.groups.is_empty() {
-            let _ = writeln!(out, "{}", words.say("lives-none", &[]));
-        }
-        if self.left_out > 0 {
-            let left_out = words.say("lives-left-out", &[("count", &self.left_out)]);
-            let _ = write!(out, "\n{}", wrapped(&left_out, 0));
-        }
-        out
-    }
-}
-
-fn group(of: &Group, words: &Words) -> String {
-    match of {
-        Group::Hose { standard, kind } => format!("{standard} {kind}"),
-        Group::Line { line } => words.say(&format!("lives-line-{}", hosewright_api::key(line)), &[]),
-        Group::NotKnown => words.say("lives-not-known", &[]),
     }
 }

@@ -1,39 +1,21 @@
 //! `supplier` in plain text.
 
 use super::Plain;
-use super::text::{columns, set_in, wrapped};
+use super::sheet::headings;
+use super::text::{set_in, wrapped};
 use hosewright_api::Code;
 use hosewright_api::commands::supplier::{
     EndKnown, SupplierId, SupplierImported, SupplierList, SupplierLookup, SupplierMatches, SupplierRemoved,
 };
 use hosewright_core::quantity::Millimetres;
+use hosewright_core::sheet::Column as _;
 use hosewright_core::supplier::SupplierRow;
 use hosewright_words::{Words, length};
 use std::fmt::Write;
 
 impl Plain for SupplierMatches {
     fn plain(&self, words: &Words) -> String {
-        let headings = &self.headings;
-        let mut out = words.say("supplier-match", &[("row", &headings.header_row), ("rows", &headings.rows)]);
-        out.push('\n');
-        let rows = headings.columns.iter().map(|column| {
-            let is =
-                column.is.map_or_else(|| words.say("supplier-not-known", &[]), |is| is.name().to_owned());
-            let unit = column.unit.map(|unit| hosewright_api::key(&unit)).unwrap_or_default();
-            vec![
-                format!("  {}", column.column),
-                is,
-                unit,
-                column.heading.clone(),
-                column.examples.join(" | "),
-            ]
-        });
-        out += &columns(&rows.collect::<Vec<_>>());
-        if !headings.missing.is_empty() {
-            let missing = headings.missing.iter().map(|column| column.name()).collect::<Vec<_>>().join(", ");
-            out += &wrapped(&words.say("supplier-missing", &[("missing", &missing)]), 2);
-        }
-        out
+        headings(&self.headings, words)
     }
 }
 

@@ -32,41 +32,65 @@ fn outward(from: f64, factor: f64, limit: f64, above: impl Fn(f64) -> f64) -> Op
     }
 }
 
+/// Which end of an interval of rates, and so of scales.
+#[derive(Clone, Copy, PartialEq)]
+enum Side {
+    /// A higher rate: a smaller scale.
+    Lower,
+    /// A lower rate: a larger scale.
+    Upper,
+}
+
 /// 95 % bounds of the scale.
 ///
-/// At a shape within its bounds, the scales within [`FALL`] are an interval, known in closed form. Its ends, followed
-/// over the shape, turn where the likelihood's slope over the shape is zero: those are the bounds.
+/// At a shape within its bounds, the rates within [`FALL`] are an interval. Its ends, followed over the shape, turn where
+/// the likelihood's slope over the shape is zero: those are the bounds.
 pub(super) fn scale_bounds(
     likelihood: &Likelihood,
     maximum: f64,
     [low, high]: [Option<f64>; 2],
 ) -> [Option<f64>; 2] {
     let (Some(low), Some(high)) = (low, high) else { return [None, None] };
-    let times = |shape: f64, sums: Sums, side: f64| {
-        let left = FALL - (maximum - likelihood.profile_with(shape, sums));
-        expected_by_seen(left.max(0.0) / likelihood.failures, side)
-    };
-    let bound = |side: f64| {
+    let bound = |side: Side| {
         let shape = root(low.max(LEAST_SHAPE), high, |shape| {
             let sums = likelihood.sums(shape);
-            likelihood.slope_at_scale(shape, sums, times(shape, sums, side))
+            end(likelihood, maximum, shape, sums, side)
+                .map_or(f64::NAN, |rate| likelihood.slope_at_scale(shape, sums, rate))
         })?;
-        let sums = likelihood.sums(shape);
-        let ln_scale = likelihood.ln_scale(shape, sums, times(shape, sums, side));
-        Some((ln_scale + likelihood.ln_longest).exp())
+        let rate = end(likelihood, maximum, shape, likelihood.sums(shape), side)?;
+        Some(likelihood.ln_scale(shape, rate).exp())
     };
     // A shape near 0 goes with a scale near 0.
-    let lower = if low == 0.0 { Some(0.0) } else { bound(1.0) };
-    [lower, bound(-1.0).filter(|scale| scale.is_finite())]
+    let lower = if low == 0.0 { Some(0.0) } else { bound(Side::Lower) };
+    [lower, bound(Side::Upper).filter(|scale| scale.is_finite())]
 }
 
-/// The ratio w of expected to seen failures, above 1 (`side` 1) or below (`side` -1), at which the log likelihood of each
+/// The rate at a shape at which the log likelihood has fallen by [`FALL`] from the maximum.
+fn end(likelihood: &Likelihood, maximum: f64, shape: f64, sums: Sums, side: Side) -> Option<f64> {
+    let best = likelihood.rate(shape, sums)?;
+    let left = (FALL - (maximum - likelihood.value(shape, sums, best))).max(0.0);
+    if !likelihood.has_intervals() {
+        return Some(best + ln_expected_by_seen(left / likelihood.failures, side));
+    }
+    let target = likelihood.value(shape, sums, best) - left;
+    let above = |rate: f64| likelihood.value(shape, sums, rate) - target;
+    let mut step = if side == Side::Lower { 1.0 } else { -1.0 };
+    while above(best + step) > 0.0 {
+        step *= 2.0;
+        if step.abs() > 1e3 {
+            return None;
+        }
+    }
+    root(best, best + step, above)
+}
+
+/// The logarithm of the ratio w of expected to seen failures, on either side of 1, at which the log likelihood of each
 /// failure has fallen by `fall`: w - 1 - ln w = fall, by Newton's method in ln w.
 ///
 /// The start lies outside of the root and the function is convex, so that the steps come in from there.
-fn expected_by_seen(fall: f64, side: f64) -> f64 {
+fn ln_expected_by_seen(fall: f64, side: Side) -> f64 {
     let start = (2.0 * fall).sqrt();
-    let mut x = if side > 0.0 { start } else { -start - fall };
+    let mut x = if side == Side::Lower { start } else { -start - fall };
     for _ in 0..60 {
         let slope = x.exp_m1();
         if slope == 0.0 {
@@ -78,7 +102,7 @@ fn expected_by_seen(fall: f64, side: f64) -> f64 {
             break;
         }
     }
-    x.exp()
+    x
 }
 
 #[cfg(test)]
@@ -88,13 +112,14 @@ mod tests {
     #[test]
     fn the_ratio_falls_by_what_was_asked_on_either_side() {
         for fall in [1e-8, 1e-3, 0.1, 1.0, 10.0] {
-            let (below, above) = (expected_by_seen(fall, -1.0), expected_by_seen(fall, 1.0));
-            assert!(below < 1.0 && above > 1.0, "{fall}");
-            for w in [below, above] {
-                let fallen = w - 1.0 - w.ln();
-                assert!((fallen - fall).abs() < 1e-14 + 1e-12 * fall, "{fall}: {w} falls {fallen}");
+            let (below, above) =
+                (ln_expected_by_seen(fall, Side::Upper), ln_expected_by_seen(fall, Side::Lower));
+            assert!(below < 0.0 && above > 0.0, "{fall}");
+            for x in [below, above] {
+                let fallen = x.exp_m1() - x;
+                assert!((fallen - fall).abs() < 1e-14 + 1e-12 * fall, "{fall}: ln {x} falls {fallen}");
             }
         }
-        assert_eq!(expected_by_seen(0.0, 1.0), 1.0);
+        assert_eq!(ln_expected_by_seen(0.0, Side::Lower), 0.0);
     }
 }

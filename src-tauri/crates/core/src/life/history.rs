@@ -9,7 +9,7 @@ use thiserror::Error;
 pub enum HistoryError {
     /// A column is not there.
     #[error(
-        "there is no column {column}; the first row must name the columns time, failed and, where known, entered"
+        "there is no column {column}; the first row must name the columns time, failed and, where known, entered and after"
     )]
     NoColumn {
         /// The column's name.
@@ -87,7 +87,8 @@ fn row_at(text: &str, position: Option<&Position>) -> u64 {
 }
 
 /// Reads a history: columns `time`, `failed` (1 failed, 0 still in service) and, optionally, `entered`
-/// (empty: 0); others are ignored. Cells are parted by commas or, as spreadsheets write where the
+/// (empty: 0) and `after` (the age at which one that was found failed was last seen whole; empty: `time` is the age at which it
+/// failed); others are ignored. Cells are parted by commas or, as spreadsheets write where the
 /// comma is decimal, by semicolons. Only there may numbers have a decimal comma: elsewhere
 /// `1,250` might as well be a thousand.
 ///
@@ -111,6 +112,7 @@ struct Columns {
     time: usize,
     failed: usize,
     entered: Option<usize>,
+    after: Option<usize>,
     decimal_comma: bool,
 }
 
@@ -127,6 +129,7 @@ impl Columns {
             time: find("time")?.ok_or(HistoryError::NoColumn { column: "time" })?,
             failed: find("failed")?.ok_or(HistoryError::NoColumn { column: "failed" })?,
             entered: find("entered")?,
+            after: find("after")?,
             decimal_comma,
         })
     }
@@ -148,12 +151,17 @@ impl Columns {
             "0" => false,
             _ => return Err(wrong("failed", self.failed, "1 (failed) or 0 (still in service)")),
         };
-        let entered = match self.entered {
-            Some(index) if !cell(index).is_empty() => age("entered", index)?,
-            _ => 0.0,
+        let given = |column, index: Option<usize>| match index {
+            Some(index) if !cell(index).is_empty() => age(column, index).map(Some),
+            _ => Ok(None),
         };
-        Record::new(age("time", self.time)?, failed, entered)
-            .map_err(|why| HistoryError::Record { row: row(), why })
+        let (time, entered) = (age("time", self.time)?, given("entered", self.entered)?.unwrap_or(0.0));
+        let record = match given("after", self.after)? {
+            // Of one still in service nobody asks when it was last seen whole.
+            Some(after) if failed => Record::between(after, time, entered),
+            _ => Record::new(time, failed, entered),
+        };
+        record.map_err(|why| HistoryError::Record { row: row(), why })
     }
 
     fn number(&self, cell: &str) -> Option<f64> {
@@ -186,7 +194,15 @@ mod tests {
         assert_eq!(read, [record(900.0, true, 300.0), record(800.0, false, 0.0)]);
     }
 
+    #[test]
+    fn a_last_look_before_the_failure_is_read_and_may_be_empty() {
+        let read = read_csv("time,failed,entered,after\n900,1,300,600\n800,1,,\n700,0,,500\n").unwrap();
+        let found = Record::between(600.0, 900.0, 300.0).unwrap();
+        assert_eq!(read, [found, record(800.0, true, 0.0), record(700.0, false, 0.0)]);
+    }
+
     #[rstest]
+    #[case("time,failed,after\n100,1,200\n", "row 2: after is 200")]
     #[case("", "there is no column time")]
     #[case("time,broken\n1,1\n", "there is no column failed")]
     #[case("time,failed,time\n1,1,2\n", "there are two columns time")]

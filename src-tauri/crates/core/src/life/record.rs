@@ -7,6 +7,8 @@ use thiserror::Error;
 pub struct Record {
     time: f64,
     failed: bool,
+    /// It failed some time after this age; none where the age at failure is known.
+    after: Option<f64>,
     entered: f64,
 }
 
@@ -28,6 +30,19 @@ pub enum RecordError {
     )]
     EndedBeforeEntry {
         /// Age at the end.
+        time: f64,
+        /// Age at the start.
+        entered: f64,
+    },
+    /// The last look before the failure can not be.
+    #[error(
+        "after is {after}; it is the age at which the hose was last seen whole, from entered {entered} and below time \
+         {time}"
+    )]
+    After {
+        /// Age at the last look.
+        after: f64,
+        /// Age at which it was found failed.
         time: f64,
         /// Age at the start.
         entered: f64,
@@ -55,7 +70,20 @@ impl Record {
         if time < entered || (failed && time == entered) {
             return Err(RecordError::EndedBeforeEntry { time, entered });
         }
-        Ok(Self { time, failed, entered })
+        Ok(Self { time, failed, after: None, entered })
+    }
+
+    /// A hose that was found failed at age `time` and was whole when it was last looked at, at age `after`: nobody knows
+    /// when in between. 0 is a hose that nobody looked at since it was new.
+    ///
+    /// # Errors
+    /// Says which number can not be.
+    pub fn between(after: f64, time: f64, entered: f64) -> Result<Self, RecordError> {
+        let known = Self::new(time, true, entered)?;
+        if !(after >= entered && after < time) {
+            return Err(RecordError::After { after, time, entered });
+        }
+        Ok(Self { after: Some(after), ..known })
     }
 
     /// Age at the end.
@@ -66,6 +94,11 @@ impl Record {
     /// Whether it failed; else it is still in service.
     pub fn failed(&self) -> bool {
         self.failed
+    }
+
+    /// Age at which it was last seen whole, of a hose that was found failed later.
+    pub fn after(&self) -> Option<f64> {
+        self.after
     }
 
     /// Age at which watching began.
@@ -89,6 +122,15 @@ mod tests {
     #[case(100.0, true, 100.0)]
     fn a_life_that_can_not_be_is_refused(#[case] time: f64, #[case] failed: bool, #[case] entered: f64) {
         assert!(Record::new(time, failed, entered).is_err());
+    }
+
+    #[rstest]
+    #[case(100.0, 100.0, 0.0)]
+    #[case(50.0, 100.0, 60.0)]
+    #[case(f64::NAN, 100.0, 0.0)]
+    #[case(-1.0, 100.0, 0.0)]
+    fn a_last_look_that_can_not_be_is_refused(#[case] after: f64, #[case] time: f64, #[case] entered: f64) {
+        assert!(Record::between(after, time, entered).is_err());
     }
 
     #[test]

@@ -12,7 +12,17 @@ pub struct Weibull {
 impl Weibull {
     /// Part that is still in service at a time.
     pub fn survival(&self, time: f64) -> f64 {
-        (-(time / self.scale).powf(self.shape)).exp()
+        (-self.hazard(time)).exp()
+    }
+
+    /// The cumulative hazard: what was to be expected of one that is renewed whenever it fails as it was.
+    pub fn hazard(&self, time: f64) -> f64 {
+        (time / self.scale).powf(self.shape)
+    }
+
+    /// The chance that one of that age fails within `span` more.
+    pub fn fails_within(&self, age: f64, span: f64) -> f64 {
+        -(self.hazard(age) - self.hazard(age + span)).exp_m1()
     }
 
     /// Time by which a part `failed` (between 0 and 1) has failed: 0.1 gives the B10 life.

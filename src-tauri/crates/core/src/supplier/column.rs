@@ -1,5 +1,6 @@
 //! What a column of a supplier's table can be.
 
+use crate::sheet::{self, Holds, Unit};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
@@ -45,9 +46,8 @@ pub enum Column {
     Cutoff,
 }
 
-impl Column {
-    /// All of them, in the order they are asked for.
-    pub const ALL: [Column; 16] = [
+impl sheet::Column for Column {
+    const ALL: &'static [Self] = &[
         Column::Supplier,
         Column::Standard,
         Column::Type,
@@ -66,11 +66,14 @@ impl Column {
         Column::Cutoff,
     ];
 
-    /// What no row can be without.
-    pub const NEEDED: [Column; 4] = [Column::Supplier, Column::Standard, Column::Type, Column::Dn];
+    const BARE_LENGTH: Option<Unit> = Some(Unit::Mm);
 
-    /// Its name in the contract and in messages.
-    pub const fn name(self) -> &'static str {
+    fn missing(present: &[Self]) -> Vec<Self> {
+        let needed = [Column::Supplier, Column::Standard, Column::Type, Column::Dn];
+        needed.into_iter().filter(|column| !present.contains(column)).collect()
+    }
+
+    fn name(self) -> &'static str {
         match self {
             Column::Supplier => "supplier",
             Column::Standard => "standard",
@@ -91,9 +94,7 @@ impl Column {
         }
     }
 
-    /// What suppliers call it, in the words of three languages, each without capitals, signs and accents' marks
-    /// kept. Where several fit a heading the longest stands; the earlier of two of one length.
-    pub(super) const fn words(self) -> &'static [&'static str] {
+    fn words(self) -> &'static [&'static str] {
         match self {
             Column::Supplier => &["supplier", "vendor", "lieferant", "proveedor"],
             Column::Standard => &["standard", "norm", "norma"],
@@ -181,16 +182,40 @@ impl Column {
         }
     }
 
-    /// Whether its cells are lengths.
-    pub const fn is_length(self) -> bool {
-        matches!(
-            self,
+    fn holds(self) -> Holds {
+        match self {
             Column::Insertion
-                | Column::Skive
-                | Column::SkiveInner
-                | Column::CrimpDiameter
-                | Column::CrimpTolerance
-                | Column::Cutoff
-        )
+            | Column::Skive
+            | Column::SkiveInner
+            | Column::CrimpDiameter
+            | Column::CrimpTolerance
+            | Column::Cutoff => Holds::Length,
+            _ => Holds::Text,
+        }
+    }
+
+    fn meant(heading: &str, plain: &str) -> Option<Self> {
+        if ["±", "+/-"].contains(&heading.trim()) {
+            return Some(Column::CrimpTolerance);
+        }
+        // "Crimp" alone is the diameter; beside another word it is of what that word says.
+        let counts = |words: &str| !ALONE.contains(&words) || plain == words;
+        let stands = |words: &&str| format!(" {plain} ").contains(&format!(" {words} ")) && counts(words);
+        let other = NOT_THE_TARGET.iter().any(stands);
+        let best =
+            sheet::longest(plain, counts).filter(|column| !(other && *column == Column::CrimpDiameter));
+        match best {
+            // A tolerance is one whatever it is a tolerance of.
+            Some(_) if Column::CrimpTolerance.words().iter().any(stands) => Some(Column::CrimpTolerance),
+            Some(column) => Some(column),
+            // A size of a hose is the hose's.
+            None => (plain == "size").then_some(Column::Dn),
+        }
     }
 }
+
+/// Words that name the crimp diameter only where nothing stands beside them.
+const ALONE: [&str; 2] = ["crimp", "prensado"];
+
+/// What stands in a heading of something else than the diameter to crimp to: a limit of it, or what it was before.
+const NOT_THE_TARGET: [&str; 6] = ["min", "max", "minimum", "maximum", "pre", "before"];

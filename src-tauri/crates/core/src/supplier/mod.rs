@@ -4,11 +4,9 @@
 
 mod cell;
 mod column;
-mod heading;
 mod read;
 mod row;
 
 pub use column::Column;
-pub use heading::{HeadingFound, Headings, LengthUnit, headings};
-pub use read::{Matched, SheetError, SheetRead, SheetRefused, SheetRepeated, Sheeted, read};
+pub use read::{SheetRead, SheetRepeated, read};
 pub use row::{RowError, SupplierRow};

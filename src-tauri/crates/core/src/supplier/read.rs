@@ -1,56 +1,16 @@
 //! A sheet of cells -> rows of a supplier's table.
 
-use super::cell::{self, CellError};
+use super::Column;
+use super::cell::{self, FigureError};
 use super::row::{RowError, SupplierRow};
-use super::{Column, LengthUnit, headings};
 use crate::catalogue::{Catalogue, UnknownName};
+use crate::sheet::cell::{CellError, dn, is_bare, length};
+use crate::sheet::{Cell, Column as _, Holds, How, Sheet, SheetError, SheetRefused, SheetRow, Unit};
+use chrono::NaiveDate;
 use schemars::JsonSchema;
-use serde::{Deserialize, Serialize};
-use std::collections::BTreeMap;
+use serde::Serialize;
 use thiserror::Error;
 use ts_rs::TS;
-
-/// What a person says a column is.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
-#[serde(deny_unknown_fields)]
-pub struct Matched {
-    /// Its number, from 0.
-    pub column: usize,
-    /// What it is.
-    pub is: Column,
-    /// Unit of its bare numbers; millimetres without.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub unit: Option<LengthUnit>,
-}
-
-/// How a sheet is read.
-#[derive(Debug, Clone, Default, PartialEq, Eq)]
-pub struct Sheeted {
-    /// The file, as its rows name it.
-    pub name: String,
-    /// The row of the headings, from 1; found by itself without.
-    pub header_row: Option<usize>,
-    /// What the columns are; as the headings propose without.
-    pub columns: Option<Vec<Matched>>,
-    /// What stands in no column and holds for every row.
-    pub fixed: BTreeMap<Column, String>,
-    /// Rows that a person leaves out, as a spreadsheet numbers them.
-    pub leave_out: Vec<usize>,
-}
-
-/// A sheet that can not be read at all.
-#[derive(Debug, Clone, PartialEq, Eq, Error)]
-pub enum SheetError {
-    /// Nothing in it.
-    #[error("the sheet has no row beneath its headings")]
-    Empty,
-    /// Something no row can be without.
-    #[error("no column is {}; match a column to it, or give one value for all rows", .0.iter().map(|column| column.name()).collect::<Vec<_>>().join(", "))]
-    Missing(Vec<Column>),
-    /// Two columns are the same.
-    #[error("two columns are said to be {}; one is expected", .0.name())]
-    Twice(Column),
-}
 
 /// What a sheet holds: every row that is not blank is in one of these.
 #[derive(Debug, Clone, Default, PartialEq)]
@@ -62,18 +22,7 @@ pub struct SheetRead {
     /// Rows that the person leaves out.
     pub left_out: Vec<usize>,
     /// Rows that can not be taken.
-    pub refused: Vec<SheetRefused>,
-}
-
-/// A row that can not be taken.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema, TS)]
-pub struct SheetRefused {
-    /// Its number as a spreadsheet shows it.
-    pub row: usize,
-    /// The column that is wrong; none where it is the row.
-    pub column: Option<Column>,
-    /// Why, and what would be right.
-    pub why: String,
+    pub refused: Vec<SheetRefused<Column>>,
 }
 
 /// A row that says just what an earlier one says.
@@ -94,6 +43,8 @@ enum Wrong {
     Blank,
     #[error(transparent)]
     Cell(#[from] CellError),
+    #[error(transparent)]
+    Figure(#[from] FigureError),
     #[error("{0}")]
     Name(#[from] UnknownName),
     #[error("{0}")]
@@ -108,40 +59,25 @@ enum Wrong {
     Contradicts(usize),
 }
 
-/// Reads a sheet. Every row that is not blank is taken, repeated, left out or refused with its reason.
+/// Reads a sheet. Every row that is not blank is taken, repeated, left out or refused with its reason; `name` is the file's,
+/// as its rows name it.
 ///
 /// # Errors
 /// No rows; something that no row can be without is in no column.
-pub fn read(catalogue: &Catalogue, cells: &[Vec<String>], how: &Sheeted) -> Result<SheetRead, SheetError> {
-    let found = headings(cells, how.header_row);
-    let columns = match &how.columns {
-        Some(given) => given.clone(),
-        None => {
-            let meant = found.columns.iter().filter_map(|column| Some((column, column.is?)));
-            meant.map(|(found, is)| Matched { column: found.column, is, unit: found.unit }).collect()
-        }
-    };
-    sound(&columns, how)?;
-    if found.rows == 0 {
-        return Err(SheetError::Empty);
-    }
-    let dashes = columns.iter().any(|matched| {
-        let heading = cells.get(found.header_row.saturating_sub(1)).and_then(|row| row.get(matched.column));
-        matched.is == Column::Dn && heading.is_some_and(|heading| heading.to_lowercase().contains("dash"))
-    });
-    let inches = columns.iter().any(|matched| matched.unit == Some(LengthUnit::In));
-    let mut read = SheetRead::default();
-    for (at, row) in cells.iter().enumerate().skip(found.header_row) {
-        let number = at + 1;
-        if row.iter().all(|cell| cell::tidy(cell).is_empty()) {
-            continue;
-        }
-        if how.leave_out.contains(&number) {
-            read.left_out.push(number);
-            continue;
-        }
-        let reader = Reader { catalogue, columns: &columns, fixed: &how.fixed, cells: row, dashes, inches };
-        match reader.row(&format!("{}, row {number}", how.name)) {
+pub fn read(
+    catalogue: &Catalogue,
+    cells: &[Vec<String>],
+    name: &str,
+    how: &How<Column>,
+    today: NaiveDate,
+) -> Result<SheetRead, SheetError<Column>> {
+    let sheet = Sheet::of(cells, how, today)?;
+    let dashes = sheet.heading(Column::Dn).is_some_and(|heading| heading.to_lowercase().contains("dash"));
+    let inches = sheet.columns().any(|matched| matched.unit == Some(Unit::In));
+    let mut read = SheetRead { left_out: sheet.left_out(), ..SheetRead::default() };
+    for row in sheet.rows() {
+        let number = row.number;
+        match (Reader { catalogue, row, dashes, inches }).row(&format!("{name}, row {number}")) {
             Ok(row) => read.take(number, row),
             Err((column, wrong)) => {
                 read.refused.push(SheetRefused { row: number, column, why: wrong.to_string() });
@@ -149,16 +85,6 @@ pub fn read(catalogue: &Catalogue, cells: &[Vec<String>], how: &Sheeted) -> Resu
         }
     }
     Ok(read)
-}
-
-fn sound(columns: &[Matched], how: &Sheeted) -> Result<(), SheetError> {
-    let count = |wanted: Column| columns.iter().filter(|matched| matched.is == wanted).count();
-    if let Some(twice) = Column::ALL.into_iter().find(|column| count(*column) > 1) {
-        return Err(SheetError::Twice(twice));
-    }
-    let missing = |column: &Column| count(*column) == 0 && !how.fixed.contains_key(column);
-    let missing: Vec<Column> = Column::NEEDED.into_iter().filter(missing).collect();
-    if missing.is_empty() { Ok(()) } else { Err(SheetError::Missing(missing)) }
 }
 
 impl SheetRead {
@@ -179,9 +105,7 @@ impl SheetRead {
 
 struct Reader<'a> {
     catalogue: &'a Catalogue,
-    columns: &'a [Matched],
-    fixed: &'a BTreeMap<Column, String>,
-    cells: &'a [String],
+    row: SheetRow<'a, Column>,
     /// The hose's size stands in a column of dash sizes.
     dashes: bool,
     /// Some lengths stand in inches: a bare number in a column without a unit can be either.
@@ -191,34 +115,24 @@ struct Reader<'a> {
 type At = (Option<Column>, Wrong);
 
 impl Reader<'_> {
-    /// A cell in one line and the unit of its column; none where it is blank.
-    fn get(&self, column: Column) -> Option<(String, Option<LengthUnit>)> {
-        let matched = self.columns.iter().find(|matched| matched.is == column);
-        let cell = matched.and_then(|matched| self.cells.get(matched.column)).map(|cell| cell::tidy(cell));
-        let unit = matched.and_then(|matched| matched.unit);
-        let fixed = || self.fixed.get(&column).map(|value| cell::tidy(value));
-        let text = cell.filter(|cell| !cell.is_empty()).or_else(fixed)?;
-        (!text.is_empty()).then_some((text, unit))
-    }
-
     fn text(&self, column: Column) -> Option<String> {
-        self.get(column).map(|(text, _)| text)
+        self.row.text(column)
     }
 
     fn needed(&self, column: Column) -> Result<String, At> {
         self.text(column).ok_or((Some(column), Wrong::Blank))
     }
 
-    fn read<T>(
+    fn read<T, E: Into<Wrong>>(
         &self,
         column: Column,
-        read: impl Fn(&str, Option<LengthUnit>) -> Result<T, CellError>,
+        read: impl Fn(&str, Option<Unit>) -> Result<T, E>,
     ) -> Result<Option<T>, At> {
-        let Some((cell, unit)) = self.get(column) else { return Ok(None) };
-        if self.inches && unit.is_none() && column.is_length() && cell::is_bare(&cell) {
+        let Some(Cell { text, unit, .. }) = self.row.get(column) else { return Ok(None) };
+        if self.inches && unit.is_none() && column.holds() == Holds::Length && is_bare(&text) {
             return Err((Some(column), Wrong::NoUnit));
         }
-        read(&cell, unit).map(Some).map_err(|error| (Some(column), error.into()))
+        read(&text, unit).map(Some).map_err(|error| (Some(column), error.into()))
     }
 
     fn row(&self, from: &str) -> Result<SupplierRow, At> {
@@ -228,8 +142,8 @@ impl Reader<'_> {
         let bare = !size.is_empty() && size.chars().all(|letter| letter.is_ascii_digit());
         // A bare 10 in a column of dash sizes is the dash, and DN 10 is another hose.
         let size = if self.dashes && bare { format!("-{size}") } else { size };
-        let dn = cell::dn(&size, self.catalogue, &standard, &kind)
-            .map_err(|error| (Some(Column::Dn), error.into()))?;
+        let dn =
+            dn(&size, self.catalogue, &standard, &kind).map_err(|error| (Some(Column::Dn), error.into()))?;
         let (family, size) = self.end()?;
         let diameter = self.read(Column::CrimpDiameter, cell::diameter)?;
         let own = self.read(Column::CrimpTolerance, cell::tolerance)?;
@@ -247,13 +161,13 @@ impl Reader<'_> {
             size,
             series: self.text(Column::Series),
             ferrule: self.text(Column::Ferrule),
-            insertion_mm: self.read(Column::Insertion, cell::length)?,
+            insertion_mm: self.read(Column::Insertion, length)?,
             skive: cell::skives(skive, self.read(Column::SkiveInner, cell::skive)?),
             lubricant: self.text(Column::Lubricant),
             die_set: self.text(Column::DieSet),
             crimp_diameter_mm: diameter.map(|(diameter, _)| diameter),
             crimp_tolerance_mm: tolerance,
-            cutoff_mm: self.read(Column::Cutoff, cell::length)?,
+            cutoff_mm: self.read(Column::Cutoff, length)?,
             from: from.to_owned(),
         };
         row.plausible().map_err(|error| (column_of(error.field()), error.into()))?;

@@ -42,19 +42,30 @@ fn text(bytes: &[u8]) -> String {
     encoding.decode(bytes).0.replace("\r\n", "\n")
 }
 
-/// Comma, semicolon or tab, whichever the first line has most of outside quotes: where the comma
-/// is the decimal sign, spreadsheets write semicolons.
+/// How far down a separator is looked for: titles and notes stand above the headings.
+const LOOKED: usize = 30;
+
+/// Comma, semicolon or tab, whichever a line of the first ones has most of outside quotes: where the comma is the decimal
+/// sign, spreadsheets write semicolons, and a comma between two figures counts for none.
 fn separator(text: &str) -> u8 {
-    let first = text.lines().next().unwrap_or_default();
-    let outside: String = first.split('"').step_by(2).collect();
-    let count = |separator: u8| outside.bytes().filter(|byte| *byte == separator).count();
+    let most =
+        |separator: u8| text.lines().take(LOOKED).map(|line| count(line, separator)).max().unwrap_or(0);
     let mut best = b',';
     for separator in [b';', b'\t'] {
-        if count(separator) > count(best) {
+        if most(separator) > most(best) {
             best = separator;
         }
     }
     best
+}
+
+/// How often it parts cells in a line.
+fn count(line: &str, separator: u8) -> usize {
+    let outside: String = line.split('"').step_by(2).collect();
+    let bytes = outside.as_bytes();
+    let figure = |at: Option<usize>| at.and_then(|at| bytes.get(at)).is_some_and(u8::is_ascii_digit);
+    let decimal = |at: usize| separator == b',' && figure(at.checked_sub(1)) && figure(Some(at + 1));
+    bytes.iter().enumerate().filter(|(at, byte)| **byte == separator && !decimal(*at)).count()
 }
 
 /// Rows as CSV in UTF-8 with commas. A cell that a spreadsheet would take for a formula is guarded
@@ -109,6 +120,13 @@ mod tests {
         assert_eq!(rows("\u{feff}size\tLänge\n-10\t1240,5".as_bytes()), want);
         assert_eq!(rows("\"size\",\"Länge\"\n-10,\"1240,5\"\n".as_bytes()), want);
         assert_eq!(rows(b"size;L\xe4nge\r\n-10;1240,5\r\n"), want);
+    }
+
+    #[test]
+    fn a_title_above_the_headings_does_not_hide_what_parts_the_cells() {
+        let read = rows(b"Hoses, yard 3\r\n\r\nsize;length;bar\r\n-10;1240,5;20,7\r\n");
+        assert_eq!(read[3], ["-10", "1240,5", "20,7"]);
+        assert_eq!(rows(b"a,b,c\n1,2,3\n")[1], ["1", "2", "3"]);
     }
 
     #[test]

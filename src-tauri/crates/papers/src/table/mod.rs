@@ -1,9 +1,11 @@
 //! Tables of text in and out: CSV and XLSX as spreadsheets and offices write them.
 
 mod csv;
+mod set;
 mod xlsx;
 
 pub use csv::to_csv;
+pub use set::to_zip;
 pub use xlsx::to_xlsx;
 
 use thiserror::Error;

@@ -4,6 +4,7 @@ use super::{Stay, Versioned, Written, stay, written};
 use crate::{Error, Register, rows};
 use chrono::NaiveDate;
 use hosewright_core::record::{About, Assembly, EventRef, Graded, Hash, PersonId, Proof, Track};
+use hosewright_core::spec::Spec;
 use hosewright_core::tag::TagCode;
 use rusqlite::{Connection, OptionalExtension, Row};
 use schemars::JsonSchema;
@@ -106,6 +107,25 @@ pub struct HoseNote {
 }
 
 impl Register {
+    /// Every hose of which anything is on record, fitted or not, by code; with its spec where that is.
+    ///
+    /// # Errors
+    /// The register can not be read.
+    pub fn hose_specs(&self) -> Result<Vec<(TagCode, Option<Spec>)>, Error> {
+        let mut statement = self.db.prepare_cached(
+            "SELECT code, json_extract(content, '$.spec') AS spec FROM assembly
+             UNION ALL
+             SELECT DISTINCT code, NULL FROM stint WHERE code NOT IN (SELECT code FROM assembly)
+             ORDER BY code",
+        )?;
+        let hoses = statement.query_map([], |row| {
+            let spec: Option<String> = row.get("spec")?;
+            let spec = spec.map(|_| rows::json(row, "spec")).transpose()?;
+            Ok((rows::parsed(row, "code")?, spec))
+        })?;
+        Ok(hoses.collect::<Result<_, _>>()?)
+    }
+
     /// A hose by its code, with everything that is recorded of it; none if nothing is.
     ///
     /// # Errors

@@ -24,7 +24,7 @@ pub use list::{MachineRow, SiteRow};
 pub use machine::{MachineSheet, PlaceRow};
 pub use place::{PlaceAt, PlaceSheet, Sister};
 pub use search::Hit;
-pub use spell::Spell;
+pub use spell::{Found, Spell};
 pub use stay::Stay;
 pub use stock::{PieceKept, Stock, StockConflict, StockUsed, UsedWhat};
 pub use written::Written;

@@ -72,7 +72,7 @@ oil-taken-oil-bulk-modulus = Angenommen: Kompressionsmodul { $value }, auf der S
 oil-taken-rigid-wall = Angenommen: eine Wand, die nicht nachgibt. Ein Schlauch gibt nach, die wahre Spitze ist also niedriger; um wie viel, sagt seine Volumenausdehnung (ISO 6801) vom Lieferanten.
 oil-taken-sudden-closure = Angenommen: ein Ventil, das schlagartig schließt, das Schlimmste, was sein kann.
 life-counts = { count-hoses }, davon { $failures } ausgefallen.
-life-too-few-failures = Zu wenige für eine Aussage: mindestens zwei Ausfälle zu verschiedenen Zeiten sind nötig.
+life-too-few-failures = Zu wenige für eine Aussage: mindestens zwei Ausfälle zu sicher verschiedenen Zeiten sind nötig.
 life-no-maximum = Zu wenige für eine Aussage: Jede ausgefallene fiel bald nach Beginn der Beobachtung aus.
 life-shape = Formparameter
 life-scale = Skalenparameter
@@ -120,8 +120,8 @@ count-places = { $places ->
     [one] 1 Stelle
    *[other] { $places } Stellen
 }
-import-done = { count-rows }: { count-hoses }, { count-machines } und { count-places } übernommen; { $known } schon bekannt.
-import-would = Nichts wurde geändert. { count-rows } ergäben: { count-hoses }, { count-machines } und { count-places }; { $known } schon bekannt.
+import-done = { count-rows }: { count-hoses }, { count-machines } und { count-places } übernommen, { $changed } ausgebaut; { $known } schon bekannt.
+import-would = Nichts wurde geändert. { count-rows } ergäben: { count-hoses }, { count-machines } und { count-places }, { $changed } ausgebaut; { $known } schon bekannt.
 import-would-not = Nichts wurde geändert, und nichts aus der Liste würde übernommen, bis { $refused ->
     [one] diese Zeile berichtigt ist
    *[other] diese { $refused } Zeilen berichtigt sind

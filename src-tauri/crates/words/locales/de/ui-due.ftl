@@ -102,7 +102,7 @@ due-saved = Gesichert: { $where }
 
 ## Wie lange Schlauchleitungen hier halten
 due-life = Wie lange sie hier halten
-due-life-note = nach Typ, nach Leitung
+due-life-note = nach Typ, Belastung und Stelle; zu erwartende Ausfälle; Alter der geringsten Kosten
 due-life-failed = Ausgefallen
 due-life-by = Zusammengefasst nach
 due-life-by-hose = Schlauchtyp
@@ -124,4 +124,64 @@ due-life-left-out = { $count ->
    *[other] { $shown } Aufenthalte sind ausgelassen: Niemand weiß, wann eingebaut wurde, oder die Tage widersprechen sich.
   }
 due-life-how = Jahre seit dem Einbau. Jeder Ausfall zählt, gleich aus welcher Ursache; eine Schlauchleitung, die heil ausgebaut wurde oder noch sitzt, zählt so weit, wie sie beobachtet wurde. Ausfälle vor Beginn dieses Registers sind nicht darin.
-due-life-bounds = Starke Linie: der Anteil, der noch hält (Kaplan und Meier). Band: 95-%-Grenzen, jede für ihr Jahr allein; breit heißt, dass wenig bekannt ist. Eine von zehn: Weibull-Anpassung. Es beschreibt diese Maschinen und verspricht nichts für die nächste Schlauchleitung; Grenze des Herstellers und Richtwert gehen vor.
+due-life-bounds = Starke Linie: der Anteil, der noch hält (Kaplan und Meier). Band: 95-%-Grenzen, jede für ihr Jahr allein; breit heißt, dass wenig bekannt ist. Dünne Linie: Weibull-Anpassung. Es beschreibt diese Maschinen und verspricht nichts für die nächste Schlauchleitung; Grenze des Herstellers und Richtwert gehen vor.
+due-life-by-load = Belastung
+due-life-by-machine = Maschinenart
+due-life-by-place = Art der Stelle
+due-life-load-half = Bis zur Hälfte des zulässigen Drucks
+due-life-load-three-quarters = Hälfte bis drei Viertel des zulässigen Drucks
+due-life-load-full = Drei Viertel des zulässigen Drucks und mehr
+due-life-load-above = Über dem zulässigen Druck
+due-life-shape = Formparameter
+due-life-shape-says = { $shape } ({ $low } bis { $high }): { $wears ->
+    [wears-out] sie verschleißen
+    [fails-young] sie fallen jung aus
+   *[other] noch ist nicht zu sagen, ob sie verschleißen
+  }
+due-life-next = Nächstes Vierteljahr
+due-life-next-says = { $failures } Ausfälle zu erwarten ({ $low } bis { $high })
+due-life-next-drawing = Ausfälle, die im nächsten Vierteljahr zu erwarten sind: { $failures }, von { $low } bis { $high }
+due-life-all = Alle zusammen
+due-life-not-expected = { $count ->
+    [one] { $shown } Schlauchleitung ist in keiner Erwartung: Von ihrer Art sind zu wenige ausgefallen.
+   *[other] { $shown } Schlauchleitungen sind in keiner Erwartung: Von ihrer Art sind zu wenige ausgefallen.
+  }
+due-life-take = { $more ->
+    [one] Noch { $shown } Ausfall ist nötig, um zu sagen, ob solche Schlauchleitungen verschleißen.
+   *[other] Noch { $shown } Ausfälle sind nötig, um zu sagen, ob solche Schlauchleitungen verschleißen.
+  }
+due-life-take-years = Im bisherigen Takt: { $years } Jahre.
+due-life-between = { $count ->
+    [one] { $shown } wurde bei einer Inspektion ausgefallen vorgefunden, seit wann, weiß niemand.
+   *[other] { $shown } wurden bei einer Inspektion ausgefallen vorgefunden, seit wann, weiß niemand.
+  }
+due-life-costs = Alter der geringsten Kosten
+due-life-costs-why = Was kostet ein Ausfall mit allem, was daraus folgt, und was ein geplanter Tausch? Das wissen nur Sie.
+due-life-failure-cost = Ein Ausfall
+due-life-planned-cost = Ein geplanter Tausch
+due-life-costs-ask = Ausrechnen
+due-life-costs-wrong = Zwei Beträge über null, der Ausfall der teurere.
+due-life-least = Am wenigsten kostet der Tausch nach
+due-life-least-near = Auf 5 % genauso gut
+due-life-least-range = { $low } bis { $high } Jahren
+due-life-least-from = ab { $low } Jahren
+due-life-waiting = Kein Alter kostet weniger, als auf Ausfälle zu warten, soweit bekannt.
+due-life-cost-drawing = { $what }: Kosten des Tausches nach Alter, Warten auf Ausfälle ist 100 %. Am wenigsten nach { $age } Jahren, { $part } %.
+due-life-cost-first = Grenze des Herstellers und Richtwert gehen vor, was immer es kostet.
+due-life-places = Mehr Ausfälle als erwartet
+due-life-places-of = { $count ->
+    [one] Von { $shown } betrachteten Stelle. Manche sind nur durch Zufall schlecht.
+   *[other] Von { $shown } betrachteten Stellen. Unter so vielen sind manche nur durch Zufall schlecht.
+  }
+due-life-place-says = { $seen } statt { $expected } erwarteter: das { $ratio }-Fache ({ $low } bis { $high }).
+due-life-place-out = Fällt auf, selbst als schlechteste von allen.
+due-life-place-chance = Kann Zufall sein.
+due-life-since = Jeder Ausfall ist erfasst seit
+due-life-since-note = Setzen, wo die Aufzeichnung später begann als die Schlauchleitungen: Was vorher ausfiel, weiß niemand.
+due-life-since-all = Von Anfang an
+due-life-before = { $count ->
+    [one] { $shown } Aufenthalt endete vor diesem Tag und ist nicht gezählt.
+   *[other] { $shown } Aufenthalte endeten vor diesem Tag und sind nicht gezählt.
+  }
+due-life-paper = Als Blatt sichern
+due-life-paper-note = PDF, mit den Kurven

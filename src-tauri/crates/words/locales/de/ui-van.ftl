@@ -300,47 +300,10 @@ van-list = Eine Liste von Schlauchleitungen
 van-list-means = Eine Zeile für jede Schlauchleitung an einer Stelle. Alle Zeilen oder keine; nichts wird übernommen, bevor zu sehen war, was es wäre.
 van-list-pick = Liste ansehen
 van-list-note = CSV oder XLSX
-van-list-would = brächte { $rows ->
-    [one] { $rowsShown } Zeile
-   *[other] { $rowsShown } Zeilen
-}: { $sites ->
-    [one] { $sitesShown } Standort
-   *[other] { $sitesShown } Standorte
-}, { $machines ->
-    [one] { $machinesShown } Maschine
-   *[other] { $machinesShown } Maschinen
-}, { $places ->
-    [one] { $placesShown } Stelle
-   *[other] { $placesShown } Stellen
-}, { $hoses ->
-    [one] { $hosesShown } Schlauchleitung
-   *[other] { $hosesShown } Schlauchleitungen
-}; { $known } schon bekannt.
-van-list-done = ist übernommen. { $rows ->
-    [one] { $rowsShown } Zeile
-   *[other] { $rowsShown } Zeilen
-}: { $sites ->
-    [one] { $sitesShown } Standort
-   *[other] { $sitesShown } Standorte
-}, { $machines ->
-    [one] { $machinesShown } Maschine
-   *[other] { $machinesShown } Maschinen
-}, { $places ->
-    [one] { $placesShown } Stelle
-   *[other] { $placesShown } Stellen
-}, { $hoses ->
-    [one] { $hosesShown } Schlauchleitung
-   *[other] { $hosesShown } Schlauchleitungen
-}; { $known } schon bekannt.
-van-list-refused = { $count ->
-    [one] { $shown } Zeile kann nicht übernommen werden. In der Liste berichtigen und noch einmal ansehen.
-   *[other] { $shown } Zeilen können nicht übernommen werden. In der Liste berichtigen und noch einmal ansehen.
-  }
-van-list-row = Zeile { $row }: { $why }
-van-list-take = Liste übernehmen
 van-export = Ausgeben
 van-csv = Leitungen, CSV
 van-xlsx = Leitungen, XLSX
+van-zip = Alles, CSV-Tabellen
 van-json = Alles, JSON
 van-ics = Fälliges, Kalender
 van-left = Gesichert: { $where }
@@ -414,3 +377,70 @@ van-kind-policy-set = Altersgrenze
 van-kind-stock-changed = Bestand
 van-kind-photo-added = Foto
 van-kind-noted = Notiz
+
+## A list of hoses that is taken in
+list-asks-days = Für { $column } sagen: Tag oder Monat vorn?
+list-asks-days-then = etwa { $example }; es wird nie geraten
+list-asks-unit = Einheit sagen: { $column }
+list-asks-unit-then = etwa { $example }; es wird nie geraten
+list-days = Tage von { $column }
+list-days-day-first = Tag vorn
+list-days-month-first = Monat vorn
+list-counts = { $rows ->
+    [one] { $rowsShown } Zeile
+   *[other] { $rowsShown } Zeilen
+  }: neu { $machines } Maschinen, { $places } Stellen, { $hoses } Schlauchleitungen
+list-filter = Zeilen
+list-all = Alle { $count }
+list-made = Neu { $count }
+list-changed = Ausgebaut { $count }
+list-known = Bekannt { $count }
+list-refused = Abgelehnt { $count }
+list-left-out = Weggelassen { $count }
+list-is-made = neu
+list-is-changed = ausgebaut
+list-is-known = bekannt
+list-is-refused = abgelehnt
+list-is-left-out = weggelassen
+list-more = { $count ->
+    [one] { $shown } weitere Zeile zeigen
+   *[other] { $shown } weitere Zeilen zeigen
+  }
+list-working = In Arbeit: { $done } von { $of }
+list-reading = Die Liste wird gelesen
+list-stop = Anhalten
+list-stop-note = dann wird nichts übernommen
+list-column-site = Standort
+list-column-machine = Maschine
+list-column-kind = Maschinenart
+list-column-machine-hours = Maschinenstunden jetzt
+list-column-place = Nummer der Stelle
+list-column-place-name = Name der Stelle
+list-column-line = Art der Leitung
+list-column-relief-bar = Einstellung der Druckbegrenzung
+list-column-working-pressure-bar = Betriebsdruck
+list-column-fluid = Medium
+list-column-code = Code des Etiketts
+list-column-hose = Schlauch, alles in einem
+list-column-standard = Schlauchnorm
+list-column-type = Schlauchtyp
+list-column-dn = Nennweite
+list-column-cover = Eigenschaft der Außendecke
+list-column-a-family = Familie von Ende A
+list-column-a-size = Größe von Ende A
+list-column-a-gender = Außen- oder Innengewinde, Ende A
+list-column-a-form = Form von Ende A
+list-column-b-family = Familie von Ende B
+list-column-b-size = Größe von Ende B
+list-column-b-gender = Außen- oder Innengewinde, Ende B
+list-column-b-form = Form von Ende B
+list-column-length-mm = Gesamtlänge
+list-column-turn-deg = Verdrehwinkel
+list-column-hose-made = Herstelltag des Schlauchs
+list-column-assembled = Tag der Fertigung
+list-column-fitted = Tag des Einbaus
+list-column-fitted-hours = Stunden beim Einbau
+list-column-removed = Tag des Ausbaus
+list-column-removed-hours = Stunden beim Ausbau
+list-column-cause = Ausfallursache
+list-column-note = Bemerkung

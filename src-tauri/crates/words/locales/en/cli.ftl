@@ -72,7 +72,7 @@ oil-taken-oil-bulk-modulus = Taken: a bulk modulus of { $value }, on the side of
 oil-taken-rigid-wall = Taken: a wall that does not give way. A hose gives way, so that the true peak is lower; its volumetric expansion (ISO 6801), from your supplier, tells by how much.
 oil-taken-sudden-closure = Taken: a valve that closes at once, the worst that can be.
 life-counts = { count-hoses }, { $failures } of them failed.
-life-too-few-failures = Too few to tell: at least two failures at different times are needed.
+life-too-few-failures = Too few to tell: at least two failures that were certainly at different times are needed.
 life-no-maximum = Too few to tell: every hose that failed did so soon after it was first watched.
 life-shape = Shape
 life-scale = Scale
@@ -120,8 +120,8 @@ count-places = { $places ->
     [one] 1 place
    *[other] { $places } places
 }
-import-done = { count-rows }: { count-hoses }, { count-machines } and { count-places } taken in; { $known } known already.
-import-would = Nothing was changed. { count-rows } would make { count-hoses }, { count-machines } and { count-places }; { $known } known already.
+import-done = { count-rows }: { count-hoses }, { count-machines } and { count-places } taken in, { $changed } taken off; { $known } known already.
+import-would = Nothing was changed. { count-rows } would make { count-hoses }, { count-machines } and { count-places } and take { $changed } off; { $known } known already.
 import-would-not = Nothing was changed, and nothing of the list would be taken in until { $refused ->
     [one] this row is
    *[other] these { $refused } rows are

@@ -22,3 +22,31 @@ lives-line-suction = Suction lines
 lives-line-case-drain = Case drain lines
 lives-line-pilot = Pilot lines
 lives-line-cylinder = Cylinder lines
+lives-load-half = Asked up to half of what they may carry
+lives-load-three-quarters = Asked half to three quarters of what they may carry
+lives-load-full = Asked more than three quarters of what they may carry
+lives-load-above = Asked more than they may carry
+lives-ended-before = { $count ->
+    [one] 1 stay
+   *[other] { $count } stays
+} ended before that day: not counted.
+lives-to-tell = { $more } more failures, { $all } in all, would tell the shape to half as much again either way: whether such hoses wear out.
+lives-to-tell-years = At the pace so far that is { $years } years.
+lives-expected = Next quarter: { $failures } failures expected ({ $low } to { $high }).
+lives-expected-all = All together, next quarter: { $failures } failures expected ({ $low } to { $high }, 95 %).
+lives-not-expected = { $count } hoses on machines are in no expectation: too few of their kind have failed.
+lives-least-cost = Costs least replaced at { $age } years ({ $low } to { $high }), a failure costing { $ratio } replacements: { $part } % of waiting for failures. The maker’s limit comes first.
+lives-waiting = waiting
+lives-waiting-pays = No age of replacement costs less than waiting, a failure costing { $ratio } replacements: the history does not show that they wear out. The maker’s limit comes first all the same.
+lives-places = Places with more failures than expected, of { $count } that were looked at:
+lives-place-seen = { $seen } for { $expected }
+lives-place-stands-out = stands out
+lives-place-chance = may be chance
+lives-few = Too few to tell
+lives-title = How long hoses last here
+lives-years = years
+lives-next = Next quarter, failures expected
+lives-least = Age of least cost in years, a failure costing { $ratio } replacements
+lives-limits = Heavy line: the part that still holds. Broken lines: its 95 % bounds, each for its own year alone. Thin line: Weibull fit. It describes these machines and promises nothing of the next hose; the maker’s limit and the guide come first. Of many places some are bad by chance alone.
+sheet-asks-days = Say for { $column } whether the day or the month stands first: its days can be read either way.
+sheet-asks-unit = Say the unit of { $column }: neither its heading nor its cells do.

@@ -102,7 +102,7 @@ due-saved = Saved: { $where }
 
 ## How long hoses last here
 due-life = How long hoses last here
-due-life-note = by type, by line
+due-life-note = by type, load and place; failures to expect; age of least cost
 due-life-failed = Failed
 due-life-by = Put together by
 due-life-by-hose = Hose type
@@ -124,4 +124,64 @@ due-life-left-out = { $count ->
    *[other] { $shown } stays are left out: nobody knows when those hoses were fitted, or their days contradict.
   }
 due-life-how = Years since fitting. Any failure counts, whatever its cause; a hose that came off whole or is still on counts as far as it was watched. Hoses that failed before this register began are not in it.
-due-life-bounds = Heavy line: the part that still holds (Kaplan and Meier). Band: 95 % bounds, each for its own year alone; wide means little is known. One in ten: Weibull fit. It describes these machines and promises nothing of the next hose; the maker’s limit and the guide come first.
+due-life-bounds = Heavy line: the part that still holds (Kaplan and Meier). Band: 95 % bounds, each for its own year alone; wide means little is known. Thin line: Weibull fit. It describes these machines and promises nothing of the next hose; the maker’s limit and the guide come first.
+due-life-by-load = Load
+due-life-by-machine = Kind of machine
+due-life-by-place = Kind of place
+due-life-load-half = Up to half of the rating
+due-life-load-three-quarters = Half to three quarters of the rating
+due-life-load-full = Three quarters of the rating and more
+due-life-load-above = Above the rating
+due-life-shape = Shape
+due-life-shape-says = { $shape } ({ $low } to { $high }): { $wears ->
+    [wears-out] they wear out
+    [fails-young] they fail young
+   *[other] nobody can tell yet whether they wear out
+  }
+due-life-next = Next quarter
+due-life-next-says = { $failures } failures expected ({ $low } to { $high })
+due-life-next-drawing = Failures expected in the next quarter: { $failures }, from { $low } to { $high }
+due-life-all = All together
+due-life-not-expected = { $count ->
+    [one] { $shown } hose is in no expectation: too few of its kind have failed.
+   *[other] { $shown } hoses are in no expectation: too few of their kind have failed.
+  }
+due-life-take = { $more ->
+    [one] It takes { $shown } more failure to tell whether such hoses wear out.
+   *[other] It takes { $shown } more failures to tell whether such hoses wear out.
+  }
+due-life-take-years = At the pace so far: { $years } years.
+due-life-between = { $count ->
+    [one] { $shown } was found failed by an inspection, since nobody knows when.
+   *[other] { $shown } were found failed by an inspection, since nobody knows when.
+  }
+due-life-costs = Age of least cost
+due-life-costs-why = What does a failure cost you, with all that comes of it, and what a planned replacement? Only you know.
+due-life-failure-cost = A failure
+due-life-planned-cost = A planned replacement
+due-life-costs-ask = Work it out
+due-life-costs-wrong = Two amounts above nothing, the failure the dearer one.
+due-life-least = Costs least replaced at
+due-life-least-near = Within 5 % of that
+due-life-least-range = { $low } to { $high } years
+due-life-least-from = from { $low } years
+due-life-waiting = No age costs less than waiting for failures, as far as is known.
+due-life-cost-drawing = { $what }: cost of replacing at an age, waiting for failures being 100 %. Least at { $age } years, { $part } %.
+due-life-cost-first = The maker’s limit and the guide come first, whatever it costs.
+due-life-places = More failures than expected
+due-life-places-of = { $count ->
+    [one] Of { $shown } place that was looked at. Some are bad by chance alone.
+   *[other] Of { $shown } places that were looked at. Of so many some are bad by chance alone.
+  }
+due-life-place-says = { $seen } for { $expected } expected: { $ratio } times ({ $low } to { $high }).
+due-life-place-out = Stands out even as the worst of all.
+due-life-place-chance = May be chance.
+due-life-since = Every failure is on record since
+due-life-since-note = Set it where records began later than the hoses: what failed before is not known.
+due-life-since-all = From the beginning
+due-life-before = { $count ->
+    [one] { $shown } stay ended before that day and is not counted.
+   *[other] { $shown } stays ended before that day and are not counted.
+  }
+due-life-paper = Save it as a sheet
+due-life-paper-note = PDF, with the curves

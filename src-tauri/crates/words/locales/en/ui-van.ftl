@@ -300,47 +300,10 @@ van-list = A list of hoses
 van-list-means = One row for each hose at a place. All rows or none; nothing is taken in before you have seen what would be.
 van-list-pick = Look at a list
 van-list-note = CSV or XLSX
-van-list-would = would bring { $rows ->
-    [one] { $rowsShown } row
-   *[other] { $rowsShown } rows
-}: { $sites ->
-    [one] { $sitesShown } site
-   *[other] { $sitesShown } sites
-}, { $machines ->
-    [one] { $machinesShown } machine
-   *[other] { $machinesShown } machines
-}, { $places ->
-    [one] { $placesShown } place
-   *[other] { $placesShown } places
-}, { $hoses ->
-    [one] { $hosesShown } hose
-   *[other] { $hosesShown } hoses
-}; { $known } known already.
-van-list-done = is taken in. { $rows ->
-    [one] { $rowsShown } row
-   *[other] { $rowsShown } rows
-}: { $sites ->
-    [one] { $sitesShown } site
-   *[other] { $sitesShown } sites
-}, { $machines ->
-    [one] { $machinesShown } machine
-   *[other] { $machinesShown } machines
-}, { $places ->
-    [one] { $placesShown } place
-   *[other] { $placesShown } places
-}, { $hoses ->
-    [one] { $hosesShown } hose
-   *[other] { $hosesShown } hoses
-}; { $known } known already.
-van-list-refused = { $count ->
-    [one] { $shown } row can not be taken in. Mend it in the list and look again.
-   *[other] { $shown } rows can not be taken in. Mend them in the list and look again.
-  }
-van-list-row = Row { $row }: { $why }
-van-list-take = Take the list in
 van-export = Write out
 van-csv = Hoses, CSV
 van-xlsx = Hoses, XLSX
+van-zip = All, CSV tables
 van-json = All, JSON
 van-ics = Due, calendar
 van-left = Saved: { $where }
@@ -414,3 +377,70 @@ van-kind-policy-set = limit of age
 van-kind-stock-changed = stock
 van-kind-photo-added = photo
 van-kind-noted = note
+
+## A list of hoses that is taken in
+list-asks-days = Say for { $column }: day or month first?
+list-asks-days-then = such as { $example }; it is never guessed
+list-asks-unit = Say the unit of { $column }
+list-asks-unit-then = such as { $example }; it is never guessed
+list-days = Days of { $column }
+list-days-day-first = day first
+list-days-month-first = month first
+list-counts = { $rows ->
+    [one] { $rowsShown } row
+   *[other] { $rowsShown } rows
+  }: { $machines } machines, { $places } places and { $hoses } hoses new
+list-filter = Rows
+list-all = All { $count }
+list-made = New { $count }
+list-changed = Taken off { $count }
+list-known = Known { $count }
+list-refused = Refused { $count }
+list-left-out = Left out { $count }
+list-is-made = new
+list-is-changed = taken off
+list-is-known = known
+list-is-refused = refused
+list-is-left-out = left out
+list-more = { $count ->
+    [one] Show { $shown } more row
+   *[other] Show { $shown } more rows
+  }
+list-working = Working: { $done } of { $of }
+list-reading = Reading the list
+list-stop = Stop
+list-stop-note = nothing is taken in then
+list-column-site = site
+list-column-machine = machine
+list-column-kind = kind of machine
+list-column-machine-hours = machine’s hours now
+list-column-place = number of the place
+list-column-place-name = name of the place
+list-column-line = kind of line
+list-column-relief-bar = relief setting
+list-column-working-pressure-bar = working pressure
+list-column-fluid = fluid
+list-column-code = code of the tag
+list-column-hose = hose, all in one
+list-column-standard = hose standard
+list-column-type = hose type
+list-column-dn = hose size
+list-column-cover = duty of the cover
+list-column-a-family = family of end A
+list-column-a-size = size of end A
+list-column-a-gender = male or female, end A
+list-column-a-form = form of end A
+list-column-b-family = family of end B
+list-column-b-size = size of end B
+list-column-b-gender = male or female, end B
+list-column-b-form = form of end B
+list-column-length-mm = overall length
+list-column-turn-deg = turn
+list-column-hose-made = day the hose was made
+list-column-assembled = day it was assembled
+list-column-fitted = day it was fitted
+list-column-fitted-hours = hours when fitted
+list-column-removed = day it came off
+list-column-removed-hours = hours when it came off
+list-column-cause = cause of failure
+list-column-note = note

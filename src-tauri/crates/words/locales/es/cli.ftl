@@ -72,7 +72,7 @@ oil-taken-oil-bulk-modulus = Se toma: un módulo de compresibilidad de { $value 
 oil-taken-rigid-wall = Se toma: una pared que no cede. Una manguera cede, así que el pico real es menor; cuánto, lo dice su expansión volumétrica (ISO 6801), de su proveedor.
 oil-taken-sudden-closure = Se toma: una válvula que cierra de golpe, lo peor posible.
 life-counts = { count-hoses }, { $failures } con fallo.
-life-too-few-failures = Muy poco para decir: hacen falta al menos dos fallos en momentos distintos.
+life-too-few-failures = Muy poco para decir: hacen falta al menos dos fallos en momentos con certeza distintos.
 life-no-maximum = Muy poco para decir: toda manguera que falló lo hizo poco después de empezar a observarla.
 life-shape = Forma
 life-scale = Escala
@@ -120,8 +120,8 @@ count-places = { $places ->
     [one] 1 sitio
    *[other] { $places } sitios
 }
-import-done = { count-rows }: se tomaron { count-hoses }, { count-machines } y { count-places }; ya conocidas: { $known }.
-import-would = No se cambió nada. { count-rows }, de lo que saldrían { count-hoses }, { count-machines } y { count-places }; ya conocidas: { $known }.
+import-done = { count-rows }: se tomaron { count-hoses }, { count-machines } y { count-places }; desmontadas: { $changed }; ya conocidas: { $known }.
+import-would = No se cambió nada. { count-rows }, de lo que saldrían { count-hoses }, { count-machines } y { count-places }; desmontadas: { $changed }; ya conocidas: { $known }.
 import-would-not = No se cambió nada, y nada de la lista se tomaría hasta corregir { $refused ->
     [one] esta fila
    *[other] estas { $refused } filas

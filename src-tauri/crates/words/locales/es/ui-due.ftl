@@ -102,7 +102,7 @@ due-saved = Guardado: { $where }
 
 ## How long hoses last here
 due-life = Cuánto duran aquí las mangueras
-due-life-note = por tipo, por línea
+due-life-note = por tipo, carga y sitio; fallos esperados; edad de menor coste
 due-life-failed = Fallos
 due-life-by = Agrupadas por
 due-life-by-hose = Tipo de manguera
@@ -124,4 +124,64 @@ due-life-left-out = { $count ->
    *[other] { $shown } estancias quedan fuera: no se sabe cuándo se montaron esas mangueras, o sus fechas se contradicen.
   }
 due-life-how = Años desde el montaje. Cuenta cualquier fallo, sea cual sea su causa; una manguera que se desmontó entera o sigue montada cuenta hasta donde se la observó. No están las mangueras que fallaron antes de empezar este registro.
-due-life-bounds = Línea gruesa: la parte que aún aguanta (Kaplan y Meier). Banda: límites del 95 %, cada uno solo para su año; ancha significa que se sabe poco. Una de cada diez: ajuste de Weibull. Describe estas máquinas y no promete nada de la próxima manguera; el límite del fabricante y el orientativo van primero.
+due-life-bounds = Línea gruesa: la parte que aún aguanta (Kaplan y Meier). Banda: límites del 95 %, cada uno solo para su año; ancha significa que se sabe poco. Línea fina: ajuste de Weibull. Describe estas máquinas y no promete nada de la próxima manguera; el límite del fabricante y el orientativo van primero.
+due-life-by-load = Carga
+due-life-by-machine = Tipo de máquina
+due-life-by-place = Tipo de sitio
+due-life-load-half = Hasta la mitad de la presión admisible
+due-life-load-three-quarters = De la mitad a tres cuartos de la presión admisible
+due-life-load-full = Tres cuartos de la presión admisible o más
+due-life-load-above = Por encima de la presión admisible
+due-life-shape = Forma
+due-life-shape-says = { $shape } ({ $low } a { $high }): { $wears ->
+    [wears-out] se desgastan
+    [fails-young] fallan jóvenes
+   *[other] aún no se puede decir si se desgastan
+  }
+due-life-next = Próximo trimestre
+due-life-next-says = se esperan { $failures } fallos ({ $low } a { $high })
+due-life-next-drawing = Fallos esperados en el próximo trimestre: { $failures }, de { $low } a { $high }
+due-life-all = Todas juntas
+due-life-not-expected = { $count ->
+    [one] { $shown } manguera queda fuera de lo esperado: de las suyas han fallado muy pocas.
+   *[other] { $shown } mangueras quedan fuera de lo esperado: de las suyas han fallado muy pocas.
+  }
+due-life-take = { $more ->
+    [one] Hace falta { $shown } fallo más para decir si estas mangueras se desgastan.
+   *[other] Hacen falta { $shown } fallos más para decir si estas mangueras se desgastan.
+  }
+due-life-take-years = Al ritmo de hasta ahora: { $years } años.
+due-life-between = { $count ->
+    [one] { $shown } se encontró con fallo en una inspección, no se sabe desde cuándo.
+   *[other] { $shown } se encontraron con fallo en una inspección, no se sabe desde cuándo.
+  }
+due-life-costs = Edad de menor coste
+due-life-costs-why = ¿Cuánto le cuesta un fallo, con todo lo que trae, y cuánto un cambio previsto? Solo usted lo sabe.
+due-life-failure-cost = Un fallo
+due-life-planned-cost = Un cambio previsto
+due-life-costs-ask = Calcularlo
+due-life-costs-wrong = Dos importes mayores que cero, el del fallo el más caro.
+due-life-least = Cuesta menos cambiarlas a los
+due-life-least-near = Igual hasta un 5 %
+due-life-least-range = { $low } a { $high } años
+due-life-least-from = desde { $low } años
+due-life-waiting = Ninguna edad cuesta menos que esperar los fallos, por lo que se sabe.
+due-life-cost-drawing = { $what }: coste de cambiar a una edad, con esperar los fallos como 100 %. El menor a los { $age } años, { $part } %.
+due-life-cost-first = El límite del fabricante y el orientativo van primero, cueste lo que cueste.
+due-life-places = Más fallos de los esperados
+due-life-places-of = { $count ->
+    [one] De { $shown } sitio mirado. Algunos son malos solo por azar.
+   *[other] De { $shown } sitios mirados. Entre tantos, algunos son malos solo por azar.
+  }
+due-life-place-says = { $seen } por { $expected } esperados: { $ratio } veces ({ $low } a { $high }).
+due-life-place-out = Destaca aun como el peor de todos.
+due-life-place-chance = Puede ser azar.
+due-life-since = Constan todos los fallos desde
+due-life-since-note = Fíjelo si el registro empezó más tarde que las mangueras: lo que falló antes no se sabe.
+due-life-since-all = Desde el principio
+due-life-before = { $count ->
+    [one] { $shown } estancia acabó antes de ese día y no cuenta.
+   *[other] { $shown } estancias acabaron antes de ese día y no cuentan.
+  }
+due-life-paper = Guardarlo como hoja
+due-life-paper-note = PDF, con las curvas

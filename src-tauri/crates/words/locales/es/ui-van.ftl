@@ -300,47 +300,10 @@ van-list = Una lista de mangueras
 van-list-means = Una fila por cada manguera en un sitio. Todas las filas o ninguna; nada se toma sin haber visto antes qué saldría.
 van-list-pick = Mirar una lista
 van-list-note = CSV o XLSX
-van-list-would = traería { $rows ->
-    [one] { $rowsShown } fila
-   *[other] { $rowsShown } filas
-}: { $sites ->
-    [one] { $sitesShown } sede
-   *[other] { $sitesShown } sedes
-}, { $machines ->
-    [one] { $machinesShown } máquina
-   *[other] { $machinesShown } máquinas
-}, { $places ->
-    [one] { $placesShown } sitio
-   *[other] { $placesShown } sitios
-}, { $hoses ->
-    [one] { $hosesShown } manguera
-   *[other] { $hosesShown } mangueras
-}; ya conocidas: { $known }.
-van-list-done = está tomada. { $rows ->
-    [one] { $rowsShown } fila
-   *[other] { $rowsShown } filas
-}: { $sites ->
-    [one] { $sitesShown } sede
-   *[other] { $sitesShown } sedes
-}, { $machines ->
-    [one] { $machinesShown } máquina
-   *[other] { $machinesShown } máquinas
-}, { $places ->
-    [one] { $placesShown } sitio
-   *[other] { $placesShown } sitios
-}, { $hoses ->
-    [one] { $hosesShown } manguera
-   *[other] { $hosesShown } mangueras
-}; ya conocidas: { $known }.
-van-list-refused = { $count ->
-    [one] { $shown } fila no se puede tomar. Corregirla en la lista y mirar otra vez.
-   *[other] { $shown } filas no se pueden tomar. Corregirlas en la lista y mirar otra vez.
-  }
-van-list-row = Fila { $row }: { $why }
-van-list-take = Tomar la lista
 van-export = Exportar
 van-csv = Mangueras, CSV
 van-xlsx = Mangueras, XLSX
+van-zip = Todo, tablas CSV
 van-json = Todo, JSON
 van-ics = Plazos, calendario
 van-left = Guardado: { $where }
@@ -414,3 +377,70 @@ van-kind-policy-set = límite de edad
 van-kind-stock-changed = existencias
 van-kind-photo-added = foto
 van-kind-noted = nota
+
+## A list of hoses that is taken in
+list-asks-days = Diga para { $column }: ¿día o mes primero?
+list-asks-days-then = como { $example }; nunca se adivina
+list-asks-unit = Diga la unidad de { $column }
+list-asks-unit-then = como { $example }; nunca se adivina
+list-days = Fechas de { $column }
+list-days-day-first = día primero
+list-days-month-first = mes primero
+list-counts = { $rows ->
+    [one] { $rowsShown } fila
+   *[other] { $rowsShown } filas
+  }: nuevas: { $machines } máquinas, { $places } sitios y { $hoses } mangueras
+list-filter = Filas
+list-all = Todas { $count }
+list-made = Nuevas { $count }
+list-changed = Desmontadas { $count }
+list-known = Conocidas { $count }
+list-refused = Rechazadas { $count }
+list-left-out = Omitidas { $count }
+list-is-made = nueva
+list-is-changed = desmontada
+list-is-known = conocida
+list-is-refused = rechazada
+list-is-left-out = omitida
+list-more = { $count ->
+    [one] Mostrar { $shown } fila más
+   *[other] Mostrar { $shown } filas más
+  }
+list-working = Trabajando: { $done } de { $of }
+list-reading = Leyendo la lista
+list-stop = Parar
+list-stop-note = entonces no se toma nada
+list-column-site = sede
+list-column-machine = máquina
+list-column-kind = tipo de máquina
+list-column-machine-hours = horas de la máquina ahora
+list-column-place = número del sitio
+list-column-place-name = nombre del sitio
+list-column-line = tipo de línea
+list-column-relief-bar = ajuste de la limitadora
+list-column-working-pressure-bar = presión de trabajo
+list-column-fluid = fluido
+list-column-code = código de la etiqueta
+list-column-hose = manguera, todo en uno
+list-column-standard = norma de la manguera
+list-column-type = tipo de manguera
+list-column-dn = tamaño de la manguera
+list-column-cover = propiedad de la cubierta
+list-column-a-family = familia del terminal A
+list-column-a-size = tamaño del terminal A
+list-column-a-gender = macho o hembra, terminal A
+list-column-a-form = forma del terminal A
+list-column-b-family = familia del terminal B
+list-column-b-size = tamaño del terminal B
+list-column-b-gender = macho o hembra, terminal B
+list-column-b-form = forma del terminal B
+list-column-length-mm = longitud total
+list-column-turn-deg = giro
+list-column-hose-made = fecha de fabricación de la manguera
+list-column-assembled = fecha de ensamblaje
+list-column-fitted = fecha de montaje
+list-column-fitted-hours = horas al montar
+list-column-removed = fecha de desmontaje
+list-column-removed-hours = horas al desmontar
+list-column-cause = causa del fallo
+list-column-note = nota

@@ -9,8 +9,13 @@ mod write;
 
 pub use again::Again;
 pub use copies::{Merged, RefusedSeries, Verified, backup, export_bundle, merge, rebuild, restore, verify};
-pub use life::{Group, Lives, LivesBy, LivesOf, LivesQuestion, life};
-pub use list::{Export, ExportKind, Import, Imported, RowRefused, export, import};
+pub use life::{
+    Group, Lives, LivesBy, LivesOf, LivesPaper, LivesQuestion, Load, PlaceLives, life, paper as life_paper,
+};
+pub use list::{
+    Export, ExportKind, Import, Imported, ListMatchQuestion, ListMatches, RowIs, RowRefused, RowTold, export,
+    import, matches,
+};
 pub use look::{
     DueList, DueQuestion, Hits, MachineQuestion, Named, Overview, PlaceQuestion, PlaceSaid, Search,
     ShowQuestion, due, machine, named, overview, place, search, show,

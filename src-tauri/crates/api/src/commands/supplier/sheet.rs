@@ -1,17 +1,16 @@
 //! A supplier's sheet: what its columns seem to be, and taking it in.
 
 use crate::{Answer, Api, ApiError};
-use hosewright_core::supplier::{
-    Column, Headings, Matched, SheetError, SheetRefused, SheetRepeated, Sheeted, SupplierRow, headings, read,
-};
+use hosewright_core::sheet::{Column as _, Headings, How, Matched, SheetError, SheetRefused, headings};
+use hosewright_core::supplier::{Column, SheetRepeated, SupplierRow, read};
 use hosewright_papers::table;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 use ts_rs::TS;
 
-impl From<SheetError> for ApiError {
-    fn from(error: SheetError) -> Self {
+impl<C: hosewright_core::sheet::Column> From<SheetError<C>> for ApiError {
+    fn from(error: SheetError<C>) -> Self {
         ApiError::input("columns", &error)
     }
 }
@@ -25,6 +24,9 @@ pub struct SupplierMatchQuestion {
     /// The row of its headings, from 1; found by itself without.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub header_row: Option<usize>,
+    /// What a person says they are, to see what is missing and asked then.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub columns: Option<Vec<Matched<Column>>>,
 }
 
 /// What the columns of a sheet seem to be: a proposal.
@@ -33,9 +35,9 @@ pub struct SupplierMatches {
     /// The headings.
     #[serde(flatten)]
     #[ts(flatten)]
-    pub headings: Headings,
+    pub headings: Headings<Column>,
     /// Everything that a column can be.
-    pub choices: [Column; 16],
+    pub choices: Vec<Column>,
 }
 
 /// What the columns of a sheet seem to be.
@@ -48,8 +50,8 @@ pub fn matches(
     file: &[u8],
 ) -> Result<Answer<SupplierMatches>, ApiError> {
     let cells = cells(&asked.name, file)?;
-    let headings = headings(&cells, asked.header_row);
-    Ok(api.answer(SupplierMatches { headings, choices: Column::ALL }))
+    let headings = headings(&cells, asked.header_row, asked.columns.as_deref(), api.today());
+    Ok(api.answer(SupplierMatches { headings, choices: Column::ALL.to_vec() }))
 }
 
 fn cells(name: &str, file: &[u8]) -> Result<Vec<Vec<String>>, ApiError> {
@@ -70,7 +72,7 @@ pub struct SupplierImport {
     pub header_row: Option<usize>,
     /// What the columns are; as their headings propose without.
     #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub columns: Option<Vec<Matched>>,
+    pub columns: Option<Vec<Matched<Column>>>,
     /// What stands in no column and holds for every row, such as the supplier.
     #[serde(default, skip_serializing_if = "BTreeMap::is_empty")]
     #[ts(type = "Partial<Record<SupplierColumn, string>>")]
@@ -100,7 +102,7 @@ pub struct SupplierImported {
     /// Rows that the person left out.
     pub left_out: Vec<usize>,
     /// Rows that can not be taken, with the reason. Unless this is a dry run there are none.
-    pub refused: Vec<SheetRefused>,
+    pub refused: Vec<SheetRefused<Column>>,
 }
 
 /// Refused rows that a message names; the dry run lists them all.
@@ -116,14 +118,13 @@ pub fn import(
     file: &[u8],
 ) -> Result<Answer<SupplierImported>, ApiError> {
     let cells = cells(&asked.name, file)?;
-    let how = Sheeted {
-        name: asked.name.clone(),
+    let how = How {
         header_row: asked.header_row,
         columns: asked.columns,
         fixed: asked.fixed,
         leave_out: asked.leave_out,
     };
-    let read = read(api.catalogue, &cells, &how)?;
+    let read = read(api.catalogue, &cells, &asked.name, &how, api.today())?;
     if !read.refused.is_empty() && !asked.dry_run {
         return Err(refusal(&asked.name, &read.refused));
     }
@@ -143,8 +144,8 @@ pub fn import(
     }))
 }
 
-fn refusal(name: &str, refused: &[SheetRefused]) -> ApiError {
-    let said = |row: &SheetRefused| {
+fn refusal(name: &str, refused: &[SheetRefused<Column>]) -> ApiError {
+    let said = |row: &SheetRefused<Column>| {
         let column = row.column.map_or_else(String::new, |column| format!("{}: ", column.name()));
         format!("\nrow {}: {column}{}", row.row, row.why)
     };

@@ -1,10 +1,11 @@
 //! The register's hoses as lists, and what falls due as a calendar.
 
-use super::columns as column;
+use super::everything::Everything;
 use crate::commands::File;
 use crate::commands::register::{DueQuestion, due};
 use crate::sheet::key;
 use crate::{Api, ApiError};
+use hosewright_core::hose_list::Column;
 use hosewright_core::quantity::{Bar, Degrees, Dn, Millimetres};
 use hosewright_core::record::{Assembly, MachineId};
 use hosewright_core::spec::Role;
@@ -33,7 +34,9 @@ pub enum ExportKind {
     Csv,
     /// The same as a workbook.
     Xlsx,
-    /// Every hose with its full history.
+    /// Everything as a set of CSV tables, in one archive.
+    Zip,
+    /// Everything as one document.
     Json,
     /// What falls due, for a calendar.
     Ics,
@@ -52,13 +55,21 @@ pub fn export(api: &mut Api, asked: Export, _: &[u8]) -> Result<File, ApiError> 
             "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
             table::to_xlsx("hoses", &rows(api)?).map_err(wrong)?,
         ),
+        ExportKind::Zip => {
+            let everything = Everything::of(api.register()?)?;
+            ("zip", "application/zip", table::to_zip(&everything.tables()?).map_err(wrong)?)
+        }
         ExportKind::Json => ("json", "application/json", json(api)?),
         ExportKind::Ics => ("ics", "text/calendar; charset=utf-8", ics(api)?.into_bytes()),
     };
-    Ok(File { name: format!("hoses.{ending}"), mime, bytes })
+    let name = match asked.kind {
+        ExportKind::Zip | ExportKind::Json => "register",
+        ExportKind::Csv | ExportKind::Xlsx | ExportKind::Ics => "hoses",
+    };
+    Ok(File { name: format!("{name}.{ending}"), mime, bytes })
 }
 
-/// Every hose once, in the order of first fitting.
+/// Every hose that was ever fitted once, in the order of first fitting.
 fn hoses(api: &mut Api) -> Result<Vec<(Vec<Stay>, Hose)>, ApiError> {
     let register = api.register()?;
     let mut found: Vec<(Vec<Stay>, Hose)> = Vec::new();
@@ -82,12 +93,8 @@ fn hoses(api: &mut Api) -> Result<Vec<(Vec<Stay>, Hose)>, ApiError> {
 }
 
 fn json(api: &mut Api) -> Result<Vec<u8>, ApiError> {
-    #[derive(Serialize)]
-    struct Hoses {
-        hoses: Vec<Hose>,
-    }
-    let hoses = hoses(api)?.into_iter().map(|(_, hose)| hose).collect();
-    serde_json::to_vec_pretty(&api.answer(Hoses { hoses })).map_err(|error| ApiError::input("", error))
+    let everything = Everything::of(api.register()?)?;
+    serde_json::to_vec_pretty(&api.answer(everything)).map_err(|error| ApiError::input("", error))
 }
 
 fn rows(api: &mut Api) -> Result<Vec<Vec<String>>, ApiError> {
@@ -97,38 +104,40 @@ fn rows(api: &mut Api) -> Result<Vec<Vec<String>>, ApiError> {
         let hours = register.machine(row.machine)?.and_then(|sheet| sheet.hours).map(|read| read.hours);
         machines.insert(row.machine, (row.sort, hours));
     }
-    let mut rows = vec![column::ALL.iter().map(|name| (*name).to_owned()).collect()];
+    let mut rows = vec![Column::ALL.iter().map(|column| column.name().to_owned()).collect()];
     for (stays, hose) in hoses(api)? {
         for stay in stays {
             let machine = stay.at.machine.and_then(|machine| machines.get(&machine));
             let cells = cells(&stay, &hose, machine);
-            rows.push(column::ALL.iter().map(|name| cells.get(name).cloned().unwrap_or_default()).collect());
+            rows.push(
+                Column::ALL.iter().map(|column| cells.get(column).cloned().unwrap_or_default()).collect(),
+            );
         }
     }
     Ok(rows)
 }
 
 /// The cells of one stay by column.
-fn cells(stay: &Stay, hose: &Hose, machine: Option<&(String, Option<f64>)>) -> HashMap<&'static str, String> {
+fn cells(stay: &Stay, hose: &Hose, machine: Option<&(String, Option<f64>)>) -> HashMap<Column, String> {
     let mut cells = HashMap::new();
-    let mut put = |name: &'static str, value: Option<String>| {
+    let mut put = |column: Column, value: Option<String>| {
         if let Some(value) = value {
-            cells.insert(name, value);
+            cells.insert(column, value);
         }
     };
-    put(column::SITE, stay.at.site_name.clone());
-    put(column::MACHINE, stay.at.machine_name.clone());
-    put(column::KIND, machine.map(|(sort, _)| sort.clone()));
-    put(column::MACHINE_HOURS, machine.and_then(|(_, hours)| hours.map(|hours| hours.to_string())));
-    put(column::PLACE, stay.at.number.map(|number| number.to_string()));
-    put(column::PLACE_NAME, stay.at.place_name.clone());
-    put(column::CODE, Some(stay.code.to_string()));
-    put(column::FITTED, stay.on_date.map(|day| day.to_string()));
-    put(column::FITTED_HOURS, stay.on_hours.map(|hours| hours.to_string()));
-    put(column::REMOVED, stay.off_date.map(|day| day.to_string()));
-    put(column::REMOVED_HOURS, stay.off_hours.map(|hours| hours.to_string()));
-    put(column::CAUSE, stay.cause.clone());
-    put(column::NOTE, stay.note.clone());
+    put(Column::Site, stay.at.site_name.clone());
+    put(Column::Machine, stay.at.machine_name.clone());
+    put(Column::Kind, machine.map(|(sort, _)| sort.clone()));
+    put(Column::MachineHours, machine.and_then(|(_, hours)| hours.map(|hours| hours.to_string())));
+    put(Column::Place, stay.at.number.map(|number| number.to_string()));
+    put(Column::PlaceName, stay.at.place_name.clone());
+    put(Column::Code, Some(stay.code.to_string()));
+    put(Column::Fitted, stay.on_date.map(|day| day.to_string()));
+    put(Column::FittedHours, stay.on_hours.map(|hours| hours.to_string()));
+    put(Column::Removed, stay.off_date.map(|day| day.to_string()));
+    put(Column::RemovedHours, stay.off_hours.map(|hours| hours.to_string()));
+    put(Column::Cause, stay.cause.clone());
+    put(Column::Note, stay.note.clone());
     if let Some(made) = &hose.assembly {
         put_assembly(&made.record, &mut put);
     }
@@ -136,23 +145,23 @@ fn cells(stay: &Stay, hose: &Hose, machine: Option<&(String, Option<f64>)>) -> H
 }
 
 /// The cells of the hose itself.
-fn put_assembly(assembly: &Assembly, mut put: impl FnMut(&'static str, Option<String>)) {
+fn put_assembly(assembly: &Assembly, mut put: impl FnMut(Column, Option<String>)) {
     let (spec, service) = (&assembly.spec, &assembly.service);
-    put(column::LINE, service.line.map(|line| key(&line)));
-    put(column::RELIEF, service.relief_bar.map(|Bar(bar)| bar.to_string()));
-    put(column::WORKING, service.working_pressure_bar.map(|Bar(bar)| bar.to_string()));
-    put(column::FLUID, service.fluid.clone());
-    put(column::STANDARD, spec.hose.as_ref().map(|hose| hose.standard.clone()));
-    put(column::TYPE, spec.hose.as_ref().map(|hose| hose.kind.clone()));
-    put(column::DN, spec.hose.as_ref().map(|hose| Dn::to_string(&hose.dn)));
-    put(column::COVER, spec.cover.map(|cover| key(&cover)));
-    put(column::LENGTH, spec.overall_length_mm.map(|Millimetres(mm)| mm.to_string()));
-    put(column::TURN, spec.turn_deg.map(|Degrees(deg)| deg.to_string()));
-    put(column::HOSE_MADE, assembly.hose_made.map(|day| day.to_string()));
-    put(column::ASSEMBLED, assembly.assembled.map(|day| day.to_string()));
+    put(Column::Line, service.line.map(|line| key(&line)));
+    put(Column::Relief, service.relief_bar.map(|Bar(bar)| bar.to_string()));
+    put(Column::Working, service.working_pressure_bar.map(|Bar(bar)| bar.to_string()));
+    put(Column::Fluid, service.fluid.clone());
+    put(Column::Standard, spec.hose.as_ref().map(|hose| hose.standard.clone()));
+    put(Column::Type, spec.hose.as_ref().map(|hose| hose.kind.clone()));
+    put(Column::Dn, spec.hose.as_ref().map(|hose| Dn::to_string(&hose.dn)));
+    put(Column::Cover, spec.cover.map(|cover| key(&cover)));
+    put(Column::Length, spec.overall_length_mm.map(|Millimetres(mm)| mm.to_string()));
+    put(Column::Turn, spec.turn_deg.map(|Degrees(deg)| deg.to_string()));
+    put(Column::HoseMade, assembly.hose_made.map(|day| day.to_string()));
+    put(Column::Assembled, assembly.assembled.map(|day| day.to_string()));
     for (role, [family, size, gender, form]) in [
-        (Role::A, [column::A_FAMILY, column::A_SIZE, column::A_GENDER, column::A_FORM]),
-        (Role::B, [column::B_FAMILY, column::B_SIZE, column::B_GENDER, column::B_FORM]),
+        (Role::A, [Column::AFamily, Column::ASize, Column::AGender, Column::AForm]),
+        (Role::B, [Column::BFamily, Column::BSize, Column::BGender, Column::BForm]),
     ] {
         if let Some(end) = spec.end(role) {
             put(family, Some(end.family.clone()));

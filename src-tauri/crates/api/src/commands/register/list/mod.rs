@@ -1,11 +1,12 @@
 //! Hose lists in and out: one row for each hose that sat, or sits, at a place.
 
-mod columns;
+mod everything;
 mod export;
 mod import;
 mod plan;
-mod row;
 mod stays;
 
 pub use export::{Export, ExportKind, export};
-pub use import::{Import, Imported, RowRefused, import};
+pub use import::{
+    Import, Imported, ListMatchQuestion, ListMatches, RowIs, RowRefused, RowTold, import, matches,
+};

@@ -1,11 +1,11 @@
 //! Rows -> the events that write them down: sites, machines and places that are new, then every hose
 //! in the order it was fitted.
 
-use super::RowRefused;
-use super::row::Row;
-use super::stays::{Stay, Stays};
+use super::stays::{Held, Stay, Stays, Taken};
 use crate::{Api, ApiError, PROGRAM};
 use hosewright_core::check::{Question, assembly_rating};
+use hosewright_core::hose_list::Row;
+use hosewright_core::quantity::Bar;
 use hosewright_core::record::{
     Assembly, Body, Fitted, HoursRead, Machine, MachineId, NotProved, Place, PlaceId, Proof, Site, SiteId,
     TakenOff,
@@ -13,94 +13,150 @@ use hosewright_core::record::{
 use hosewright_core::tag::TagCode;
 use std::collections::HashMap;
 
-/// Site and machine in lower case, and the place's number: what a list calls a place by.
-type PlaceKey = (String, String, u32);
+/// Site and machine in lower case: what a list calls a machine by.
+type MachineKey = (String, String);
 
-fn key(row: &Row) -> PlaceKey {
-    (row.site.to_lowercase(), row.machine.to_lowercase(), row.number)
+/// What becomes of a row that can be taken in.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Became {
+    /// Its hose is written down.
+    Made,
+    /// Its hose is taken off.
+    Changed,
+    /// The register has it.
+    Known,
+}
+
+/// A row's number, what it is about and what becomes of it, or why it is refused.
+pub(super) type Told = (usize, String, Result<Became, String>);
+
+/// The places of a machine by number and, in lower case, by name.
+#[derive(Default)]
+struct Places {
+    by_number: HashMap<u32, PlaceId>,
+    by_name: HashMap<String, u32>,
 }
 
 /// What there is and what is to be written.
 #[derive(Default)]
 pub(super) struct Plan {
+    held: Held,
     sites: HashMap<String, SiteId>,
-    machines: HashMap<(String, String), MachineId>,
-    places: HashMap<(MachineId, u32), PlaceId>,
-    stays: HashMap<PlaceKey, Stays>,
+    machines: HashMap<MachineKey, MachineId>,
+    places: HashMap<MachineKey, Places>,
+    stays: HashMap<(MachineKey, u32), Stays>,
+    /// The rating of what a list has many of, or why it has none, by spec and service as text.
+    ratings: HashMap<String, Result<Option<Bar>, String>>,
     pub(super) events: Vec<Body>,
     pub(super) sites_made: usize,
     pub(super) machines_made: usize,
     pub(super) places_made: usize,
     pub(super) hoses_made: usize,
-    /// Rows without a code whose hose the register has.
-    pub(super) known: usize,
+    pub(super) changed: usize,
 }
 
 impl Plan {
     /// Begins with what the register has.
     pub(super) fn over(api: &mut Api) -> Result<Self, ApiError> {
         let register = api.register()?;
-        let mut plan = Self::default();
+        let held = Held::of(register)?;
+        let mut plan = Self { held, ..Self::default() };
         for site in register.sites()? {
             plan.sites.insert(site.name.to_lowercase(), site.site);
         }
         for row in register.machines()? {
             let site = row.site_name.unwrap_or_default().to_lowercase();
-            let name = row.name.to_lowercase();
+            let key = (site, row.name.to_lowercase());
             for place in register.machine(row.machine)?.map(|sheet| sheet.places).unwrap_or_default() {
-                let Place { place, number, .. } = place.place.record;
-                plan.places.insert((row.machine, number), place);
-                let sheet = register.place(place)?;
-                let stays = sheet.iter().flat_map(|sheet| &sheet.stays).map(Stay::of_register);
-                plan.stays.entry((site.clone(), name.clone(), number)).or_default().extend(stays);
+                let Place { place, number, name, .. } = place.place.record;
+                let places = plan.places.entry(key.clone()).or_default();
+                places.by_number.insert(number, place);
+                places.by_name.entry(name.to_lowercase()).or_insert(number);
+                let stays = plan.held.at(place).iter().map(Stay::of_register);
+                plan.stays.entry((key.clone(), number)).or_default().extend(stays);
             }
-            plan.machines.insert((site, name), row.machine);
+            plan.machines.insert(key, row.machine);
         }
         Ok(plan)
     }
 
-    /// Adds the rows, oldest hose first, so that each is taken off before the next goes on; a row without a
-    /// code that says what the register has already is counted as known. Gives back those whose hose would
-    /// have sat at its place beside another.
-    pub(super) fn add(&mut self, api: &mut Api, mut rows: Vec<Row>) -> Result<Vec<RowRefused>, ApiError> {
+    /// Adds the rows, oldest hose first, so that each is taken off before the next goes on; what the register has already is
+    /// known, or taken off where the list has it off. A row whose hose would have sat at its place beside another is refused.
+    pub(super) fn add(&mut self, api: &mut Api, mut rows: Vec<Row>) -> Result<Vec<Told>, ApiError> {
         rows.sort_by_key(|row| (row.fitted, row.removed.is_none()));
-        let mut refused = Vec::new();
+        let mut told = Vec::with_capacity(rows.len());
         for row in rows {
-            let stays = self.stays.entry(key(&row)).or_default();
-            let recorded = recorded(api, stays, &row)?;
-            let seated = match recorded {
-                Some(code) => stays.take_for(code, &row),
-                None => stays.add(Stay::of_list(&row)),
-            };
-            if let Err(why) = seated {
-                refused.push(RowRefused { row: row.row, why });
-                continue;
-            }
-            if recorded.is_some() {
-                self.known += 1;
-                continue;
-            }
-            let machine = self.machine(api, &row);
-            let place = self.place(api, machine, &row);
-            self.hose(api, place, row)?;
+            let what = format!("{}, {}, {}", row.site, row.machine, row.place_name);
+            let number = row.row;
+            told.push((number, what, self.add_row(api, row)?));
         }
-        Ok(refused)
+        Ok(told)
+    }
+
+    fn add_row(&mut self, api: &mut Api, row: Row) -> Result<Result<Became, String>, ApiError> {
+        if let Some(code) = row.code.filter(|code| self.held.has(code)) {
+            return Ok(Ok(self.known(code, &row)));
+        }
+        let rating = match self.rating(api, &row)? {
+            Ok(rating) => rating,
+            Err(why) => return Ok(Err(why)),
+        };
+        let key = (row.site.to_lowercase(), row.machine.to_lowercase());
+        let number = self.number(&key, &row);
+        let stays = self.stays.entry((key.clone(), number)).or_default();
+        let same_day = if row.code.is_none() { stays.fitted_on(row.fitted) } else { None };
+        let recorded = same_day.filter(|code| self.held.spec(code) == Some(&row.spec));
+        let taken = match recorded {
+            Some(code) => stays.take_for(code, &row),
+            None => stays.add(Stay::of_list(&row)).map(|()| Taken::New),
+        };
+        match (taken, recorded) {
+            (Err(why), _) => return Ok(Err(why)),
+            (Ok(Taken::Off), Some(code)) => return Ok(Ok(self.known(code, &row))),
+            (Ok(_), Some(_)) => return Ok(Ok(Became::Known)),
+            (Ok(_), None) => {}
+        }
+        let machine = self.machine(api, &key, &row);
+        let place = self.place(api, machine, &key, number, &row);
+        self.hose(api, place, rating, row);
+        Ok(Ok(Became::Made))
+    }
+
+    /// A hose that the register has: where the list has it off and the register on, it is taken off.
+    fn known(&mut self, code: TagCode, row: &Row) -> Became {
+        let sits = self.held.sits(&code).filter(|stay| stay.on_date == Some(row.fitted));
+        let (Some(stay), Some(date)) = (sits, row.removed) else { return Became::Known };
+        let (hours, cause, note) = (row.removed_hours, row.cause.clone(), row.note.clone());
+        let place = stay.at.place;
+        self.events.push(Body::TakenOff(TakenOff { code, place, date, hours, cause, note }));
+        self.changed += 1;
+        Became::Changed
+    }
+
+    /// The place's number: as the row says or, where it has a name alone, that of the place of that name, or the next.
+    fn number(&mut self, key: &MachineKey, row: &Row) -> u32 {
+        let places = self.places.entry(key.clone()).or_default();
+        let name = row.place_name.to_lowercase();
+        let next = || places.by_number.keys().chain(places.by_name.values()).max().map_or(1, |last| last + 1);
+        let number = row.number.unwrap_or_else(|| places.by_name.get(&name).copied().unwrap_or_else(next));
+        places.by_name.entry(name).or_insert(number);
+        number
     }
 
     /// Nothing comes of it: a row of the list was refused, and all are taken in or none.
     pub(super) fn makes_nothing(&mut self) {
         self.events.clear();
         (self.sites_made, self.machines_made, self.places_made, self.hoses_made) = (0, 0, 0, 0);
+        self.changed = 0;
     }
 
-    fn machine(&mut self, api: &mut Api, row: &Row) -> MachineId {
-        let key = (row.site.to_lowercase(), row.machine.to_lowercase());
-        if let Some(machine) = self.machines.get(&key) {
+    fn machine(&mut self, api: &mut Api, key: &MachineKey, row: &Row) -> MachineId {
+        if let Some(machine) = self.machines.get(key) {
             return *machine;
         }
         let site = self.site(api, &row.site);
         let machine = MachineId::from_bytes(api.world.random());
-        self.machines.insert(key, machine);
+        self.machines.insert(key.clone(), machine);
         self.machines_made += 1;
         let (name, sort) = (row.machine.clone(), row.kind.clone());
         self.events.push(Body::MachineSet(Machine { machine, site: Some(site), name, sort }));
@@ -121,17 +177,25 @@ impl Plan {
         site
     }
 
-    fn place(&mut self, api: &mut Api, machine: MachineId, row: &Row) -> PlaceId {
-        if let Some(place) = self.places.get(&(machine, row.number)) {
+    fn place(
+        &mut self,
+        api: &mut Api,
+        machine: MachineId,
+        key: &MachineKey,
+        number: u32,
+        row: &Row,
+    ) -> PlaceId {
+        let places = self.places.entry(key.clone()).or_default();
+        if let Some(place) = places.by_number.get(&number) {
             return *place;
         }
         let place = PlaceId::from_bytes(api.world.random());
-        self.places.insert((machine, row.number), place);
+        places.by_number.insert(number, place);
         self.places_made += 1;
         self.events.push(Body::PlaceSet(Box::new(Place {
             place,
             machine,
-            number: row.number,
+            number,
             name: row.place_name.clone(),
             line: row.service.line,
             circuit: None,
@@ -143,13 +207,13 @@ impl Plan {
         place
     }
 
-    fn hose(&mut self, api: &mut Api, place: PlaceId, row: Row) -> Result<(), ApiError> {
+    fn hose(&mut self, api: &mut Api, place: PlaceId, rating: Option<Bar>, row: Row) {
         let code = match row.code {
             Some(code) => code,
             None => api.new_code(),
         };
         self.hoses_made += 1;
-        let assembly = assembly(api, code, &row)?;
+        let assembly = assembly(api, code, rating, &row);
         self.events.push(Body::AssemblyMade(Box::new(assembly)));
         let (date, hours) = (row.fitted, row.fitted_hours);
         self.events.push(Body::Fitted(Fitted { code, place, date, already_there: false, hours }));
@@ -157,24 +221,26 @@ impl Plan {
             let (hours, cause, note) = (row.removed_hours, row.cause, row.note);
             self.events.push(Body::TakenOff(TakenOff { code, place, date, hours, cause, note }));
         }
-        Ok(())
+    }
+
+    /// Lists have many hoses of few kinds: each kind is rated once.
+    fn rating(&mut self, api: &Api, row: &Row) -> Result<Result<Option<Bar>, String>, ApiError> {
+        let kind =
+            serde_json::to_string(&(&row.spec, &row.service)).map_err(|error| ApiError::input("", error))?;
+        if let Some(rating) = self.ratings.get(&kind) {
+            return Ok(rating.clone());
+        }
+        let question =
+            Question { spec: row.spec.clone(), service: row.service.clone(), ..Question::default() };
+        let rating = assembly_rating(api.catalogue, &question).map_err(|error| error.to_string());
+        self.ratings.insert(kind, rating.clone());
+        Ok(rating)
     }
 }
 
-/// The hose of the register that a row without a code is about: fitted at the same place on the same day, by
-/// the same spec.
-fn recorded(api: &mut Api, stays: &Stays, row: &Row) -> Result<Option<TagCode>, ApiError> {
-    let same_day = if row.code.is_none() { stays.fitted_on(row.fitted) } else { None };
-    let Some(code) = same_day else { return Ok(None) };
-    let assembly = api.register()?.hose(&code)?.and_then(|hose| hose.assembly);
-    Ok(assembly.filter(|assembly| assembly.record.spec == row.spec).map(|_| code))
-}
-
 /// A hose of a list: made elsewhere as far as we know, its pressure that of its weakest part.
-fn assembly(api: &Api, code: TagCode, row: &Row) -> Result<Assembly, ApiError> {
-    let question = Question { spec: row.spec.clone(), service: row.service.clone(), ..Question::default() };
-    let pressure_bar = assembly_rating(api.catalogue, &question)?;
-    Ok(Assembly {
+fn assembly(api: &Api, code: TagCode, pressure_bar: Option<Bar>, row: &Row) -> Assembly {
+    Assembly {
         code,
         spec: row.spec.clone(),
         service: row.service.clone(),
@@ -187,5 +253,5 @@ fn assembly(api: &Api, code: TagCode, row: &Row) -> Result<Assembly, ApiError> {
         catalogue: api.catalogue.version.clone(),
         program: PROGRAM.to_owned(),
         taken_in: None,
-    })
+    }
 }

@@ -1,8 +1,69 @@
 //! Who sat at a place when: a place holds one hose at a time.
 
-use super::row::Row;
+use crate::ApiError;
 use chrono::NaiveDate;
+use hosewright_core::hose_list::Row;
+use hosewright_core::record::PlaceId;
+use hosewright_core::spec::Spec;
 use hosewright_core::tag::TagCode;
+use hosewright_store::Register;
+use std::collections::HashMap;
+
+/// The hoses that the register has: what they are, and where they sat.
+#[derive(Default)]
+pub(super) struct Held {
+    specs: HashMap<TagCode, Option<Spec>>,
+    stays: HashMap<PlaceId, Vec<hosewright_store::Stay>>,
+    sits: HashMap<TagCode, hosewright_store::Stay>,
+}
+
+impl Held {
+    /// All of them.
+    pub(super) fn of(register: &Register) -> Result<Self, ApiError> {
+        let mut held = Self::default();
+        for (code, spec) in register.hose_specs()? {
+            held.specs.insert(code, spec);
+        }
+        for stay in register.stays()? {
+            if stay.off.is_none() {
+                held.sits.insert(stay.code, stay.clone());
+            }
+            held.stays.entry(stay.at.place).or_default().push(stay);
+        }
+        Ok(held)
+    }
+
+    /// Whether the register has it.
+    pub(super) fn has(&self, code: &TagCode) -> bool {
+        self.specs.contains_key(code)
+    }
+
+    /// What it is, where that is on record.
+    pub(super) fn spec(&self, code: &TagCode) -> Option<&Spec> {
+        self.specs.get(code)?.as_ref()
+    }
+
+    /// Its stay that has not ended.
+    pub(super) fn sits(&self, code: &TagCode) -> Option<&hosewright_store::Stay> {
+        self.sits.get(code)
+    }
+
+    /// The stays at a place.
+    pub(super) fn at(&self, place: PlaceId) -> &[hosewright_store::Stay] {
+        self.stays.get(&place).map(Vec::as_slice).unwrap_or_default()
+    }
+}
+
+/// How a row goes with what the register has.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Taken {
+    /// A hose that the register has not.
+    New,
+    /// The register has it and knows as much.
+    Known,
+    /// The register has it on, the list off.
+    Off,
+}
 
 /// The days a hose sat at a place.
 pub(super) struct Stay {
@@ -78,22 +139,25 @@ impl Stays {
         })
     }
 
-    /// Takes a row for that hose of the register, unless the row knows better when it came off: then says
-    /// what would be right. Where only the register knows that it came off, the row is merely older.
-    pub(super) fn take_for(&mut self, code: TagCode, row: &Row) -> Result<(), String> {
+    /// Takes a row for that hose of the register, unless both say when it came off and say otherwise: then says what would
+    /// be right. Where only the register knows that it came off, the row is merely older.
+    pub(super) fn take_for(&mut self, code: TagCode, row: &Row) -> Result<Taken, String> {
         let recorded = |stay: &&mut Stay| stay.from == Some(row.fitted) && stay.is_of(code);
-        let Some(stay) = self.0.iter_mut().find(recorded) else { return Ok(()) };
-        match row.removed {
-            Some(removed) if stay.until != Some(removed) => Err(format!(
-                "the register has this hose, {code}, at this place {}; the list has it off on {removed}: record \
-                 that it came off, or correct removed",
-                stay.days()
-            )),
-            _ => {
-                stay.who = Who::Listed(row.row);
-                Ok(())
+        let Some(stay) = self.0.iter_mut().find(recorded) else { return Ok(Taken::Known) };
+        let taken = match (stay.until, row.removed) {
+            (Some(until), Some(removed)) if until != removed => {
+                return Err(format!(
+                    "the register has this hose, {code}, at this place {}; the list has it off on {removed}: correct \
+                     removed, or the record",
+                    stay.days()
+                ));
             }
-        }
+            (None, Some(_)) => Taken::Off,
+            _ => Taken::Known,
+        };
+        stay.until = stay.until.or(row.removed);
+        stay.who = Who::Listed(row.row);
+        Ok(taken)
     }
 
     /// Adds a stay, unless another hose sat there at the time: then says which, and what would be right.
