@@ -1,4 +1,4 @@
-import type { MachineId, PlaceId, TagCode } from '../backend/types';
+import type { MachineId, PlaceId, Scope, TagCode } from '../backend/types';
 import type { PlaceId as BarPlace } from '../components/PlaceIcon.svelte';
 
 /** The sheets of the van; without one, their list. */
@@ -25,8 +25,16 @@ export type Screen =
   | { at: 'hose'; code: TagCode; read?: string }
   /** The label of a hose on record, once more. */
   | { at: 'label'; code: TagCode }
-  /** Labels of all that sits on a machine, or of what falls due. */
-  | { at: 'labels'; machine: MachineId | null }
+  /** Labels of those hoses; without any, of all that sits on a machine, or of what falls due. */
+  | { at: 'labels'; machine: MachineId | null; codes?: TagCode[] }
+  /** Every hose in one table. */
+  | { at: 'hoses' }
+  /** A machine looked over, one place after the other. */
+  | { at: 'survey'; machine: MachineId }
+  /** The limits of age, the tables' and the owner's; of one scope where it was opened from there. */
+  | { at: 'policies'; scope?: Scope }
+  /** Hoses that rested on rows of the tables which changed. */
+  | { at: 'affected' }
   | { at: 'due'; part?: 'lives' }
   | { at: 'van'; part?: VanPart }
   /** What is kept; `take` counts a bin. */
@@ -48,13 +56,17 @@ export function barPlace(screen: Screen): BarPlace {
     case 'place':
     case 'hose':
     case 'label':
+    case 'hoses':
+    case 'survey':
       return 'machines';
     case 'labels':
-      return screen.machine === null ? 'due' : 'machines';
+      return screen.machine === null && !screen.codes ? 'due' : 'machines';
     case 'papers':
       return screen.code === undefined ? 'job' : 'machines';
     case 'due':
     case 'round':
+    case 'policies':
+    case 'affected':
       return 'due';
     case 'van':
     case 'stock':

@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { dueRow } from '../due.fixture';
 import type { Due, Hit, MachineRow, PlaceRow, SiteRow, Stay } from '../../backend/types';
 import { lives, serviceAges } from './ages';
 import { balloons } from './anchors';
@@ -24,17 +25,8 @@ const at = (place: string, on = 'm') => ({
   site: null,
   site_name: null,
 });
-const due = (code: string, day: string, verdict: Due['verdict'], what: Due['what'] = 'service'): Due => ({
-  code,
-  at: at('p'),
-  what,
-  since: '2018-01-01',
-  counted_from: 'assembled',
-  years: 6,
-  limit: 'guide',
-  due: day,
-  verdict,
-});
+const due = (code: string, day: string, verdict: Due['verdict'], what: Due['what'] = 'service'): Due =>
+  dueRow({ code, at: at('p'), what, since: '2018-01-01', due: day, verdict });
 const stay = (code: string, off: string | null = null): Stay => ({
   code,
   at: at('p'),

@@ -46,6 +46,8 @@ export function saidBy({ body }: Written, names: Names): string {
       );
     case 'inspected':
       return parts(say('hose-did-inspected', { day: day(body.date) }), ...foundText(body.findings, names));
+    case 'surveyed':
+      return parts(say('hose-did-surveyed', { day: day(body.date) }), body.note);
     case 'overridden':
       return say('hose-did-overridden', { reason: body.reason });
     case 'photo-added':

@@ -29,6 +29,7 @@ const stay = (over: Partial<Stay> = {}): Stay => ({
   note: null,
   ...over,
 });
+const clock = { day: null, years: null, at_least: false };
 const hose = (over: Partial<Hose>): Hose => ({
   code: 'AAAAA-AAAAA-0',
   status: { state: 'made' },
@@ -41,6 +42,8 @@ const hose = (over: Partial<Hose>): Hose => ({
   notes: [],
   conflicts: [],
   history: [],
+  clocks: { hose_made: clock, assembled: clock, fitted: clock },
+  due: [],
   ...over,
 });
 const cause = (code: string) => ({ ABR: 'abrasion', BEND: 'bent too tight' })[code] ?? code;
