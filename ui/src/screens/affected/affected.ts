@@ -8,18 +8,22 @@ export type Changed = Answer<'register.affected'>['rows'][number];
 
 /** The table and its row: `Hoses, EN 853 2SN DN16`. */
 export function rowName({ table, row }: Changed): string {
-  const name = sayCode(`affected-table-${table}`) ?? table;
-  return row === null ? say('affected-table-not-known') : `${name}, ${row}`;
+  if (table === null) return say('affected-table-not-known');
+  return `${sayCode(`affected-table-${table}`) ?? table}, ${row}`;
 }
+
+/** How a row stands now. */
+export const standsWords = ({ stands }: Changed): string =>
+  say(stands === 'gone' ? 'affected-gone' : stands === null ? 'affected-not-known' : 'affected-changed');
 
 /** The hoses that rested on it. */
 export function hoseRows({ hoses }: Changed): Row[] {
-  return hoses.map(({ code, at, catalogue }) => ({
+  return hoses.map(({ code, at, tables }) => ({
     id: code,
     title: at?.machine_name ?? say('due-not-fitted'),
     note: at
       ? say('due-row-place', { number: at.number === null ? '' : number(at.number, 0), name: at.place_name ?? '' })
       : code,
-    more: say('affected-checked-by', { code, version: catalogue }),
+    more: say('affected-checked-by', { code, version: tables }),
   }));
 }

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { dueRow } from '../due.fixture';
+import { dueRow, guide } from '../due.fixture';
 import { groups, worstSite } from './due';
 import { countsText, hoursWhyNot, riskText, ruleText } from './why';
 
@@ -43,19 +43,27 @@ it('a row says which clock counts, and by whose limit', () => {
   const year = dueRow({ since: '2019-11-25', due: '2025-11-25' });
   expect([countsText(year, ON), ruleText(year)]).toEqual(['7 y from assembly', 'guide 6 y, DIN 20066']);
 
-  const rule = { ...year.rule, whose: 'yours' as const, stop: true };
-  const hours = { limit: 8000, run: 8200, read_on: ON, per_day: 5.2, due: ON, why_not: null };
+  const rule = { ...guide, whose: 'yours' as const, stop: true };
+  const hours = { limit: 8000, run: 8200, read_on: ON, per_day: 5.2, due: ON, why_not: null, rule };
   const run = dueRow({ by: 'hours', hours, rule });
   expect(countsText(run, ON)).toBe('8200 h of 8000 h since fitting, at 5.2 h a day of its own');
   expect(ruleText(run)).toBe('yours 6 y, a stop');
 
-  const finding = { sign: 'CRACK-FINE', name: 'fine cracks', grade: 'caution' as const, seen_on: '2026-11-03' };
-  const found = dueRow({ what: 'finding', by: 'finding', finding });
+  const seen = { sign: 'CRACK-FINE', name: 'fine cracks', grade: 'caution' as const, seen_on: '2026-11-03' };
+  const found = dueRow({ what: 'finding', by: 'finding', seen, years: null, rule: null });
   expect([countsText(found, ON), ruleText(found)]).toEqual(['fine cracks, seen 3 Nov 2026', null]);
 });
 
 it('hours that can not count are never left out in silence', () => {
-  const hours = { limit: 8000, run: null, read_on: null, per_day: null, due: null, why_not: 'no-reading' as const };
+  const hours = {
+    limit: 8000,
+    run: null,
+    read_on: null,
+    per_day: null,
+    due: null,
+    why_not: 'no-reading' as const,
+    rule: guide,
+  };
   expect(hoursWhyNot(dueRow({ hours }))).toBe('hours do not count: none read yet');
   expect(hoursWhyNot(dueRow({}))).toBeNull();
 });
@@ -69,5 +77,6 @@ it('risk says the chance, what a failure does and why', () => {
     product: 0.615,
   };
   expect(riskText(dueRow({ risk }))).toEqual({ chance: '12 %', consequence: 'consequence 5 of 5: someone beside it' });
+  expect(riskText(dueRow({ risk: { ...risk, from: 'age' } }))?.chance, 'no chance').toBe('12 % used');
   expect(riskText(dueRow({}))).toBeNull();
 });

@@ -1,5 +1,5 @@
 // What counts of a row that falls due, and why, in words. All figures are the register's.
-import type { Due, Stake } from '../../backend/types';
+import type { DueLine as Due } from '../../backend/types';
 import { day } from '../../words/date';
 import { number, percentFigure } from '../../words/number';
 import { say, sayCode } from '../../words/words';
@@ -7,8 +7,8 @@ import { years } from '../machines/ages';
 
 /** The clock that counts: what was found, hours, or the calendar. */
 export function countsText(due: Due, on: string): string {
-  if (due.finding) {
-    const { name, seen_on } = due.finding;
+  if (due.seen) {
+    const { name, seen_on } = due.seen;
     return say('due-row-finding', { name, day: day(seen_on) });
   }
   if (due.by === 'hours' && due.hours) {
@@ -26,8 +26,8 @@ export function countsText(due: Due, on: string): string {
 }
 
 /** Whose limit it is held against, and what that rests on. */
-export function ruleText({ rule, years: limit, finding }: Due): string | null {
-  if (finding || limit === null) return null;
+export function ruleText({ rule, years: limit }: Due): string | null {
+  if (!rule || limit === null) return null;
   const values = { count: limit, years: number(limit, 1) };
   if (rule.whose === 'yours') return say('due-row-yours', { ...values, stop: rule.stop ? 'yes' : 'no' });
   return say('due-row-guide', { ...values, source: rule.source });
@@ -38,13 +38,15 @@ export function hoursWhyNot({ hours }: Due): string | null {
   return hours?.why_not ? sayCode(`due-hours-${hours.why_not}`) : null;
 }
 
-/** The chance as a percentage, and what a failure would do. */
+/** The chance as a percentage, or the part of its limit that is used up, which is none; and what a failure would do. */
 export function riskText(due: Due): { chance: string; consequence: string } | null {
   if (!due.risk) return null;
-  const { chance, consequence, why } = due.risk;
-  const reasons = why.map((one: Stake | 'owner' | 'not-said' | 'none') => say(`due-stake-${one}`));
+  const { chance, from, consequence, why } = due.risk;
   return {
-    chance: say('due-life-percent', { part: percentFigure(chance) }),
-    consequence: say('due-row-consequence', { of: number(consequence, 0), why: reasons.join(', ') }),
+    chance: say('due-row-chance', { from, part: percentFigure(chance) }),
+    consequence: say('due-row-consequence', {
+      of: number(consequence, 0),
+      why: why.map((one) => say(`due-stake-${one}`)).join(', '),
+    }),
   };
 }

@@ -1,17 +1,17 @@
 // What the table of hoses shows, and what it asks the register for it.
-import type { Answer, Question } from '../../backend';
+import type { Answer } from '../../backend';
+import type { Given } from '../../backend/backend';
+import type { HoseFilter, HoseSort } from '../../backend/types';
 
-type Asked = Question<'desk.hoses'>;
-export type HoseRow = Answer<'desk.hoses'>['rows'][number];
+export type { HoseRow, HoseSort } from '../../backend/types';
 export type Glance = Answer<'desk.glance'>;
-export type HoseSort = NonNullable<Asked['sort']>;
 /** Which hoses: the same for the table, what stands over it and what is done with all of them. */
-export type Filter = Omit<Question<'desk.codes'>, 'on'>;
+export type Filter = Given<HoseFilter>;
 
 /** The filters that are set, without those that leave everything. */
 export function filterOf(words: string, filter: Filter): Filter {
   const text = words.trim();
-  const set = Object.entries(filter).filter(([, value]) => value !== null && value !== undefined && value !== false);
+  const set = Object.entries(filter).filter(([, value]) => value !== null && value !== undefined);
   return { ...Object.fromEntries(set), ...(text === '' ? {} : { words: text }) };
 }
 

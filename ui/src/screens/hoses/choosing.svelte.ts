@@ -1,5 +1,7 @@
 // Which rows of the table are chosen, by pointer and by keys.
 
+const within = (index: number, total: number) => Math.min(Math.max(index, 0), Math.max(total - 1, 0));
+
 /** Chosen rows, by their codes: one by one, a span, or all that the filter leaves. */
 export class Choosing {
   codes: ReadonlySet<string> = $state.raw(new Set());
@@ -14,8 +16,10 @@ export class Choosing {
 
   /** Goes to a row, without choosing it. */
   go(index: number, total: number): void {
-    this.at = Math.min(Math.max(index, 0), Math.max(total - 1, 0));
-    this.#anchor = this.at;
+    // Read back from itself it would be asked anew at every step where it is set.
+    const at = within(index, total);
+    this.at = at;
+    this.#anchor = at;
   }
 
   /** Chooses a row, or lets go of it. */
@@ -29,8 +33,9 @@ export class Choosing {
 
   /** The rows from where the last choice was made to this one, both of them: what is chosen next. */
   span(index: number, total: number): [number, number] {
-    this.at = Math.min(Math.max(index, 0), Math.max(total - 1, 0));
-    return [Math.min(this.#anchor, this.at), Math.max(this.#anchor, this.at)];
+    const at = within(index, total);
+    this.at = at;
+    return [Math.min(this.#anchor, at), Math.max(this.#anchor, at)];
   }
 
   /** Chooses those too. */

@@ -4,35 +4,24 @@ import type { PlaceId, TagCode } from '../../backend/types';
 import type { App } from '../../state/app.svelte';
 import { fromPlace } from '../batch/picking';
 import { sitting } from '../machines/ages';
-import type { Filter, HoseRow } from './asked';
 
 /** So many are made again at once; more are no batch that one press makes in a day. */
 export const MOST_IN_BATCH = 60;
-/** Rows read at once where a span goes over ones that were not read yet. */
-const AT_ONCE = 500;
 /** So many may be chosen. */
 const MOST = 10_000;
 
-type Order = Pick<Question<'desk.hoses'>, 'sort' | 'descending' | 'on'>;
+type Asked = Omit<Question<'desk.codes'>, 'offset' | 'limit'>;
 
 /** The codes of the rows from one up to and with another, of a filter in that order. */
 export async function codesBetween(
   backend: Backend,
-  ask: Filter & Order,
+  ask: Asked,
   from: number,
   to: number,
 ): Promise<TagCode[] | { problem: CallError }> {
-  const codes: TagCode[] = [];
-  const wanted = Math.min(to + 1 - from, MOST);
-  while (codes.length < wanted) {
-    const limit = Math.min(AT_ONCE, wanted - codes.length);
-    const reply = await backend.call('desk.hoses', { ...ask, offset: from + codes.length, limit });
-    if (!reply.ok) return { problem: reply.error };
-    const { rows } = reply.value;
-    codes.push(...rows.map(({ code }: HoseRow) => code));
-    if (rows.length < limit) break;
-  }
-  return codes;
+  const limit = Math.min(to + 1 - from, MOST);
+  const reply = await backend.call('desk.codes', { ...ask, offset: from, limit });
+  return reply.ok ? reply.value.codes : { problem: reply.error };
 }
 
 /** Puts the same again, for the places where these hoses sit, into the batch in hand; how many could not be. */

@@ -47,15 +47,15 @@ export function aged(due: Due, on: string): Aged {
 }
 
 /** Where a scale of ages ends: whole even years past the limits and the oldest hose, so that ticks are round. */
-export function scaleEnd(limits: readonly number[], ages: readonly number[]): number {
-  const most = Math.max(2, ...limits.map((limit) => limit * 1.3), ...ages);
+export function scaleEnd(limits: readonly (number | null)[], ages: readonly number[]): number {
+  const most = Math.max(2, ...limits.map((limit) => (limit ?? 0) * 1.3), ...ages);
   return Math.ceil(most / 2) * 2;
 }
 
 /** The limit that most of these hoses have: the line that a column of bars shares. */
 export function commonLimit(ages: readonly Aged[]): number | null {
   const count = new Map<number, number>();
-  for (const { due } of ages) count.set(due.years, (count.get(due.years) ?? 0) + 1);
+  for (const { due } of ages) if (due.years !== null) count.set(due.years, (count.get(due.years) ?? 0) + 1);
   return [...count].sort((one, other) => other[1] - one[1])[0]?.[0] ?? null;
 }
 

@@ -1,6 +1,5 @@
 // Signs of a hose looked at in place, by where to look. Grades and what they do are the table's.
-import type { Graded, SignEntry, Verdict } from '../../backend/types';
-import type { SignGroup } from '../../drawings/SignSymbol.svelte';
+import type { Graded, SignEntry, SignGroup, Verdict } from '../../backend/types';
 
 /** In the order that an eye goes along a hose. */
 const GROUPS: readonly SignGroup[] = ['cover', 'shape', 'end', 'leak', 'routing', 'marking', 'other'];

@@ -3,6 +3,8 @@ import type { Given } from '../../backend';
 import type { Demand, Place, RecordEvent, Stake, Versioned } from '../../backend/types';
 
 export const DEMANDS: readonly Demand[] = ['normal', 'harsh'];
+/** What may stand beside a place. */
+export const STAKES: readonly Stake[] = ['someone-beside', 'load-held-up', 'hot-surface', 'remote'];
 /** Grades of consequence that an owner may give: 1 the least. */
 export const CONSEQUENCES = [1, 2, 3, 4, 5] as const;
 
@@ -28,10 +30,19 @@ export function toggled(stakes: Said['stakes'], stake: Stake): Stake[] {
   return now.includes(stake) ? now.filter((one) => one !== stake) : [...now, stake];
 }
 
-/** The event that writes it so. */
+/** The event that writes it so: what nobody said any more is left out. */
 export function withSaid({ version, ...place }: Versioned<Place>, said: Said): Given<RecordEvent> {
-  const { demand, consequence } = said;
+  const { demand: _demand, stakes: _stakes, consequence: _consequence, ...rest } = place;
   const service = { ...place.service, duties: place.service.duties ?? [] };
-  const stakes = said.stakes === null ? null : [...said.stakes];
-  return { body: { kind: 'place-set', ...place, service, demand, stakes, consequence }, builds_on: [version] };
+  return {
+    body: {
+      kind: 'place-set',
+      ...rest,
+      service,
+      ...(said.demand && { demand: said.demand }),
+      ...(said.stakes && { stakes: [...said.stakes] }),
+      ...(said.consequence !== null && { consequence: said.consequence }),
+    },
+    builds_on: [version],
+  };
 }

@@ -1,6 +1,6 @@
 // The owner's limits of age: one rule as it is changed, and what stands on it in words.
 import type { Answer } from '../../backend';
-import type { Demand, Line, PolicySet, Scope } from '../../backend/types';
+import type { Demand, PolicyOf, PolicySet, Scope } from '../../backend/types';
 import { number } from '../../words/number';
 import { lineWords } from '../../words/spec';
 import { say } from '../../words/words';
@@ -18,13 +18,10 @@ export const LIMITS = [
 ] as const;
 export type LimitKey = (typeof LIMITS)[number];
 
-/** Which hoses a rule holds for beside its scope. */
-export type PolicyOf = NonNullable<PolicySet['of']>;
-
 /** A rule that says nothing yet. */
 export const emptyRule = (scope: Scope): PolicySet => ({
   scope,
-  of: null,
+  of: {},
   service_years: null,
   service_hours: null,
   storage_years: null,
@@ -44,7 +41,7 @@ export const saysNothing = (rule: PolicySet): boolean => LIMITS.every((key) => (
 
 /** Both hold for the same hoses: one then stands for the other. */
 export function sameKey(one: PolicySet, other: PolicySet): boolean {
-  const key = ({ scope, of }: PolicySet) => JSON.stringify([scope, of?.line ?? null, of?.demand ?? null]);
+  const key = ({ scope, of }: PolicySet) => JSON.stringify([scope, of.line ?? null, of.demand ?? null]);
   return key(one) === key(other);
 }
 
@@ -72,7 +69,7 @@ export const dashed = <K extends LimitKey>(key: K) =>
 export const demandWords = (demand: Demand): string => say(`demand-${demand}`);
 
 /** Which hoses of its scope it holds for. */
-export function ofWords(of: { line?: Line | null; demand?: Demand | null } | null | undefined): string {
-  const parts = [of?.line ? lineWords(of.line) : null, of?.demand ? demandWords(of.demand) : null];
+export function ofWords({ line, demand }: PolicyOf): string {
+  const parts = [line ? lineWords(line) : null, demand ? demandWords(demand) : null];
   return parts.filter((part) => part).join(' · ') || say('policies-all-hoses');
 }

@@ -36,9 +36,7 @@ it('a hose on record is looked over and inspected in one, all or none', () => {
 it('nothing is said of a hose that nobody saw', () => {
   for (const found of ['not-reached', 'no-hose'] as const) {
     const events = surveyed(looked({ found, read: { ...nothingRead(), print: 'x' } }));
-    expect(events.map(({ body }) => body)).toMatchObject([
-      { kind: 'surveyed', state: found, code: null, readings: null },
-    ]);
+    expect(events.map(({ body }) => body)).toEqual([{ kind: 'surveyed', place: 'p', date: ON, state: found }]);
     expect(events).toHaveLength(1);
   }
 });

@@ -55,7 +55,8 @@ export interface Looked {
 /** What stands on the record of one place, all or none: how it was found, and of a hose on record what was seen on it. */
 export function surveyed({ stop, date, found, findings, read, words }: Looked): Question<'register.record'>['events'] {
   const { place, code } = stop;
-  const seen = found === 'not-opened' && code !== null && findings !== null;
+  const there = found === 'not-opened';
+  const taken = there ? readings(read) : null;
   const note = words.trim();
   return [
     {
@@ -64,12 +65,12 @@ export function surveyed({ stop, date, found, findings, read, words }: Looked): 
         place,
         date,
         state: found,
-        code: found === 'not-opened' ? code : null,
-        readings: found === 'not-opened' ? readings(read) : null,
-        note: note === '' ? null : note,
+        ...(there && code !== null && { code }),
+        ...(taken && { readings: taken }),
+        ...(note !== '' && { note }),
       },
     },
-    ...(seen ? inspected({ code, date, findings, words: '' }) : []),
+    ...(there && code !== null && findings !== null ? inspected({ code, date, findings, words: '' }) : []),
   ];
 }
 

@@ -8,7 +8,6 @@ affected-what = Diese Zeilen sind geändert, seit Schlauchleitungen nach ihnen g
 affected-changed = seither geändert
 affected-gone = nicht mehr in den Tabellen
 affected-not-known = von einem älteren Programm geprüft, das keine Zeilen festhielt
-affected-versions = geprüft nach { $versions }
 affected-hoses = { $count ->
     [one] Schlauchleitung
    *[other] Schlauchleitungen

@@ -75,6 +75,11 @@ due-row-consequence = Folge { $of } von 5: { $why }
 due-hours-no-hours-at-fitting = Stunden zählen nicht: beim Einbau keine erfasst
 due-hours-no-reading = Stunden zählen nicht: noch keine abgelesen
 due-hours-no-rate = Stunden zählen nicht: eine Ablesung gibt keine Rate
+due-hours-meter-set-back = Stunden zählen nicht: der Zähler zeigt weniger als beim Einbau
+due-row-chance = { $from ->
+    [life] { $part } %
+   *[age] { $part } % verbraucht
+  }
 due-stake-someone-beside = jemand daneben
 due-stake-hot-surface = heiße Fläche
 due-stake-load-held-up = gehaltene Last
@@ -86,10 +91,10 @@ due-order = Reihenfolge
 due-by-date = Nach Tag
 due-by-risk = Nach Risiko
 due-by-risk-title = Wahrscheinlichkeit mal Folge
-due-risk-why = Wahrscheinlichkeit eines Ausfalls in den nächsten { $days } Tagen, { $from ->
-    [life] aus der Lebensdauer der eigenen Schlauchleitungen ({ $failures } Ausfälle)
-   *[age] nach Alter gegen die Grenze: { $failures } erfasste Ausfälle sind zu wenige, { $needed } sind nötig
-  }. Eine Schätzung für die Reihenfolge, kein Versprechen.
+due-risk-why = { $from ->
+    [life] Wahrscheinlichkeit eines Ausfalls in den nächsten { $days } Tagen, aus der Lebensdauer der eigenen Schlauchleitungen ({ $failures } Ausfälle), mal Folge. Eine Schätzung für die Reihenfolge, kein Versprechen.
+   *[age] Der Teil der Grenze, der in { $days } Tagen verbraucht ist, mal Folge: keine Wahrscheinlichkeit, die ältesten kommen zuerst. { $failures } erfasste Ausfälle sind dafür zu wenige; { $needed } sind nötig.
+  }
 due-more = Mehr zeigen
 due-more-note = { $shown } gezeigt
 due-columns = Was wann fällig wird

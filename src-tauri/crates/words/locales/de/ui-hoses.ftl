@@ -22,6 +22,7 @@ hoses-due-past = { $days ->
     [one] { $shown } Tag darüber
    *[other] { $shown } Tage darüber
   }
+hoses-filter = Suchen und filtern
 hoses-search-hint = Schild, Maschine, Stelle, Größe
 hoses-state = Zustand
 hoses-state-fitted = Eingebaut
@@ -29,11 +30,8 @@ hoses-state-made = Gefertigt, nicht eingebaut
 hoses-state-taken-off = Ausgebaut
 hoses-state-failed-proof = Druckprüfung nicht bestanden
 hoses-state-withdrawn = Zurückgezogen
-hoses-state-unknown = Nicht bekannt
-hoses-verdict = Wie sie steht
-hoses-verdict-stop = Stopp
-hoses-verdict-caution = Vorsicht
-hoses-verdict-pass = In Ordnung
+hoses-is-past = Tag überschritten
+hoses-is-not-past = Nicht überschritten
 hoses-open = Schlauchleitung öffnen
 hoses-open-place = Ihre Stelle öffnen
 

@@ -8,7 +8,6 @@ affected-what = These rows changed since hoses were checked by them. Check such 
 affected-changed = changed since
 affected-gone = no longer in the tables
 affected-not-known = checked by an older program that kept no rows
-affected-versions = checked by { $versions }
 affected-hoses = { $count ->
     [one] hose
    *[other] hoses

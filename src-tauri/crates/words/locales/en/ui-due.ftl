@@ -75,6 +75,11 @@ due-row-consequence = consequence { $of } of 5: { $why }
 due-hours-no-hours-at-fitting = hours do not count: none on record when it was fitted
 due-hours-no-reading = hours do not count: none read yet
 due-hours-no-rate = hours do not count: one reading gives no rate
+due-hours-meter-set-back = hours do not count: the meter shows less than when it was fitted
+due-row-chance = { $from ->
+    [life] { $part } %
+   *[age] { $part } % used
+  }
 due-stake-someone-beside = someone beside it
 due-stake-hot-surface = hot surface
 due-stake-load-held-up = load held up
@@ -86,10 +91,10 @@ due-order = Order
 due-by-date = By day
 due-by-risk = By risk
 due-by-risk-title = Chance times consequence
-due-risk-why = Chance of failing in the next { $days } days, { $from ->
-    [life] from the lives of this fleet’s own hoses ({ $failures } failures)
-   *[age] by age against its limit: { $failures } failures on record are too few, { $needed } are needed
-  }. An estimate for the order, no promise.
+due-risk-why = { $from ->
+    [life] Chance of failing in the next { $days } days, from the lives of this fleet’s own hoses ({ $failures } failures), times what a failure does. An estimate for the order, no promise.
+   *[age] The part of its limit that is used up in { $days } days, times what a failure does: no chance, it puts the oldest first. { $failures } failures on record are too few for a chance; { $needed } are needed.
+  }
 due-more = Show more
 due-more-note = { $shown } shown
 due-columns = What falls due when

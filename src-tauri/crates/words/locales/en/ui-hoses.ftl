@@ -22,6 +22,7 @@ hoses-due-past = { $days ->
     [one] { $shown } day over
    *[other] { $shown } days over
   }
+hoses-filter = Search and filter
 hoses-search-hint = Tag, machine, place, size
 hoses-state = State
 hoses-state-fitted = Fitted
@@ -29,11 +30,8 @@ hoses-state-made = Made, not fitted
 hoses-state-taken-off = Taken off
 hoses-state-failed-proof = Failed its proof
 hoses-state-withdrawn = Withdrawn
-hoses-state-unknown = Not known
-hoses-verdict = How it stands
-hoses-verdict-stop = Stop
-hoses-verdict-caution = Caution
-hoses-verdict-pass = In order
+hoses-is-past = Past its day
+hoses-is-not-past = Not past
 hoses-open = Open this hose
 hoses-open-place = Open its place
 

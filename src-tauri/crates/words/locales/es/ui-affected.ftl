@@ -8,7 +8,6 @@ affected-what = Estas filas cambiaron desde que se comprobaron mangueras con ell
 affected-changed = cambiada desde entonces
 affected-gone = ya no está en las tablas
 affected-not-known = comprobadas con un programa anterior que no guardaba filas
-affected-versions = comprobadas con { $versions }
 affected-hoses = { $count ->
     [one] manguera
    *[other] mangueras

@@ -75,6 +75,11 @@ due-row-consequence = consecuencia { $of } de 5: { $why }
 due-hours-no-hours-at-fitting = las horas no cuentan: no constan al montarla
 due-hours-no-reading = las horas no cuentan: aún no hay lectura
 due-hours-no-rate = las horas no cuentan: una sola lectura no da ritmo
+due-hours-meter-set-back = las horas no cuentan: el contador marca menos que al montarla
+due-row-chance = { $from ->
+    [life] { $part } %
+   *[age] { $part } % gastado
+  }
 due-stake-someone-beside = alguien al lado
 due-stake-hot-surface = superficie caliente
 due-stake-load-held-up = carga en alto
@@ -86,10 +91,10 @@ due-order = Orden
 due-by-date = Por fecha
 due-by-risk = Por riesgo
 due-by-risk-title = Probabilidad por consecuencia
-due-risk-why = Probabilidad de fallar en los próximos { $days } días, { $from ->
-    [life] según la duración de las mangueras propias ({ $failures } fallos)
-   *[age] por edad frente a su límite: { $failures } fallos registrados son pocos, hacen falta { $needed }
-  }. Una estimación para el orden, no una promesa.
+due-risk-why = { $from ->
+    [life] Probabilidad de fallar en los próximos { $days } días, según la duración de las mangueras propias ({ $failures } fallos), por la consecuencia. Una estimación para el orden, no una promesa.
+   *[age] La parte de su límite gastada dentro de { $days } días, por la consecuencia: no es probabilidad, pone primero las más viejas. { $failures } fallos registrados son pocos para eso; hacen falta { $needed }.
+  }
 due-more = Mostrar más
 due-more-note = { $shown } mostradas
 due-columns = Qué vence y cuándo

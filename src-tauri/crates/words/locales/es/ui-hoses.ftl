@@ -22,6 +22,7 @@ hoses-due-past = { $days ->
     [one] { $shown } día de más
    *[other] { $shown } días de más
   }
+hoses-filter = Buscar y filtrar
 hoses-search-hint = Etiqueta, máquina, sitio, tamaño
 hoses-state = Estado
 hoses-state-fitted = Montada
@@ -29,11 +30,8 @@ hoses-state-made = Hecha, sin montar
 hoses-state-taken-off = Desmontada
 hoses-state-failed-proof = No pasó la prueba
 hoses-state-withdrawn = Retirada
-hoses-state-unknown = Se desconoce
-hoses-verdict = Cómo está
-hoses-verdict-stop = Parar
-hoses-verdict-caution = Precaución
-hoses-verdict-pass = En orden
+hoses-is-past = Fuera de plazo
+hoses-is-not-past = En plazo
 hoses-open = Abrir esta manguera
 hoses-open-place = Abrir su sitio
 
