@@ -11,16 +11,17 @@ pub(crate) const APPLICATION_ID: i64 = 0x686f_7365;
 
 /// The steps from an empty file to the present schema, in order; never edited once released. A
 /// file's `user_version` is the number of steps it has had.
-const MIGRATIONS: [&str; 4] = [
+const MIGRATIONS: [&str; 5] = [
     include_str!("../../../../migrations/0001_register.sql"),
     include_str!("../../../../migrations/0002_supplier.sql"),
     include_str!("../../../../migrations/0003_stock.sql"),
     include_str!("../../../../migrations/0004_tags.sql"),
+    include_str!("../../../../migrations/0007_care.sql"),
 ];
 
 /// Raise it when any projection is computed in another way: files made by an older program are
 /// then rebuilt from their log when they are opened.
-pub(crate) const PROJECTION: i64 = 3;
+pub(crate) const PROJECTION: i64 = 4;
 
 /// How long to wait for another program to finish writing.
 const PATIENCE: Duration = Duration::from_secs(5);

@@ -115,6 +115,7 @@ pub fn record(
     };
     let assembly = Assembly {
         code,
+        rests_on: api.catalogue.marks(&make.question.spec),
         spec: make.question.spec,
         service: make.question.service,
         hose_made: asked.hose_made.or(taken.made),

@@ -2,7 +2,7 @@
 
 use super::{
     Assembly, Circuit, Fitted, HoursRead, Inspected, Labelled, Machine, Noted, Overridden, PhotoAdded, Piece,
-    PieceChanged, Place, PolicySet, PriceSet, Proof, Site, StockChanged, StockMoved, StockPlaced,
+    PieceChanged, Place, PolicySet, PriceSet, Proof, Site, StockChanged, StockMoved, StockPlaced, Surveyed,
     TagWithdrawn, TakenOff,
 };
 use crate::measure::Judged;
@@ -17,7 +17,7 @@ use ts_rs::TS;
 
 /// The schema of the bodies this program writes. Raise it when a body gains a field or a kind is
 /// added; a program that does not know a kind keeps the event as it is.
-pub const SCHEMA: u32 = 3;
+pub const SCHEMA: u32 = 4;
 
 /// What happened. Every body is written whole; a correction is a new body of the same kind in an
 /// event that builds on the old one.
@@ -44,6 +44,8 @@ pub enum Body {
     TakenOff(TakenOff),
     /// A hose was inspected.
     Inspected(Inspected),
+    /// A place was looked at on a walk round its machine.
+    Surveyed(Box<Surveyed>),
     /// The owner set limits of age.
     PolicySet(PolicySet),
     /// Counted stock came or went.
@@ -132,6 +134,12 @@ pub enum BodyError {
     /// A piece of something else than hose.
     #[error("`hose` is no hose; a piece is one of hose, anything else is counted")]
     NoHose,
+    /// No word on how bad a failure would be.
+    #[error("`consequence` is {value}; it is a number from 1, a nuisance, to 5, someone may be hurt")]
+    Consequence {
+        /// What it was.
+        value: u8,
+    },
     /// A number out of its range.
     #[error("`{field}` is {value}, which can not be; a finite number of at least 0 is expected")]
     Number {
@@ -158,7 +166,7 @@ impl Body {
             Body::HoursRead(read) => number("hours", Some(read.hours)),
             Body::CircuitSet(circuit) => text("name", &circuit.name)
                 .and(number("relief_bar", circuit.relief_bar.map(|pressure| pressure.get()))),
-            Body::PlaceSet(place) => text("name", &place.name),
+            Body::PlaceSet(place) => text("name", &place.name).and(consequence(place.consequence)),
             Body::AssemblyMade(made) => {
                 number("pressure_bar", made.pressure_bar.map(|pressure| pressure.get())).and(crimps(made))
             }
@@ -166,8 +174,11 @@ impl Body {
             Body::TakenOff(off) => number("hours", off.hours).and(optional("note", off.note.as_deref())),
             Body::Inspected(seen) => seen.findings.iter().try_for_each(|finding| text("sign", &finding.sign)),
             Body::PolicySet(policy) => number("service_years", policy.service_years)
+                .and(number("service_hours", policy.service_hours))
                 .and(number("storage_years", policy.storage_years))
-                .and(number("inspection_years", policy.inspection_years)),
+                .and(number("inspection_years", policy.inspection_years))
+                .and(number("inspection_hours", policy.inspection_hours)),
+            Body::Surveyed(seen) => optional("note", seen.note.as_deref()),
             Body::StockChanged(stock) => text("store", &stock.store).and(item(&stock.item)),
             Body::StockMoved(moved) => text("from", &moved.from)
                 .and(text("to", &moved.to))
@@ -208,6 +219,14 @@ fn crimps(made: &Assembly) -> Result<(), BodyError> {
         }
     }
     Ok(())
+}
+
+/// From 1 to 5.
+fn consequence(word: Option<u8>) -> Result<(), BodyError> {
+    match word {
+        Some(word) if !(1..=5).contains(&word) => Err(BodyError::Consequence { value: word }),
+        _ => Ok(()),
+    }
 }
 
 fn item(item: &Item) -> Result<(), BodyError> {

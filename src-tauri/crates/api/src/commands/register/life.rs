@@ -118,7 +118,7 @@ const YEAR_DAYS: f64 = 365.25;
 const PART_OF_A_DAY: f64 = 0.5;
 
 /// A stay as a life, at ages counted from the day the hose was new to service. None where its days can not be.
-fn record(spell: &Spell, new: NaiveDate, on: NaiveDate) -> Option<Record> {
+pub(in crate::commands) fn record(spell: &Spell, new: NaiveDate, on: NaiveDate) -> Option<Record> {
     let age = |day: NaiveDate| (day - new).num_days() as f64;
     let (entered, ended) = (age(spell.fitted?), age(spell.off.unwrap_or(on)));
     let time = if spell.failed && ended == entered { ended + PART_OF_A_DAY } else { ended };

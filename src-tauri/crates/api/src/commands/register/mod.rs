@@ -7,11 +7,12 @@ mod look;
 mod write;
 
 pub use copies::{Merged, RefusedSeries, Verified, backup, export_bundle, merge, rebuild, restore, verify};
+pub(in crate::commands) use life::record as record_of_life;
 pub use life::{Group, Lives, LivesBy, LivesOf, LivesQuestion, life};
 pub use list::{Export, ExportKind, Import, Imported, RowRefused, export, import};
 pub use look::{
-    DueList, DueQuestion, Hits, MachineQuestion, Named, Overview, PlaceQuestion, PlaceSaid, Search,
-    ShowQuestion, due, machine, named, overview, place, search, show,
+    Hits, HoseClock, HoseClocks, HoseShown, MachineQuestion, Named, Overview, PlaceQuestion, PlaceSaid,
+    Search, ShowQuestion, machine, named, overview, place, search, show,
 };
 pub use write::{Id, Record, RecordEvent, Recorded, id, record};
 

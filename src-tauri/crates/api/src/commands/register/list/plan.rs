@@ -103,7 +103,7 @@ impl Plan {
         self.machines.insert(key, machine);
         self.machines_made += 1;
         let (name, sort) = (row.machine.clone(), row.kind.clone());
-        self.events.push(Body::MachineSet(Machine { machine, site: Some(site), name, sort }));
+        self.events.push(Body::MachineSet(Machine { machine, site: Some(site), name, sort, demand: None }));
         if let Some(hours) = row.machine_hours {
             self.events.push(Body::HoursRead(HoursRead { machine, hours, date: api.today() }));
         }
@@ -139,6 +139,9 @@ impl Plan {
             service: row.service.clone(),
             ports: None,
             oil: None,
+            demand: None,
+            stakes: None,
+            consequence: None,
         })));
         place
     }
@@ -185,6 +188,7 @@ fn assembly(api: &Api, code: TagCode, row: &Row) -> Result<Assembly, ApiError> {
         pressure_bar,
         bench: None,
         catalogue: api.catalogue.version.clone(),
+        rests_on: api.catalogue.marks(&row.spec),
         program: PROGRAM.to_owned(),
         taken_in: None,
     })
