@@ -831,6 +831,7 @@ export const wordIds = [
   'hoses-labels',
   'hoses-let-go',
   'hoses-machine',
+  'hoses-more',
   'hoses-none',
   'hoses-not-in-batch',
   'hoses-note',

@@ -47,7 +47,8 @@ it('a row says which clock counts, and by whose limit', () => {
   const hours = { limit: 8000, run: 8200, read_on: ON, per_day: 5.2, due: ON, why_not: null, rule };
   const run = dueRow({ by: 'hours', hours, rule });
   expect(countsText(run, ON)).toBe('8200 h of 8000 h since fitting, at 5.2 h a day of its own');
-  expect(ruleText(run)).toBe('yours 6 y, a stop');
+  expect(ruleText(run)).toBe('crossed: stop');
+  expect(ruleText(dueRow({ rule }))).toBe('yours 6 y, a stop');
 
   const seen = { sign: 'CRACK-FINE', name: 'fine cracks', grade: 'caution' as const, seen_on: '2026-11-03' };
   const found = dueRow({ what: 'finding', by: 'finding', seen, years: null, rule: null });

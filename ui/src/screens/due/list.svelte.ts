@@ -2,7 +2,7 @@ import type { Answer, Backend, CallError, Question } from '../../backend';
 import type { Due } from '../../backend/types';
 
 /** Rows read at once: what a person scrolls through before narrowing the list. */
-export const AT_ONCE = 100;
+export const AT_ONCE = 60;
 
 type Asked = Omit<Question<'register.due'>, 'offset' | 'limit'>;
 

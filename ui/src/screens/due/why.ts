@@ -26,7 +26,8 @@ export function countsText(due: Due, on: string): string {
 }
 
 /** Whose limit it is held against, and what that rests on. */
-export function ruleText({ rule, years: limit }: Due): string | null {
+export function ruleText({ by, hours, rule, years: limit }: Due): string | null {
+  if (by === 'hours' && hours) return say(hours.rule.stop ? 'policies-is-stop' : 'policies-is-caution');
   if (!rule || limit === null) return null;
   const values = { count: limit, years: number(limit, 1) };
   if (rule.whose === 'yours') return say('due-row-yours', { ...values, stop: rule.stop ? 'yes' : 'no' });

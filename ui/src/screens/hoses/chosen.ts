@@ -7,21 +7,21 @@ import { sitting } from '../machines/ages';
 
 /** So many are made again at once; more are no batch that one press makes in a day. */
 export const MOST_IN_BATCH = 60;
-/** So many may be chosen. */
-const MOST = 10_000;
+/** So many may be chosen at once. */
+export const MOST = 10_000;
 
 type Asked = Omit<Question<'desk.codes'>, 'offset' | 'limit'>;
 
-/** The codes of the rows from one up to and with another, of a filter in that order. */
+/** The codes of the rows from one up to and with another, of a filter in that order; `more` where that is more than may be chosen. */
 export async function codesBetween(
   backend: Backend,
   ask: Asked,
   from: number,
   to: number,
-): Promise<TagCode[] | { problem: CallError }> {
+): Promise<{ codes: TagCode[]; more: boolean } | { problem: CallError }> {
   const limit = Math.min(to + 1 - from, MOST);
   const reply = await backend.call('desk.codes', { ...ask, offset: from, limit });
-  return reply.ok ? reply.value.codes : { problem: reply.error };
+  return reply.ok ? { codes: reply.value.codes, more: limit < to + 1 - from } : { problem: reply.error };
 }
 
 /** Puts the same again, for the places where these hoses sit, into the batch in hand; how many could not be. */

@@ -51,6 +51,7 @@ hoses-chosen-count = { $count ->
     [one] { $shown } Schlauchleitung ausgewählt
    *[other] { $shown } Schlauchleitungen ausgewählt
   }
+hoses-more = Mehr als { $most } werden nicht auf einmal ausgewählt: Es sind die ersten { $most }.
 hoses-labels = Etiketten dafür
 hoses-let-go = Auswahl aufheben
 hoses-batch = { $count ->

@@ -51,6 +51,7 @@ hoses-chosen-count = { $count ->
     [one] { $shown } hose chosen
    *[other] { $shown } hoses chosen
   }
+hoses-more = More than { $most } are not chosen at once: the first { $most } are.
 hoses-labels = Labels of these
 hoses-let-go = Let go of all
 hoses-batch = { $count ->

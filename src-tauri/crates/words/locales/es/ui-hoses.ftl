@@ -51,6 +51,7 @@ hoses-chosen-count = { $count ->
     [one] { $shown } manguera elegida
    *[other] { $shown } mangueras elegidas
   }
+hoses-more = No se eligen más de { $most } a la vez: son las primeras { $most }.
 hoses-labels = Etiquetas de estas
 hoses-let-go = Quitar la selección
 hoses-batch = { $count ->
