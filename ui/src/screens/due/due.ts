@@ -1,6 +1,6 @@
 // What falls due, in the groups and the order that a person plans by. Days, limits, chances and verdicts are the register's.
 import type { Question } from '../../backend';
-import type { Due, DueFor } from '../../backend/types';
+import type { DueLine, DueFor } from '../../backend/types';
 import { isPast } from '../../state/past';
 
 const DAY_MS = 86_400_000;
@@ -20,10 +20,10 @@ export type By = NonNullable<Question<'register.due'>['by']>;
 
 export interface Groups {
   /** No day is known to count from. */
-  unknown: Due[];
-  past: Due[];
+  unknown: DueLine[];
+  past: DueLine[];
   /** Each in the first span that it falls due in. */
-  within: Record<Span, Due[]>;
+  within: Record<Span, DueLine[]>;
 }
 
 /** Whole days from one day to another. */
@@ -32,7 +32,7 @@ export function daysUntil(day: string, on: string): number {
 }
 
 /** Rows in their groups; each keeps the register's order. */
-export function groups(list: readonly Due[], on: string): Groups {
+export function groups(list: readonly DueLine[], on: string): Groups {
   const all: Groups = { unknown: [], past: [], within: { 30: [], 90: [], 365: [] } };
   for (const due of list) {
     if (due.due === null) all.unknown.push(due);

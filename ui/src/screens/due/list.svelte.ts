@@ -1,5 +1,5 @@
 import type { Answer, Backend, CallError, Question } from '../../backend';
-import type { Due } from '../../backend/types';
+import type { DueLine } from '../../backend/types';
 
 /** Rows read at once: what a person scrolls through before narrowing the list. */
 export const AT_ONCE = 60;
@@ -8,7 +8,7 @@ type Asked = Omit<Question<'register.due'>, 'offset' | 'limit'>;
 
 /** What falls due, as far as it was read; more comes when it is asked for. */
 export class DueList {
-  rows: readonly Due[] = $state.raw([]);
+  rows: readonly DueLine[] = $state.raw([]);
   /** All but the rows; null until they came. */
   answer: Answer<'register.due'> | null = $state.raw(null);
   problem: CallError | null = $state.raw(null);
@@ -33,7 +33,7 @@ export class DueList {
     if (this.#asked && this.more) await this.#read(this.#asked, this.rows);
   }
 
-  async #read(asked: Asked, before: readonly Due[]): Promise<void> {
+  async #read(asked: Asked, before: readonly DueLine[]): Promise<void> {
     this.#turn += 1;
     const turn = this.#turn;
     const question = { ...asked, glance: before.length === 0, offset: before.length, limit: AT_ONCE };

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { dueRow } from '../due.fixture';
-import type { Due, Hit, MachineRow, PlaceRow, SiteRow, Stay } from '../../backend/types';
+import type { DueLine, Hit, MachineRow, PlaceRow, SiteRow, Stay } from '../../backend/types';
 import { lives, serviceAges } from './ages';
 import { balloons } from './anchors';
 import { bySite, nextNumber, placeLines, placeNumber, sortedHits } from './fleet';
@@ -25,7 +25,7 @@ const at = (place: string, on = 'm') => ({
   site: null,
   site_name: null,
 });
-const due = (code: string, day: string, verdict: Due['verdict'], what: Due['what'] = 'service'): Due =>
+const due = (code: string, day: string, verdict: DueLine['verdict'], what: DueLine['what'] = 'service'): DueLine =>
   dueRow({ code, at: at('p'), what, since: '2018-01-01', due: day, verdict });
 const stay = (code: string, off: string | null = null): Stay => ({
   code,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { EventRef, Hose, Place, Stay, Versioned, Written } from '../../backend/types';
+import type { EventRef, HoseShown, Place, Stay, Versioned, Written } from '../../backend/types';
 import { causesText, repeated, stayLine } from './failed';
 import { saidBy, settled } from './history';
 import { nextOf } from './next';
@@ -30,10 +30,10 @@ const stay = (over: Partial<Stay> = {}): Stay => ({
   ...over,
 });
 const clock = { day: null, years: null, at_least: false };
-const hose = (over: Partial<Hose>): Hose => ({
+const hose = (over: Partial<HoseShown>): HoseShown => ({
   code: 'AAAAA-AAAAA-0',
   status: { state: 'made' },
-  assembly: { code: 'AAAAA-AAAAA-0' } as Hose['assembly'],
+  assembly: { code: 'AAAAA-AAAAA-0' } as HoseShown['assembly'],
   stays: [],
   inspections: [],
   labelled: false,

@@ -19,29 +19,20 @@ export const LIMITS = [
 export type LimitKey = (typeof LIMITS)[number];
 
 /** A rule that says nothing yet. */
-export const emptyRule = (scope: Scope): PolicySet => ({
-  scope,
-  of: {},
-  service_years: null,
-  service_hours: null,
-  storage_years: null,
-  inspection_years: null,
-  inspection_hours: null,
-  stop: false,
-});
+export const emptyRule = (scope: Scope, of: PolicyOf = {}): PolicySet => ({ scope, of, stop: false });
 
 /** The rule with one limit changed; null leaves that to a wider rule. */
-export const withLimit = (rule: PolicySet, key: LimitKey, value: number | null): PolicySet => ({
-  ...rule,
-  [key]: value,
-});
+export function withLimit(rule: PolicySet, key: LimitKey, value: number | null): PolicySet {
+  const { [key]: _before, ...rest } = rule;
+  return value === null ? rest : { ...rest, [key]: value };
+}
 
 /** Whether it says anything at all. */
 export const saysNothing = (rule: PolicySet): boolean => LIMITS.every((key) => (rule[key] ?? null) === null);
 
 /** Both hold for the same hoses: one then stands for the other. */
 export function sameKey(one: PolicySet, other: PolicySet): boolean {
-  const key = ({ scope, of }: PolicySet) => JSON.stringify([scope, of.line ?? null, of.demand ?? null]);
+  const key = ({ scope, of }: PolicySet) => JSON.stringify([scope, of?.line ?? null, of?.demand ?? null]);
   return key(one) === key(other);
 }
 
@@ -69,7 +60,7 @@ export const dashed = <K extends LimitKey>(key: K) =>
 export const demandWords = (demand: Demand): string => say(`demand-${demand}`);
 
 /** Which hoses of its scope it holds for. */
-export function ofWords({ line, demand }: PolicyOf): string {
+export function ofWords({ line, demand }: PolicyOf = {}): string {
   const parts = [line ? lineWords(line) : null, demand ? demandWords(demand) : null];
   return parts.filter((part) => part).join(' · ') || say('policies-all-hoses');
 }
