@@ -52,6 +52,9 @@ const row = (number: number, ...hoses: Stay[]): PlaceRow => ({
   } as unknown as PlaceRow['place'],
   hoses,
   last_off: null,
+  inspected: null,
+  surveyed: null,
+  due: null,
 });
 
 it('puts machines under their sites, an empty site too, and those without one last', () => {
