@@ -73,10 +73,13 @@ fn site_named(api: &mut Api, text: &str) -> Result<SiteId, ApiError> {
     let called = |name: &str| name.to_lowercase().contains(&text.trim().to_lowercase());
     let exact = sites.iter().find(|site| site.name.eq_ignore_ascii_case(text.trim()));
     let found: Vec<_> = sites.iter().filter(|site| called(&site.name)).collect();
-    match (exact, found.as_slice()) {
-        (Some(site), _) => Ok(site.site),
-        (None, [site]) => Ok(site.site),
-        _ => {
+    let only = match found.as_slice() {
+        [site] => Some(*site),
+        _ => None,
+    };
+    match exact.or(only) {
+        Some(site) => Ok(site.site),
+        None => {
             let names: Vec<&str> = sites.iter().map(|site| site.name.as_str()).collect();
             Err(ApiError::input(
                 "site",

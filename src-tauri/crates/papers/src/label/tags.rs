@@ -31,7 +31,7 @@ pub fn tags(codes: &[(String, String)], width_mm: f64) -> Option<Drawing> {
         });
         for (line, words, weight) in [(0.0, text, Weight::Bold), (1.0, name, Weight::Regular)] {
             let y = y + side + EM + line * (EM + 0.6);
-            let text = fitting(words, cell - 1.0, weight);
+            let text = fitting(words, cell - quiet - 1.0, weight);
             ops.push(Op::Text { x: x + quiet, y, size: EM, weight, anchor: Anchor::Start, text });
         }
     }
