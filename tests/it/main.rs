@@ -9,6 +9,7 @@
 
 mod batch;
 mod bench;
+mod care;
 mod catalogue;
 mod check;
 mod contract;

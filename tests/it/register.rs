@@ -6,6 +6,7 @@ mod kept;
 mod merging;
 mod people;
 mod place;
+mod plans;
 mod questions;
 mod refusals;
 mod whole;

@@ -1,7 +1,17 @@
-// What falls due: every hose by age, by site, and the lists to save.
+// What falls due: by day and by risk, by site, and the lists to save.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { axe, browse, fits, goTo, open, serve, sizes } from './support.mjs';
+
+/** The file that a button leaves. */
+async function saved(page, name) {
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name, exact: true }).click(),
+  ]);
+  await page.getByText(`Saved: ${download.suggestedFilename()}`).waitFor();
+  return download.suggestedFilename();
+}
 
 for (const size of sizes) {
   test(`what falls due is seen at once, narrowed to a site and saved at ${size.width}x${size.height}`, async (t) => {
@@ -16,42 +26,43 @@ for (const size of sizes) {
     const first = await past.getByRole('button').first().innerText();
     assert.match(first, /\d{1,2} \p{L}+ 20\d\d/u, 'the day it fell due');
     assert.match(first, /Yard|Quarry|Workshop/, 'the site');
+    assert.match(first, /guide 6 y, .*DIN 20066/, 'what it is held against, and what that rests on');
 
     await page.getByRole('button', { name: /^Plan / }).click();
     await page.getByRole('button', { name: /^Open / }).waitFor();
     const here = await past.getByRole('button').count();
     assert.ok(here > 0 && here < all, `${here} of ${all} hoses are past their limit at one site`);
-
     const total = page.getByRole('banner').or(page.locator('.title')).first();
     assert.match(await total.innerText(), new RegExp(`\\b${here}\\b[^]*Ostrel Quarry`), 'the head counts what is shown');
+
     await page.getByRole('button', { name: /^Inspection/ }).click();
     await page.getByRole('img', { name: /since \d+ hoses were last looked at/ }).waitFor();
     await axe(page, 'inspections');
     await fits(page, 'inspections');
     await page.getByRole('button', { name: /^Service life/ }).click();
 
-    const [download] = await Promise.all([
-      page.waitForEvent('download'),
-      page.getByRole('button', { name: 'Save the list' }).click(),
-    ]);
-    assert.match(download.suggestedFilename(), /\.xlsx$/);
-    await page.getByText(`Saved: ${download.suggestedFilename()}`).waitFor();
+    assert.match(await saved(page, 'Save the list spreadsheet'), /\.xlsx$/);
+    assert.match(await saved(page, 'Save the dates calendar'), /\.ics$/);
+    assert.match(await saved(page, 'Save as text for other programs'), /\.csv$/);
 
-    await past.getByRole('button').first().click();
+    await page.getByRole('button', { name: 'By risk' }).click();
+    await page.getByText(/Chance of failing in the next 90 days/).waitFor();
+    const risky = page.getByRole('list', { name: 'Chance times consequence' });
+    assert.match(await risky.getByRole('button').first().innerText(), /consequence \d of 5: /);
+    await axe(page, 'by risk');
+    await fits(page, 'by risk');
+
+    await risky.getByRole('button').first().click();
     await page.getByRole('heading', { name: 'Hoses of this place' }).waitFor();
   });
 }
 
-test('a limit of the owner’s own stands over the guide', async (t) => {
-  const { url } = await serve(t);
+test('an empty register says that nothing falls due', async (t) => {
+  const { url } = await serve(t, { empty: true });
   const page = await open(t, await browse(t), url);
   await goTo(page, 'Due');
-  await page.getByText('6 years, guide').waitFor();
-  await page.getByRole('button', { name: 'Set the limit of service life' }).click();
-  await page.getByRole('button', { name: '4', exact: true }).click();
-  await axe(page, 'the limit');
-  await page.getByRole('button', { name: 'Keep this limit' }).click();
-  await page.getByText('4 years, yours').waitFor();
+  await page.getByText('Nothing falls due here within 12 months.').waitFor();
+  await axe(page, 'nothing due');
 });
 
 for (const size of sizes) {

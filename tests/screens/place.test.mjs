@@ -82,9 +82,12 @@ for (const size of sizes) {
 
     await t.test('its hose is inspected, with what was found', async () => {
       await page.getByRole('button', { name: /^Inspected/ }).click();
-      await page.getByRole('button', { name: 'to watch' }).click();
-      assert.equal(await thumb(page).getByRole('button').count(), 0, 'what was seen belongs to it');
-      await page.getByRole('button', { name: 'abrasion' }).click();
+      await page.getByRole('button', { name: /^Cover/ }).click();
+      assert.equal(await thumb(page).getByRole('button').count(), 0, 'nothing is answered yet');
+      await page
+        .getByRole('list', { name: 'Cover' })
+        .getByRole('button', { name: /^cover scuffed/ })
+        .click();
       await sound(page, 'inspected');
       await page.getByRole('button', { name: /^Keep/ }).click();
       await page.getByRole('button', { name: /^Inspected/ }).waitFor();
@@ -94,7 +97,7 @@ for (const size of sizes) {
       await rows(page, 'Sits there').click();
       const code = await page.getByRole('heading', { level: 1 }).innerText();
       await page.getByText(/^Put on record/).waitFor();
-      await page.getByText(/^Inspected .* abrasion, to watch$/).waitFor();
+      await page.getByText(/^Inspected .* cover scuffed, no reinforcement seen, to watch$/).waitFor();
       await sound(page, 'hose');
       await page.getByLabel('A note on this hose').fill('Clamp renewed');
       await page.getByRole('button', { name: 'Keep the note' }).click();

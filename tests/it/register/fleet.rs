@@ -82,6 +82,7 @@ pub fn a_machine(n: u8, at: u8, name: &str) -> Body {
         site: Some(site(at)),
         name: name.into(),
         sort: "excavator".into(),
+        demand: None,
     })
 }
 
@@ -111,6 +112,9 @@ pub fn a_place(n: u8, on: u8, name: &str) -> Body {
             .expect("ports"),
         ),
         oil: Some(OilLine { iso_vg: Some(46.0), elbows_90: Some(2), ..OilLine::default() }),
+        demand: None,
+        stakes: None,
+        consequence: None,
     }))
 }
 
@@ -138,6 +142,7 @@ pub fn an_assembly(tag: &str, assembled: Option<&str>) -> Assembly {
         bench: None,
         pressure_bar: Some(Bar(206.8)),
         catalogue: "tables".into(),
+        rests_on: Vec::new(),
         program: "test".into(),
         taken_in: None,
     }

@@ -7,9 +7,10 @@ use hosewright_core::cutting::StockSort;
 use hosewright_core::fleet::DeviceKey;
 use hosewright_core::record::{
     About, Body, DeviceId, DeviceKeyTold, DeviceNamed, Graded, Hash, HoursRead, Inspected, Labelled,
-    LabelledHow, Overridden, PhotoAdded, Piece, PieceChanged, PieceId, PolicySet, PriceSet, Scope,
-    StockChanged, StockMoved, StockPlaced, StockUnit, StockWhy, TagWithdrawn, Voided,
+    LabelledHow, Overridden, PhotoAdded, Piece, PieceChanged, PieceId, PolicyOf, PolicySet, PriceSet, Scope,
+    StockChanged, StockMoved, StockPlaced, StockUnit, StockWhy, SurveyState, Surveyed, TagWithdrawn, Voided,
 };
+use hosewright_core::spec::Line;
 use hosewright_core::stock::{Item, Thing};
 use hosewright_store::{Error, NewEvent};
 use proptest::prelude::*;
@@ -98,14 +99,18 @@ impl Deed {
                 code: fleet::code(tag),
                 date: fleet::day(date),
                 findings: vec![Graded { sign: "ABR".into(), grade: Verdict::Caution }; usize::from(other)],
+                opened: other == 1,
             }),
             13 => Body::PolicySet(PolicySet {
                 scope: [Scope::Fleet, Scope::Site(fleet::site(other)), Scope::Place(fleet::place(other))]
                     [usize::from(which)]
                 .clone(),
+                of: PolicyOf { line: (other == 1).then_some(Line::Cylinder), demand: None },
                 service_years: Some(f64::from(other) * 0.5),
+                service_hours: (other == 2).then_some(100.0),
                 storage_years: None,
                 inspection_years: Some(1.0),
+                inspection_hours: None,
                 stop: other == 1,
             }),
             14 => Body::StockChanged(StockChanged {
@@ -132,6 +137,14 @@ impl Deed {
             }),
             17 => a_note(About::Machine(fleet::machine(which)), name),
             18 => Body::TagWithdrawn(TagWithdrawn { code: fleet::code(tag), reason: name.into() }),
+            27 => Body::Surveyed(Box::new(Surveyed {
+                place: fleet::place(which),
+                date: fleet::day(date),
+                state: [SurveyState::NotOpened, SurveyState::NotReached][usize::from(other % 2)],
+                code: None,
+                readings: None,
+                note: None,
+            })),
             19 | 20 => Body::Voided(Voided { reason: name.into() }),
             21 => Body::StockMoved(StockMoved {
                 item: Item::Named(tag.into()),

@@ -4,17 +4,22 @@ use super::fleet::{
     self, Kept, a_machine, a_note, a_place, a_site, begin, code, day, device, fitted, machine, made, place,
     site, taken_off, write,
 };
+use chrono::NaiveDate;
+use hosewright_core::care::{CountedFrom, DueFor, DueRow};
 use hosewright_core::check::Verdict;
 use hosewright_core::record::{
-    About, Body, DeviceNamed, Fitted, Graded, HoursRead, Inspected, JobId, PolicySet, Scope, TagWithdrawn,
-    Voided,
+    About, Body, DeviceNamed, Fitted, Graded, HoursRead, Inspected, JobId, PolicyOf, PolicySet, Scope,
+    TagWithdrawn, Voided,
 };
-use hosewright_store::{Begun, CountedFrom, DueFor, Guide, Hit, LimitFrom, NewEvent, Status};
+use hosewright_store::{Begun, Due, DueAsk, Hit, NewEvent, Register, Status};
 
 const OLD: &str = "7KQ4M2XR9D";
 
-/// Rules L055, L054 and L066 of the tables.
-const GUIDE: Guide = Guide { service_years: 6.0, storage_years: 2.0, inspection_years: 1.0 };
+/// All that falls due, by the guides of the tables (L055, L054, L066) and the owner's policies.
+fn all_due(register: &Register, on: NaiveDate) -> Vec<Due> {
+    let rules = register.rules().expect("reads");
+    register.due(on, &DueAsk::default(), &rules).expect("reads")
+}
 
 fn some() -> Kept {
     let mut kept = begin(1);
@@ -36,6 +41,7 @@ fn a_hose_comes_with_its_whole_history() {
                     Graded { sign: "COVER".into(), grade: Verdict::Caution },
                     Graded { sign: "ABR".into(), grade: Verdict::Stop },
                 ],
+                opened: false,
             }),
             taken_off(OLD, 2, "2024-06-02", Some("ABR")),
             fitted("A1", 2, "2026-11-25"),
@@ -151,9 +157,11 @@ fn a_place_shows_every_hose_that_sat_there() {
 type Row = (String, DueFor, Option<String>, Verdict);
 
 fn due(kept: &Kept, today: &str) -> Vec<Row> {
-    let due = kept.register.due(day(today), GUIDE).expect("reads");
+    let due = all_due(&kept.register, day(today));
     due.into_iter()
-        .map(|due| (fleet::short(due.code), due.what, due.due.map(|day| day.to_string()), due.verdict))
+        .map(|due| {
+            (fleet::short(due.code), due.row.what, due.row.due.map(|day| day.to_string()), due.row.verdict)
+        })
         .collect()
 }
 
@@ -181,25 +189,26 @@ fn without_a_policy_the_guide_of_six_years_is_a_caution() {
 fn the_owners_narrowest_policy_holds_and_may_stop() {
     let mut kept = some();
     let policy = |scope, service_years, stop| {
-        Body::PolicySet(PolicySet { scope, service_years, storage_years: None, inspection_years: None, stop })
+        Body::PolicySet(PolicySet { service_years, stop, ..PolicySet::none(scope, PolicyOf::ALL) })
     };
     write(&mut kept, [policy(Scope::Fleet, Some(5.0), true)]);
     let service = |kept: &Kept| {
-        let due = kept.register.due(day("2026-11-25"), GUIDE).expect("reads");
-        due.into_iter().find(|due| due.what == DueFor::Service).expect("is due some day")
+        let due = all_due(&kept.register, day("2026-11-25"));
+        due.into_iter().map(|due| due.row).find(|row| row.what == DueFor::Service).expect("is due some day")
     };
+    let scope = |row: &DueRow| row.rule.as_ref().and_then(|rule| rule.scope.clone());
     let fleet_wide = service(&kept);
     assert_eq!((fleet_wide.due, fleet_wide.verdict), (Some(day("2026-05-04")), Verdict::Stop));
-    assert_eq!(fleet_wide.limit, LimitFrom::Policy(Scope::Fleet));
+    assert_eq!(scope(&fleet_wide), Some(Scope::Fleet));
 
     write(&mut kept, [policy(Scope::Machine(machine(1)), None, false)]);
-    assert_eq!(service(&kept).limit, LimitFrom::Policy(Scope::Fleet), "a scope that says nothing took over");
+    assert_eq!(scope(&service(&kept)), Some(Scope::Fleet), "a scope that says nothing took over");
 
     write(&mut kept, [policy(Scope::Site(site(1)), Some(7.5), false)]);
     write(&mut kept, [policy(Scope::Place(place(2)), Some(5.5), false)]);
     let at_place = service(&kept);
     assert_eq!((at_place.due, at_place.verdict), (Some(day("2026-11-04")), Verdict::Caution));
-    assert_eq!(at_place.limit, LimitFrom::Policy(Scope::Place(place(2))));
+    assert_eq!(scope(&at_place), Some(Scope::Place(place(2))));
 }
 
 /// The same with a hose, X1, that sat at place 3 when it was found there.
@@ -220,12 +229,12 @@ fn some_with_an_unknown_age() -> Kept {
 #[test]
 fn a_hose_whose_age_is_not_known_is_never_a_quiet_pass() {
     let kept = some_with_an_unknown_age();
-    let due = kept.register.due(day("2026-11-25"), GUIDE).expect("reads");
-    let of = |what| due.iter().find(|due| due.code == code("X1") && due.what == what).expect("is listed");
+    let due = all_due(&kept.register, day("2026-11-25"));
+    let of = |what| due.iter().find(|due| due.code == code("X1") && due.row.what == what).expect("is listed");
     let service = of(DueFor::Service);
-    assert_eq!((service.counted_from, service.verdict), (CountedFrom::Fitted, Verdict::Caution));
+    assert_eq!((service.row.counted_from, service.row.verdict), (CountedFrom::Fitted, Verdict::Caution));
     let inspection = of(DueFor::Inspection);
-    assert_eq!((inspection.due, inspection.verdict), (None, Verdict::Caution));
+    assert_eq!((inspection.row.due, inspection.row.verdict), (None, Verdict::Caution));
     assert_eq!(due[0].code, code("X1"), "what can not be reckoned comes first");
 }
 
@@ -241,7 +250,7 @@ fn a_withdrawn_tag_does_not_take_a_fitted_hose_off_the_list() {
 #[test]
 fn an_inspection_moves_the_next_one() {
     let mut kept = some();
-    let seen = Inspected { code: code(OLD), date: day("2026-10-01"), findings: vec![] };
+    let seen = Inspected { code: code(OLD), date: day("2026-10-01"), findings: vec![], opened: false };
     write(&mut kept, [Body::Inspected(seen)]);
     assert!(due(&kept, "2026-11-25").contains(&row(
         OLD,
@@ -282,11 +291,11 @@ fn search_finds_by_code_machine_place_site_and_size() {
         assert_eq!(found(text), [old.as_str()], "searched for {text}");
     }
     assert_eq!(found("stick 2sn excavator"), [old.as_str()], "words of hose, place and machine together");
-    assert_eq!(found("dn16 jic"), ["hose A1", old.as_str()]);
+    assert_eq!(found("dn16 jic"), [old.as_str(), "hose A1"], "what was recorded last comes first");
     assert_eq!(found("\u{f6}stliche"), ["place 7", "machine Loader 1", "site \u{d6}stliche Grube"]);
     assert_eq!(found("1240 swing"), Vec::<String>::new());
     assert_eq!(found("swing"), ["place 3"]);
-    assert_eq!(found("a1")[0], "hose A1", "a code that begins so comes first");
+    assert_eq!(found("a1")[0], "hose A1", "a code that begins so");
     for nothing in ["", "   ", "%", "_", "'", "\"", "zzz"] {
         assert_eq!(found(nothing), Vec::<String>::new(), "searched for `{nothing}`");
     }
@@ -354,10 +363,11 @@ fn the_count_of_what_is_past_is_that_of_the_list_and_holds_no_unknown_age() {
     let kept = some_with_an_unknown_age();
     for (today, count) in [("2027-05-03", 0), ("2027-05-04", 1), ("2032-11-25", 2)] {
         let today = day(today);
-        let overdue = kept.register.overdue(today, GUIDE).expect("reads");
+        let overdue = kept.register.overdue(today).expect("reads");
         assert_eq!((overdue.hoses, overdue.machines.get(&machine(1)).copied().unwrap_or(0)), (count, count));
-        let due = kept.register.due(today, GUIDE).expect("reads");
-        let listed = due.iter().filter(|due| due.what == DueFor::Service && due.is_past(today)).count();
+        let due = all_due(&kept.register, today);
+        let listed =
+            due.iter().filter(|due| due.row.what == DueFor::Service && due.row.is_past(today)).count();
         assert_eq!(listed, count as usize, "the list counts another way");
     }
 }

@@ -113,6 +113,93 @@ settings: Array<EndSettings>,
  * Why it is not made without a look at the place, in words.
  */
 why_not: string | null, };
+ * The hoses that rest on what has changed.
+ */
+export type Affected = { 
+/**
+ * The tables now.
+ */
+tables: string, 
+/**
+ * Rows that hoses rest on.
+ */
+checked: number, 
+/**
+ * Times that a hose rests on a row that has changed or is gone.
+ */
+hoses: number, 
+/**
+ * Hoses recorded by other tables without their rows: nobody knows what of theirs has changed.
+ */
+not_known: number, 
+/**
+ * The rows that have changed, those that are gone first, and last those that are not known.
+ */
+rows: Array<AffectedRow>, };
+
+/**
+ * A hose that rests on it.
+ */
+export type AffectedHose = { 
+/**
+ * Its code.
+ */
+code: TagCode, 
+/**
+ * Where it sits.
+ */
+at: PlaceAt | null, 
+/**
+ * The version of the tables it was recorded by.
+ */
+tables: string, };
+
+/**
+ * What is asked.
+ */
+export type AffectedQuestion = { 
+/**
+ * Of this hose alone.
+ */
+code?: TagCode, };
+
+/**
+ * A row that has changed.
+ */
+export type AffectedRow = { 
+/**
+ * Its table; none where the rows are not known.
+ */
+table: string | null, 
+/**
+ * What the row is called there.
+ */
+row: string, 
+/**
+ * How it stands now; none where it is not known.
+ */
+stands: RowStands | null, 
+/**
+ * How many hoses.
+ */
+count: number, 
+/**
+ * The first of them, those on machines first.
+ */
+hoses: Array<AffectedHose>, };
+
+/**
+ * Hoses of one age in whole years.
+ */
+export type AgeCount = { 
+/**
+ * Whole years since it was assembled, made or, where neither is known, fitted.
+ */
+years: number, 
+/**
+ * How many hoses.
+ */
+count: number, };
 
 /**
  * Another hose put through the same check.
@@ -201,6 +288,10 @@ bench?: BenchRecord | null,
  * Version of the tables the check rested on.
  */
 catalogue: string, 
+/**
+ * The rows of the tables that it rests on, as they were; none where it was recorded without them.
+ */
+rests_on?: Array<RowMark>, 
 /**
  * Version of the program.
  */
@@ -690,6 +781,7 @@ points_mm: Array<[number, number, number]>, };
  * event that builds on the old one.
  */
 export type Body = { "kind": "device-named" } & DeviceNamed | { "kind": "device-key" } & DeviceKeyTold | { "kind": "site-named" } & Site | { "kind": "machine-set" } & Machine | { "kind": "hours-read" } & HoursRead | { "kind": "circuit-set" } & Circuit | { "kind": "place-set" } & Place | { "kind": "assembly-made" } & Assembly | { "kind": "fitted" } & Fitted | { "kind": "taken-off" } & TakenOff | { "kind": "inspected" } & Inspected | { "kind": "policy-set" } & PolicySet | { "kind": "stock-changed" } & StockChanged | { "kind": "stock-moved" } & StockMoved | { "kind": "stock-placed" } & StockPlaced | { "kind": "price-set" } & PriceSet | { "kind": "piece-set" } & Piece | { "kind": "piece-changed" } & PieceChanged | { "kind": "overridden" } & Overridden | { "kind": "photo-added" } & PhotoAdded | { "kind": "labelled" } & Labelled | { "kind": "tag-withdrawn" } & TagWithdrawn | { "kind": "noted" } & Noted | { "kind": "voided" } & Voided;
+export type Body = { "kind": "device-named" } & DeviceNamed | { "kind": "site-named" } & Site | { "kind": "machine-set" } & Machine | { "kind": "hours-read" } & HoursRead | { "kind": "circuit-set" } & Circuit | { "kind": "place-set" } & Place | { "kind": "assembly-made" } & Assembly | { "kind": "fitted" } & Fitted | { "kind": "taken-off" } & TakenOff | { "kind": "inspected" } & Inspected | { "kind": "surveyed" } & Surveyed | { "kind": "policy-set" } & PolicySet | { "kind": "stock-changed" } & StockChanged | { "kind": "stock-moved" } & StockMoved | { "kind": "stock-placed" } & StockPlaced | { "kind": "price-set" } & PriceSet | { "kind": "piece-set" } & Piece | { "kind": "piece-changed" } & PieceChanged | { "kind": "overridden" } & Overridden | { "kind": "photo-added" } & PhotoAdded | { "kind": "labelled" } & Labelled | { "kind": "tag-withdrawn" } & TagWithdrawn | { "kind": "noted" } & Noted | { "kind": "voided" } & Voided;
 
 /**
  * A part to fetch.
@@ -816,6 +908,43 @@ every_months?: number | null,
 last_done?: string | null, };
 
 /**
+ * A rule and where it comes from.
+ */
+export type CareRule = { 
+/**
+ * Whose.
+ */
+whose: Whose, 
+/**
+ * Where the owner's holds; none for a guide.
+ */
+scope: Scope | null, 
+/**
+ * For which hoses there.
+ */
+of: PolicyOf, 
+/**
+ * The guide's rule, such as `L055`; none for the owner's.
+ */
+id: string | null, 
+/**
+ * Where it comes from.
+ */
+source: string, 
+/**
+ * How sure that is.
+ */
+basis: Basis, 
+/**
+ * Whether crossing it is a stop; else a caution.
+ */
+stop: boolean, 
+/**
+ * In words, why it is this one; blank in the core.
+ */
+why: string, };
+
+/**
  * How often hoses failed for one cause.
  */
 export type CauseCount = { 
@@ -874,6 +1003,32 @@ as: PaperKind,
  * Who signs it, as it was drawn on the screen.
  */
 signature?: Signature | null, };
+
+/**
+ * Where chances come from.
+ */
+export type ChanceFrom = "life" | "age";
+
+/**
+ * Where chances of failing come from.
+ */
+export type ChancesSaid = { 
+/**
+ * From what.
+ */
+from: ChanceFrom, 
+/**
+ * How many days they look ahead.
+ */
+ahead_days: number, 
+/**
+ * Failures that are known of.
+ */
+failures: number, 
+/**
+ * How many it takes for the fleet's own lives to be used.
+ */
+needed: number, };
 
 /**
  * What a cure changes.
@@ -1026,6 +1181,11 @@ basis: Basis, };
  * Shape of the sealing cone of the part measured.
  */
 export type Cone = "convex" | "concave";
+
+/**
+ * What says how bad a failure would be.
+ */
+export type ConsequenceWhy = "someone-beside" | "load-held-up" | "hot-surface" | "remote" | "none" | "not-said" | "owner";
 
 /**
  * What a print and the readings can differ in.
@@ -1745,6 +1905,68 @@ events: number,
  * Time of the latest, by its logical clock.
  */
 latest: string, };
+ * How hard a machine or place is on its hoses.
+ */
+export type Demand = "normal" | "harsh";
+
+/**
+ * Chosen hoses as a list.
+ */
+export type DeskExport = { 
+/**
+ * Which.
+ */
+codes: Array<TagCode>, 
+/**
+ * The kind of file; a calendar has no hoses.
+ */
+as: ListKind, };
+
+/**
+ * Which hoses, in which order, which page.
+ */
+export type DeskQuestion = { 
+/**
+ * As of that day; today without.
+ */
+on?: string, 
+/**
+ * Which hoses.
+ */
+filter?: HoseFilter, 
+/**
+ * In which order.
+ */
+sort?: HoseSort, 
+/**
+ * The other way round.
+ */
+descending?: boolean, 
+/**
+ * So many from the first are left out.
+ */
+offset?: number, 
+/**
+ * So many at most: 100 without, 500 at most; of codes 10 000.
+ */
+limit?: number, };
+
+/**
+ * A page of hoses.
+ */
+export type DeskTable = { 
+/**
+ * As of that day.
+ */
+on: string, 
+/**
+ * How many the filter has.
+ */
+total: number, 
+/**
+ * This page.
+ */
+rows: Array<HoseRow>, };
 
 /**
  * A device that writes: one register file on one phone or desk computer.
@@ -1898,9 +2120,107 @@ a: DrawnEnd,
 b: DrawnEnd, };
 
 /**
- * One thing that falls due.
+ * Which clock gave the day.
  */
-export type Due = { 
+export type DueClock = "calendar" | "hours" | "finding";
+
+/**
+ * How much falls due.
+ */
+export type DueCounts = { 
+/**
+ * All.
+ */
+total: number, 
+/**
+ * The day has come.
+ */
+past: number, 
+/**
+ * No day is known.
+ */
+unknown: number, 
+/**
+ * Of the past, what must not run on.
+ */
+stopped: number, 
+/**
+ * In the next 30 days.
+ */
+within_30: number, 
+/**
+ * In the next 90 days.
+ */
+within_90: number, 
+/**
+ * In the next 365 days.
+ */
+within_365: number, };
+
+/**
+ * The question of `register.due` with the kind of file.
+ */
+export type DueExport = { 
+/**
+ * What is written.
+ */
+due?: DueQuestion, 
+/**
+ * The kind of file.
+ */
+as: ListKind, };
+
+/**
+ * What falls due.
+ */
+export type DueFor = "service" | "storage" | "inspection" | "finding";
+
+/**
+ * What falls due at a glance, the page and the days of the question left aside.
+ */
+export type DueGlance = { 
+/**
+ * How much.
+ */
+counts: DueCounts, 
+/**
+ * Site by site.
+ */
+sites: Array<DueSite>, 
+/**
+ * Hoses in service by their age in whole years.
+ */
+ages: Array<AgeCount>, };
+
+/**
+ * Standard, type and size of a hose.
+ */
+export type DueHose = { 
+/**
+ * Standard.
+ */
+standard: string, 
+/**
+ * Type.
+ */
+type: string, 
+/**
+ * Size.
+ */
+dn: Dn, };
+
+/**
+ * One thing that falls due, and what it puts at risk.
+ */
+export type DueLine = { 
+/**
+ * What was seen, in words.
+ */
+seen: FindingSaid | null, 
+/**
+ * Chance times consequence, by risk; none where the age is not known.
+ */
+risk: Risk | null, 
 /**
  * The hose.
  */
@@ -1909,6 +2229,10 @@ code: TagCode,
  * Where it sits; none for a hose that was never fitted.
  */
 at: PlaceAt | null, 
+/**
+ * What it is; none where no record says.
+ */
+hose: DueHose | null, 
 /**
  * What falls due.
  */
@@ -1922,27 +2246,46 @@ since: string | null,
  */
 counted_from: CountedFrom, 
 /**
- * The limit of age in years.
+ * The limit of age in years; none for what was seen.
  */
-years: number, 
+years: number | null, 
 /**
- * Where the limit comes from.
+ * The rule that sets it; none for what was seen.
  */
-limit: LimitFrom, 
+rule: CareRule | null, 
 /**
- * The day it falls due; none where no day is known to count from.
+ * The day by the calendar alone.
+ */
+calendar: string | null, 
+/**
+ * Hours against their limit, where the owner set one.
+ */
+hours: HoursClock | null, 
+/**
+ * The guide's own day, where the owner's rule stands over it.
+ */
+guide_day: string | null, 
+/**
+ * What was seen.
+ */
+finding: Standing | null, 
+/**
+ * The day it falls due, the earlier of both clocks; none where no day is known to count from.
  */
 due: string | null, 
 /**
- * A caution where the guide is crossed or the age is not known, a stop where the owner's policy
- * says so, else a pass.
+ * Which clock gave it.
+ */
+by: DueClock, 
+/**
+ * The first day on which it is a stop; none where it never is.
+ */
+stop_from: string | null, 
+/**
+ * A caution where a limit is crossed or the age is not known, a stop where the owner's policy or a finding says
+ * so, else a pass.
  */
 verdict: Verdict, };
-
-/**
- * What falls due.
- */
-export type DueFor = "service" | "storage" | "inspection";
 
 /**
  * What falls due.
@@ -1957,22 +2300,108 @@ on: string,
  */
 guide: Provenance | null, 
 /**
- * The owner's policies, by where they hold: a change of one writes all of it anew.
+ * The owner's policies: a change of one writes all of it anew.
  */
 policies: Array<PolicySet>, 
 /**
- * What can not be reckoned first, then by day.
+ * This page of it.
  */
-due: Array<Due>, };
+due: Array<DueLine>, 
+/**
+ * There is more after this page.
+ */
+more: boolean, 
+/**
+ * The whole at a glance, where it was asked for.
+ */
+glance: DueGlance | null, 
+/**
+ * Where the chances come from, by risk.
+ */
+chances: ChancesSaid | null, };
 
 /**
- * As of which day.
+ * In which order.
+ */
+export type DueOrder = "date" | "risk";
+
+/**
+ * Which of what falls due.
  */
 export type DueQuestion = { 
 /**
- * Today without.
+ * As of that day; today without.
  */
-on: string | null, };
+on?: string, 
+/**
+ * In which order; by day without.
+ */
+by?: DueOrder, 
+/**
+ * Of these kinds; all without.
+ */
+what?: Array<DueFor>, 
+/**
+ * On this site.
+ */
+site?: SiteId, 
+/**
+ * On this machine.
+ */
+machine?: MachineId, 
+/**
+ * At this place.
+ */
+place?: PlaceId, 
+/**
+ * Of this hose.
+ */
+code?: TagCode, 
+/**
+ * Whose day has come, is not known or comes within so many days; all without.
+ */
+within_days?: number, 
+/**
+ * How many days ahead the chance of failing looks; 90 without.
+ */
+ahead_days?: number, 
+/**
+ * So many from the first are left out.
+ */
+offset?: number, 
+/**
+ * So many at most; all without.
+ */
+limit?: number, 
+/**
+ * Tell the whole at a glance as well.
+ */
+glance?: boolean, };
+
+/**
+ * How much falls due on a site.
+ */
+export type DueSite = { 
+/**
+ * Which; none is no site that is known.
+ */
+site: SiteId | null, 
+/**
+ * What people call it.
+ */
+name: string, 
+/**
+ * The day has come.
+ */
+past: number, 
+/**
+ * No day is known.
+ */
+unknown: number, 
+/**
+ * In the next 90 days.
+ */
+within_90: number, };
 
 /**
  * What a place asks of the hose beyond pressure.
@@ -2859,6 +3288,27 @@ case: string,
 names: { [key in string]: string }, };
 
 /**
+ * What was seen on a hose.
+ */
+export type FindingSaid = { 
+/**
+ * The sign, by its code.
+ */
+sign: string, 
+/**
+ * What it is called.
+ */
+name: string, 
+/**
+ * How grave.
+ */
+grade: Verdict, 
+/**
+ * When.
+ */
+seen_on: string, };
+
+/**
  * Length and turn of a finished assembly as they were measured.
  */
 export type Finished = { 
@@ -3358,15 +3808,98 @@ height: number, };
 export type Gender = "male" | "female";
 
 /**
+ * Hoses at a glance.
+ */
+export type Glance = { 
+/**
+ * As of that day.
+ */
+on: string, 
+/**
+ * Why hoses failed in the last 12 months, the commonest first.
+ */
+causes: Array<GlanceCause>, 
+/**
+ * The service limit of the fleet, in years.
+ */
+limit_years: number | null, 
+/**
+ * All of the filter.
+ */
+hoses: number, 
+/**
+ * On a machine.
+ */
+in_service: number, 
+/**
+ * Whose soonest day has come.
+ */
+past: number, 
+/**
+ * Whose soonest day is not known.
+ */
+unknown: number, 
+/**
+ * That must not run on.
+ */
+stopped: number, 
+/**
+ * That fall due in the next 30 days.
+ */
+within_30: number, 
+/**
+ * That fall due in the next 90 days.
+ */
+within_90: number, 
+/**
+ * Failures at places of the filter's site and machine in the last 12 months.
+ */
+failures_12_months: number, 
+/**
+ * Of those in service, how many are how old.
+ */
+ages: Array<AgeCount>, };
+
+/**
+ * How often hoses failed for one cause.
+ */
+export type GlanceCause = { 
+/**
+ * By its code.
+ */
+cause: string, 
+/**
+ * What it is called.
+ */
+name: string, 
+/**
+ * How often.
+ */
+count: number, };
+
+/**
+ * Which hoses, at a glance.
+ */
+export type GlanceQuestion = { 
+/**
+ * As of that day; today without.
+ */
+on?: string, 
+/**
+ * Which hoses.
+ */
+filter?: HoseFilter, };
+
+/**
  * One thing seen, and how grave it is.
  */
 export type Graded = { 
 /**
- * What: a code of the failure causes, such as `ABR`.
+ * What: a code of the signs, such as `ABR-WIRE`. One that the tables do not have counts by its grade.
  */
 sign: string, 
 /**
- * How grave.
+ * How grave. A lighter grade than that of the tables does not count.
  */
 grade: Verdict, };
 
@@ -3402,6 +3935,39 @@ kind: string,
  * What people call the place.
  */
 name: string, } | { "by": "not-known" };
+
+/**
+ * A guide of the tables.
+ */
+export type GuideRule = { 
+/**
+ * What it limits.
+ */
+what: DueFor, 
+/**
+ * Where it is so hard on hoses; none is anywhere.
+ */
+demand: Demand | null, 
+/**
+ * The limit.
+ */
+years: number, 
+/**
+ * The rule, such as `L055`.
+ */
+id: string, 
+/**
+ * Where it comes from.
+ */
+source: string, 
+/**
+ * How sure that is.
+ */
+basis: Basis, 
+/**
+ * Remarks.
+ */
+note: string, };
 
 /**
  * One half of a connection.
@@ -3471,58 +4037,9 @@ name: string, };
  */
 export type Hits = { 
 /**
- * Best first.
+ * Hoses, places, machines, sites; in each what was recorded last first.
  */
 hits: Array<Hit>, };
-
-/**
- * A hose with its history.
- */
-export type Hose = { 
-/**
- * Its code.
- */
-code: TagCode, 
-/**
- * Where it stands in its life.
- */
-status: Status, 
-/**
- * The assembly; none while another device's record of its making has not arrived.
- */
-assembly: Versioned<Assembly> | null, 
-/**
- * Where it sat and sits, by date.
- */
-stays: Array<Stay>, 
-/**
- * Inspections, by date.
- */
-inspections: Array<HoseInspection>, 
-/**
- * Whether a label of it was printed, or seen on it.
- */
-labelled: boolean, 
-/**
- * Limits of prudence that were taken on for it.
- */
-overrides: Array<HoseOverride>, 
-/**
- * Photos of it.
- */
-photos: Array<HosePhoto>, 
-/**
- * Remarks on it.
- */
-notes: Array<HoseNote>, 
-/**
- * Events about it that contradict each other, for a person to settle.
- */
-conflicts: Array<EventRef>, 
-/**
- * Every event about it, by time.
- */
-history: Array<Written>, };
 
 /**
  * A hose class: the rows that no reading can tell apart, named by the first of them.
@@ -3552,6 +4069,53 @@ probability: number,
  * The rest of the class.
  */
 also: Array<HoseName>, };
+
+/**
+ * One clock.
+ */
+export type HoseClock = { 
+/**
+ * The day it runs from; none is not known.
+ */
+day: string | null, 
+/**
+ * Years since then.
+ */
+years: number | null, 
+/**
+ * It has run longer: the hose was found in place on that day.
+ */
+at_least: boolean, };
+
+/**
+ * The three clocks of a hose.
+ */
+export type HoseClocks = { 
+/**
+ * Since the hose itself was made.
+ */
+hose_made: HoseClock, 
+/**
+ * Since it was made into an assembly.
+ */
+assembled: HoseClock, 
+/**
+ * Since it was fitted where it sits.
+ */
+fitted: HoseClock, };
+
+/**
+ * Codes of hoses.
+ */
+export type HoseCodes = { 
+/**
+ * In the order of the table.
+ */
+codes: Array<TagCode>, 
+/**
+ * There are more.
+ */
+more: boolean, };
 
 /**
  * A hose type.
@@ -3612,6 +4176,47 @@ source: string,
 basis: Basis, };
 
 /**
+ * Which hoses.
+ */
+export type HoseFilter = { 
+/**
+ * With words that begin so.
+ */
+words?: string, 
+/**
+ * On this site.
+ */
+site?: SiteId, 
+/**
+ * On this machine.
+ */
+machine?: MachineId, 
+/**
+ * On such a line.
+ */
+line?: Line, 
+/**
+ * Standing so in their life; all without.
+ */
+state?: HoseState, 
+/**
+ * Of this standard.
+ */
+standard?: string, 
+/**
+ * Of this type.
+ */
+type?: string, 
+/**
+ * Due before that day.
+ */
+due_before?: string, 
+/**
+ * Whose day has come, or not.
+ */
+past?: boolean, };
+
+/**
  * One inspection.
  */
 export type HoseInspection = { 
@@ -3626,7 +4231,11 @@ date: string,
 /**
  * What was seen.
  */
-findings: Array<Graded>, };
+findings: Array<Graded>, 
+/**
+ * Its ends were opened; else it was looked at in place.
+ */
+opened: boolean, };
 
 /**
  * Hose that comes, as pieces of one length each.
@@ -3804,6 +4413,144 @@ min_bend_radius_mm?: Millimetres | null,
 vacuum_kpa_abs?: number | null, };
 
 /**
+ * A hose in the table.
+ */
+export type HoseRow = { 
+/**
+ * Its code.
+ */
+code: TagCode, 
+/**
+ * Where it stands in its life, by its name.
+ */
+state: string, 
+/**
+ * Where it sits.
+ */
+at: PlaceAt | null, 
+/**
+ * Standard.
+ */
+standard: string | null, 
+/**
+ * Type.
+ */
+type: string | null, 
+/**
+ * Size.
+ */
+dn: Dn | null, 
+/**
+ * Overall length.
+ */
+length_mm: Millimetres | null, 
+/**
+ * What the line does.
+ */
+line: Line | null, 
+/**
+ * When the hose was made.
+ */
+hose_made: string | null, 
+/**
+ * When it was assembled.
+ */
+assembled: string | null, 
+/**
+ * When it was fitted where it sits.
+ */
+fitted: string | null, 
+/**
+ * Its age in years by the clock that its service life counts by; none where no day is known.
+ */
+age_years: number | null, 
+/**
+ * It is older than that: it was found in place.
+ */
+at_least: boolean, 
+/**
+ * The limit of service or storage that holds for it, in years.
+ */
+limit_years: number | null, 
+/**
+ * The soonest day it falls due.
+ */
+due: string | null, 
+/**
+ * What falls due then.
+ */
+due_what: DueFor | null, 
+/**
+ * The gravest of all that falls due; none where nothing does.
+ */
+verdict: Verdict | null, 
+/**
+ * How many hoses failed at its place.
+ */
+failures: number, 
+/**
+ * The gravest that its last inspection found; none where it was never inspected.
+ */
+grade: Verdict | null, };
+
+/**
+ * A hose with all that is recorded of it, its three clocks, and what falls due.
+ */
+export type HoseShown = { 
+/**
+ * Hose made, assembled, fitted.
+ */
+clocks: HoseClocks, 
+/**
+ * What falls due of it.
+ */
+due: Array<DueLine>, 
+/**
+ * Its code.
+ */
+code: TagCode, 
+/**
+ * Where it stands in its life.
+ */
+status: Status, 
+/**
+ * The assembly; none while another device's record of its making has not arrived.
+ */
+assembly: Versioned<Assembly> | null, 
+/**
+ * Where it sat and sits, by date.
+ */
+stays: Array<Stay>, 
+/**
+ * Inspections, by date.
+ */
+inspections: Array<HoseInspection>, 
+/**
+ * Whether a label of it was printed, or seen on it.
+ */
+labelled: boolean, 
+/**
+ * Limits of prudence that were taken on for it.
+ */
+overrides: Array<HoseOverride>, 
+/**
+ * Photos of it.
+ */
+photos: Array<HosePhoto>, 
+/**
+ * Remarks on it.
+ */
+notes: Array<HoseNote>, 
+/**
+ * Events about it that contradict each other, for a person to settle.
+ */
+conflicts: Array<EventRef>, 
+/**
+ * Every event about it, by time.
+ */
+history: Array<Written>, };
+
+/**
  * One size of a hose type.
  */
 export type HoseSize = { 
@@ -3835,6 +4582,16 @@ min_bend_radius_mm?: Millimetres,
  * Coldest fluid and hottest oil.
  */
 temperatures_c: [Celsius, Celsius], };
+
+/**
+ * What the table is sorted by.
+ */
+export type HoseSort = "due" | "age" | "machine" | "type" | "code" | "fitted" | "failures";
+
+/**
+ * Where a hose stands in its life.
+ */
+export type HoseState = "made" | "fitted" | "taken-off" | "failed-proof" | "withdrawn";
 
 /**
  * One kind of hose in a store.
@@ -3907,6 +4664,39 @@ bin: string,
 length_mm: Millimetres, };
 
 /**
+ * Hours of the machine against their limit.
+ */
+export type HoursClock = { 
+/**
+ * The limit.
+ */
+limit: number, 
+/**
+ * The rule that sets it.
+ */
+rule: CareRule, 
+/**
+ * Hours run when the meter was read last; none is not known.
+ */
+run: number | null, 
+/**
+ * When it was read.
+ */
+read_on: string | null, 
+/**
+ * The machine's own rate of use, which turns hours to a day.
+ */
+per_day: number | null, 
+/**
+ * The day the limit is reached at that rate.
+ */
+due: string | null, 
+/**
+ * Why something of this is not known.
+ */
+why_not: HoursUnknown | null, };
+
+/**
  * A reading of a machine's hour meter.
  */
 export type HoursRead = { 
@@ -3922,6 +4712,11 @@ hours: number,
  * When it was read.
  */
 date: string, };
+
+/**
+ * Why an age in hours is not known.
+ */
+export type HoursUnknown = "no-reading" | "no-hours-at-fitting" | "meter-set-back" | "no-rate";
 
 /**
  * How the cut-off of one end was parted from the other's.
@@ -4013,7 +4808,74 @@ refused: Array<RowRefused>,
 told: Array<RowTold>, };
 
 /**
- * A hose looked at in place.
+ * What was seen and what is done about it.
+ */
+export type InspectSaid = { 
+/**
+ * The sign, by its code.
+ */
+code: string, 
+/**
+ * How grave it counts.
+ */
+grade: Verdict, 
+/**
+ * What it is and what to do, in words.
+ */
+words: string, };
+
+/**
+ * What it would do.
+ */
+export type InspectTried = { 
+/**
+ * The gravest of it.
+ */
+grade: Verdict, 
+/**
+ * The soonest day the hose falls due now; none is not known, or nothing falls due.
+ */
+due_before: string | null, 
+/**
+ * And with it.
+ */
+due_after: string | null, 
+/**
+ * What is seen stops the machine.
+ */
+machine_stopped: boolean, 
+/**
+ * The machine.
+ */
+machine: MachineNamed | null, 
+/**
+ * Each thing that was seen, and what is done about it.
+ */
+said: Array<InspectSaid>, };
+
+/**
+ * An inspection as it would be written down.
+ */
+export type InspectTry = { 
+/**
+ * Which hose.
+ */
+code: TagCode, 
+/**
+ * When.
+ */
+date: string, 
+/**
+ * What was seen.
+ */
+findings: Array<Graded>, 
+/**
+ * Whether its ends were opened, which changes nothing of what it does.
+ */
+opened?: boolean, };
+
+/**
+ * A hose looked at.
  */
 export type Inspected = { 
 /**
@@ -4027,7 +4889,11 @@ date: string,
 /**
  * What was seen, each with its gravity. Empty: nothing was found.
  */
-findings: Array<Graded>, };
+findings: Array<Graded>, 
+/**
+ * Its ends were opened; else it was looked at in place, and what can not be seen there was not.
+ */
+opened?: boolean, };
 
 /**
  * What the diameter or length was read with.
@@ -4690,11 +5556,6 @@ survival_ci95: Array<[number, number] | null>,
 fitted: Array<FittedPoint>, };
 
 /**
- * Where a limit comes from.
- */
-export type LimitFrom = "guide" | { "policy": Scope };
-
-/**
  * Smallest and largest of a new part. Where the table gives a nominal size alone, both are that size;
  * where it gives one limit, the other is none.
  */
@@ -4751,6 +5612,9 @@ columns: Array<SheetHeading<ListColumn>>,
  * What no row can be without and no column is: a column is chosen for it, or one value given for all rows.
  */
 missing: Array<ListColumn>, };
+ * Kinds of files.
+ */
+export type ListKind = "ics" | "csv" | "xlsx";
 
 /**
  * A volume flow in litres a minute.
@@ -4962,12 +5826,29 @@ name: string,
 /**
  * What it is: `excavator`, `loader`, `forwarder`, `crane`, `press` and the like.
  */
-sort: string, };
+sort: string, 
+/**
+ * How hard it is on its hoses; none is not said and counts as normal.
+ */
+demand?: Demand, };
 
 /**
  * A machine.
  */
 export type MachineId = string;
+
+/**
+ * A machine and its name.
+ */
+export type MachineNamed = { 
+/**
+ * Which.
+ */
+machine: MachineId, 
+/**
+ * What people call it.
+ */
+name: string, };
 
 /**
  * Which machine.
@@ -5038,7 +5919,11 @@ circuits: Array<Versioned<Circuit>>,
 /**
  * Its places, by number.
  */
-places: Array<PlaceRow>, };
+places: Array<PlaceRow>, 
+/**
+ * What was seen on its hoses that stops it, by place.
+ */
+stopped_by: Array<StoppedBy>, };
 
 /**
  * When a hose was made, as far as its print says.
@@ -5875,7 +6760,19 @@ ports?: Ports | null,
 /**
  * What is known of the line and its oil.
  */
-oil?: OilLine | null, };
+oil?: OilLine | null, 
+/**
+ * How hard it is on hoses there; none is as hard as the machine.
+ */
+demand?: Demand, 
+/**
+ * What a failure there would put at risk. None: nobody has said; empty: looked at, none of them.
+ */
+stakes?: Array<Stake>, 
+/**
+ * The owner's own word on how bad a failure there would be, from 1 to 5; it stands over what the stakes say.
+ */
+consequence?: number, };
 
 /**
  * Where a place is. What another device has not handed over yet is not known.
@@ -5911,6 +6808,19 @@ site: SiteId | null,
 site_name: string | null, };
 
 /**
+ * The soonest that falls due at a place.
+ */
+export type PlaceDue = { 
+/**
+ * The day; none is not known.
+ */
+day: string | null, 
+/**
+ * What falls due.
+ */
+what: DueFor, };
+
+/**
  * A place on a machine where a hose sits.
  */
 export type PlaceId = string;
@@ -5931,6 +6841,21 @@ excess: Excess,
  * So many are not to be had by chance, even by the worst of all places that were looked at (5 %).
  */
 stands_out: boolean, };
+ * The last inspection of the hose that sits at a place.
+ */
+export type PlaceInspected = { 
+/**
+ * When.
+ */
+date: string, 
+/**
+ * The gravest that was found.
+ */
+grade: Verdict, 
+/**
+ * What was seen and stands.
+ */
+standing: Array<Standing>, };
 
 /**
  * Which place.
@@ -5956,7 +6881,19 @@ hoses: Array<Stay>,
 /**
  * The stay that ended last there; none where no hose has come off.
  */
-last_off: Stay | null, };
+last_off: Stay | null, 
+/**
+ * The last inspection of the hose that sits there; none where it was never inspected.
+ */
+inspected: PlaceInspected | null, 
+/**
+ * The last survey of the place.
+ */
+surveyed: Versioned<Surveyed> | null, 
+/**
+ * The soonest that falls due there.
+ */
+due: PlaceDue | null, };
 
 /**
  * A place, and what it says before the next hose is made for it.
@@ -6001,6 +6938,142 @@ sisters: Array<Sister>, };
 export type Points = "towards" | "away" | "front" | "back";
 
 /**
+ * The guides of the tables and the owner's rules over them.
+ */
+export type Policies = { 
+/**
+ * The guides.
+ */
+rules: Array<GuideRule>, 
+/**
+ * The owner's.
+ */
+policies: Array<PolicyKept>, };
+
+/**
+ * What holds there.
+ */
+export type PolicyAt = { 
+/**
+ * For hoses in service.
+ */
+service: RuleAt, 
+/**
+ * For hoses in store.
+ */
+storage: RuleAt, 
+/**
+ * Between inspections.
+ */
+inspection: RuleAt, };
+
+/**
+ * Where rules are asked for.
+ */
+export type PolicyAtQuestion = { 
+/**
+ * At this place.
+ */
+place?: PlaceId, 
+/**
+ * On this machine.
+ */
+machine?: MachineId, 
+/**
+ * On this site.
+ */
+site?: SiteId, 
+/**
+ * For such a line; a place has its own.
+ */
+line?: Line, 
+/**
+ * For such a demand; a place or machine has its own.
+ */
+demand?: Demand, };
+
+/**
+ * Dates of a scope.
+ */
+export type PolicyCounts = { 
+/**
+ * Whose day has come.
+ */
+past: number, 
+/**
+ * That stop.
+ */
+stopped: number, 
+/**
+ * That come within the days that are looked at.
+ */
+within: number, };
+
+/**
+ * A rule of the owner's.
+ */
+export type PolicyKept = { 
+/**
+ * The rule.
+ */
+policy: PolicySet, 
+/**
+ * The event that stands.
+ */
+version: EventRef, 
+/**
+ * Where it holds and for which hoses, in words.
+ */
+name: string, };
+
+/**
+ * A date that would be another.
+ */
+export type PolicyMove = { 
+/**
+ * The hose.
+ */
+code: TagCode, 
+/**
+ * Where it sits.
+ */
+at: PlaceAt | null, 
+/**
+ * What falls due.
+ */
+what: DueFor, 
+/**
+ * The day as it is.
+ */
+due_before: string | null, 
+/**
+ * And as it would be.
+ */
+due_after: string | null, 
+/**
+ * The verdict as it is.
+ */
+verdict_before: Verdict, 
+/**
+ * And as it would be.
+ */
+verdict_after: Verdict, };
+
+/**
+ * Which hoses of a scope. One that says both holds before one that says the line, that before one that says
+ * the demand, and that before one that says neither.
+ */
+export type PolicyOf = { 
+/**
+ * Those on such a line; none is any.
+ */
+line?: Line, 
+/**
+ * Those where it is so hard on them; none is any.
+ */
+demand?: Demand, };
+
+/**
  * The owner's limits for a scope, whole: a change writes all of them anew. None says nothing and
  * leaves it to the wider scope, and at last to the guide of the tables.
  */
@@ -6010,9 +7083,17 @@ export type PolicySet = {
  */
 scope: Scope, 
 /**
+ * Which hoses there; every one without.
+ */
+of?: PolicyOf, 
+/**
  * Years from assembly to replacement, storage included.
  */
 service_years?: number | null, 
+/**
+ * Hours of the machine from fitting to replacement.
+ */
+service_hours?: number, 
 /**
  * Years an assembly may lie before it is fitted.
  */
@@ -6022,9 +7103,63 @@ storage_years?: number | null,
  */
 inspection_years?: number | null, 
 /**
+ * Hours of the machine between inspections.
+ */
+inspection_hours?: number, 
+/**
  * Whether crossing these limits is a stop; else a caution.
  */
 stop: boolean, };
+
+/**
+ * What a change of a rule would do.
+ */
+export type PolicyTried = { 
+/**
+ * Where it holds and for which hoses, in words.
+ */
+name: string, 
+/**
+ * Hoses in its scope that fall due at all.
+ */
+hoses: number, 
+/**
+ * As it is.
+ */
+before: PolicyCounts, 
+/**
+ * As it would be.
+ */
+after: PolicyCounts, 
+/**
+ * How many dates would be others.
+ */
+moved: number, 
+/**
+ * The first of them, the gravest and soonest first.
+ */
+rows: Array<PolicyMove>, 
+/**
+ * Machines with a hose that would stop and does not now.
+ */
+machines_stopped: number, };
+
+/**
+ * A rule as it would be written down.
+ */
+export type PolicyTry = { 
+/**
+ * The rule.
+ */
+policy: PolicySet, 
+/**
+ * As of that day; today without.
+ */
+on?: string, 
+/**
+ * How many days ahead are looked at; 365 without.
+ */
+within_days?: number, };
 
 /**
  * A port: where, and which way the hose leaves it.
@@ -6751,6 +7886,31 @@ export type Regime = "laminar" | "transitional" | "turbulent";
 export type Reinforcement = "wire-braid" | "wire-spiral" | "textile-braid" | "thermoplastic-textile" | "ptfe-steel-braid" | "suction-helix";
 
 /**
+ * Chance times consequence of one hose.
+ */
+export type Risk = { 
+/**
+ * From 0 to 1.
+ */
+chance: number, 
+/**
+ * What that is.
+ */
+from: ChanceFrom, 
+/**
+ * From 1 to 5.
+ */
+consequence: number, 
+/**
+ * What says so.
+ */
+why: Array<ConsequenceWhy>, 
+/**
+ * Chance times consequence.
+ */
+product: number, };
+
+/**
  * Which end of the assembly. End A is the one the turn is sighted from.
  */
 export type Role = "A" | "B";
@@ -6787,6 +7947,27 @@ cuts: Array<BatchCut>,
  * What a person must see.
  */
 said: Array<StockSaid>, };
+
+/**
+ * A round on paper.
+ */
+export type RoundPaper = { 
+/**
+ * The round.
+ */
+round: RoundQuestion, 
+/**
+ * Size of the paper.
+ */
+paper: PaperSize, 
+/**
+ * The kind of file.
+ */
+kind: PaperKind, 
+/**
+ * Whether each hose's code stands on it to be scanned.
+ */
+tags: boolean, };
 
 /**
  * Where the day goes.
@@ -6889,6 +8070,21 @@ estimate: boolean, };
  * What becomes of a row.
  */
 export type RowIs = "made" | "changed" | "known" | "refused" | "left-out";
+ * A row of the tables as it was when something was made by it.
+ */
+export type RowMark = { 
+/**
+ * Its table, such as `hoses`.
+ */
+table: string, 
+/**
+ * What the row is called there.
+ */
+row: string, 
+/**
+ * The first 16 hexadecimal digits of the hash over its cells; remarks do not count.
+ */
+digest: string, };
 
 /**
  * A row that can not be taken in.
@@ -6919,6 +8115,43 @@ is: RowIs,
  * Site, machine and place as far as it could be read, or why it is refused.
  */
 what: string, };
+ * How a marked row stands now.
+ */
+export type RowStands = "same" | "changed" | "gone";
+
+/**
+ * What holds at a spot.
+ */
+export type RuleAt = { 
+/**
+ * The limit in years; none where the tables have no guide and nobody has said anything.
+ */
+years: RuleHeld | null, 
+/**
+ * The limit in hours of the machine; none where nobody set one.
+ */
+hours: RuleHeld | null, 
+/**
+ * The guide's own limit in years, where an owner's stands over it.
+ */
+guide: RuleHeld | null, 
+/**
+ * The owner's rules that a narrower one stands over, the narrowest first.
+ */
+over: Array<RuleHeld>, };
+
+/**
+ * A limit and the rule that sets it.
+ */
+export type RuleHeld = { 
+/**
+ * Years, or hours of the machine.
+ */
+limit: number, 
+/**
+ * The rule.
+ */
+rule: CareRule, };
 
 /**
  * What one reading says for a candidate against a rival.
@@ -7025,7 +8258,11 @@ export type Search = {
 /**
  * Beginnings of words: code, machine, place, site, size.
  */
-words: string, };
+words: string, 
+/**
+ * So many at most; 100 without.
+ */
+limit?: number, };
 
 /**
  * A segment that was refused.
@@ -7457,6 +8694,56 @@ export type ShowQuestion = {
 code: TagCode, };
 
 /**
+ * Something seen at an inspection.
+ */
+export type SignEntry = { 
+/**
+ * Its code.
+ */
+code: string, 
+/**
+ * What kind of thing.
+ */
+group: SignGroup, 
+/**
+ * The cause of failure it leads to, by its code.
+ */
+cause: string, 
+/**
+ * What is seen.
+ */
+name: string, 
+/**
+ * What to do.
+ */
+act: string, 
+/**
+ * A stop stops the machine; a caution moves the day.
+ */
+grade: Verdict, 
+/**
+ * Due at most so many days after the inspection; none for a stop, which is due at once.
+ */
+within_days: number | null, 
+/**
+ * How long it stands.
+ */
+until: StandsUntil, 
+/**
+ * Where it comes from.
+ */
+source: string, 
+/**
+ * How sure that is.
+ */
+basis: Basis, };
+
+/**
+ * What kind of thing is seen.
+ */
+export type SignGroup = "cover" | "shape" | "leak" | "end" | "routing" | "marking" | "other";
+
+/**
  * What a point gives away: the press is not what it was.
  */
 export type Signal = "outside" | "jump" | "two-of-three" | "four-of-five" | "eight-on-one-side";
@@ -7623,9 +8910,65 @@ turn_deg?: Degrees | null,
 cover?: Cover | null, };
 
 /**
+ * What a failure at a place puts at risk.
+ */
+export type Stake = "someone-beside" | "load-held-up" | "hot-surface" | "remote";
+
+/**
+ * What a failure puts at risk.
+ */
+export type StakeEntry = { 
+/**
+ * Its name in the contract; `none` and `not-said` besides.
+ */
+stake: string, 
+/**
+ * From 1, a nuisance, to 5, someone may be hurt.
+ */
+weight: number, 
+/**
+ * What it is called.
+ */
+name: string, 
+/**
+ * Where it comes from.
+ */
+source: string, 
+/**
+ * How sure that is.
+ */
+basis: Basis, };
+
+/**
+ * Something that was seen on a hose and stands.
+ */
+export type Standing = { 
+/**
+ * The sign, by its code.
+ */
+sign: string, 
+/**
+ * How grave: a stop stops the machine.
+ */
+grade: Verdict, 
+/**
+ * When.
+ */
+seen_on: string, 
+/**
+ * The day it is due for.
+ */
+due: string, };
+
+/**
  * Whether what is wanted is there.
  */
 export type Stands = "there" | "short" | "not-kept" | "not-known";
+
+/**
+ * How long something that was seen stands.
+ */
+export type StandsUntil = "off" | "next";
 
 /**
  * A value of one side.
@@ -8232,6 +9575,27 @@ critical_time_s: number | null,
 pressure_rise_bar: Bar | null, };
 
 /**
+ * Something seen on a hose that stops its machine.
+ */
+export type StoppedBy = { 
+/**
+ * The place.
+ */
+place: PlaceId, 
+/**
+ * The hose.
+ */
+code: TagCode, 
+/**
+ * What was seen, by the sign's code.
+ */
+sign: string, 
+/**
+ * When.
+ */
+seen_on: string, };
+
+/**
  * A van or shelf at a glance.
  */
 export type StoreSum = { 
@@ -8667,6 +10031,130 @@ volumetric_expansion_cm3_m_mpa?: number | null, };
  * How the part still in service was reckoned, without any law of lives.
  */
 export type SurvivalBy = "kaplan-meier" | "turnbull";
+ * The places of a machine, and what was read of each in place.
+ */
+export type Survey = { 
+/**
+ * The machine.
+ */
+machine: MachineId, 
+/**
+ * What people call it.
+ */
+name: string, 
+/**
+ * Its places, by number.
+ */
+places: Array<SurveyPlace>, 
+/**
+ * Places that were looked at.
+ */
+done: number, 
+/**
+ * Places that were not, or could not be reached.
+ */
+left: number, };
+
+/**
+ * The likeliest hose and ends by what was read in place.
+ */
+export type SurveyFound = { 
+/**
+ * The hose.
+ */
+hose: string | null, 
+/**
+ * End A.
+ */
+A: string | null, 
+/**
+ * End B.
+ */
+B: string | null, };
+
+/**
+ * A place on the walk.
+ */
+export type SurveyPlace = { 
+/**
+ * Which.
+ */
+place: PlaceId, 
+/**
+ * Its number on the machine's drawing.
+ */
+number: number, 
+/**
+ * What people call it.
+ */
+name: string, 
+/**
+ * The hose that sits there, as far as the register knows.
+ */
+code: TagCode | null, 
+/**
+ * What belongs there.
+ */
+spec: Spec | null, 
+/**
+ * The last survey.
+ */
+last: Versioned<Surveyed> | null, 
+/**
+ * Whether what was read settles each part; what was not opened seldom does.
+ */
+settled: Settled | null, 
+/**
+ * The likeliest by what was read.
+ */
+found: SurveyFound, 
+/**
+ * What can still be read in place.
+ */
+next: Array<NextReading>, };
+
+/**
+ * Which machine.
+ */
+export type SurveyQuestion = { 
+/**
+ * Its id.
+ */
+machine: MachineId, };
+
+/**
+ * How far a place was looked into when it was surveyed.
+ */
+export type SurveyState = "not-opened" | "opened" | "not-reached" | "no-hose";
+
+/**
+ * A place looked at on a walk round the machine.
+ */
+export type Surveyed = { 
+/**
+ * Which.
+ */
+place: PlaceId, 
+/**
+ * When.
+ */
+date: string, 
+/**
+ * How far.
+ */
+state: SurveyState, 
+/**
+ * The tag that was seen there; none was seen without.
+ */
+code?: TagCode, 
+/**
+ * What was read.
+ */
+readings?: Readings, 
+/**
+ * What was seen besides.
+ */
+note?: string, };
 
 /**
  * What can be chosen and drawn.
@@ -8696,6 +10184,18 @@ forms: Array<string>,
  * Causes of failure.
  */
 causes: Array<CauseEntry>, 
+/**
+ * What is seen at inspections, and what it does.
+ */
+signs: Array<SignEntry>, 
+/**
+ * What a failure puts at risk, and how bad that is.
+ */
+stakes: Array<StakeEntry>, 
+/**
+ * How hard a place can be on hoses.
+ */
+demands: Array<Demand>, 
 /**
  * What a place can ask of the hose.
  */
@@ -9457,6 +10957,9 @@ export type Weakest = "hose" | "A" | "B" | "adapter";
  * Whether the chance to fail rises with age.
  */
 export type Wear = "wears-out" | "fails-young" | "not-known";
+ * Whose a rule is.
+ */
+export type Whose = "guide" | "yours";
 
 /**
  * Which candidate is to be explained.
@@ -9545,7 +11048,16 @@ export interface Commands {
   'batch.paper': { input: BatchPaper; output: FileMade };
   'quote': { input: QuoteQuestion; output: Answer<Quote> };
   'quote.paper': { input: QuotePaper; output: FileMade };
+  'policy.list': { input: Nothing; output: Answer<Policies> };
+  'policy.at': { input: PolicyAtQuestion; output: Answer<PolicyAt> };
+  'policy.try': { input: PolicyTry; output: Answer<PolicyTried> };
+  'inspect.try': { input: InspectTry; output: Answer<InspectTried> };
+  'desk.hoses': { input: DeskQuestion; output: Answer<DeskTable> };
+  'desk.codes': { input: DeskQuestion; output: Answer<HoseCodes> };
+  'desk.glance': { input: GlanceQuestion; output: Answer<Glance> };
+  'desk.export': { input: DeskExport; output: FileMade };
   'round': { input: RoundQuestion; output: Answer<Round> };
+  'round.paper': { input: RoundPaper; output: FileMade };
   'certificate.paper': { input: CertificateQuestion; output: FileMade };
   'report.paper': { input: CertificateQuestion; output: FileMade };
   'press': { input: PressQuestion; output: Answer<Press> };
@@ -9597,8 +11109,11 @@ export interface Commands {
   'register.overview': { input: Nothing; output: Answer<Overview> };
   'register.machine': { input: MachineQuestion; output: Answer<MachineSheet> };
   'register.place': { input: PlaceQuestion; output: Answer<PlaceSaid> };
-  'register.show': { input: ShowQuestion; output: Answer<Hose> };
+  'register.show': { input: ShowQuestion; output: Answer<HoseShown> };
   'register.due': { input: DueQuestion; output: Answer<DueList> };
+  'register.due.export': { input: DueExport; output: FileMade };
+  'register.survey': { input: SurveyQuestion; output: Answer<Survey> };
+  'register.affected': { input: AffectedQuestion; output: Answer<Affected> };
   'register.life': { input: LivesQuestion; output: Answer<Lives> };
   'register.life.paper': { input: LivesPaper; output: FileMade };
   'register.search': { input: Search; output: Answer<Hits> };

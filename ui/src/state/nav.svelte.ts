@@ -1,4 +1,4 @@
-import type { MachineId, PlaceId, TagCode } from '../backend/types';
+import type { MachineId, PlaceId, Scope, TagCode } from '../backend/types';
 import type { PlaceId as BarPlace } from '../components/PlaceIcon.svelte';
 
 /** The sheets of the van; without one, their list. */
@@ -28,6 +28,14 @@ export type Screen =
   | { at: 'label'; code: TagCode }
   /** Labels of all that sits on a machine, of those hoses, or of what falls due. */
   | { at: 'labels'; machine?: MachineId; codes?: TagCode[] }
+  /** Every hose in one table. */
+  | { at: 'hoses' }
+  /** A machine looked over, one place after the other. */
+  | { at: 'survey'; machine: MachineId }
+  /** The limits of age, the tables' and the owner's; of one scope where it was opened from there. */
+  | { at: 'policies'; scope?: Scope }
+  /** Hoses that rested on rows of the tables which changed. */
+  | { at: 'affected' }
   | { at: 'due'; part?: 'lives' }
   | { at: 'van'; part?: VanPart }
   /** What is kept; `take` counts a bin. */
@@ -49,13 +57,17 @@ export function barPlace(screen: Screen): BarPlace {
     case 'place':
     case 'hose':
     case 'label':
+    case 'hoses':
+    case 'survey':
       return 'machines';
     case 'labels':
-      return screen.codes ? 'van' : screen.machine === undefined ? 'due' : 'machines';
+      return screen.codes || screen.machine !== undefined ? 'machines' : 'due';
     case 'papers':
       return screen.code === undefined ? 'job' : 'machines';
     case 'due':
     case 'round':
+    case 'policies':
+    case 'affected':
       return 'due';
     case 'van':
     case 'stock':

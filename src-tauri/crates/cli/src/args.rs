@@ -217,6 +217,24 @@ pub enum Command {
         /// The van; else the one of the settings, or the only one.
         #[arg(long)]
         store: Option<String>,
+        /// Leave the round as a file: .pdf, .txt, .json or .svg.
+        #[arg(long)]
+        out: Option<PathBuf>,
+        /// Size of the paper.
+        #[arg(long, value_enum, default_value = "a4")]
+        paper: Paper,
+        /// With each hose's code on the paper to be scanned.
+        #[arg(long, requires = "out")]
+        tags: bool,
+    },
+    /// Your own rules of service, storage and inspection over the guides of the tables.
+    Policy {
+        /// The register's file.
+        #[arg(long)]
+        db: PathBuf,
+        /// What to do.
+        #[command(subcommand)]
+        command: Policy,
     },
     /// Where the ports are -> how tight the hose bends.
     Route {
@@ -731,14 +749,85 @@ pub enum Register {
         /// The code as it stands on the tag; or the name or id of a place or machine, or words that only one has.
         what: String,
     },
-    /// What falls due, soonest first.
+    /// What falls due, soonest first, or by what a failure puts at risk.
     Due {
         /// Count as of this day (YYYY-MM-DD) instead of today.
         #[arg(long)]
         on: Option<chrono::NaiveDate>,
+        /// In which order.
+        #[arg(long, value_enum, default_value = "date")]
+        by: DueBy,
+        /// Of these kinds alone.
+        #[arg(long, value_enum)]
+        what: Vec<DueWhat>,
+        /// At this machine or place alone, by name or id.
+        #[arg(long)]
+        at: Option<String>,
+        /// On this site alone, by name.
+        #[arg(long)]
+        site: Option<String>,
+        /// What is past, not known, or comes within so many days.
+        #[arg(long)]
+        within_days: Option<u32>,
+        /// How many days ahead the chance of failing looks.
+        #[arg(long)]
+        ahead_days: Option<u32>,
+        /// Leave it as a file: .ics, .csv or .xlsx.
+        #[arg(long)]
+        out: Option<PathBuf>,
         /// Show every date; without it the first 40. The JSON answer has all.
         #[arg(long)]
         all: bool,
+    },
+    /// An inspection of a hose: what was seen, and what that does.
+    Inspect {
+        /// The code on its tag.
+        code: String,
+        /// What was seen, by its code (`ABR-WIRE`), as many as there are; graver than the table with `:stop`.
+        #[arg(long)]
+        sign: Vec<String>,
+        /// On this day (YYYY-MM-DD) instead of today.
+        #[arg(long)]
+        on: Option<chrono::NaiveDate>,
+        /// Its ends were opened; else it was looked at in place.
+        #[arg(long)]
+        opened: bool,
+        /// Say what it would do; write nothing.
+        #[arg(long)]
+        dry_run: bool,
+    },
+    /// A walk round a machine: what was read of each place without opening it.
+    Survey {
+        /// The machine, by name or id.
+        machine: String,
+    },
+    /// The hoses that rest on rows of the tables that have changed since.
+    Affected {
+        /// Of this hose alone, by its code.
+        code: Option<String>,
+    },
+    /// All hoses in one table.
+    Hoses {
+        /// With words that begin so.
+        words: Option<String>,
+        /// In which order.
+        #[arg(long, value_enum, default_value = "due")]
+        sort: HosesBy,
+        /// The other way round.
+        #[arg(long)]
+        descending: bool,
+        /// Whose day has come.
+        #[arg(long)]
+        past: bool,
+        /// Count as of this day (YYYY-MM-DD) instead of today.
+        #[arg(long)]
+        on: Option<chrono::NaiveDate>,
+        /// So many from the first are left out.
+        #[arg(long)]
+        offset: Option<u32>,
+        /// So many at most.
+        #[arg(long)]
+        limit: Option<u32>,
     },
     /// How long hoses last here, in years since they were fitted.
     Life {
@@ -788,6 +877,75 @@ pub enum Register {
     Rebuild,
     /// Walk the log and prove that nothing in it was changed.
     Verify,
+}
+
+/// What can be done with the owner's rules.
+#[derive(Debug, Subcommand)]
+pub enum Policy {
+    /// The guides of the tables, and your rules over them.
+    List,
+    /// Which rules hold at a machine or place, and why those.
+    At {
+        /// Its name or id.
+        what: String,
+    },
+    /// What a rule would do, before it is kept: which hoses would fall due.
+    Try {
+        /// The rule, as JSON; - reads standard input.
+        policy: PathBuf,
+        /// Count as of this day (YYYY-MM-DD) instead of today.
+        #[arg(long)]
+        on: Option<chrono::NaiveDate>,
+        /// How many days ahead are looked at.
+        #[arg(long)]
+        within_days: Option<u32>,
+    },
+    /// Keep a rule.
+    Set {
+        /// The rule, as JSON; - reads standard input.
+        policy: PathBuf,
+    },
+}
+
+/// In which order what falls due is listed.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum DueBy {
+    /// Soonest first.
+    Date,
+    /// Chance times consequence.
+    Risk,
+}
+
+/// What falls due.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum DueWhat {
+    /// To be replaced.
+    Service,
+    /// Stored long enough.
+    Storage,
+    /// To be inspected.
+    Inspection,
+    /// Something was seen on it.
+    Finding,
+}
+
+/// In which order hoses are listed.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum HosesBy {
+    /// The day it falls due.
+    Due,
+    /// Its age.
+    Age,
+    /// Site, machine and place.
+    Machine,
+    /// Standard, type and size.
+    Type,
+    /// Code.
+    Code,
+    /// The day it was fitted.
+    Fitted,
+    /// Failures at its place.
+    Failures,
 }
 
 /// Sizes of paper.

@@ -4,6 +4,7 @@
 
 mod args;
 mod bench;
+mod care;
 mod input;
 mod outcome;
 mod plain;

@@ -2,11 +2,12 @@
 
 use crate::args::{Arguments, Command, LivesBy, Of, Paper, Register};
 use crate::bench;
+use crate::care;
 use crate::input::{self, How};
 use crate::outcome::Outcome;
-use crate::plain::{CutShown, DueShown, Left, Schemas, SheetShown};
+use crate::plain::{CutShown, Left, Schemas, SheetShown};
 use crate::share;
-use crate::stock;
+use crate::stock::{self, RoundFile};
 use crate::tag;
 use crate::world::Machine;
 use hosewright_api::commands::certificate::CertificateQuestion;
@@ -14,8 +15,8 @@ use hosewright_api::commands::make::{MakeQuestion, PaperKind, PaperQuestion, Pap
 use hosewright_api::commands::press::PressQuestion;
 use hosewright_api::commands::print::PrintQuestion;
 use hosewright_api::commands::register::{
-    DueQuestion, Export, ExportKind, Import, ListMatchQuestion, LivesPaper, LivesQuestion, MachineQuestion,
-    Named, PlaceQuestion, Record, RecordEvent, Search, ShowQuestion,
+    Export, ExportKind, Import, ListMatchQuestion, LivesPaper, LivesQuestion, MachineQuestion, Named,
+    PlaceQuestion, Record, RecordEvent, Search, ShowQuestion,
 };
 use hosewright_api::commands::round::RoundQuestion;
 use hosewright_api::commands::{self, File, Nothing};
@@ -116,7 +117,7 @@ pub fn run(arguments: &Arguments) -> Result<Outcome, ApiError> {
             let file = SheetFile { subject, out: out.as_deref(), paper: *paper };
             stock::quote(&mut api, hoses.as_deref(), codes, &file, json)
         }
-        Command::Round { what, db, on, within_days, store } => {
+        Command::Round { what, db, on, within_days, store, out, paper, tags } => {
             bench::open(&mut api, db)?;
             let asked = RoundQuestion {
                 on: *on,
@@ -124,7 +125,12 @@ pub fn run(arguments: &Arguments) -> Result<Outcome, ApiError> {
                 store: store.clone(),
                 ..RoundQuestion::default()
             };
-            stock::round(&mut api, what, asked, json)
+            let paper = out.as_deref().map(|out| RoundFile { out, paper: *paper, tags: *tags });
+            stock::round(&mut api, what, asked, paper, json)
+        }
+        Command::Policy { db, command } => {
+            bench::open(&mut api, db)?;
+            care::policy(&mut api, command, json)
         }
         Command::Route { ports } => route(&mut api, ports, json),
         Command::Flow { line } => {
@@ -272,10 +278,11 @@ fn on_register(api: &mut Api, db: &Path, command: &Register, json: bool) -> Resu
             Outcome::of(&commands::register::record(api, Record { events }, &[])?, json, api.words())
         }
         Register::Show { what } => show(api, what, json),
-        Register::Due { on, all } => {
-            let list = commands::register::due(api, DueQuestion { on: *on }, &[])?;
-            Outcome::of(&DueShown { list, all: *all }, json, api.words())
-        }
+        Register::Due { .. } => care::due(api, command, json),
+        Register::Inspect { .. } => care::inspect(api, command, json),
+        Register::Survey { machine } => care::survey(api, machine, json),
+        Register::Affected { code } => care::affected(api, code.as_deref(), json),
+        Register::Hoses { .. } => care::hoses(api, command, json),
         Register::Life { by, on, since, failure_cost, planned_cost, out, paper } => {
             let by = match by {
                 LivesBy::Hose => commands::register::LivesBy::Hose,
@@ -296,7 +303,7 @@ fn on_register(api: &mut Api, db: &Path, command: &Register, json: bool) -> Resu
             Outcome::of(&answer, json, api.words())
         }
         Register::Search { words: text } => {
-            let answer = commands::register::search(api, Search { words: text.clone() }, &[])?;
+            let answer = commands::register::search(api, Search { words: text.clone(), limit: None }, &[])?;
             Outcome::of(&answer, json, api.words())
         }
         Register::Merge { bundle } => Outcome::of(

@@ -1,11 +1,12 @@
 //! Commands of stock, batches, quotes and rounds.
 
-use crate::args::Stock;
+use crate::args::{Paper, Stock};
 use crate::bench::{open, writing};
 use crate::input;
 use crate::outcome::Outcome;
 use crate::run::{SheetFile, paper_kind, size};
 use hosewright_api::commands::batch::{BatchPaper, BatchQuestion};
+use hosewright_api::commands::care::{RoundPaper, round_paper};
 use hosewright_api::commands::make::MakeQuestion;
 use hosewright_api::commands::quote::{QuotePaper, QuoteQuestion};
 use hosewright_api::commands::register::{Named, named};
@@ -226,11 +227,22 @@ pub fn quote(
     Outcome::of(&quoted, json, api.words())
 }
 
+/// The round as a paper.
+pub struct RoundFile<'a> {
+    /// The file.
+    pub out: &'a Path,
+    /// Size of the paper.
+    pub paper: Paper,
+    /// With the codes of the hoses.
+    pub tags: bool,
+}
+
 /// The round over machines and places by name.
 pub fn round(
     api: &mut Api,
     what: &[String],
     mut asked: RoundQuestion,
+    file: Option<RoundFile<'_>>,
     json: bool,
 ) -> Result<Outcome, ApiError> {
     for name in what {
@@ -241,6 +253,11 @@ pub fn round(
                 return Err(ApiError::input("what", "the name of a machine or place is expected"));
             }
         }
+    }
+    if let Some(RoundFile { out, paper, tags }) = file {
+        let (kind, paper) = (paper_kind(out)?, size(paper));
+        let asked = RoundPaper { round: asked.clone(), paper, kind, tags };
+        input::leave(out, &round_paper(api, asked, &[])?.bytes)?;
     }
     Outcome::of(&rounds::round(api, asked, &[])?, json, api.words())
 }

@@ -3,13 +3,14 @@
 //! Data flows one way, a module for each arrow:
 //! readings -> [`find`] -> candidates -> [`check`] -> findings -> [`make`] -> build sheet ->
 //! [`tag`] -> text on a label -> [`record`] -> events of the register.
-//! [`print`], [`flow`], [`route`], [`crimp`](mod@crimp) and [`life`] answer questions beside that way; [`fleet`] says
+//! [`care`] says when a hose falls due. [`print`], [`flow`], [`route`], [`crimp`](mod@crimp) and [`life`] answer questions beside that way; [`fleet`] says
 //! who made a tag.
 //!
 //! The crate does no input or output, has no clock and no randomness of its own, and makes no
 //! sentences: it gives codes and values, and words are made at the edge.
 
 pub mod bench;
+pub mod care;
 pub mod catalogue;
 pub mod check;
 pub mod crimp;

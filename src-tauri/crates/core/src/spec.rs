@@ -232,6 +232,20 @@ pub enum Line {
     Cylinder,
 }
 
+impl Line {
+    /// Its name in the contract.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Line::Pressure => "pressure",
+            Line::Return => "return",
+            Line::Suction => "suction",
+            Line::CaseDrain => "case-drain",
+            Line::Pilot => "pilot",
+            Line::Cylinder => "cylinder",
+        }
+    }
+}
+
 /// What the assembly will have to stand.
 #[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
 #[serde(deny_unknown_fields, default)]

@@ -14,6 +14,6 @@ pub mod table;
 
 pub use assembly::AssemblyDrawn;
 pub use drawing::{Anchor, Drawing, DrawingError, Ink, Op, Weight, stacked, to_pdf};
-pub use label::{Fact, Label, LabelError, Wanted, code, label, on_pages};
+pub use label::{Fact, Label, LabelError, Wanted, code, label, on_pages, tags};
 pub use life::LivesDrawn;
 pub use signature::signature;

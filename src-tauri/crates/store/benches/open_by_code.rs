@@ -15,12 +15,11 @@ use hosewright_core::record::{
 };
 use hosewright_core::spec::{Service, Spec};
 use hosewright_core::tag::TagCode;
-use hosewright_store::{Guide, Register};
+use hosewright_store::{DueAsk, Register};
 use std::hint::black_box;
 
 const MACHINES: u16 = 500;
 const PLACES: u16 = 20;
-const GUIDE: Guide = Guide { service_years: 6.0, storage_years: 2.0, inspection_years: 1.0 };
 
 fn id(n: u16) -> [u8; 16] {
     let mut bytes = [0; 16];
@@ -51,7 +50,13 @@ fn fleet() -> Vec<Body> {
     for m in 0..MACHINES {
         let machine = MachineId::from_bytes(id(m));
         let name = format!("Excavator {m}");
-        bodies.push(Body::MachineSet(Machine { machine, site: Some(site), name, sort: "excavator".into() }));
+        bodies.push(Body::MachineSet(Machine {
+            machine,
+            site: Some(site),
+            name,
+            sort: "excavator".into(),
+            demand: None,
+        }));
         for p in m * PLACES..(m + 1) * PLACES {
             let place = PlaceId::from_bytes(id(p));
             bodies.push(Body::PlaceSet(Box::new(Place {
@@ -65,6 +70,9 @@ fn fleet() -> Vec<Body> {
                 service: Service::default(),
                 ports: None,
                 oil: None,
+                demand: None,
+                stakes: None,
+                consequence: None,
             })));
             bodies.push(Body::AssemblyMade(Box::new(Assembly {
                 code: code(p),
@@ -77,6 +85,7 @@ fn fleet() -> Vec<Body> {
                 pressure_bar: None,
                 bench: None,
                 catalogue: "tables".into(),
+                rests_on: Vec::new(),
                 program: "bench".into(),
                 taken_in: None,
             })));
@@ -104,8 +113,10 @@ fn bench(criterion: &mut Criterion) {
         let words = format!("excavator {}", code(4711));
         bench.iter(|| register.search(black_box(&words), 20).expect("reads"));
     });
-    criterion.bench_function("due list, 10 000 hoses", |bench| {
-        bench.iter(|| register.due(black_box(today), GUIDE).expect("reads"));
+    let rules = register.rules().expect("reads");
+    criterion.bench_function("first page of what falls due, 10 000 hoses", |bench| {
+        let ask = DueAsk { limit: Some(50), ..DueAsk::default() };
+        bench.iter(|| register.due(black_box(today), &ask, &rules).expect("reads"));
     });
     criterion.bench_function("write one record", |bench| {
         let machine = MachineId::from_bytes(id(499));

@@ -1,5 +1,6 @@
 //! Writing: events of this device, their tables changed in the same transaction.
 
+use crate::derive::Touched;
 use crate::{Error, Register, guard, log, project};
 use chrono::{DateTime, Utc};
 use hosewright_core::record::{Body, BodyText, DeviceId, Event, EventRef, Hlc, SCHEMA, StockWhy, Track};
@@ -57,6 +58,7 @@ impl Register {
         let tx = self.db.transaction_with_behavior(TransactionBehavior::Immediate)?;
         let mut end = log::end(&tx, self.device)?;
         let mut time = log::latest_time(&tx)?;
+        let mut touched = Touched::default();
         let mut written = Vec::new();
         for new in events {
             let NewEvent { body, builds_on } = new.into();
@@ -79,7 +81,9 @@ impl Register {
             let hash = event.hash()?;
             let body = log::insert(&tx, &event, hash)?;
             for track in log::touched(&tx, &event, &body)? {
+                touched.note(&tx, &track)?;
                 project::track(&tx, &track)?;
+                touched.note(&tx, &track)?;
             }
             end = log::End { number: event.number, hash };
             written.push(event.at());
@@ -87,6 +91,7 @@ impl Register {
                 return Err(Error::Stopped);
             }
         }
+        touched.settle(&tx)?;
         tx.commit()?;
         Ok(written)
     }
@@ -133,7 +138,7 @@ fn stands(db: &Connection, body: &Body, device: DeviceId) -> Result<Vec<EventRef
         (Track::Circuit(id), _) => ("SELECT version FROM circuit WHERE circuit = ?1", id.to_string()),
         (Track::Place(id), _) => ("SELECT version FROM place WHERE place = ?1", id.to_string()),
         (Track::Withdrawal(code), _) => ("SELECT version FROM withdrawal WHERE code = ?1", code.to_string()),
-        (Track::Policy(scope), _) => ("SELECT version FROM policy WHERE scope = ?1", scope.to_string()),
+        (Track::Policy(key), _) => ("SELECT version FROM policy WHERE key = ?1", key.to_string()),
         (Track::StockPlace { store, item }, _) => (
             "SELECT version FROM stock_place WHERE json_array(store, item) = ?1",
             serde_json::to_string(&[store, &item.key()])?,
@@ -153,6 +158,7 @@ fn stands(db: &Connection, body: &Body, device: DeviceId) -> Result<Vec<EventRef
             Track::Made(_)
             | Track::Hours(_)
             | Track::Inspections(_)
+            | Track::Surveys(_)
             | Track::Overrides(_)
             | Track::Labels(_)
             | Track::Stock { .. }

@@ -33,6 +33,7 @@ pub(crate) fn check(
         Body::Fitted(fitted) => check_fitted(db, fitted, correcting),
         Body::TakenOff(off) => check_taken_off(db, off, correcting),
         Body::Inspected(seen) => known(db, Thing::Hose, seen.code),
+        Body::Surveyed(seen) => known(db, Thing::Place, seen.place),
         Body::Overridden(over) => known(db, Thing::Hose, over.code).and(known(db, Thing::Person, over.by)),
         Body::Labelled(labelled) => known(db, Thing::Hose, labelled.code),
         Body::TagWithdrawn(withdrawn) => known(db, Thing::Hose, withdrawn.code),

@@ -11,6 +11,7 @@
 mod append;
 mod backup;
 mod bundle;
+mod derive;
 mod drafts;
 mod error;
 mod guard;
@@ -39,10 +40,11 @@ pub use keys::{FleetKept, Keys};
 pub use merge::{Merged, Refusal, Refused};
 pub use open::Register;
 pub use query::{
-    Conflict, Contradiction, CountedFrom, Counts, Device, Due, DueFor, Found, Guide, Hit, Hose,
-    HoseInspection, HoseNote, HoseOverride, HosePhoto, LimitFrom, MachineRow, MachineSheet, Overdue,
-    PieceKept, PlaceAt, PlaceRow, PlaceSheet, Sister, SiteRow, Spell, Status, Stay, Stock, StockConflict, StockUsed, Told,
-    UsedWhat, Versioned, Written,
+    AgeCount, Conflict, Contradiction, Counts, Device, Due, DueAsk, DueCounts, DueHose, DueSite, Found, Hit,
+    Hose, HoseFilter, HoseInspection, HoseNote, HoseOverride, HosePhoto, HoseRow, HoseSort, HoseState,
+    HosesGlance, MachineRow, MachineSheet, Overdue, PieceKept, PlaceAt, PlaceDue, PlaceInspected, PlaceRow,
+    PlaceSheet, Resting, Sister, SiteRow, Spell, Status, Stay, Stock, StockConflict, StockUsed, StoppedBy,
+    Told, UsedWhat, Versioned, Written,
 };
 pub use scans::{ScanKept, ScanWay, Scanned};
 pub use settings::SettingsKept;

@@ -102,9 +102,36 @@ pub(crate) fn get(db: &Connection, at: EventRef) -> Result<Option<Event>, Error>
 
 /// Every event, series by series.
 pub(crate) fn all(db: &Connection) -> Result<Vec<Event>, Error> {
+    let mut events = Vec::new();
+    each(db, |event| {
+        events.push(event);
+        Ok(())
+    })?;
+    Ok(events)
+}
+
+/// Goes through every event, series by series, and holds one at a time.
+pub(crate) fn each(db: &Connection, mut work: impl FnMut(Event) -> Result<(), Error>) -> Result<(), Error> {
     let mut statement = db.prepare(&format!("SELECT {COLUMNS} FROM event ORDER BY device, number"))?;
-    let events = statement.query_map([], event)?;
-    Ok(events.collect::<Result<_, _>>()?)
+    let mut found = statement.query([])?;
+    while let Some(row) = found.next()? {
+        work(event(row)?)?;
+    }
+    Ok(())
+}
+
+/// Goes through every track that an event was noted to belong to.
+pub(crate) fn tracks(db: &Connection, mut work: impl FnMut(Track) -> Result<(), Error>) -> Result<(), Error> {
+    let mut statement = db.prepare("SELECT key, min(device) AS device, number FROM track GROUP BY key")?;
+    let mut found = statement.query([])?;
+    while let Some(row) = found.next()? {
+        let at = at(row)?;
+        // Any event of a track says which track it is.
+        if let Some(track) = get(db, at)?.and_then(|event| event.body.read().track(event.device)) {
+            work(track)?;
+        }
+    }
+    Ok(())
 }
 
 /// A run of one device's events, in their order.

@@ -1,5 +1,6 @@
 //! Taking in what other devices wrote: a union that comes out the same in any order.
 
+use crate::derive::Touched;
 use crate::{Bundle, Error, Register, log, people, project};
 use hosewright_core::record::{DeviceId, Event, Hash, Track};
 use rusqlite::{Connection, TransactionBehavior, params};
@@ -58,9 +59,13 @@ impl Register {
             merge.series(series)?;
         }
         let Merge { touched, mut merged, .. } = merge;
+        let mut things = Touched::default();
         for track in touched.values() {
+            things.note(&tx, track)?;
             project::track(&tx, track)?;
+            things.note(&tx, track)?;
         }
+        things.settle(&tx)?;
         for person in &bundle.people {
             people::merge(&tx, person)?;
         }

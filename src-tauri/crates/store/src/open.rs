@@ -11,7 +11,7 @@ pub(crate) const APPLICATION_ID: i64 = 0x686f_7365;
 
 /// The steps from an empty file to the present schema, in order; never edited once released. A
 /// file's `user_version` is the number of steps it has had.
-const MIGRATIONS: [&str; 7] = [
+const MIGRATIONS: [&str; 8] = [
     include_str!("../../../../migrations/0001_register.sql"),
     include_str!("../../../../migrations/0002_supplier.sql"),
     include_str!("../../../../migrations/0003_stock.sql"),
@@ -19,6 +19,7 @@ const MIGRATIONS: [&str; 7] = [
     include_str!("../../../../migrations/0005_device_key.sql"),
     include_str!("../../../../migrations/0006_unfinished.sql"),
     include_str!("../../../../migrations/0007_bins.sql"),
+    include_str!("../../../../migrations/0008_care.sql"),
 ];
 
 /// Raise it when any projection is computed in another way: files made by an older program are

@@ -1,14 +1,12 @@
 //! The projected tables anew from the log, and their whole content as text.
 
-use crate::{Error, Register, log, project};
-use hosewright_core::record::Track;
+use crate::{Error, Register, derive, log, project};
 use rusqlite::types::ValueRef;
 use rusqlite::{Connection, Row};
-use std::collections::BTreeMap;
 use std::fmt::Write;
 
 /// Every table that is projected from the log.
-pub(crate) const PROJECTED: [&str; 26] = [
+pub(crate) const PROJECTED: [&str; 32] = [
     "track",
     "link",
     "conflict",
@@ -26,6 +24,12 @@ pub(crate) const PROJECTED: [&str; 26] = [
     "labelled",
     "withdrawal",
     "policy",
+    "survey",
+    "rests",
+    "meter",
+    "hose",
+    "due",
+    "found",
     "stock",
     "stock_place",
     "stock_used",
@@ -42,18 +46,9 @@ pub(crate) fn rebuild(db: &Connection) -> Result<(), Error> {
     for table in PROJECTED {
         db.execute(&format!("DELETE FROM {table}"), [])?;
     }
-    let mut tracks: BTreeMap<String, Track> = BTreeMap::new();
-    for event in log::all(db)? {
-        let body = event.body.read();
-        log::index(db, &event, &body)?;
-        if let Some(track) = body.track(event.device) {
-            tracks.insert(track.to_string(), track);
-        }
-    }
-    for track in tracks.values() {
-        project::track(db, track)?;
-    }
-    Ok(())
+    log::each(db, |event| log::index(db, &event, &event.body.read()))?;
+    log::tracks(db, |track| project::track(db, &track))?;
+    derive::all(db)
 }
 
 /// The log's events and every projected row as text, a line each, in a fixed order.
@@ -61,8 +56,9 @@ pub(crate) fn dump(db: &Connection) -> Result<String, Error> {
     let mut text = String::new();
     rows(db, "event", "SELECT device, number, hash FROM event ORDER BY device, number", &mut text)?;
     for table in PROJECTED {
+        // The number of what is searched puts it in order and means nothing more: of two at one moment either is first.
         let columns: Vec<String> = db
-            .prepare(&format!("SELECT name FROM pragma_table_info('{table}')"))?
+            .prepare(&format!("SELECT name FROM pragma_table_info('{table}') WHERE name <> 'id'"))?
             .query_map([], |row| row.get(0))?
             .collect::<Result<_, _>>()?;
         let columns = columns.join(", ");
@@ -121,7 +117,10 @@ mod tests {
             Register::open(folder.path().join("a.db"), DeviceId::from_bytes([1; 16])).expect("opens");
         let mut tables: Vec<String> = register
             .db
-            .prepare("SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%'")
+            .prepare(
+                "SELECT name FROM sqlite_schema
+                 WHERE type = 'table' AND name NOT LIKE 'sqlite_%' AND name NOT LIKE 'words%'",
+            )
             .expect("prepares")
             .query_map([], |row| row.get(0))
             .expect("reads")

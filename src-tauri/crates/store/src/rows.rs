@@ -31,6 +31,12 @@ pub(crate) fn json<T: DeserializeOwned>(row: &Row<'_>, column: &str) -> rusqlite
     serde_json::from_str(&text).map_err(|error| failure(row, column, error))
 }
 
+/// A name of a set; none where it is blank, or one this program does not know.
+pub(crate) fn named<T: DeserializeOwned>(row: &Row<'_>, column: &str) -> rusqlite::Result<Option<T>> {
+    let text: Option<String> = row.get(column)?;
+    Ok(text.and_then(|text| serde_json::from_value(text.into()).ok()))
+}
+
 fn failure(
     row: &Row<'_>,
     column: &str,

@@ -193,7 +193,11 @@ mod tests {
             [(format!("cause-{}", row.code), &row.name), (format!("cause-{}-seen", row.code), &row.seen)]
         });
         let fluids = tables.fluid_classes.iter().map(|row| (format!("fluid-{}", row.class), &row.name));
-        let said: Vec<_> = cautions.chain(causes).chain(fluids).collect();
+        let signs = tables.signs.iter().flat_map(|row| {
+            [(format!("sign-{}", row.code), &row.name), (format!("sign-{}-act", row.code), &row.act)]
+        });
+        let stakes = tables.stakes.iter().map(|row| (format!("stake-{}", row.key), &row.name));
+        let said: Vec<_> = cautions.chain(causes).chain(fluids).chain(signs).chain(stakes).collect();
         assert!(said.len() > 100, "the tables are read");
         let english = Words::of(Language::English);
         for (id, text) in said {

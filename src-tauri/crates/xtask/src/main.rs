@@ -6,10 +6,11 @@ mod app_size;
 mod cutting;
 mod diagram;
 mod figures;
-mod labels;
 mod imports;
+mod labels;
 mod layouts;
 mod lives;
+mod million;
 mod peers;
 mod reliability;
 mod schemas;
@@ -83,6 +84,28 @@ enum Chore {
         /// A folder of pictures with their texts beside them; without one, 1000 rendered photographs of tags.
         folder: Option<PathBuf>,
     },
+    /// Make a register of a million hoses and five million events, and time what people ask of it.
+    Million {
+        /// How many hoses.
+        #[arg(default_value_t = 1_000_000)]
+        hoses: u64,
+        /// The register's file; one that is there is measured as it is.
+        #[arg(long, default_value = "target/million.db")]
+        file: PathBuf,
+        /// Another seed gives another fleet.
+        #[arg(long, default_value_t = 9)]
+        seed: u64,
+    },
+    /// What `million` runs in a process of its own, so that its memory is that of asking alone.
+    #[command(hide = true)]
+    MillionMeasure {
+        /// How many hoses.
+        hoses: u64,
+        /// The register's file.
+        file: PathBuf,
+        /// The seed it was made by.
+        seed: u64,
+    },
     /// Print the built program's size, the time until its screens are up and the memory it holds then.
     AppSize {
         /// The program; a release is built by `cargo build --release -p hosewright-app`.
@@ -107,6 +130,8 @@ fn main() -> ExitCode {
         Chore::Reliability { folder } => reliability::print(&folder),
         Chore::Labels => labels::print(),
         Chore::Sight { folder } => sight::print(folder.as_deref(), false),
+        Chore::Million { hoses, file, seed } => million::print(hoses, &file, seed),
+        Chore::MillionMeasure { hoses, file, seed } => million::measure(hoses, &file, seed),
         Chore::AppSize { program } => app_size::print(&program),
     };
     match done {

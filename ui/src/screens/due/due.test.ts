@@ -1,31 +1,13 @@
 import { expect, it } from 'vitest';
-import type { Due, PolicySet } from '../../backend/types';
-import { firstOf, groups, policyOf, worstSite } from './due';
+import { dueRow, guide } from '../due.fixture';
+import { groups, worstSite } from './due';
+import { countsText, hoursWhyNot, riskText, ruleText } from './why';
 
 const ON = '2026-11-25';
-
-function due(code: string, day: string | null, site = 's1', what: Due['what'] = 'service'): Due {
-  const at = { place: code, number: 1, place_name: 'Lift', machine: 'm', machine_name: 'M', site, site_name: site };
-  return {
-    code,
-    at,
-    what,
-    since: day,
-    counted_from: day ? 'assembled' : 'unknown',
-    years: 6,
-    limit: 'guide',
-    due: day,
-    verdict: 'caution',
-  };
-}
+const due = (code: string, day: string | null) => dueRow({ code, since: day, due: day });
 
 it('a hose of no known age stands by itself, never among the young', () => {
-  const found = groups(
-    [due('a', null), due('b', ON), due('c', '2026-12-01'), due('d', '2030-01-01')],
-    ON,
-    'service',
-    null,
-  );
+  const found = groups([due('a', null), due('b', ON), due('c', '2026-12-01'), due('d', '2030-01-01')], ON);
   expect([found.unknown, found.past, found.within[30]].map((group) => group.map((one) => one.code))).toEqual([
     ['a'],
     ['b'],
@@ -38,8 +20,6 @@ it('what falls due stands in the month, the quarter or the year that it falls du
   const { within } = groups(
     days.map((day) => due(day, day)),
     ON,
-    'service',
-    null,
   );
   expect(Object.values(within).map((group) => group.map((one) => one.code))).toEqual([
     ['2026-12-25'],
@@ -48,29 +28,56 @@ it('what falls due stands in the month, the quarter or the year that it falls du
   ]);
 });
 
-it('the first is the one longest past, else the next to come, else one that nobody can date', () => {
-  const first = (...list: Due[]) => firstOf(groups(list, ON, 'service', null))?.code;
-  expect(first(due('a', null), due('b', '2027-02-01'), due('c', '2026-12-01'))).toBe('c');
-  expect(first(due('a', null), due('b', '2020-01-01'), due('c', '2026-12-01'))).toBe('b');
-  expect(first(due('a', null))).toBe('a');
-});
-
-it('a site shows its own, inspections are apart', () => {
-  const list = [due('a', '2020-01-01', 's1'), due('b', '2020-01-01', 's2'), due('c', '2020-01-01', 's2', 'inspection')];
-  expect(groups(list, ON, 'service', 's2').past.map((one) => one.code)).toEqual(['b']);
-  expect(groups(list, ON, 'inspection', null).past.map((one) => one.code)).toEqual(['c']);
-});
-
-it('the site with most past is planned first; with nothing past there is none', () => {
-  const past = [due('a', '2020-01-01', 's1'), due('b', '2020-01-01', 's2'), due('c', '2020-01-01', 's2')];
-  expect(worstSite(past)).toEqual({ site: 's2', name: 's2', past: 2 });
+it('the site with most past is planned first; with nothing past, or at no site, there is none', () => {
+  const sites = [
+    { site: null, name: null, past: 9 },
+    { site: 's1', name: 'Yard', past: 1 },
+    { site: 's2', name: 'Quarry', past: 2 },
+  ];
+  expect(worstSite(sites)).toEqual({ site: 's2', name: 'Quarry', past: 2 });
   expect(worstSite([])).toBeNull();
+  expect(worstSite([{ site: 's1', name: 'Yard', past: 0 }])).toBeNull();
 });
 
-it('finds the policy of one scope alone', () => {
-  const fleet: PolicySet = { scope: 'fleet', service_years: 5, storage_years: 2, inspection_years: null, stop: true };
-  const site: PolicySet = { ...fleet, scope: { site: 's1' }, inspection_years: 0.5 };
-  expect(policyOf([fleet, site], { site: 's1' })).toBe(site);
-  expect(policyOf([fleet, site], 'fleet')).toBe(fleet);
-  expect(policyOf([fleet, site], { site: 's2' })).toBeNull();
+it('a row says which clock counts, and by whose limit', () => {
+  const year = dueRow({ since: '2019-11-25', due: '2025-11-25' });
+  expect([countsText(year, ON), ruleText(year)]).toEqual(['7 y from assembly', 'guide 6 y, DIN 20066']);
+
+  const rule = { ...guide, whose: 'yours' as const, stop: true };
+  const hours = { limit: 8000, run: 8200, read_on: ON, per_day: 5.2, due: ON, why_not: null, rule };
+  const run = dueRow({ by: 'hours', hours, rule });
+  expect(countsText(run, ON)).toBe('8200 h of 8000 h since fitting, at 5.2 h a day of its own');
+  expect(ruleText(run)).toBe('crossed: stop');
+  expect(ruleText(dueRow({ rule }))).toBe('yours 6 y, a stop');
+
+  const seen = { sign: 'CRACK-FINE', name: 'fine cracks', grade: 'caution' as const, seen_on: '2026-11-03' };
+  const found = dueRow({ what: 'finding', by: 'finding', seen, years: null, rule: null });
+  expect([countsText(found, ON), ruleText(found)]).toEqual(['fine cracks, seen 3 Nov 2026', null]);
+});
+
+it('hours that can not count are never left out in silence', () => {
+  const hours = {
+    limit: 8000,
+    run: null,
+    read_on: null,
+    per_day: null,
+    due: null,
+    why_not: 'no-reading' as const,
+    rule: guide,
+  };
+  expect(hoursWhyNot(dueRow({ hours }))).toBe('hours do not count: none read yet');
+  expect(hoursWhyNot(dueRow({}))).toBeNull();
+});
+
+it('risk says the chance, what a failure does and why', () => {
+  const risk = {
+    chance: 0.123,
+    from: 'life' as const,
+    consequence: 5,
+    why: ['someone-beside' as const],
+    product: 0.615,
+  };
+  expect(riskText(dueRow({ risk }))).toEqual({ chance: '12 %', consequence: 'consequence 5 of 5: someone beside it' });
+  expect(riskText(dueRow({ risk: { ...risk, from: 'age' } }))?.chance, 'no chance').toBe('12 % used');
+  expect(riskText(dueRow({}))).toBeNull();
 });

@@ -1,5 +1,5 @@
 // Ages for drawing. What an age counts from, its limit and its verdict come from the register.
-import type { Due, PlaceId, Stay, TagCode } from '../../backend/types';
+import type { DueLine, PlaceId, Stay, TagCode } from '../../backend/types';
 import type { Life } from '../../drawings/LifeChain.svelte';
 import { isPast } from '../../state/past';
 
@@ -22,7 +22,7 @@ export function months(from: string, to: string): number {
 
 /** The age of one hose held against its limit of service. */
 export interface Aged {
-  due: Due;
+  due: DueLine;
   /** Years since the day it counts from; null where no day is known. */
   years: number | null;
   /** True where the hose is at least that old: only the day it was fitted or found is known. */
@@ -32,12 +32,12 @@ export interface Aged {
 }
 
 /** The service age of every fitted hose, under its code. */
-export function serviceAges(list: readonly Due[], on: string): Map<TagCode, Aged> {
+export function serviceAges(list: readonly DueLine[], on: string): Map<TagCode, Aged> {
   return new Map(list.filter((due) => due.what === 'service').map((due) => [due.code, aged(due, on)]));
 }
 
 /** An age for its bar. */
-export function aged(due: Due, on: string): Aged {
+export function aged(due: DueLine, on: string): Aged {
   return {
     due,
     years: due.since ? years(due.since, on) : null,
@@ -47,15 +47,15 @@ export function aged(due: Due, on: string): Aged {
 }
 
 /** Where a scale of ages ends: whole even years past the limits and the oldest hose, so that ticks are round. */
-export function scaleEnd(limits: readonly number[], ages: readonly number[]): number {
-  const most = Math.max(2, ...limits.map((limit) => limit * 1.3), ...ages);
+export function scaleEnd(limits: readonly (number | null)[], ages: readonly number[]): number {
+  const most = Math.max(2, ...limits.map((limit) => (limit ?? 0) * 1.3), ...ages);
   return Math.ceil(most / 2) * 2;
 }
 
 /** The limit that most of these hoses have: the line that a column of bars shares. */
 export function commonLimit(ages: readonly Aged[]): number | null {
   const count = new Map<number, number>();
-  for (const { due } of ages) count.set(due.years, (count.get(due.years) ?? 0) + 1);
+  for (const { due } of ages) if (due.years !== null) count.set(due.years, (count.get(due.years) ?? 0) + 1);
   return [...count].sort((one, other) => other[1] - one[1])[0]?.[0] ?? null;
 }
 

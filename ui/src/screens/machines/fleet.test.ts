@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
-import type { Due, Hit, MachineRow, PlaceRow, SiteRow, Stay } from '../../backend/types';
+import { dueRow } from '../due.fixture';
+import type { DueLine, Hit, MachineRow, PlaceRow, SiteRow, Stay } from '../../backend/types';
 import { lives, serviceAges } from './ages';
 import { balloons } from './anchors';
 import { bySite, nextNumber, placeLines, placeNumber, sortedHits } from './fleet';
@@ -24,17 +25,8 @@ const at = (place: string, on = 'm') => ({
   site: null,
   site_name: null,
 });
-const due = (code: string, day: string, verdict: Due['verdict'], what: Due['what'] = 'service'): Due => ({
-  code,
-  at: at('p'),
-  what,
-  since: '2018-01-01',
-  counted_from: 'assembled',
-  years: 6,
-  limit: 'guide',
-  due: day,
-  verdict,
-});
+const due = (code: string, day: string, verdict: DueLine['verdict'], what: DueLine['what'] = 'service'): DueLine =>
+  dueRow({ code, at: at('p'), what, since: '2018-01-01', due: day, verdict });
 const stay = (code: string, off: string | null = null): Stay => ({
   code,
   at: at('p'),
@@ -60,6 +52,9 @@ const row = (number: number, ...hoses: Stay[]): PlaceRow => ({
   } as unknown as PlaceRow['place'],
   hoses,
   last_off: null,
+  inspected: null,
+  surveyed: null,
+  due: null,
 });
 
 it('puts machines under their sites, an empty site too, and those without one last', () => {

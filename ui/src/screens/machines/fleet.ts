@@ -10,7 +10,13 @@ export interface SiteGroup {
 
 /** Machines under their sites, in the register's order; the machines without a site last. */
 export function bySite(sites: readonly SiteRow[], machines: readonly MachineRow[]): SiteGroup[] {
-  const at = (site: SiteId | null) => machines.filter((machine) => machine.site === site);
+  const groups = new Map<SiteId | null, MachineRow[]>();
+  for (const machine of machines) {
+    const group = groups.get(machine.site);
+    if (group) group.push(machine);
+    else groups.set(machine.site, [machine]);
+  }
+  const at = (site: SiteId | null) => groups.get(site) ?? [];
   const loose = at(null);
   return [
     ...sites.map((site) => ({ site, machines: at(site.site) })),

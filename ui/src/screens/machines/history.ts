@@ -1,6 +1,6 @@
 // What is on record of a hose, event by event, in words.
 import type { Given } from '../../backend';
-import type { EventRef, Graded, Hose, RecordEvent, Written } from '../../backend/types';
+import type { EventRef, Graded, HoseShown, RecordEvent, Written } from '../../backend/types';
 import { day } from '../../words/date';
 import { number } from '../../words/number';
 import type { WordId } from '../../words/ids';
@@ -15,7 +15,7 @@ export interface Names {
 }
 
 /** The places of a hose by name: `Excavator 3, 14 Stick cylinder, rod side`. */
-export function placeNames(hose: Hose): ReadonlyMap<string, string> {
+export function placeNames(hose: HoseShown): ReadonlyMap<string, string> {
   return new Map(
     hose.stays.map(({ at }) => {
       const place = [at.number === null ? null : number(at.number, 0), at.place_name].filter((part) => part).join(' ');
@@ -46,6 +46,8 @@ export function saidBy({ body }: Written, names: Names): string {
       );
     case 'inspected':
       return parts(say('hose-did-inspected', { day: day(body.date) }), ...foundText(body.findings, names));
+    case 'surveyed':
+      return parts(say('hose-did-surveyed', { day: day(body.date) }), body.note);
     case 'overridden':
       return say('hose-did-overridden', { reason: body.reason });
     case 'photo-added':
@@ -74,7 +76,7 @@ function foundText(findings: readonly Graded[], names: Names): string[] {
 const parts = (...some: (string | null | undefined)[]): string => some.filter((part) => part).join('\u00a0· ');
 
 /** The events that contradict each other, as they were written. */
-export function versions(hose: Hose): Written[] {
+export function versions(hose: HoseShown): Written[] {
   return hose.conflicts.flatMap((ref) => hose.history.find((one) => one.event === ref) ?? []);
 }
 

@@ -1,11 +1,12 @@
 import { expect, it } from 'vitest';
 import type { Written } from '../../backend/types';
 import { saidBy } from './history';
-import { inspected } from './inspected';
+import { inspected, type Seen } from './inspected';
 
-const seen = { code: 'AAAAA-AAAAA-0', date: '2026-11-26', grade: 'caution' as const, sign: 'ABR', words: '' };
+const worn = [{ sign: 'ABR', grade: 'caution' as const }];
+const seen: Seen = { code: 'AAAAA-AAAAA-0', date: '2026-11-26', findings: worn, words: '' };
 const names = { place: () => '', cause: () => 'abrasion' };
-const said = (over: Partial<typeof seen | { sign: null }>) =>
+const said = (over: Partial<Seen>) =>
   inspected({ ...seen, ...over }).map(({ body }) => saidBy({ body } as unknown as Written, names));
 
 it('an inspection is kept with what was seen, and says it again in its history', () => {
@@ -13,7 +14,7 @@ it('an inspection is kept with what was seen, and says it again in its history',
 });
 
 it('nothing found is said as such, never left blank', () => {
-  expect(said({ sign: null })).toEqual(['Inspected 26 Nov 2026\u00a0· nothing found']);
+  expect(said({ findings: [] })).toEqual(['Inspected 26 Nov 2026\u00a0· nothing found']);
 });
 
 it('what a person says of it stands beside it as a remark', () => {

@@ -1,5 +1,5 @@
 // The one thing to do next with a hose.
-import type { Hose, Status, Stay } from '../../backend/types';
+import type { HoseShown, Status, Stay } from '../../backend/types';
 import type { WordId } from '../../words/ids';
 import { sitting } from './ages';
 
@@ -14,7 +14,7 @@ export type Next =
   | { do: 'nothing' };
 
 /** What is next. A hose that still sits somewhere comes off there first, also where its tag was withdrawn. */
-export function nextOf(hose: Hose): Next {
+export function nextOf(hose: HoseShown): Next {
   const stay = sitting(hose.stays).at(-1);
   if (stay) return { do: 'replace', stay };
   if (hose.status.state === 'withdrawn' || !hose.assembly || hose.conflicts.length > 0) return { do: 'nothing' };

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { EventRef, Hose, Place, Stay, Versioned, Written } from '../../backend/types';
+import type { EventRef, HoseShown, Place, Stay, Versioned, Written } from '../../backend/types';
 import { causesText, repeated, stayLine } from './failed';
 import { saidBy, settled } from './history';
 import { nextOf } from './next';
@@ -29,10 +29,11 @@ const stay = (over: Partial<Stay> = {}): Stay => ({
   note: null,
   ...over,
 });
-const hose = (over: Partial<Hose>): Hose => ({
+const clock = { day: null, years: null, at_least: false };
+const hose = (over: Partial<HoseShown>): HoseShown => ({
   code: 'AAAAA-AAAAA-0',
   status: { state: 'made' },
-  assembly: { code: 'AAAAA-AAAAA-0' } as Hose['assembly'],
+  assembly: { code: 'AAAAA-AAAAA-0' } as HoseShown['assembly'],
   stays: [],
   inspections: [],
   labelled: false,
@@ -41,6 +42,8 @@ const hose = (over: Partial<Hose>): Hose => ({
   notes: [],
   conflicts: [],
   history: [],
+  clocks: { hose_made: clock, assembled: clock, fitted: clock },
+  due: [],
   ...over,
 });
 const cause = (code: string) => ({ ABR: 'abrasion', BEND: 'bent too tight' })[code] ?? code;

@@ -29,7 +29,7 @@ export class Standing {
     const { code } = this.here ?? this.stays.at(-1) ?? {};
     await Promise.all([
       this.#machine.ask({ machine: sheet.place.machine }),
-      this.#due.ask({ on: today() }),
+      this.#due.ask({ on: today(), place, what: ['service'] }),
       code && this.#hose.ask({ code }),
     ]);
     if (this.here) await this.#check.ask(askedOf(this.ground));

@@ -1,12 +1,12 @@
 import { expect, it } from 'vitest';
-import type { Due } from '../../backend/types';
+import type { DueLine } from '../../backend/types';
 import { firstRound, visitsOf } from './round';
 
 const due = (machine: string, site: string, day: string | null, what = 'service') =>
   ({
     ...{ code: 'c', what, due: day },
     at: { place: 'p', machine, machine_name: `Machine ${machine}`, site, site_name: site },
-  }) as unknown as Due;
+  }) as unknown as DueLine;
 
 const ON = '2026-11-25';
 const list = [

@@ -1,5 +1,5 @@
 // Which machines a round goes to: those with most that falls due first.
-import type { Due, MachineId } from '../../backend/types';
+import type { DueLine, MachineId } from '../../backend/types';
 import { daysUntil } from '../due/due';
 
 /** A machine that may be visited, and how many of its hoses fall due in the time looked at. */
@@ -11,7 +11,7 @@ export interface Visit {
 }
 
 /** The machines with hoses whose service life ends in so many days, or has ended; those with most first. */
-export function visitsOf(list: readonly Due[], on: string, days: number): Visit[] {
+export function visitsOf(list: readonly DueLine[], on: string, days: number): Visit[] {
   const visits = new Map<MachineId, Visit>();
   for (const { at, what, due } of list) {
     if (what !== 'service' || !at?.machine || due === null || daysUntil(due, on) > days) continue;

@@ -1,5 +1,5 @@
 import type { Backend, CallError, Question } from '../../backend';
-import type { Hose, PlaceAt, PlaceId, Scan, TagCode, TagContent } from '../../backend/types';
+import type { HoseShown, PlaceAt, PlaceId, Scan, TagCode, TagContent } from '../../backend/types';
 import type { CameraFrame } from './camera.svelte';
 import { beginnings, fits, grouped, isWhole } from './code';
 import { isTag, opensAtOnce, type TagScan } from './judged';
@@ -19,7 +19,7 @@ export interface Fit {
   code: TagCode;
   at: PlaceAt | null;
   /** Read only where one hose alone fits. */
-  hose: Hose | null;
+  hose: HoseShown | null;
 }
 
 /** From a picture or typed letters to a hose. */

@@ -122,6 +122,7 @@ pub fn record(
     };
     let assembly = Assembly {
         code,
+        rests_on: api.catalogue.marks(&spec),
         spec,
         service,
         hose_made: asked.hose_made.or(taken.made),

@@ -3,6 +3,7 @@
 
 pub mod batch;
 pub mod bench;
+pub mod care;
 pub mod certificate;
 pub mod check;
 mod contradiction;
@@ -199,7 +200,16 @@ table! {
     "batch.paper" => batch::paper: batch::BatchPaper => File,
     "quote" => quote::quote: quote::QuoteQuestion => Answer<quote::Quote>,
     "quote.paper" => quote::paper: quote::QuotePaper => File,
+    "policy.list" => care::policies: Nothing => Answer<care::Policies>,
+    "policy.at" => care::policy_at: care::PolicyAtQuestion => Answer<care::PolicyAt>,
+    "policy.try" => care::policy_try: care::PolicyTry => Answer<care::PolicyTried>,
+    "inspect.try" => care::inspect_try: care::InspectTry => Answer<care::InspectTried>,
+    "desk.hoses" => care::hoses: care::DeskQuestion => Answer<care::DeskTable>,
+    "desk.codes" => care::codes: care::DeskQuestion => Answer<care::HoseCodes>,
+    "desk.glance" => care::glance: care::GlanceQuestion => Answer<care::Glance>,
+    "desk.export" => care::desk_export: care::DeskExport => File,
     "round" => round::round: round::RoundQuestion => Answer<round::Round>,
+    "round.paper" => care::round_paper: care::RoundPaper => File,
     "certificate.paper" => certificate::paper: certificate::CertificateQuestion => File,
     "report.paper" => certificate::report: certificate::CertificateQuestion => File,
     "press" => press::press: press::PressQuestion => Answer<press::Press>,
@@ -251,8 +261,11 @@ table! {
     "register.overview" => register::overview: Nothing => Answer<register::Overview>,
     "register.machine" => register::machine: register::MachineQuestion => Answer<hosewright_store::MachineSheet>,
     "register.place" => register::place: register::PlaceQuestion => Answer<register::PlaceSaid>,
-    "register.show" => register::show: register::ShowQuestion => Answer<hosewright_store::Hose>,
-    "register.due" => register::due: register::DueQuestion => Answer<register::DueList>,
+    "register.show" => register::show: register::ShowQuestion => Answer<register::HoseShown>,
+    "register.due" => care::due: care::DueQuestion => Answer<care::DueList>,
+    "register.due.export" => care::due_export: care::DueExport => File,
+    "register.survey" => care::survey: care::SurveyQuestion => Answer<care::Survey>,
+    "register.affected" => care::affected: care::AffectedQuestion => Answer<care::Affected>,
     "register.life" => register::life: register::LivesQuestion => Answer<register::Lives>,
     "register.life.paper" => register::life_paper: register::LivesPaper => File,
     "register.search" => register::search: register::Search => Answer<register::Hits>,

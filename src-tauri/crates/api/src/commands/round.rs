@@ -1,16 +1,18 @@
 //! `round`: the visits of a day -> what each place takes, all of it against the van, and what to load.
 
 use super::batch::{BatchCut, BatchHose, One, ones, plan};
+use super::care::lines;
 use super::make::MakeQuestion;
 use super::register::again;
 use super::stock::{Elsewhere, NeedLine, Said, SaidCode, Shelf, amount};
 use crate::{Answer, Api, ApiError};
 use chrono::{Days, NaiveDate};
+use hosewright_core::care::DueFor;
 use hosewright_core::check::{Failures, Question, Verdict};
 use hosewright_core::record::{MachineId, PlaceId, StockUnit};
 use hosewright_core::stock::{Stands, Thing};
 use hosewright_core::tag::TagCode;
-use hosewright_store::{Due, DueFor, PlaceAt};
+use hosewright_store::{Due, DueAsk, PlaceAt};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
@@ -131,7 +133,7 @@ pub fn round(api: &mut Api, asked: RoundQuestion, _: &[u8]) -> Result<Answer<Rou
     let mut stops = Vec::new();
     for due in due_on(api, &asked, on)? {
         let Some(at) = &due.at else { continue };
-        stops.push(stop(api, at.place, due.due, due.due.is_none())?);
+        stops.push(stop(api, at.place, due.row.due, due.row.due.is_none())?);
     }
     for place in &asked.places {
         if !stops.iter().any(|stop: &Stop| stop.at.place == *place) {
@@ -196,18 +198,22 @@ fn due_on(api: &mut Api, asked: &RoundQuestion, on: NaiveDate) -> Result<Vec<Due
     }
     let until = on.checked_add_days(Days::new(u64::from(asked.within_days.unwrap_or(0))));
     let until = until.ok_or_else(|| ApiError::input("within_days", "that day is past every calendar"))?;
-    let guide = api.guide()?;
-    let due = api.register()?.due(on, guide)?;
-    let here = due.into_iter().filter(|due| {
-        due.what == DueFor::Service
-            && due.due.is_none_or(|day| day <= until)
-            && due
-                .at
-                .as_ref()
-                .and_then(|at| at.machine)
-                .is_some_and(|machine| asked.machines.contains(&machine))
-    });
-    Ok(here.collect())
+    let mut here: Vec<Due> = Vec::new();
+    for machine in &asked.machines {
+        let ask = DueAsk {
+            what: vec![DueFor::Service, DueFor::Finding],
+            machine: Some(*machine),
+            until: Some(until),
+            ..DueAsk::default()
+        };
+        for line in lines(api, on, &ask)? {
+            // What was seen and what has grown old is one hose to replace.
+            if !here.iter().any(|due| due.code == line.due.code) {
+                here.push(line.due);
+            }
+        }
+    }
+    Ok(here)
 }
 
 fn stop(

@@ -3,8 +3,10 @@
 use super::Nothing;
 use crate::{Answer, Api, ApiError};
 use hosewright_core::catalogue::{
-    Band, Basis, Catalogue, Cone, EndRow, Flange, FluidGroup, HoseRow, HoseType, Reinforcement, Seal,
+    Band, Basis, Catalogue, Cone, Demand, EndRow, Flange, FluidGroup, HoseRow, HoseType, Reinforcement, Seal,
+    SignGroup, StandsUntil,
 };
+use hosewright_core::check::Verdict;
 use hosewright_core::quantity::{Bar, Celsius, Degrees, Dn, Millimetres};
 use hosewright_core::spec::{Duty, Gender, Line};
 use schemars::JsonSchema;
@@ -27,6 +29,12 @@ pub struct Tables {
     pub forms: Vec<&'static str>,
     /// Causes of failure.
     pub causes: Vec<CauseEntry>,
+    /// What is seen at inspections, and what it does.
+    pub signs: Vec<SignEntry>,
+    /// What a failure puts at risk, and how bad that is.
+    pub stakes: Vec<StakeEntry>,
+    /// How hard a place can be on hoses.
+    pub demands: Vec<Demand>,
     /// What a place can ask of the hose.
     pub duties: Vec<Duty>,
     /// What a line can do.
@@ -210,6 +218,46 @@ pub struct CauseEntry {
     pub seen: String,
 }
 
+/// Something seen at an inspection.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema, TS)]
+pub struct SignEntry {
+    /// Its code.
+    pub code: String,
+    /// What kind of thing.
+    pub group: SignGroup,
+    /// The cause of failure it leads to, by its code.
+    pub cause: String,
+    /// What is seen.
+    pub name: String,
+    /// What to do.
+    pub act: String,
+    /// A stop stops the machine; a caution moves the day.
+    pub grade: Verdict,
+    /// Due at most so many days after the inspection; none for a stop, which is due at once.
+    pub within_days: Option<u16>,
+    /// How long it stands.
+    pub until: StandsUntil,
+    /// Where it comes from.
+    pub source: String,
+    /// How sure that is.
+    pub basis: Basis,
+}
+
+/// What a failure puts at risk.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema, TS)]
+pub struct StakeEntry {
+    /// Its name in the contract; `none` and `not-said` besides.
+    pub stake: String,
+    /// From 1, a nuisance, to 5, someone may be hurt.
+    pub weight: u8,
+    /// What it is called.
+    pub name: String,
+    /// Where it comes from.
+    pub source: String,
+    /// How sure that is.
+    pub basis: Basis,
+}
+
 const FORMS: [&str; 6] = ["straight", "elbow45", "elbow90", "compact90", "standpipe", "banjo"];
 const DUTIES: [Duty; 3] = [Duty::NonConductive, Duty::FlameResistant, Duty::Antistatic];
 const LINES: [Line; 6] =
@@ -255,6 +303,25 @@ pub fn tables(api: &mut Api, _: Nothing, _: &[u8]) -> Result<Answer<Tables>, Api
         name: api.words.say(&format!("cause-{}", row.code), &[]),
         seen: api.words.say(&format!("cause-{}-seen", row.code), &[]),
     });
+    let signs = catalogue.signs.iter().map(|row| SignEntry {
+        code: row.code.clone(),
+        group: row.group,
+        cause: row.cause.clone(),
+        name: api.words.say(&format!("sign-{}", row.code), &[]),
+        act: api.words.say(&format!("sign-{}-act", row.code), &[]),
+        grade: row.grade,
+        within_days: row.within_days,
+        until: row.until,
+        source: row.provenance.source.clone(),
+        basis: row.provenance.basis,
+    });
+    let stakes = catalogue.stakes.iter().map(|row| StakeEntry {
+        stake: row.key.clone(),
+        weight: row.weight,
+        name: api.words.say(&format!("stake-{}", row.key), &[]),
+        source: row.provenance.source.clone(),
+        basis: row.provenance.basis,
+    });
     Ok(api.answer(Tables {
         ends: catalogue.ends.iter().map(end).collect(),
         flanges: catalogue.flanges.iter().map(flange).collect(),
@@ -262,6 +329,9 @@ pub fn tables(api: &mut Api, _: Nothing, _: &[u8]) -> Result<Answer<Tables>, Api
         fluids: fluids.collect(),
         forms: FORMS.to_vec(),
         causes: causes.collect(),
+        signs: signs.collect(),
+        stakes: stakes.collect(),
+        demands: Demand::ALL.to_vec(),
         duties: DUTIES.to_vec(),
         lines: LINES.to_vec(),
         hose_readings: HOSE_READINGS.to_vec(),

@@ -1,6 +1,7 @@
 //! Answers as a person reads them on a terminal of 80 columns.
 
 mod bench;
+mod care;
 mod check;
 mod cut;
 mod explain;
@@ -22,10 +23,11 @@ mod supplier;
 mod tag;
 mod text;
 
+pub use care::DueShown;
 pub use cut::CutShown;
 pub use fleet::FleetHandedOn;
 pub use make::SheetShown;
-pub use register::{DueShown, Left};
+pub use register::Left;
 pub use schema::Schemas;
 pub use tag::{Stocks, TagAgain, TagShown};
 pub use text::wrapped_lines;

@@ -1,14 +1,15 @@
 //! `register` in plain text.
 
 use super::Plain;
-use super::check::verdict;
 use super::place::{place, stay};
 use super::sheet::headings;
 use super::text::{columns, set_in, wrapped};
-use hosewright_api::commands::register::{DueList, Hits, Imported, ListMatches, Merged, Recorded, Verified};
-use hosewright_api::{Answer, ApiError, Code};
+use hosewright_api::commands::register::{
+    Hits, HoseShown, Imported, ListMatches, Merged, Recorded, Verified,
+};
+use hosewright_api::{ApiError, Code};
 use hosewright_core::record::Body;
-use hosewright_store::{Due, Hit, Hose, Status};
+use hosewright_store::{Hit, Status};
 use hosewright_words::{Pressure, Words, number, pressure};
 use serde::Serialize;
 use std::fmt::Write;
@@ -118,11 +119,12 @@ fn status(status: &Status) -> &'static str {
     }
 }
 
-impl Plain for Hose {
+impl Plain for HoseShown {
     fn plain(&self, words: &Words) -> String {
-        let status = words.say(status(&self.status), &[]);
-        let mut out = format!("{}  {status}\n", self.code);
-        if let Some(made) = self.assembly.as_ref().map(|made| &made.record) {
+        let hose = &self.hose;
+        let status = words.say(status(&hose.status), &[]);
+        let mut out = format!("{}  {status}\n", hose.code);
+        if let Some(made) = hose.assembly.as_ref().map(|made| &made.record) {
             if let Some(hose) = &made.spec.hose {
                 let _ = writeln!(out, "  {} {} DN{}", hose.standard, hose.kind, hose.dn);
             }
@@ -144,10 +146,17 @@ impl Plain for Hose {
                 let _ = writeln!(out, "  {}", words.say("label-made", &[("date", &day.to_string())]));
             }
         }
-        for each in &self.stays {
+        for each in &hose.stays {
             let _ = writeln!(out, "{}", stay(each, &place(&each.at), words));
         }
-        for note in self.history.iter().filter(|written| !written.void) {
+        for line in &self.due {
+            let what = words.say(&format!("due-what-{}", hosewright_api::key(&line.due.row.what)), &[]);
+            let day = line.due.row.due.map_or_else(|| words.say("due-no-day", &[]), |day| day.to_string());
+            let seen = line.seen.as_ref().map(|seen| format!(": {}", seen.name)).unwrap_or_default();
+            let said = format!("{} {day} {what}{seen}", super::check::verdict(line.due.row.verdict, words));
+            let _ = writeln!(out, "{}", set_in(&said, 2, 2));
+        }
+        for note in hose.history.iter().filter(|written| !written.void) {
             if let Body::Noted(noted) = &note.body {
                 let note = format!("{}  {}", note.time.format("%Y-%m-%d"), noted.text);
                 let _ = writeln!(out, "{}", set_in(&note, 2, 2));
@@ -155,55 +164,6 @@ impl Plain for Hose {
         }
         out
     }
-}
-
-/// What falls due, cut to what a person reads at once unless all is asked for; the JSON answer has all.
-#[derive(Debug, Serialize)]
-#[serde(transparent)]
-pub struct DueShown {
-    /// The answer.
-    pub list: Answer<DueList>,
-    /// Show every row.
-    #[serde(skip)]
-    pub all: bool,
-}
-
-/// Rows of what falls due that are shown unless all is asked for.
-const SHOWN: usize = 40;
-
-impl Plain for DueShown {
-    fn plain(&self, words: &Words) -> String {
-        let DueList { on, guide, due, .. } = &self.list.content;
-        let count = due.len();
-        let shown = if self.all { count } else { count.min(SHOWN) };
-        let rows: Vec<Vec<String>> = due.iter().take(shown).map(|due| due_row(due, words)).collect();
-        let cut = if shown < count {
-            words.say("due-cut", &[("shown", &shown), ("count", &count)])
-        } else {
-            String::new()
-        };
-        let heading = words.say("due-heading", &[("on", &on.to_string()), ("count", &count)]);
-        // Said before the rows as well: who reads only the beginning must not take it for the whole.
-        let mut out = format!("{}\n{}", wrapped(format!("{heading} {cut}").trim_end(), 2), columns(&rows));
-        if !cut.is_empty() {
-            let _ = writeln!(out, "{cut}");
-        }
-        if let Some(guide) = guide {
-            let source = super::check::source(&guide.source, guide.basis, words);
-            let _ = writeln!(out, "{}", wrapped(&format!("{} {source}", words.say("due-guide", &[])), 2));
-        }
-        out
-    }
-}
-
-fn due_row(due: &Due, words: &Words) -> Vec<String> {
-    vec![
-        verdict(due.verdict, words),
-        due.due.map_or_else(|| words.say("due-no-day", &[]), |day| day.to_string()),
-        words.say(&format!("due-what-{}", hosewright_api::key(&due.what)), &[]),
-        due.code.to_string(),
-        due.at.as_ref().map(place).unwrap_or_default(),
-    ]
 }
 
 /// A place with how often hoses failed there, which is said before anything is made for it again.

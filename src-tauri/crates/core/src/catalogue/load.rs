@@ -15,8 +15,8 @@ use super::twin::{CLASS_COLUMNS, PressureClass, classed, twins};
 use super::{
     Age, Catalogue, Caution, CrimpFact, CutTolerance, Edition, Effort, EndRating, EndRow, FailureCause,
     Family, Flange, FluidClass, FluidRow, HoseRow, HoseType, Interchange, LengthTolerance, Limit, Lookalike,
-    MarkingRule, OilSpeed, OriginShare, OutOfScope, ReadingTerm, SizeStep, Table, Torque, TurnTolerance,
-    fluid, knowledge, names, reading, rule,
+    MarkingRule, OilSpeed, OriginShare, OutOfScope, ReadingTerm, Sign, SizeStep, StakeWeight, Table, Torque,
+    TurnTolerance, care, fluid, knowledge, mark, names, reading, rule,
 };
 use sha2::{Digest, Sha256};
 use std::collections::HashMap;
@@ -92,6 +92,8 @@ impl Catalogue {
             torques: rows!(Torques, TORQUE_COLUMNS, Torque::read),
             lookalikes,
             causes: rows!(FailureCauses, knowledge::CAUSE_COLUMNS, FailureCause::read, |row| row.code),
+            signs: rows!(InspectionSigns, care::SIGN_COLUMNS, Sign::read, |row| row.code),
+            stakes: rows!(Stakes, care::STAKE_COLUMNS, StakeWeight::read, |row| row.key),
             cautions: rows!(Cautions, knowledge::CAUTION_COLUMNS, Caution::read, |row| row.id),
             crimp_facts: rows!(CrimpFacts, knowledge::CRIMP_COLUMNS, CrimpFact::read, |row| row.id),
             marking_rules: rows!(MarkingRules, knowledge::MARKING_COLUMNS, MarkingRule::read, |row| row.id),
@@ -133,6 +135,7 @@ impl Catalogue {
                     |row| row.alias
                 ),
             },
+            digests: mark::digests(&text_of)?,
             version: version(text_of),
             sources,
         })

@@ -2,6 +2,7 @@
 //! causes, cautions, fluids and rules. Data are files under `data/`, embedded; each row carries its
 //! source and basis. A new row needs no code.
 
+mod care;
 mod edition;
 mod end;
 mod family;
@@ -13,6 +14,7 @@ mod knowledge;
 mod load;
 mod lookalike;
 mod lookup;
+mod mark;
 mod meetings;
 mod names;
 mod provenance;
@@ -24,6 +26,7 @@ mod tables;
 mod threads_meet;
 mod twin;
 
+pub use care::{Demand, Sign, SignGroup, Stake, StakeWeight, StandsUntil};
 pub use edition::Edition;
 pub use end::{Cone, EndRow, Seal};
 pub use family::{EndKind, Family, FamilyPart, Shoulder};
@@ -33,6 +36,7 @@ pub use hose::{ColumnBases, HoseRow, Reinforcement};
 pub use hose_type::{HoseType, Interchange, TypeBases};
 pub use knowledge::{Caution, CrimpFact, FailureCause, MarkingRule, Step};
 pub use lookalike::{Danger, FemalePart, Lookalike, Mechanism};
+pub use mark::{RowMark, RowStands};
 pub use names::{UnknownName, nearest};
 pub use provenance::{Basis, Provenance};
 pub use rating::{Connection, EndRating, Torque, TorqueMethod};
@@ -89,6 +93,10 @@ pub struct Catalogue {
     pub lookalikes: Vec<Lookalike>,
     /// Causes of failure.
     pub causes: Vec<FailureCause>,
+    /// What is seen at inspections, and what it does.
+    pub signs: Vec<Sign>,
+    /// What a failure puts at risk, and how bad that is.
+    pub stakes: Vec<StakeWeight>,
     /// Cautions by the step they belong to.
     pub cautions: Vec<Caution>,
     /// Facts of crimping.
@@ -125,6 +133,7 @@ pub struct Catalogue {
     pub sources: HashMap<String, String>,
     /// The version: a hash of all tables.
     pub version: String,
+    digests: mark::Digests,
     names: Names,
     /// What `find` works out of the tables, once.
     pub(crate) finding: OnceLock<Models>,

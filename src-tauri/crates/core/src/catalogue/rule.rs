@@ -2,7 +2,7 @@
 //! Each keeps the identifiers (`L014`) of the rules it was made from.
 
 use super::table::{CatalogueError, Row};
-use super::{Basis, Provenance};
+use super::{Basis, Demand, Provenance};
 use crate::quantity::{Dn, Millimetres};
 use crate::spec::Line;
 use schemars::JsonSchema;
@@ -172,8 +172,8 @@ pub struct Age {
     pub of: AgeOf,
     /// `rubber` or `thermoplastic`; none is either.
     pub material: Option<String>,
-    /// `normal` or `harsh`; none is either.
-    pub duty: Option<String>,
+    /// How hard it is on the hose; none is either.
+    pub demand: Option<Demand>,
     /// Whose practice.
     pub practice: Practice,
     /// The age.
@@ -222,7 +222,7 @@ pub(super) const TURN_COLUMNS: &str = "id,over_mm,to_mm,plus_minus_deg,source,ba
 pub(super) const CUT_COLUMNS: &str = "id,bore_over_mm,bore_to_mm,out_of_square_mm,source,basis,note";
 pub(super) const SPEED_COLUMNS: &str =
     "line,pressure,practice,low_m_s,high_m_s,low_id,high_id,source,basis,note";
-pub(super) const AGE_COLUMNS: &str = "id,of,material,duty,practice,months,rule,source,basis,note";
+pub(super) const AGE_COLUMNS: &str = "id,of,material,demand,practice,months,rule,source,basis,note";
 pub(super) const LIMIT_COLUMNS: &str = "key,id,rule,value,words,unit,applies_to,source,basis,note";
 
 impl LengthTolerance {
@@ -297,7 +297,7 @@ impl Age {
             id: row.text("id")?,
             of: row.name("of")?,
             material: row.optional_text("material"),
-            duty: row.optional_text("duty"),
+            demand: row.optional_name("demand")?,
             practice: row.name("practice")?,
             months: row.value("months", "a number of months")?,
             rule: row.text("rule")?,

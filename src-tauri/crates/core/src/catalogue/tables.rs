@@ -52,6 +52,10 @@ tables! {
     Interchange => "interchange",
     /// Causes of failure.
     FailureCauses => "failure_causes",
+    /// What is seen at inspections.
+    InspectionSigns => "inspection_signs",
+    /// What a failure puts at risk.
+    Stakes => "stakes",
     /// Cautions by step.
     Cautions => "cautions",
     /// Facts of crimping.

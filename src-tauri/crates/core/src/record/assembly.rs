@@ -1,6 +1,7 @@
 //! A hose assembly as it was made, and its proof.
 
 use super::BenchRecord;
+use crate::catalogue::RowMark;
 use crate::check::Verdict;
 use crate::quantity::Bar;
 use crate::spec::{Service, Spec};
@@ -39,6 +40,10 @@ pub struct Assembly {
     pub bench: Option<Box<BenchRecord>>,
     /// Version of the tables the check rested on.
     pub catalogue: String,
+    /// The rows of the tables that it rests on, as they were; none where it was recorded without them.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    #[ts(optional, as = "Option<Vec<RowMark>>")]
+    pub rests_on: Vec<RowMark>,
     /// Version of the program.
     pub program: String,
     /// Whose word it is, where it was taken in from a tag; none where it was entered or made here.
@@ -176,6 +181,7 @@ pub(super) mod tests {
             bench: None,
             catalogue: "tables".into(),
             program: "test".into(),
+            rests_on: Vec::new(),
             taken_in: None,
         }
     }

@@ -2,6 +2,7 @@
 
 use super::{Hash, MachineId, PersonId, PlaceId, SiteId};
 use crate::check::Verdict;
+use crate::find::Readings;
 use crate::tag::TagCode;
 use chrono::NaiveDate;
 use schemars::JsonSchema;
@@ -9,7 +10,7 @@ use serde::{Deserialize, Serialize};
 use std::fmt;
 use ts_rs::TS;
 
-/// A hose looked at in place.
+/// A hose looked at.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
 pub struct Inspected {
     /// Which hose.
@@ -19,15 +20,56 @@ pub struct Inspected {
     /// What was seen, each with its gravity. Empty: nothing was found.
     #[serde(default)]
     pub findings: Vec<Graded>,
+    /// Its ends were opened; else it was looked at in place, and what can not be seen there was not.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    #[ts(optional, as = "Option<bool>")]
+    pub opened: bool,
 }
 
 /// One thing seen, and how grave it is.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
 pub struct Graded {
-    /// What: a code of the failure causes, such as `ABR`.
+    /// What: a code of the signs, such as `ABR-WIRE`. One that the tables do not have counts by its grade.
     pub sign: String,
-    /// How grave.
+    /// How grave. A lighter grade than that of the tables does not count.
     pub grade: Verdict,
+}
+
+/// How far a place was looked into when it was surveyed.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(rename_all = "kebab-case")]
+pub enum SurveyState {
+    /// Read in place, with nothing opened: what can only be read of an open hose stays unsettled.
+    NotOpened,
+    /// The hose was off.
+    Opened,
+    /// Nobody could get at it.
+    NotReached,
+    /// No hose sits there.
+    NoHose,
+}
+
+/// A place looked at on a walk round the machine.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
+pub struct Surveyed {
+    /// Which.
+    pub place: PlaceId,
+    /// When.
+    pub date: NaiveDate,
+    /// How far.
+    pub state: SurveyState,
+    /// The tag that was seen there; none was seen without.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[ts(optional)]
+    pub code: Option<TagCode>,
+    /// What was read.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[ts(optional)]
+    pub readings: Option<Readings>,
+    /// What was seen besides.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[ts(optional)]
+    pub note: Option<String>,
 }
 
 /// A person took a limit of prudence on.

@@ -3,7 +3,7 @@
 use super::{
     Assembly, Circuit, DeviceKeyTold, Fitted, HoursRead, Inspected, Labelled, Machine, Noted, Overridden,
     PhotoAdded, Piece, PieceChanged, Place, PolicySet, PriceSet, Proof, Site, StockChanged, StockMoved,
-    StockPlaced, TagWithdrawn, TakenOff,
+    StockPlaced, Surveyed, TagWithdrawn, TakenOff,
 };
 use crate::measure::Judged;
 use crate::spec::Role;
@@ -46,6 +46,8 @@ pub enum Body {
     TakenOff(TakenOff),
     /// A hose was inspected.
     Inspected(Inspected),
+    /// A place was looked at on a walk round its machine.
+    Surveyed(Box<Surveyed>),
     /// The owner set limits of age.
     PolicySet(PolicySet),
     /// Counted stock came or went.
@@ -134,6 +136,12 @@ pub enum BodyError {
     /// A piece of something else than hose.
     #[error("`hose` is no hose; a piece is one of hose, anything else is counted")]
     NoHose,
+    /// No word on how bad a failure would be.
+    #[error("`consequence` is {value}; it is a number from 1, a nuisance, to 5, someone may be hurt")]
+    Consequence {
+        /// What it was.
+        value: u8,
+    },
     /// A number out of its range.
     #[error("`{field}` is {value}, which can not be; a finite number of at least 0 is expected")]
     Number {
@@ -160,7 +168,7 @@ impl Body {
             Body::HoursRead(read) => number("hours", Some(read.hours)),
             Body::CircuitSet(circuit) => text("name", &circuit.name)
                 .and(number("relief_bar", circuit.relief_bar.map(|pressure| pressure.get()))),
-            Body::PlaceSet(place) => text("name", &place.name),
+            Body::PlaceSet(place) => text("name", &place.name).and(consequence(place.consequence)),
             Body::AssemblyMade(made) => {
                 number("pressure_bar", made.pressure_bar.map(|pressure| pressure.get())).and(crimps(made))
             }
@@ -168,8 +176,11 @@ impl Body {
             Body::TakenOff(off) => number("hours", off.hours).and(optional("note", off.note.as_deref())),
             Body::Inspected(seen) => seen.findings.iter().try_for_each(|finding| text("sign", &finding.sign)),
             Body::PolicySet(policy) => number("service_years", policy.service_years)
+                .and(number("service_hours", policy.service_hours))
                 .and(number("storage_years", policy.storage_years))
-                .and(number("inspection_years", policy.inspection_years)),
+                .and(number("inspection_years", policy.inspection_years))
+                .and(number("inspection_hours", policy.inspection_hours)),
+            Body::Surveyed(seen) => optional("note", seen.note.as_deref()),
             Body::StockChanged(stock) => {
                 text("store", &stock.store).and(item(&stock.item)).and(optional("bin", Some(&stock.bin)))
             }
@@ -214,6 +225,14 @@ fn crimps(made: &Assembly) -> Result<(), BodyError> {
         }
     }
     Ok(())
+}
+
+/// From 1 to 5.
+fn consequence(word: Option<u8>) -> Result<(), BodyError> {
+    match word {
+        Some(word) if !(1..=5).contains(&word) => Err(BodyError::Consequence { value: word }),
+        _ => Ok(()),
+    }
 }
 
 fn item(item: &Item) -> Result<(), BodyError> {

@@ -1,6 +1,7 @@
 //! Sites, machines, their circuits and the places where hoses sit.
 
 use super::{CircuitId, MachineId, OilLine, PlaceId, Ports, SiteId};
+use crate::catalogue::{Demand, Stake};
 use crate::quantity::Bar;
 use crate::spec::{Line, Service, Spec};
 use chrono::NaiveDate;
@@ -29,6 +30,10 @@ pub struct Machine {
     pub name: String,
     /// What it is: `excavator`, `loader`, `forwarder`, `crane`, `press` and the like.
     pub sort: String,
+    /// How hard it is on its hoses; none is not said and counts as normal.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[ts(optional)]
+    pub demand: Option<Demand>,
 }
 
 /// A reading of a machine's hour meter.
@@ -85,4 +90,16 @@ pub struct Place {
     /// What is known of the line and its oil.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub oil: Option<OilLine>,
+    /// How hard it is on hoses there; none is as hard as the machine.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[ts(optional)]
+    pub demand: Option<Demand>,
+    /// What a failure there would put at risk. None: nobody has said; empty: looked at, none of them.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[ts(optional)]
+    pub stakes: Option<Vec<Stake>>,
+    /// The owner's own word on how bad a failure there would be, from 1 to 5; it stands over what the stakes say.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[ts(optional)]
+    pub consequence: Option<u8>,
 }

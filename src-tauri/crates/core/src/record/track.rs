@@ -1,6 +1,8 @@
 //! Tracks: which line of events a body belongs to.
 
-use super::{About, Body, CircuitId, DeviceId, MachineId, PieceId, PlaceId, Scope, Shape, SiteId, StockUnit};
+use super::{
+    About, Body, CircuitId, DeviceId, MachineId, PieceId, PlaceId, PolicyKey, Shape, SiteId, StockUnit,
+};
 use crate::stock::Item;
 use crate::tag::TagCode;
 use std::fmt;
@@ -29,14 +31,16 @@ pub enum Track {
     Whereabouts(TagCode),
     /// Inspections of a hose.
     Inspections(TagCode),
+    /// Surveys of a place.
+    Surveys(PlaceId),
     /// Overrides for a hose.
     Overrides(TagCode),
     /// Labels of a hose.
     Labels(TagCode),
     /// A tag taken out of use.
     Withdrawal(TagCode),
-    /// The owner's limits in a scope.
-    Policy(Scope),
+    /// The owner's limits for hoses of a scope.
+    Policy(PolicyKey),
     /// Counts of one item in every store: what moves from one to another is one event of both.
     Stock {
         /// What.
@@ -81,7 +85,8 @@ impl Body {
             Body::Overridden(over) => Track::Overrides(over.code),
             Body::Labelled(labelled) => Track::Labels(labelled.code),
             Body::TagWithdrawn(withdrawn) => Track::Withdrawal(withdrawn.code),
-            Body::PolicySet(policy) => Track::Policy(policy.scope.clone()),
+            Body::PolicySet(policy) => Track::Policy(policy.key()),
+            Body::Surveyed(seen) => Track::Surveys(seen.place),
             Body::StockChanged(stock) => Track::Stock { item: stock.item.clone(), unit: stock.unit },
             Body::StockMoved(moved) => Track::Stock { item: moved.item.clone(), unit: moved.unit },
             Body::StockPlaced(placed) => {
@@ -116,6 +121,7 @@ impl Track {
             Track::Whereabouts(_) => Shape::Line,
             Track::Hours(_)
             | Track::Inspections(_)
+            | Track::Surveys(_)
             | Track::Overrides(_)
             | Track::Labels(_)
             | Track::Stock { .. }
@@ -156,10 +162,11 @@ impl fmt::Display for Track {
             Track::Made(code) => write!(to, "made/{code}"),
             Track::Whereabouts(code) => write!(to, "whereabouts/{code}"),
             Track::Inspections(code) => write!(to, "inspections/{code}"),
+            Track::Surveys(place) => write!(to, "surveys/{place}"),
             Track::Overrides(code) => write!(to, "overrides/{code}"),
             Track::Labels(code) => write!(to, "labels/{code}"),
             Track::Withdrawal(code) => write!(to, "withdrawal/{code}"),
-            Track::Policy(scope) => write!(to, "policy/{scope}"),
+            Track::Policy(key) => write!(to, "policy/{key}"),
             // Lengths keep a slash in a name from making two stores' items the same key.
             Track::Stock { item, unit } => write!(to, "stock/{}/{}", unit.name(), item.key()),
             Track::StockPlace { store, item } => {

@@ -5,9 +5,11 @@ mod facts;
 mod lettering;
 mod qr;
 mod sheet;
+mod tags;
 
 pub use facts::Fact;
 pub use sheet::on_pages;
+pub use tags::tags;
 
 use crate::drawing::{Drawing, DrawingError, Ink, to_pdf};
 use compose::{Plan, Size};

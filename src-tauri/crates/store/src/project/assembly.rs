@@ -1,16 +1,18 @@
 //! Hose assemblies.
 
 use crate::Error;
-use hosewright_core::record::{Assembly, Body, Entry};
+use hosewright_core::record::{Assembly, Body, Entry, Proof};
 use hosewright_core::tag::TagCode;
 use rusqlite::{Connection, params};
 
 pub(super) fn project(db: &Connection, code: &TagCode, current: Option<&Entry>) -> Result<(), Error> {
     db.prepare_cached("DELETE FROM assembly WHERE code = ?1")?.execute([code.to_string()])?;
+    db.prepare_cached("DELETE FROM rests WHERE code = ?1")?.execute([code.to_string()])?;
     let Some(Entry { at, body: Body::AssemblyMade(made), .. }) = current else { return Ok(()) };
     db.prepare_cached(
-        "INSERT INTO assembly (code, hose_made, assembled, folded, content, version)
-         VALUES (?1, ?2, ?3, ?4, ?5, ?6)",
+        "INSERT INTO assembly (code, hose_made, assembled, folded, content, version, standard, kind, dn, length_mm,
+                               failed_proof)
+         VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11)",
     )?
     .execute(params![
         code.to_string(),
@@ -19,7 +21,26 @@ pub(super) fn project(db: &Connection, code: &TagCode, current: Option<&Entry>) 
         folded(made),
         serde_json::to_string(made)?,
         at.to_string(),
+        made.spec.hose.as_ref().map(|hose| &hose.standard),
+        made.spec.hose.as_ref().map(|hose| &hose.kind),
+        made.spec.hose.as_ref().map(|hose| hose.dn.get()),
+        made.spec.overall_length_mm.map(|length| length.get()),
+        matches!(made.proof, Proof::Failed { .. }),
     ])?;
+    rests(db, made)
+}
+
+/// The rows of the tables it rests on; where nobody wrote them down, the version of the tables in their place.
+fn rests(db: &Connection, made: &Assembly) -> Result<(), Error> {
+    let code = made.code.to_string();
+    let mut insert =
+        db.prepare_cached("INSERT INTO rests (source, row, digest, code) VALUES (?1, ?2, ?3, ?4)")?;
+    for mark in &made.rests_on {
+        insert.execute(params![mark.table, mark.row, mark.digest, code])?;
+    }
+    if made.rests_on.is_empty() {
+        insert.execute(params!["", "", made.catalogue, code])?;
+    }
     Ok(())
 }
 

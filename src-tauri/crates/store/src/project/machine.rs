@@ -1,6 +1,7 @@
 //! Machines, the readings of their hour meters, and their circuits.
 
 use crate::Error;
+use hosewright_core::catalogue::Demand;
 use hosewright_core::record::{Arranged, Body, CircuitId, Entry, MachineId};
 use rusqlite::{Connection, params};
 
@@ -8,7 +9,8 @@ pub(super) fn project(db: &Connection, id: MachineId, current: Option<&Entry>) -
     db.prepare_cached("DELETE FROM machine WHERE machine = ?1")?.execute([id.to_string()])?;
     let Some(Entry { at, body: Body::MachineSet(machine), .. }) = current else { return Ok(()) };
     db.prepare_cached(
-        "INSERT INTO machine (machine, site, name, sort, folded, version) VALUES (?1, ?2, ?3, ?4, ?5, ?6)",
+        "INSERT INTO machine (machine, site, name, sort, folded, version, demand)
+         VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7)",
     )?
     .execute(params![
         id.to_string(),
@@ -17,6 +19,7 @@ pub(super) fn project(db: &Connection, id: MachineId, current: Option<&Entry>) -
         machine.sort,
         format!("{} {}", machine.name, machine.sort).to_lowercase(),
         at.to_string(),
+        machine.demand.map(Demand::name),
     ])?;
     Ok(())
 }

@@ -16,7 +16,10 @@ mod policy;
 mod site;
 mod stint;
 mod stock;
+mod survey;
 mod withdrawal;
+
+pub(crate) use inspection::grade_name;
 
 use crate::{Error, log};
 use hosewright_core::record::{Arranged, Entry, Track, arrange, blind_counts};
@@ -47,7 +50,8 @@ pub(crate) fn track(db: &Connection, track: &Track) -> Result<(), Error> {
         Track::Overrides(code) => overriding::project(db, code, &arranged),
         Track::Labels(code) => labelled::project(db, code, &arranged),
         Track::Withdrawal(code) => withdrawal::project(db, code, current(&arranged)),
-        Track::Policy(scope) => policy::project(db, scope, current(&arranged)),
+        Track::Policy(key) => policy::project(db, key, current(&arranged)),
+        Track::Surveys(place) => survey::project(db, *place, &arranged),
         Track::Stock { item, unit } => stock::project(db, item, *unit, &arranged),
         Track::StockPlace { store, item } => stock::project_place(db, store, item, current(&arranged)),
         Track::Price(item) => stock::project_price(db, item, current(&arranged)),

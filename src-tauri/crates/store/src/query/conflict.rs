@@ -192,6 +192,7 @@ fn named(body: &Body) -> Named {
         Body::Fitted(fitted) => Named::hose(fitted.code),
         Body::TakenOff(off) => Named::hose(off.code),
         Body::Inspected(seen) => Named::hose(seen.code),
+        Body::Surveyed(seen) => Named::place(seen.place),
         Body::Overridden(over) => Named::hose(over.code),
         Body::Labelled(labelled) => Named::hose(labelled.code),
         Body::TagWithdrawn(withdrawn) => Named::hose(withdrawn.code),

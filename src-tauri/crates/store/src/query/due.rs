@@ -1,28 +1,20 @@
-//! What falls due by age: service, storage, inspection.
+//! What falls due: by calendar, by hours of the machine, by what was seen.
 
 use super::PlaceAt;
+use crate::derive::{self, FACTS, Facts};
 use crate::{Error, Register, rows};
-use chrono::{Months, NaiveDate};
-use hosewright_core::check::Verdict;
-use hosewright_core::record::{MachineId, PolicySet, Scope};
+use chrono::NaiveDate;
+use hosewright_core::care::{DueFor, DueRow, Rules};
+use hosewright_core::catalogue::Stake;
+use hosewright_core::quantity::Dn;
+use hosewright_core::record::{EventRef, MachineId, PlaceId, PolicySet, SiteId};
 use hosewright_core::tag::TagCode;
-use rusqlite::{Connection, Row};
+use rusqlite::types::Value;
+use rusqlite::{Connection, params_from_iter};
 use schemars::JsonSchema;
 use serde::Serialize;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, HashMap};
 use ts_rs::TS;
-
-/// Ages that hold where the owner's policy says nothing, in years: guide values of the tables.
-/// Crossing one is a caution; only a policy can make it a stop.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Guide {
-    /// Service life of an assembly, storage included (rule L055: DIN 20066).
-    pub service_years: f64,
-    /// Storage of an assembly before it is fitted (rule L054: ISO 8331, DIN 20066).
-    pub storage_years: f64,
-    /// Between inspections (rule L066).
-    pub inspection_years: f64,
-}
 
 /// One thing that falls due.
 #[derive(Debug, Clone, PartialEq, Serialize, JsonSchema, TS)]
@@ -31,66 +23,100 @@ pub struct Due {
     pub code: TagCode,
     /// Where it sits; none for a hose that was never fitted.
     pub at: Option<PlaceAt>,
-    /// What falls due.
-    pub what: DueFor,
-    /// The day the age counts from; none where no day is known.
-    pub since: Option<NaiveDate>,
-    /// What that day is.
-    pub counted_from: CountedFrom,
-    /// The limit of age in years.
-    pub years: f64,
-    /// Where the limit comes from.
-    pub limit: LimitFrom,
-    /// The day it falls due; none where no day is known to count from.
-    pub due: Option<NaiveDate>,
-    /// A caution where the guide is crossed or the age is not known, a stop where the owner's policy
-    /// says so, else a pass.
-    pub verdict: Verdict,
+    /// What it is; none where no record says.
+    pub hose: Option<DueHose>,
+    /// When, and why.
+    #[serde(flatten)]
+    #[ts(flatten)]
+    pub row: DueRow,
+    /// The first day it was in service; none where it may have been before.
+    #[serde(skip)]
+    #[ts(skip)]
+    pub new_on: Option<NaiveDate>,
+    /// What a failure there puts at risk; none where nobody has said.
+    #[serde(skip)]
+    #[ts(skip)]
+    pub stakes: Option<Vec<Stake>>,
+    /// The owner's own word on that.
+    #[serde(skip)]
+    #[ts(skip)]
+    pub consequence: Option<u8>,
 }
 
-/// What falls due.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, JsonSchema, TS)]
-#[serde(rename_all = "kebab-case")]
-pub enum DueFor {
-    /// To be replaced.
-    Service,
-    /// Stored long enough; not to be fitted any more.
-    Storage,
-    /// To be inspected.
-    Inspection,
+/// Standard, type and size of a hose.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema, TS)]
+pub struct DueHose {
+    /// Standard.
+    pub standard: String,
+    /// Type.
+    #[serde(rename = "type")]
+    pub kind: String,
+    /// Size.
+    pub dn: Dn,
 }
 
-/// What an age counts from.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, JsonSchema, TS)]
-#[serde(rename_all = "kebab-case")]
-pub enum CountedFrom {
-    /// The day it was assembled.
-    Assembled,
-    /// The day the hose was made, which is no later: assembly is not known.
-    HoseMade,
-    /// The day it was fitted, or found in place: it is at least that old.
-    Fitted,
-    /// Its last inspection.
-    Inspected,
-    /// Nothing: no day is known.
-    Unknown,
+/// Which of what falls due is asked for.
+#[derive(Debug, Clone, Default, PartialEq, Eq)]
+pub struct DueAsk {
+    /// Of these kinds; all without.
+    pub what: Vec<DueFor>,
+    /// On this site.
+    pub site: Option<SiteId>,
+    /// On this machine.
+    pub machine: Option<MachineId>,
+    /// At this place.
+    pub place: Option<PlaceId>,
+    /// Of this hose.
+    pub code: Option<TagCode>,
+    /// Due by that day, or on a day that is not known.
+    pub until: Option<NaiveDate>,
+    /// So many from the first are left out.
+    pub offset: u32,
+    /// So many at most.
+    pub limit: Option<u32>,
 }
 
-impl Due {
-    /// Whether the day it falls due has come. What has no known age has no such day.
-    pub fn is_past(&self, on: NaiveDate) -> bool {
-        self.due.is_some_and(|due| due <= on)
-    }
+/// How much falls due.
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, JsonSchema, TS)]
+pub struct DueCounts {
+    /// All.
+    pub total: u32,
+    /// The day has come.
+    pub past: u32,
+    /// No day is known.
+    pub unknown: u32,
+    /// Of the past, what must not run on.
+    pub stopped: u32,
+    /// In the next 30 days.
+    pub within_30: u32,
+    /// In the next 90 days.
+    pub within_90: u32,
+    /// In the next 365 days.
+    pub within_365: u32,
 }
 
-/// Where a limit comes from.
+/// How much falls due on a site.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema, TS)]
-#[serde(rename_all = "kebab-case")]
-pub enum LimitFrom {
-    /// A guide value of the tables.
-    Guide,
-    /// The owner's policy there.
-    Policy(Scope),
+pub struct DueSite {
+    /// Which; none is no site that is known.
+    pub site: Option<SiteId>,
+    /// What people call it.
+    pub name: String,
+    /// The day has come.
+    pub past: u32,
+    /// No day is known.
+    pub unknown: u32,
+    /// In the next 90 days.
+    pub within_90: u32,
+}
+
+/// Hoses of one age in whole years.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, JsonSchema, TS)]
+pub struct AgeCount {
+    /// Whole years since it was assembled, made or, where neither is known, fitted.
+    pub years: u32,
+    /// How many hoses.
+    pub count: u32,
 }
 
 /// Hoses on machines whose day of service life has come. One of no known age has no such day: it is not among them.
@@ -103,246 +129,251 @@ pub struct Overdue {
 }
 
 impl Register {
-    /// Everything that falls due by age, what can not be reckoned first and then by day, up to what
-    /// is far from due: the caller takes what it shows.
+    /// What falls due, what has no known day first and then by day.
     ///
     /// # Errors
     /// The register can not be read.
-    pub fn due(&self, today: NaiveDate, guide: Guide) -> Result<Vec<Due>, Error> {
-        let policies = policies(&self.db)?;
-        let mut due = Vec::new();
-        for hose in self.aged()? {
-            let limits = Limits { policies: &policies, at: hose.at.as_ref() };
-            if hose.at.is_none() {
-                due.push(hose.storage(limits.storage(guide), today));
-                continue;
-            }
-            due.push(hose.service(limits.service(guide), today));
-            due.push(hose.inspection(limits.inspection(guide), today));
+    pub fn due(&self, on: NaiveDate, ask: &DueAsk, rules: &Rules<'_>) -> Result<Vec<Due>, Error> {
+        let (sql, values) = listed(ask);
+        let mut statement = self.db.prepare_cached(&sql)?;
+        let keys: Vec<(TagCode, String)> = statement
+            .query_map(params_from_iter(values), |row| Ok((rows::parsed(row, "code")?, row.get("what")?)))?
+            .collect::<Result<_, _>>()?;
+        let codes: Vec<String> = keys.iter().map(|(code, _)| code.to_string()).collect();
+        let mut known: HashMap<TagCode, (Facts, Vec<DueRow>)> = HashMap::new();
+        for facts in facts_of(&self.db, &codes)? {
+            let due = facts.due(rules, on);
+            known.insert(facts.code, (facts, due));
         }
-        due.sort_by(|one, other| (one.due, one.what, &one.code).cmp(&(other.due, other.what, &other.code)));
-        Ok(due)
+        let found = keys.into_iter().filter_map(|(code, what)| {
+            let (facts, due) = known.get(&code)?;
+            let row = due.iter().find(|row| row.what.name() == what)?;
+            Some(of(facts, row.clone()))
+        });
+        Ok(found.collect())
     }
 
-    /// How many hoses are past their limit of service life, by the same reckoning as [`Register::due`].
+    /// How much of what is asked for falls due; its page and day are not looked at.
     ///
     /// # Errors
     /// The register can not be read.
-    pub fn overdue(&self, today: NaiveDate, guide: Guide) -> Result<Overdue, Error> {
-        let policies = policies(&self.db)?;
+    pub fn due_counts(&self, on: NaiveDate, ask: &DueAsk) -> Result<DueCounts, Error> {
+        let (condition, mut values) = condition(ask);
+        let sql = format!(
+            "SELECT count(*) AS total, count(*) FILTER (WHERE day = '') AS unknown,
+                    count(*) FILTER (WHERE day > '' AND day <= :on) AS past,
+                    count(*) FILTER (WHERE stop_day <= :on) AS stopped,
+                    count(*) FILTER (WHERE day > :on AND day <= :d30) AS within_30,
+                    count(*) FILTER (WHERE day > :on AND day <= :d90) AS within_90,
+                    count(*) FILTER (WHERE day > :on AND day <= :d365) AS within_365
+             FROM due d WHERE {condition}"
+        );
+        let days = [(":on", 0), (":d365", 365), (":d90", 90), (":d30", 30)];
+        let sql = dated(&sql, &mut values, on, &days);
+        let mut statement = self.db.prepare_cached(&sql)?;
+        Ok(statement.query_row(params_from_iter(values), |row| {
+            Ok(DueCounts {
+                total: row.get("total")?,
+                past: row.get("past")?,
+                unknown: row.get("unknown")?,
+                stopped: row.get("stopped")?,
+                within_30: row.get("within_30")?,
+                within_90: row.get("within_90")?,
+                within_365: row.get("within_365")?,
+            })
+        })?)
+    }
+
+    /// How much falls due on each site, the one with most past first.
+    ///
+    /// # Errors
+    /// The register can not be read.
+    pub fn due_sites(&self, on: NaiveDate, what: &[DueFor]) -> Result<Vec<DueSite>, Error> {
+        let (condition, mut values) = condition(&DueAsk { what: what.to_vec(), ..DueAsk::default() });
+        let sql = format!(
+            "SELECT d.site, coalesce(t.name, '') AS name, count(*) FILTER (WHERE day = '') AS unknown,
+                    count(*) FILTER (WHERE day > '' AND day <= :on) AS past,
+                    count(*) FILTER (WHERE day > :on AND day <= :d90) AS within_90
+             FROM due d LEFT JOIN site t ON t.site = d.site
+             WHERE {condition} GROUP BY d.site ORDER BY past DESC, within_90 DESC, name"
+        );
+        let sql = dated(&sql, &mut values, on, &[(":on", 0), (":d90", 90)]);
+        let mut statement = self.db.prepare_cached(&sql)?;
+        let sites = statement.query_map(params_from_iter(values), |row| {
+            Ok(DueSite {
+                site: rows::optional(row, "site")?,
+                name: row.get("name")?,
+                past: row.get("past")?,
+                unknown: row.get("unknown")?,
+                within_90: row.get("within_90")?,
+            })
+        })?;
+        Ok(sites.collect::<Result<_, _>>()?)
+    }
+
+    /// How many hoses on machines are past their limit of service life.
+    ///
+    /// # Errors
+    /// The register can not be read.
+    pub fn overdue(&self, on: NaiveDate) -> Result<Overdue, Error> {
+        let mut statement = self.db.prepare_cached(
+            "SELECT machine, count(*) AS hoses FROM due
+             WHERE what = 'service' AND day > '' AND day <= ?1 GROUP BY machine",
+        )?;
         let mut overdue = Overdue::default();
-        for hose in self.aged()? {
-            let Some(at) = &hose.at else { continue };
-            let limit = Limits { policies: &policies, at: Some(at) }.service(guide);
-            if hose.service(limit, today).is_past(today) {
-                overdue.hoses += 1;
-                if let Some(machine) = at.machine {
-                    *overdue.machines.entry(machine).or_default() += 1;
-                }
+        let mut found = statement.query([on.to_string()])?;
+        while let Some(row) = found.next()? {
+            let hoses: u32 = row.get("hoses")?;
+            overdue.hoses += hoses;
+            if let Some(machine) = rows::optional(row, "machine")? {
+                overdue.machines.insert(machine, hoses);
             }
         }
         Ok(overdue)
     }
 
-    /// What is known of the age of every hose that ages here.
-    fn aged(&self) -> Result<Vec<Aged>, Error> {
-        let mut statement = self.db.prepare_cached(include_str!("due.sql"))?;
-        let hoses = statement.query_map([], hose)?;
-        Ok(hoses.collect::<Result<_, _>>()?)
-    }
-
-    /// The owner's policies, by scope.
+    /// The rules that hold here: the owner's policies over the guides of the tables.
     ///
     /// # Errors
     /// The register can not be read.
-    pub fn policies(&self) -> Result<Vec<PolicySet>, Error> {
-        Ok(policies(&self.db)?.into_values().collect())
-    }
-}
-
-fn policies(db: &Connection) -> Result<BTreeMap<Scope, PolicySet>, Error> {
-    let mut statement = db.prepare_cached(
-        "SELECT scope, service_years, storage_years, inspection_years, stop FROM policy ORDER BY scope",
-    )?;
-    let policies = statement.query_map([], |row| {
-        Ok(PolicySet {
-            scope: rows::parsed(row, "scope")?,
-            service_years: row.get("service_years")?,
-            storage_years: row.get("storage_years")?,
-            inspection_years: row.get("inspection_years")?,
-            stop: row.get("stop")?,
-        })
-    })?;
-    policies.map(|policy| policy.map(|policy| (policy.scope.clone(), policy)).map_err(Error::from)).collect()
-}
-
-/// A limit of age and where it comes from.
-struct Limit {
-    years: f64,
-    from: LimitFrom,
-    stop: bool,
-}
-
-/// The limits that hold at a place: the narrowest scope that says anything.
-struct Limits<'a> {
-    policies: &'a BTreeMap<Scope, PolicySet>,
-    at: Option<&'a PlaceAt>,
-}
-
-impl Limits<'_> {
-    fn service(&self, guide: Guide) -> Limit {
-        self.limit(|policy| policy.service_years, guide.service_years)
+    pub fn rules(&self) -> Result<Rules<'static>, Error> {
+        derive::rules(&self.db)
     }
 
-    fn storage(&self, guide: Guide) -> Limit {
-        self.limit(|policy| policy.storage_years, guide.storage_years)
+    /// The owner's policies with the events that stand for them.
+    ///
+    /// # Errors
+    /// The register can not be read.
+    pub fn policies(&self) -> Result<Vec<(PolicySet, EventRef)>, Error> {
+        let mut statement = self.db.prepare_cached("SELECT content, version FROM policy ORDER BY key")?;
+        let policies = statement
+            .query_map([], |row| Ok((rows::json(row, "content")?, rows::parsed(row, "version")?)))?;
+        Ok(policies.collect::<Result<_, _>>()?)
     }
 
-    fn inspection(&self, guide: Guide) -> Limit {
-        self.limit(|policy| policy.inspection_years, guide.inspection_years)
-    }
-
-    fn limit(&self, years: impl Fn(&PolicySet) -> Option<f64>, guide: f64) -> Limit {
-        let scopes = [
-            self.at.map(|at| Scope::Place(at.place)),
-            self.at.and_then(|at| at.machine).map(Scope::Machine),
-            self.at.and_then(|at| at.site).map(Scope::Site),
-            Some(Scope::Fleet),
-        ];
-        for policy in scopes.into_iter().flatten().filter_map(|scope| self.policies.get(&scope)) {
-            if let Some(years) = years(policy) {
-                return Limit { years, from: LimitFrom::Policy(policy.scope.clone()), stop: policy.stop };
+    /// What falls due of every hose there, by the rules given: what a change of the rules would do.
+    ///
+    /// # Errors
+    /// The register can not be read.
+    pub fn each_due(
+        &self,
+        on: NaiveDate,
+        ask: &DueAsk,
+        all_rules: [&Rules<'_>; 2],
+        mut see: impl FnMut([Vec<Due>; 2]),
+    ) -> Result<(), Error> {
+        let mut conditions = vec!["h.next_day IS NOT NULL".to_owned()];
+        let mut values: Vec<Value> = Vec::new();
+        for (column, id) in [
+            ("site", ask.site.map(|id| id.to_string())),
+            ("machine", ask.machine.map(|id| id.to_string())),
+            ("place", ask.place.map(|id| id.to_string())),
+        ] {
+            if let Some(id) = id {
+                values.push(id.into());
+                conditions.push(format!("h.{column} = ?{}", values.len()));
             }
         }
-        Limit { years: guide, from: LimitFrom::Guide, stop: false }
+        let mut statement = self.db.prepare(&format!("{FACTS} WHERE {}", conditions.join(" AND ")))?;
+        let mut found = statement.query(params_from_iter(values))?;
+        while let Some(row) = found.next()? {
+            let facts = derive::facts(row)?;
+            see(all_rules.map(|rules| facts.due(rules, on).into_iter().map(|row| of(&facts, row)).collect()));
+        }
+        Ok(())
     }
 }
 
-/// What is known of the age of a hose.
-struct Aged {
-    code: TagCode,
-    at: Option<PlaceAt>,
-    assembled: Option<NaiveDate>,
-    hose_made: Option<NaiveDate>,
-    on: Option<NaiveDate>,
-    already_there: bool,
-    inspected: Option<NaiveDate>,
+/// The owner's policies.
+pub(crate) fn policies(db: &Connection) -> Result<Vec<PolicySet>, Error> {
+    let mut statement = db.prepare_cached("SELECT content FROM policy ORDER BY key")?;
+    let policies = statement.query_map([], |row| rows::json(row, "content"))?;
+    Ok(policies.collect::<Result<_, _>>()?)
 }
 
-fn hose(row: &Row<'_>) -> rusqlite::Result<Aged> {
-    let fitted: Option<String> = row.get("on_version")?;
-    Ok(Aged {
-        code: rows::parsed(row, "code")?,
-        at: fitted.map(|_| super::place::place_at(row)).transpose()?,
-        assembled: rows::optional(row, "assembled")?,
-        hose_made: rows::optional(row, "hose_made")?,
-        on: rows::optional(row, "on_date")?,
-        already_there: row.get::<_, Option<bool>>("already_there")?.unwrap_or(false),
-        inspected: rows::optional(row, "inspected")?,
+fn of(facts: &Facts, row: DueRow) -> Due {
+    let hose = facts.hose.clone().map(|(standard, kind, dn)| DueHose { standard, kind, dn });
+    Due {
+        code: facts.code,
+        at: facts.at.clone(),
+        hose,
+        row,
+        new_on: facts.new_on,
+        stakes: facts.stakes.clone(),
+        consequence: facts.consequence,
+    }
+}
+
+fn facts_of(db: &Connection, codes: &[String]) -> Result<Vec<Facts>, Error> {
+    let sql =
+        concat!(include_str!("../derive/facts.sql"), "WHERE h.code IN (SELECT value FROM json_each(?1))");
+    let mut statement = db.prepare_cached(sql)?;
+    let facts = statement.query_map([serde_json::to_string(codes)?], derive::facts)?;
+    Ok(facts.collect::<Result<_, _>>()?)
+}
+
+/// The question for the keys of a page, in order.
+fn listed(ask: &DueAsk) -> (String, Vec<Value>) {
+    let (mut condition, mut values) = condition(ask);
+    if let Some(until) = ask.until {
+        values.push(until.to_string().into());
+        condition += &format!(" AND d.day <= ?{}", values.len());
+    }
+    let limit = ask.limit.map_or(-1, i64::from);
+    let sql = format!(
+        "SELECT d.code, d.what FROM due d WHERE {condition} ORDER BY d.day, d.what, d.code LIMIT {limit} OFFSET {}",
+        ask.offset
+    );
+    (sql, values)
+}
+
+/// Which rows are asked for, whatever their day.
+fn condition(ask: &DueAsk) -> (String, Vec<Value>) {
+    let mut parts = Vec::new();
+    let mut values: Vec<Value> = Vec::new();
+    let mut value = |text: String| {
+        values.push(text.into());
+        format!("?{}", values.len())
+    };
+    if let Some(machine) = ask.machine {
+        parts.push(format!("d.machine = {}", value(machine.to_string())));
+    }
+    if let Some(site) = ask.site {
+        parts.push(format!("d.site = {}", value(site.to_string())));
+    }
+    if let Some(place) = ask.place {
+        parts.push(format!("d.code IN (SELECT code FROM hose WHERE place = {})", value(place.to_string())));
+    }
+    if let Some(code) = ask.code {
+        parts.push(format!("d.code = {}", value(code.to_string())));
+    }
+    if !ask.what.is_empty() {
+        let names: Vec<String> = ask.what.iter().map(|what| value(what.name().to_owned())).collect();
+        parts.push(match names.as_slice() {
+            [one] => format!("d.what = {one}"),
+            many => format!("+d.what IN ({})", many.join(", ")),
+        });
+    }
+    let condition = if parts.is_empty() { "1".to_owned() } else { parts.join(" AND ") };
+    (condition, values)
+}
+
+/// The question with each named day as a value of its own: so many days after that one.
+fn dated(sql: &str, values: &mut Vec<Value>, on: NaiveDate, days: &[(&str, u64)]) -> String {
+    days.iter().fold(sql.to_owned(), |sql, (name, days)| {
+        let day = on.checked_add_days(chrono::Days::new(*days)).unwrap_or(NaiveDate::MAX);
+        values.push(day.to_string().into());
+        sql.replace(name, &format!("?{}", values.len()))
     })
 }
 
-impl Aged {
-    fn service(&self, limit: Limit, today: NaiveDate) -> Due {
-        let (since, from) = self.made().unwrap_or((self.on, CountedFrom::Fitted));
-        self.due(DueFor::Service, since, from, limit, today)
-    }
-
-    fn storage(&self, limit: Limit, today: NaiveDate) -> Due {
-        let (since, from) = self.made().unwrap_or((None, CountedFrom::Unknown));
-        self.due(DueFor::Storage, since, from, limit, today)
-    }
-
-    /// A hose was looked at when it was fitted; one that was found in place was not.
-    fn inspection(&self, limit: Limit, today: NaiveDate) -> Due {
-        let (since, from) = match (self.inspected, self.on) {
-            (Some(inspected), on) if on.is_none_or(|on| inspected >= on) || self.already_there => {
-                (Some(inspected), CountedFrom::Inspected)
-            }
-            (_, Some(on)) if !self.already_there => (Some(on), CountedFrom::Fitted),
-            _ => (None, CountedFrom::Unknown),
-        };
-        self.due(DueFor::Inspection, since, from, limit, today)
-    }
-
-    fn made(&self) -> Option<(Option<NaiveDate>, CountedFrom)> {
-        let assembled = self.assembled.map(|day| (Some(day), CountedFrom::Assembled));
-        assembled.or(self.hose_made.map(|day| (Some(day), CountedFrom::HoseMade)))
-    }
-
-    fn due(
-        &self,
-        what: DueFor,
-        since: Option<NaiveDate>,
-        from: CountedFrom,
-        limit: Limit,
-        today: NaiveDate,
-    ) -> Due {
-        let due = since.and_then(|since| after(since, limit.years));
-        let at_least = what == DueFor::Service && from == CountedFrom::Fitted;
-        let verdict = match due {
-            Some(due) if due <= today => {
-                if limit.stop {
-                    Verdict::Stop
-                } else {
-                    Verdict::Caution
-                }
-            }
-            Some(_) if !at_least => Verdict::Pass,
-            _ => Verdict::Caution,
-        };
-        Due {
-            code: self.code,
-            at: self.at.clone(),
-            what,
-            since,
-            counted_from: if since.is_some() { from } else { CountedFrom::Unknown },
-            years: limit.years,
-            limit: limit.from,
-            due,
-            verdict,
-        }
-    }
-}
-
-/// That many years later, in whole months; none beyond the calendar.
-fn after(day: NaiveDate, years: f64) -> Option<NaiveDate> {
-    let months = (years * 12.0).round();
-    (0.0..=f64::from(u32::MAX))
-        .contains(&months)
-        .then(|| Months::new(months as u32))
-        .and_then(|months| day.checked_add_months(months))
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    fn day(text: &str) -> NaiveDate {
-        text.parse().expect("a day")
-    }
-
-    #[test]
-    fn years_are_counted_in_months_and_keep_the_day() {
-        assert_eq!(after(day("2020-11-25"), 6.0), Some(day("2026-11-25")));
-        assert_eq!(after(day("2020-02-29"), 1.0), Some(day("2021-02-28")));
-        assert_eq!(after(day("2020-01-31"), 0.5), Some(day("2020-07-31")));
-        assert_eq!(after(day("2020-01-31"), f64::INFINITY), None);
-        assert_eq!(after(NaiveDate::MAX, 1.0), None);
-    }
-
-    #[test]
-    fn a_limit_that_lies_beyond_the_calendar_is_never_a_quiet_pass() {
-        let hose = Aged {
-            code: TagCode::from_random([1; 7]),
-            at: None,
-            assembled: Some(day("2020-01-01")),
-            hose_made: None,
-            on: None,
-            already_there: false,
-            inspected: None,
-        };
-        let limit = Limit { years: f64::MAX, from: LimitFrom::Guide, stop: false };
-        assert_eq!(hose.storage(limit, day("2026-11-25")).verdict, Verdict::Caution);
+impl Register {
+    /// How SQLite would go about a page of what falls due: a test holds that it reads no more than the page.
+    ///
+    /// # Errors
+    /// The register can not be read.
+    pub fn due_plan(&self, ask: &DueAsk) -> Result<Vec<String>, Error> {
+        let (sql, values) = listed(ask);
+        super::plan(&self.db, &sql, params_from_iter(values))
     }
 }

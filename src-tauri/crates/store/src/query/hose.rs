@@ -66,6 +66,8 @@ pub struct HoseInspection {
     pub date: NaiveDate,
     /// What was seen.
     pub findings: Vec<Graded>,
+    /// Its ends were opened; else it was looked at in place.
+    pub opened: bool,
 }
 
 /// A limit of prudence that was taken on.
@@ -212,6 +214,7 @@ fn inspection(row: &Row<'_>) -> rusqlite::Result<HoseInspection> {
         version: version(row)?,
         date: rows::parsed(row, "date")?,
         findings: rows::json(row, "findings")?,
+        opened: row.get("opened")?,
     })
 }
 

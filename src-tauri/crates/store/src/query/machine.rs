@@ -2,8 +2,12 @@
 
 use super::{Stay, Versioned, stay};
 use crate::{Error, Register, rows};
+use chrono::NaiveDate;
+use hosewright_core::care::{DueFor, Standing};
+use hosewright_core::check::Verdict;
 use hosewright_core::quantity::Bar;
-use hosewright_core::record::{Circuit, HoursRead, Machine, MachineId, Place, Site};
+use hosewright_core::record::{Circuit, HoursRead, Machine, MachineId, Place, PlaceId, Site, Surveyed};
+use hosewright_core::tag::TagCode;
 use rusqlite::{Connection, OptionalExtension, Row};
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -22,6 +26,41 @@ pub struct MachineSheet {
     pub circuits: Vec<Versioned<Circuit>>,
     /// Its places, by number.
     pub places: Vec<PlaceRow>,
+    /// What was seen on its hoses that stops it, by place.
+    pub stopped_by: Vec<StoppedBy>,
+}
+
+/// Something seen on a hose that stops its machine.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema, TS)]
+pub struct StoppedBy {
+    /// The place.
+    pub place: PlaceId,
+    /// The hose.
+    pub code: TagCode,
+    /// What was seen, by the sign's code.
+    pub sign: String,
+    /// When.
+    pub seen_on: NaiveDate,
+}
+
+/// The last inspection of the hose that sits at a place.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema, TS)]
+pub struct PlaceInspected {
+    /// When.
+    pub date: NaiveDate,
+    /// The gravest that was found.
+    pub grade: Verdict,
+    /// What was seen and stands.
+    pub standing: Vec<Standing>,
+}
+
+/// The soonest that falls due at a place.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema, TS)]
+pub struct PlaceDue {
+    /// The day; none is not known.
+    pub day: Option<NaiveDate>,
+    /// What falls due.
+    pub what: DueFor,
 }
 
 /// A place of a machine and what sits there.
@@ -33,6 +72,12 @@ pub struct PlaceRow {
     pub hoses: Vec<Stay>,
     /// The stay that ended last there; none where no hose has come off.
     pub last_off: Option<Stay>,
+    /// The last inspection of the hose that sits there; none where it was never inspected.
+    pub inspected: Option<PlaceInspected>,
+    /// The last survey of the place.
+    pub surveyed: Option<Versioned<Surveyed>>,
+    /// The soonest that falls due there.
+    pub due: Option<PlaceDue>,
 }
 
 impl Register {
@@ -46,12 +91,14 @@ impl Register {
         let Some((machine, site)) = statement.query_row([&id], machine_and_site).optional()? else {
             return Ok(None);
         };
+        let places = places(&self.db, &id)?;
         Ok(Some(MachineSheet {
             machine,
             site,
             hours: hours(&self.db, &id)?,
             circuits: circuits(&self.db, &id)?,
-            places: places(&self.db, &id)?,
+            stopped_by: stopped_by(&places),
+            places,
         }))
     }
 }
@@ -64,6 +111,7 @@ fn machine_and_site(row: &Row<'_>) -> rusqlite::Result<MachineAndSite> {
         site: rows::optional(row, "site")?,
         name: row.get("name")?,
         sort: row.get("sort")?,
+        demand: rows::named(row, "demand")?,
     };
     let site = match (machine.site, rows::optional(row, "site_version")?) {
         (Some(site), Some(version)) => {
@@ -118,7 +166,48 @@ fn places(db: &Connection, id: &str) -> Result<Vec<PlaceRow>, Error> {
             let (hoses, ended): (Vec<Stay>, Vec<Stay>) =
                 stays.into_iter().partition(|stay| stay.off.is_none());
             let last_off = ended.into_iter().max_by_key(|stay| stay.off_date);
-            Ok(PlaceRow { place, hoses, last_off })
+            let (inspected, due) = match hoses.last() {
+                Some(stay) => stands(db, &stay.code)?,
+                None => (None, None),
+            };
+            let surveyed = super::survey::last(db, place.record.place)?;
+            Ok(PlaceRow { place, hoses, last_off, inspected, surveyed, due })
         })
         .collect()
+}
+
+/// How the hose of a place stands: its last inspection, and the soonest that falls due.
+fn stands(db: &Connection, code: &TagCode) -> Result<(Option<PlaceInspected>, Option<PlaceDue>), Error> {
+    let mut statement = db
+        .prepare_cached("SELECT inspected, grade, standing, next_day, next_what FROM hose WHERE code = ?1")?;
+    let found = statement.query_row([code.to_string()], |row| {
+        let (date, grade) = (rows::optional(row, "inspected")?, rows::named(row, "grade")?);
+        let inspected = match (date, grade) {
+            (Some(date), Some(grade)) => {
+                Some(PlaceInspected { date, grade, standing: rows::json(row, "standing")? })
+            }
+            _ => None,
+        };
+        let day: Option<String> = row.get("next_day")?;
+        let day = day.filter(|day| !day.is_empty()).and_then(|day| day.parse().ok());
+        let due = rows::named(row, "next_what")?.map(|what| PlaceDue { day, what });
+        Ok((inspected, due))
+    });
+    Ok(found.optional()?.unwrap_or((None, None)))
+}
+
+fn stopped_by(places: &[PlaceRow]) -> Vec<StoppedBy> {
+    let stops = places.iter().flat_map(|row| {
+        let standing = row.inspected.iter().flat_map(|inspected| &inspected.standing);
+        let code = row.hoses.last().map(|stay| stay.code);
+        standing.filter(|standing| standing.grade == Verdict::Stop).filter_map(move |standing| {
+            Some(StoppedBy {
+                place: row.place.record.place,
+                code: code?,
+                sign: standing.sign.clone(),
+                seen_on: standing.seen_on,
+            })
+        })
+    });
+    stops.collect()
 }

@@ -107,7 +107,7 @@ impl Register {
 }
 
 /// Where the place of a row is.
-pub(super) fn place_at(row: &Row<'_>) -> rusqlite::Result<PlaceAt> {
+pub(crate) fn place_at(row: &Row<'_>) -> rusqlite::Result<PlaceAt> {
     Ok(PlaceAt {
         place: rows::parsed(row, "place")?,
         number: row.get("number")?,

@@ -1,6 +1,7 @@
 //! Search over codes, hoses, places, machines and sites.
 
 use super::PlaceAt;
+use crate::derive::{HOSES, MACHINES, PLACES, SITES};
 use crate::{Error, Register, rows};
 use hosewright_core::record::{MachineId, SiteId};
 use hosewright_core::tag::TagCode;
@@ -46,39 +47,82 @@ pub enum Hit {
 }
 
 impl Register {
-    /// What holds every word of the text, in any order and either case: a hose by its code (with or
-    /// without hyphens), its size, ends, length, and the place, machine and site where it sits; a
-    /// place, a machine, a site by their names. Codes that begin so come first, then hoses,
-    /// places, machines and sites. A text without a word finds nothing.
+    /// What has a word that begins with each word of the text, in any order and either case: a hose by its code (with or
+    /// without hyphens), its size, ends, length, and the place, machine and site where it sits; a place, a machine, a
+    /// site by their names. Hoses come first, then places, machines and sites, and in each what was recorded last. A
+    /// text without a word finds nothing.
     ///
     /// # Errors
     /// The register can not be read.
     pub fn search(&self, text: &str, most: u32) -> Result<Vec<Hit>, Error> {
-        let text = text.to_lowercase();
-        let words: Vec<&str> = text.split_whitespace().collect();
-        let Some(first) = words.first() else { return Ok(Vec::new()) };
+        self.found(text, SITES, i64::MAX, most)
+    }
+
+    /// The places and machines that a text finds, in the order of [`Register::search`].
+    ///
+    /// # Errors
+    /// The register can not be read.
+    pub fn search_things(&self, text: &str, most: u32) -> Result<Vec<Hit>, Error> {
+        self.found(text, MACHINES, HOSES - 1, most)
+    }
+
+    fn found(&self, text: &str, from: i64, to: i64, most: u32) -> Result<Vec<Hit>, Error> {
+        let Some(words) = beginnings(text) else { return Ok(Vec::new()) };
         let mut statement = self.db.prepare_cached(include_str!("search.sql"))?;
-        let hits = statement.query_map(params![serde_json::to_string(&words)?, first, most], hit)?;
+        let hits = statement.query_map(params![words, most, from, to], hit)?;
         Ok(hits.collect::<Result<_, _>>()?)
+    }
+
+    /// How SQLite would go about a search: a test holds that it goes by the index of words alone.
+    ///
+    /// # Errors
+    /// The register can not be read.
+    pub fn search_plan(&self) -> Result<Vec<String>, Error> {
+        super::plan(&self.db, include_str!("search.sql"), params!["\"a\"*", 1, 0, i64::MAX])
     }
 }
 
+/// The words of a text as beginnings of words; none where it has no word. What is no letter and no digit parts words, as
+/// it does in what is searched.
+pub(super) fn beginnings(text: &str) -> Option<String> {
+    let words = text.split(|letter: char| !letter.is_alphanumeric()).filter(|word| !word.is_empty());
+    let beginnings: Vec<String> = words.map(|word| format!("\"{}\"*", word.to_lowercase())).collect();
+    (!beginnings.is_empty()).then(|| beginnings.join(" AND "))
+}
+
 fn hit(row: &Row<'_>) -> rusqlite::Result<Hit> {
-    let rank: i64 = row.get("rank")?;
-    Ok(match rank {
-        0 | 1 => Hit::Hose {
+    let number: i64 = row.get("number_found")?;
+    Ok(if number >= HOSES {
+        Hit::Hose {
             code: rows::parsed(row, "code")?,
             at: match row.get::<_, Option<String>>("place")? {
                 Some(_) => Some(super::place::place_at(row)?),
                 None => None,
             },
-        },
-        2 => Hit::Place { at: super::place::place_at(row)?, failed: row.get("failed")? },
-        3 => Hit::Machine {
+        }
+    } else if number >= PLACES {
+        Hit::Place { at: super::place::place_at(row)?, failed: row.get("failed")? }
+    } else if number >= MACHINES {
+        Hit::Machine {
             machine: rows::parsed(row, "machine")?,
             name: row.get("machine_name")?,
             site_name: row.get("site_name")?,
-        },
-        _ => Hit::Site { site: rows::parsed(row, "site")?, name: row.get("site_name")? },
+        }
+    } else {
+        Hit::Site { site: rows::parsed(row, "site")?, name: row.get("site_name")? }
     })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_text_is_taken_as_beginnings_of_words_whatever_stands_between_them() {
+        assert_eq!(beginnings("Stick rod"), Some("\"stick\"* AND \"rod\"*".to_owned()));
+        assert_eq!(beginnings("3292T-Z4P"), Some("\"3292t\"* AND \"z4p\"*".to_owned()));
+        for text in ["", "  ", "-/\"*", "'"] {
+            assert_eq!(beginnings(text), None, "{text}");
+        }
+    }
 }

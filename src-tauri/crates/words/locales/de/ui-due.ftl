@@ -8,10 +8,6 @@ due-context = { $sites ->
     [one] { $machinesShown } Maschine
    *[other] { $machinesShown } Maschinen
   }
-due-title = { $hoses ->
-    [one] { $shown } Schlauchleitung im Einsatz
-   *[other] { $shown } Schlauchleitungen im Einsatz
-  }
 due-sites = Standort
 due-all-sites = Alle
 due-what = Was fällig wird
@@ -61,10 +57,52 @@ due-row-from = { $from ->
     [fitted] ab Einbau: mindestens
     [inspected] ab der letzten Inspektion
    *[unknown] kein Tag bekannt
-  }; { $limit ->
-    [policy] eigene { $years } J
-   *[guide] Richtwert { $years } J
   }
+due-row-finding = { $name }, gesehen { $day }
+due-row-hours = { $known ->
+    [yes] { $run } h von { $limit } h seit Einbau
+   *[no] Grenze { $limit } h
+  }{ $rated ->
+    [yes] , bei eigenen { $rate } h am Tag
+   *[no] {""}
+  }
+due-row-yours = eigene { $years } J{ $stop ->
+    [yes] , ein Stopp
+   *[no] {""}
+  }
+due-row-guide = Richtwert { $years } J, { $source }
+due-row-consequence = Folge { $of } von 5: { $why }
+due-hours-no-hours-at-fitting = Stunden zählen nicht: beim Einbau keine erfasst
+due-hours-no-reading = Stunden zählen nicht: noch keine abgelesen
+due-hours-no-rate = Stunden zählen nicht: eine Ablesung gibt keine Rate
+due-hours-meter-set-back = Stunden zählen nicht: der Zähler zeigt weniger als beim Einbau
+due-row-chance = { $from ->
+    [life] { $part } %
+   *[age] { $part } % verbraucht
+  }
+due-stake-someone-beside = jemand daneben
+due-stake-hot-surface = heiße Fläche
+due-stake-load-held-up = gehaltene Last
+due-stake-remote = abgelegener Ort
+due-stake-owner = eigene Angabe
+due-stake-not-said = niemand hat gesagt, was ein Ausfall hier bewirkt
+due-stake-none = nichts aus der Tabelle
+due-order = Reihenfolge
+due-by-date = Nach Tag
+due-by-risk = Nach Risiko
+due-by-risk-title = Wahrscheinlichkeit mal Folge
+due-risk-why = { $from ->
+    [life] Wahrscheinlichkeit eines Ausfalls in den nächsten { $days } Tagen, aus der Lebensdauer der eigenen Schlauchleitungen ({ $failures } Ausfälle), mal Folge. Eine Schätzung für die Reihenfolge, kein Versprechen.
+   *[age] Der Teil der Grenze, der in { $days } Tagen verbraucht ist, mal Folge: keine Wahrscheinlichkeit, die ältesten kommen zuerst. { $failures } erfasste Ausfälle sind dafür zu wenige; { $needed } sind nötig.
+  }
+due-more = Mehr zeigen
+due-more-note = { $shown } gezeigt
+due-columns = Was wann fällig wird
+due-column-30 = 30 Tage
+due-column-90 = bis 90
+due-column-365 = 12 Monate
+due-export-csv = Als Text sichern
+due-export-csv-note = für andere Programme
 
 ## Als Nächstes
 due-plan = { $site } planen
@@ -76,21 +114,6 @@ due-open = { $machine } öffnen
 due-open-then = Stelle { $number }, { $name }
 
 ## Grenze und Listen
-due-policy-service = Grenze der Lebensdauer setzen
-due-policy-inspection = Zeit zwischen Inspektionen setzen
-due-policy-note = jetzt { $count ->
-    [one] { $years } Jahr
-   *[other] { $years } Jahre
-}, { $from ->
-    [policy] eigene
-   *[guide] Richtwert der Tabelle
-  }
-due-policy-title-service = Jahre Lebensdauer
-due-policy-title-inspection = Jahre zwischen Inspektionen
-due-policy-how-inspection = Von einem Ansehen zum nächsten. Die eigene Grenze geht dem Richtwert der Tabelle vor; Papiere des Herstellers, örtliche Vorschriften und eine Stelle, an der ein Platzer jemanden verletzen kann, können weniger verlangen.
-due-policy-how-service = Von der Fertigung bis zum Austausch, Lagerzeit eingeschlossen. Der Richtwert sind 6 Jahre (DIN 20066); die eigene Grenze geht ihm vor. Die Grenze des Herstellers geht allem vor.
-due-policy-fleet = Jeder Standort
-due-policy-keep = Grenze sichern
 due-policy-crossed = Wenn überschritten
 due-policy-caution = Vorsicht
 due-policy-stop = Stopp

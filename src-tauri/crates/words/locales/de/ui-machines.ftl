@@ -129,3 +129,10 @@ machines-choose = Stelle wählen
 machines-choose-how = ihre Nummer oben, oder ihre Zeile
 machines-go-on = Weiter an Stelle { $number }
 machines-go-on-then = { $name }: der Auftrag ist offen
+machines-of-site = { $count ->
+    [one] { $shown } Maschine
+   *[other] { $shown } Maschinen
+  }
+machines-unfold = zeigen
+machines-fold = verbergen
+machines-more = { $shown } von { $count } sind gezeigt; die anderen suchen.

@@ -8,10 +8,6 @@ due-context = { $sites ->
     [one] { $machinesShown } machine
    *[other] { $machinesShown } machines
   }
-due-title = { $hoses ->
-    [one] { $shown } hose in service
-   *[other] { $shown } hoses in service
-  }
 due-sites = Site
 due-all-sites = All
 due-what = What falls due
@@ -61,10 +57,52 @@ due-row-from = { $from ->
     [fitted] from fitting: at least
     [inspected] from the last inspection
    *[unknown] no day known
-  }; { $limit ->
-    [policy] your { $years } y
-   *[guide] guide { $years } y
   }
+due-row-finding = { $name }, seen { $day }
+due-row-hours = { $known ->
+    [yes] { $run } h of { $limit } h since fitting
+   *[no] limit { $limit } h
+  }{ $rated ->
+    [yes] , at { $rate } h a day of its own
+   *[no] {""}
+  }
+due-row-yours = yours { $years } y{ $stop ->
+    [yes] , a stop
+   *[no] {""}
+  }
+due-row-guide = guide { $years } y, { $source }
+due-row-consequence = consequence { $of } of 5: { $why }
+due-hours-no-hours-at-fitting = hours do not count: none on record when it was fitted
+due-hours-no-reading = hours do not count: none read yet
+due-hours-no-rate = hours do not count: one reading gives no rate
+due-hours-meter-set-back = hours do not count: the meter shows less than when it was fitted
+due-row-chance = { $from ->
+    [life] { $part } %
+   *[age] { $part } % used
+  }
+due-stake-someone-beside = someone beside it
+due-stake-hot-surface = hot surface
+due-stake-load-held-up = load held up
+due-stake-remote = remote site
+due-stake-owner = your own word
+due-stake-not-said = nobody said what a failure does here
+due-stake-none = none of the table
+due-order = Order
+due-by-date = By day
+due-by-risk = By risk
+due-by-risk-title = Chance times consequence
+due-risk-why = { $from ->
+    [life] Chance of failing in the next { $days } days, from the lives of this fleet’s own hoses ({ $failures } failures), times what a failure does. An estimate for the order, no promise.
+   *[age] The part of its limit that is used up in { $days } days, times what a failure does: no chance, it puts the oldest first. { $failures } failures on record are too few for a chance; { $needed } are needed.
+  }
+due-more = Show more
+due-more-note = { $shown } shown
+due-columns = What falls due when
+due-column-30 = 30 days
+due-column-90 = to 90
+due-column-365 = 12 months
+due-export-csv = Save as text
+due-export-csv-note = for other programs
 
 ## Next
 due-plan = Plan { $site }
@@ -76,21 +114,6 @@ due-open = Open { $machine }
 due-open-then = place { $number }, { $name }
 
 ## Limit and lists
-due-policy-service = Set the limit of service life
-due-policy-inspection = Set the time between inspections
-due-policy-note = { $count ->
-    [one] { $years } year
-   *[other] { $years } years
-} now, { $from ->
-    [policy] yours
-   *[guide] guide value of the table
-  }
-due-policy-title-service = Years of service life
-due-policy-title-inspection = Years between inspections
-due-policy-how-inspection = From one look to the next. Yours stands over the guide value of the table; the maker’s papers, local codes and a place where a burst can hurt someone may ask for less.
-due-policy-how-service = From assembly to replacement, storage included. The guide value is 6 years (DIN 20066); yours stands over it. The maker's limit comes first.
-due-policy-fleet = Every site
-due-policy-keep = Keep this limit
 due-policy-crossed = When it is crossed
 due-policy-caution = Caution
 due-policy-stop = Stop

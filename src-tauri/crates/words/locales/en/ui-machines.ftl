@@ -129,3 +129,10 @@ machines-choose = Choose the place
 machines-choose-how = its number above, or its row
 machines-go-on = Go on at place { $number }
 machines-go-on-then = { $name }: the job is not done
+machines-of-site = { $count ->
+    [one] { $shown } machine
+   *[other] { $shown } machines
+  }
+machines-unfold = show
+machines-fold = hide
+machines-more = { $shown } of { $count } are shown; search for the others.

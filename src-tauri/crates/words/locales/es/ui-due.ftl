@@ -8,10 +8,6 @@ due-context = { $sites ->
     [one] { $machinesShown } máquina
    *[other] { $machinesShown } máquinas
   }
-due-title = { $hoses ->
-    [one] { $shown } manguera en servicio
-   *[other] { $shown } mangueras en servicio
-  }
 due-sites = Sede
 due-all-sites = Todas
 due-what = Qué vence
@@ -61,10 +57,52 @@ due-row-from = { $from ->
     [fitted] desde el montaje: como mínimo
     [inspected] desde la última inspección
    *[unknown] sin fecha conocida
-  }; { $limit ->
-    [policy] límite propio, años: { $years }
-   *[guide] límite orientativo, años: { $years }
   }
+due-row-finding = { $name }, visto { $day }
+due-row-hours = { $known ->
+    [yes] { $run } h de { $limit } h desde el montaje
+   *[no] límite { $limit } h
+  }{ $rated ->
+    [yes] , a { $rate } h por día propias
+   *[no] {""}
+  }
+due-row-yours = límite propio, años: { $years }{ $stop ->
+    [yes] , obliga a parar
+   *[no] {""}
+  }
+due-row-guide = límite orientativo, años: { $years }, { $source }
+due-row-consequence = consecuencia { $of } de 5: { $why }
+due-hours-no-hours-at-fitting = las horas no cuentan: no constan al montarla
+due-hours-no-reading = las horas no cuentan: aún no hay lectura
+due-hours-no-rate = las horas no cuentan: una sola lectura no da ritmo
+due-hours-meter-set-back = las horas no cuentan: el contador marca menos que al montarla
+due-row-chance = { $from ->
+    [life] { $part } %
+   *[age] { $part } % gastado
+  }
+due-stake-someone-beside = alguien al lado
+due-stake-hot-surface = superficie caliente
+due-stake-load-held-up = carga en alto
+due-stake-remote = lugar apartado
+due-stake-owner = indicación propia
+due-stake-not-said = nadie dijo qué causa un fallo aquí
+due-stake-none = nada de la tabla
+due-order = Orden
+due-by-date = Por fecha
+due-by-risk = Por riesgo
+due-by-risk-title = Probabilidad por consecuencia
+due-risk-why = { $from ->
+    [life] Probabilidad de fallar en los próximos { $days } días, según la duración de las mangueras propias ({ $failures } fallos), por la consecuencia. Una estimación para el orden, no una promesa.
+   *[age] La parte de su límite gastada dentro de { $days } días, por la consecuencia: no es probabilidad, pone primero las más viejas. { $failures } fallos registrados son pocos para eso; hacen falta { $needed }.
+  }
+due-more = Mostrar más
+due-more-note = { $shown } mostradas
+due-columns = Qué vence y cuándo
+due-column-30 = 30 días
+due-column-90 = hasta 90
+due-column-365 = 12 meses
+due-export-csv = Guardar como texto
+due-export-csv-note = para otros programas
 
 ## Next
 due-plan = Planificar { $site }
@@ -76,21 +114,6 @@ due-open = Abrir { $machine }
 due-open-then = sitio { $number }, { $name }
 
 ## Limit and lists
-due-policy-service = Fijar el límite de vida útil
-due-policy-inspection = Fijar el plazo entre inspecciones
-due-policy-note = { $count ->
-    [one] { $years } año
-   *[other] { $years } años
-} ahora, { $from ->
-    [policy] propio
-   *[guide] valor orientativo de la tabla
-  }
-due-policy-title-service = Años de vida útil
-due-policy-title-inspection = Años entre inspecciones
-due-policy-how-inspection = De una mirada a la siguiente. El propio prevalece sobre el valor orientativo de la tabla; los papeles del fabricante, los reglamentos locales y un sitio donde un reventón pueda herir a alguien pueden pedir menos.
-due-policy-how-service = Del ensamblaje a la sustitución, almacenaje incluido. El valor orientativo es 6 años (DIN 20066); el propio prevalece sobre él. El límite del fabricante va primero.
-due-policy-fleet = Todas las sedes
-due-policy-keep = Guardar este límite
 due-policy-crossed = Cuando se supera
 due-policy-caution = Precaución
 due-policy-stop = Parar

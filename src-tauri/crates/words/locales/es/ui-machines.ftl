@@ -129,3 +129,10 @@ machines-choose = Elegir el sitio
 machines-choose-how = su número arriba, o su fila
 machines-go-on = Seguir en el sitio { $number }
 machines-go-on-then = { $name }: el trabajo no está hecho
+machines-of-site = { $count ->
+    [one] { $shown } máquina
+   *[other] { $shown } máquinas
+  }
+machines-unfold = mostrar
+machines-fold = ocultar
+machines-more = Se muestran { $shown } de { $count }; las demás, con la búsqueda.

@@ -2,17 +2,18 @@
 
 use super::again::{Again, again};
 use crate::commands::Nothing;
+use crate::commands::care::{DueLine, DueQuestion, due};
 use crate::commands::check::word;
 use crate::{Answer, Api, ApiError};
 use chrono::NaiveDate;
-use hosewright_core::catalogue::{Age, AgeOf, Catalogue, Provenance};
+use hosewright_core::catalogue::Catalogue;
 use hosewright_core::check::{self, Failures, Finding, OnCircuit, Question};
 use hosewright_core::quantity::Bar;
-use hosewright_core::record::{DeviceId, MachineId, PlaceId, PolicySet};
+use hosewright_core::record::{DeviceId, MachineId, PlaceId};
 use hosewright_core::spec::Spec;
 use hosewright_core::tag::TagCode;
 use hosewright_store::{
-    Contradiction, Counts, Due, Guide, Hit, Hose, MachineRow, MachineSheet, Overdue, PlaceSheet, SiteRow,
+    Contradiction, Counts, Hit, Hose, MachineRow, MachineSheet, Overdue, PlaceSheet, SiteRow,
 };
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -42,7 +43,7 @@ pub struct Overview {
 /// # Errors
 /// The register can not be read.
 pub fn overview(api: &mut Api, _: Nothing, _: &[u8]) -> Result<Answer<Overview>, ApiError> {
-    let (today, guide) = (api.today(), api.guide()?);
+    let today = api.today();
     let register = api.register()?;
     let overview = Overview {
         device: register.device(),
@@ -50,7 +51,7 @@ pub fn overview(api: &mut Api, _: Nothing, _: &[u8]) -> Result<Answer<Overview>,
         counts: register.counts()?,
         sites: register.sites()?,
         machines: register.machines()?,
-        overdue: register.overdue(today, guide)?,
+        overdue: register.overdue(today)?,
         contradictions: register.contradictions()?,
     };
     Ok(api.answer(overview))
@@ -123,8 +124,9 @@ pub fn place(api: &mut Api, asked: PlaceQuestion, _: &[u8]) -> Result<Answer<Pla
         place: sister.number,
         pressure: carries(catalogue, sister.pressure_bar, sister.spec.as_ref()),
     });
-    let relief = sheet.circuit.as_ref().and_then(|circuit| circuit.record.relief_bar);
-    let relief = relief.or(sheet.place.record.service.relief_bar);
+    // A place has its own setting where it has a valve of its own.
+    let relief = sheet.place.record.service.relief_bar;
+    let relief = relief.or(sheet.circuit.as_ref().and_then(|circuit| circuit.record.relief_bar));
     let mut findings: Vec<Finding> = failures.finding().into_iter().collect();
     findings.extend(check::circuit(catalogue, &own, relief, &sisters.collect::<Vec<_>>()));
     findings.sort_by_key(|finding| std::cmp::Reverse(finding.verdict));
@@ -155,7 +157,7 @@ pub struct ShowQuestion {
 ///
 /// # Errors
 /// [`ApiError::nothing`] when the register does not know it.
-pub fn show(api: &mut Api, asked: ShowQuestion, _: &[u8]) -> Result<Answer<Hose>, ApiError> {
+pub fn show(api: &mut Api, asked: ShowQuestion, _: &[u8]) -> Result<Answer<HoseShown>, ApiError> {
     let hose = api.register()?.hose(&asked.code)?;
     let hose = hose.ok_or_else(|| {
         ApiError::nothing(
@@ -166,7 +168,63 @@ pub fn show(api: &mut Api, asked: ShowQuestion, _: &[u8]) -> Result<Answer<Hose>
             ),
         )
     })?;
-    Ok(api.answer(hose))
+    let today = api.today();
+    let asked = DueQuestion { code: Some(asked.code), ..DueQuestion::default() };
+    let due = due(api, asked, &[])?.content.due;
+    Ok(api.answer(HoseShown { clocks: clocks(&hose, today), hose, due }))
+}
+
+/// A hose with all that is recorded of it, its three clocks, and what falls due.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema, TS)]
+pub struct HoseShown {
+    /// The hose.
+    #[serde(flatten)]
+    #[ts(flatten)]
+    pub hose: Hose,
+    /// Hose made, assembled, fitted.
+    pub clocks: HoseClocks,
+    /// What falls due of it.
+    pub due: Vec<DueLine>,
+}
+
+/// The three clocks of a hose.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema, TS)]
+pub struct HoseClocks {
+    /// Since the hose itself was made.
+    pub hose_made: HoseClock,
+    /// Since it was made into an assembly.
+    pub assembled: HoseClock,
+    /// Since it was fitted where it sits.
+    pub fitted: HoseClock,
+}
+
+/// One clock.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema, TS)]
+pub struct HoseClock {
+    /// The day it runs from; none is not known.
+    pub day: Option<NaiveDate>,
+    /// Years since then.
+    pub years: Option<f64>,
+    /// It has run longer: the hose was found in place on that day.
+    pub at_least: bool,
+}
+
+/// Mean length of a year.
+const YEAR_DAYS: f64 = 365.25;
+
+fn clocks(hose: &Hose, today: NaiveDate) -> HoseClocks {
+    let clock = |day: Option<NaiveDate>, at_least| HoseClock {
+        day,
+        years: day.map(|day| (today - day).num_days() as f64 / YEAR_DAYS),
+        at_least,
+    };
+    let made = hose.assembly.as_ref().map(|made| &made.record);
+    let sits = hose.stays.iter().rev().find(|stay| stay.off.is_none());
+    HoseClocks {
+        hose_made: clock(made.and_then(|made| made.hose_made), false),
+        assembled: clock(made.and_then(|made| made.assembled), false),
+        fitted: clock(sits.and_then(|stay| stay.on_date), sits.is_some_and(|stay| stay.already_there)),
+    }
 }
 
 /// What a text names in the register.
@@ -200,8 +258,8 @@ pub fn named(api: &mut Api, text: &str) -> Result<Named, ApiError> {
     {
         return Ok(Named::Machine(machine));
     }
-    // All of them: the hoses at a machine come before the machine itself, and one more of its name may be the last.
-    let hits = register.search(text, u32::MAX)?;
+    // All of them: one more of its name may be the last.
+    let hits = register.search_things(text, u32::MAX)?;
     let found: Vec<(Named, String)> = hits.into_iter().filter_map(named_by).collect();
     let called = |(_, name): &&(Named, String)| name.eq_ignore_ascii_case(text.trim());
     match (found.as_slice(), found.iter().filter(called).collect::<Vec<_>>().as_slice()) {
@@ -240,73 +298,22 @@ fn named_by(hit: Hit) -> Option<(Named, String)> {
     }
 }
 
-/// As of which day.
-#[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
-#[serde(deny_unknown_fields, default)]
-pub struct DueQuestion {
-    /// Today without.
-    pub on: Option<NaiveDate>,
-}
-
-/// What falls due.
-#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema, TS)]
-pub struct DueList {
-    /// As of that day.
-    pub on: NaiveDate,
-    /// Where the guide value of service life comes from, which holds without a policy of the owner's.
-    pub guide: Option<Provenance>,
-    /// The owner's policies, by where they hold: a change of one writes all of it anew.
-    pub policies: Vec<PolicySet>,
-    /// What can not be reckoned first, then by day.
-    pub due: Vec<Due>,
-}
-
-/// What falls due by age, soonest first.
-///
-/// # Errors
-/// The register can not be read, or the tables lack a guide value.
-pub fn due(api: &mut Api, asked: DueQuestion, _: &[u8]) -> Result<Answer<DueList>, ApiError> {
-    let on = asked.on.unwrap_or_else(|| api.today());
-    let guide = api.guide()?;
-    let register = api.register()?;
-    let due = register.due(on, guide)?;
-    let policies = register.policies()?;
-    let source = api.normal(AgeOf::ServiceLife).map(|age| age.provenance.clone());
-    Ok(api.answer(DueList { on, guide: source, policies, due }))
-}
-
-impl Api {
-    /// The guide ages of the tables, for normal duty.
-    pub(in crate::commands) fn guide(&self) -> Result<Guide, ApiError> {
-        let years = |of: AgeOf| {
-            self.normal(of)
-                .map(|age| f64::from(age.months) / 12.0)
-                .ok_or_else(|| ApiError::file("catalogue", format!("the tables have no guide age {of:?}")))
-        };
-        Ok(Guide {
-            service_years: years(AgeOf::ServiceLife)?,
-            storage_years: years(AgeOf::AssemblyStorage)?,
-            inspection_years: years(AgeOf::InspectionInterval)?,
-        })
-    }
-
-    fn normal(&self, of: AgeOf) -> Option<&'static Age> {
-        self.catalogue.ages_of(of).find(|age| age.duty.as_deref().is_none_or(|duty| duty == "normal"))
-    }
-}
-
 /// What is looked for.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
 #[serde(deny_unknown_fields)]
 pub struct Search {
     /// Beginnings of words: code, machine, place, site, size.
     pub words: String,
+    /// So many at most; 100 without.
+    #[serde(default)]
+    #[ts(optional)]
+    pub limit: Option<u32>,
 }
 
 /// What was found.
 #[derive(Debug, Clone, PartialEq, Serialize, JsonSchema, TS)]
 pub struct Hits {
-    /// Best first.
+    /// Hoses, places, machines, sites; in each what was recorded last first.
     pub hits: Vec<Hit>,
 }
 
@@ -318,6 +325,6 @@ const MOST_HITS: u32 = 100;
 /// # Errors
 /// The register can not be read.
 pub fn search(api: &mut Api, asked: Search, _: &[u8]) -> Result<Answer<Hits>, ApiError> {
-    let hits = api.register()?.search(&asked.words, MOST_HITS)?;
+    let hits = api.register()?.search(&asked.words, asked.limit.unwrap_or(MOST_HITS).min(MOST_HITS))?;
     Ok(api.answer(Hits { hits }))
 }

@@ -9,6 +9,7 @@ mod write;
 
 pub use again::Again;
 pub use copies::{Merged, RefusedSeries, Verified, backup, export_bundle, merge, rebuild, restore, verify};
+pub(in crate::commands) use life::record as record_of_life;
 pub use life::{
     Group, Lives, LivesBy, LivesOf, LivesPaper, LivesQuestion, Load, PlaceLives, life, paper as life_paper,
 };
@@ -17,8 +18,8 @@ pub use list::{
     import, matches,
 };
 pub use look::{
-    DueList, DueQuestion, Hits, MachineQuestion, Named, Overview, PlaceQuestion, PlaceSaid, Search,
-    ShowQuestion, due, machine, named, overview, place, search, show,
+    Hits, HoseClock, HoseClocks, HoseShown, MachineQuestion, Named, Overview, PlaceQuestion, PlaceSaid,
+    Search, ShowQuestion, machine, named, overview, place, search, show,
 };
 pub use write::{Id, Record, RecordEvent, Recorded, id, record};
 

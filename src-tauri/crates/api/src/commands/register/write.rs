@@ -1,6 +1,7 @@
 //! Writing in the register.
 
 use crate::commands::Nothing;
+use crate::commands::care::marked;
 use crate::{Answer, Api, ApiError};
 use hosewright_core::record::{Body, EventRef};
 use hosewright_store::NewEvent;
@@ -57,10 +58,11 @@ pub struct Recorded {
 /// # Errors
 /// An event that can not be kept or contradicts what stands; a register that can not be written.
 pub fn record(api: &mut Api, asked: Record, _: &[u8]) -> Result<Answer<Recorded>, ApiError> {
-    let now = api.world.now();
+    let (now, catalogue) = (api.world.now(), api.catalogue);
     let register = api.register()?;
     let mut events = Vec::new();
-    for RecordEvent { body, mut builds_on } in asked.events {
+    for RecordEvent { mut body, mut builds_on } in asked.events {
+        marked(catalogue, &mut body);
         if let (Body::Voided(_), Some(struck)) = (&body, &mut builds_on) {
             struck.extend(register.given_back_with(struck)?);
         }

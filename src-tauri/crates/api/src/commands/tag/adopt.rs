@@ -83,6 +83,11 @@ fn made_elsewhere(api: &Api, content: &TagContent, standing: TagStanding) -> Ass
         pressure_bar: carried(api, content, standing),
         bench: None,
         catalogue: content.catalogue.clone(),
+        rests_on: if content.catalogue == api.catalogue.version {
+            api.catalogue.marks(&content.spec)
+        } else {
+            Vec::new()
+        },
         program: PROGRAM.to_owned(),
         taken_in: Some(match standing {
             TagStanding::Own => TakenIn::Own,

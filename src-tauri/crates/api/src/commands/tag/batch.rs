@@ -4,13 +4,14 @@ use super::label::{Composed, DiameterFrom, composed};
 use super::recorded;
 use super::scan::sits;
 use crate::commands::File;
+use crate::commands::care::lines;
 use crate::{Answer, Api, ApiError};
 use chrono::NaiveDate;
 use hosewright_core::record::{Body, Labelled, LabelledHow, MachineId};
 use hosewright_core::tag::{LabelHolds, LabelStock, TagCode};
 use hosewright_papers::sheet::Paper;
 use hosewright_papers::{Drawing, on_pages, to_pdf};
-use hosewright_store::PlaceAt;
+use hosewright_store::{DueAsk, PlaceAt};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use std::collections::HashSet;
@@ -175,9 +176,8 @@ fn codes(api: &mut Api, of: &LabelBatchOf) -> Result<Vec<TagCode>, ApiError> {
             places.iter().flat_map(|place| &place.hoses).map(|stay| stay.code).collect()
         }
         LabelBatchOf::Due(day) => {
-            let guide = api.guide()?;
-            let due = api.register()?.due(*day, guide)?;
-            due.iter().filter(|due| due.is_past(*day)).map(|due| due.code).collect()
+            let due = lines(api, *day, &DueAsk { until: Some(*day), ..DueAsk::default() })?;
+            due.iter().filter(|line| line.due.row.is_past(*day)).map(|line| line.due.code).collect()
         }
     };
     let mut seen = HashSet::new();

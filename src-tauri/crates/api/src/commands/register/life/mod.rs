@@ -215,6 +215,14 @@ enum Said {
     EndedBefore,
 }
 
+/// A stay as a life in years, from the day the hose was new to service. None where its days can not be.
+pub(in crate::commands) fn record(spell: &Spell, new: NaiveDate, on: NaiveDate) -> Option<Record> {
+    match said(spell, new, on, None) {
+        Said::Life(record) => Some(record),
+        Said::Nothing | Said::EndedBefore => None,
+    }
+}
+
 /// A stay as a life, at ages counted from the day the hose was new to service.
 fn said(spell: &Spell, new: NaiveDate, on: NaiveDate, since: Option<NaiveDate>) -> Said {
     let age = |day: NaiveDate| (day - new).num_days() as f64;

@@ -36,7 +36,8 @@ impl Everything {
             let line = event.line().map_err(|error| wrong(&error))?;
             log.push(serde_json::from_str(&line).map_err(|error| wrong(&error))?);
         }
-        Ok(Self { sites: register.sites()?, machines, hoses, policies: register.policies()?, log })
+        let policies = register.policies()?.into_iter().map(|(policy, _)| policy).collect();
+        Ok(Self { sites: register.sites()?, machines, hoses, policies, log })
     }
 
     /// The same as tables: what belongs to each thing stands in a table of its own.

@@ -2,16 +2,15 @@
 
 use super::everything::Everything;
 use crate::commands::File;
-use crate::commands::register::{DueQuestion, due};
+use crate::commands::care::{DueExport, DueQuestion, ListKind, due_export};
 use crate::sheet::key;
 use crate::{Api, ApiError};
 use hosewright_core::hose_list::Column;
 use hosewright_core::quantity::{Bar, Degrees, Dn, Millimetres};
 use hosewright_core::record::{Assembly, MachineId};
 use hosewright_core::spec::Role;
-use hosewright_papers::{calendar, table};
+use hosewright_papers::table;
 use hosewright_store::{Hose, Stay};
-use hosewright_words::Words;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use std::collections::HashMap;
@@ -60,7 +59,9 @@ pub fn export(api: &mut Api, asked: Export, _: &[u8]) -> Result<File, ApiError> 
             ("zip", "application/zip", table::to_zip(&everything.tables()?).map_err(wrong)?)
         }
         ExportKind::Json => ("json", "application/json", json(api)?),
-        ExportKind::Ics => ("ics", "text/calendar; charset=utf-8", ics(api)?.into_bytes()),
+        ExportKind::Ics => {
+            return due_export(api, DueExport { due: DueQuestion::default(), kind: ListKind::Ics }, &[]);
+        }
     };
     let name = match asked.kind {
         ExportKind::Zip | ExportKind::Json => "register",
@@ -170,27 +171,4 @@ fn put_assembly(assembly: &Assembly, mut put: impl FnMut(Column, Option<String>)
             put(form, end.form.clone());
         }
     }
-}
-
-fn ics(api: &mut Api) -> Result<String, ApiError> {
-    let list = due(api, DueQuestion::default(), &[])?.content;
-    let entries: Vec<calendar::Due> = list.due.iter().filter_map(|due| entry(due, &api.words)).collect();
-    Ok(calendar::write(&entries, api.world.now()))
-}
-
-/// A day in the calendar; none for what has no day.
-fn entry(due: &hosewright_store::Due, words: &Words) -> Option<calendar::Due> {
-    let what = key(&due.what);
-    let at = due.at.as_ref();
-    let name = |text: Option<&String>| text.cloned().unwrap_or_default();
-    let machine = name(at.and_then(|at| at.machine_name.as_ref()));
-    let place = name(at.and_then(|at| at.place_name.as_ref()));
-    let code = due.code.to_string();
-    Some(calendar::Due {
-        key: format!("{code} {what}"),
-        on: due.due?,
-        summary: words
-            .say(&format!("due-{what}"), &[("machine", &machine), ("place", &place), ("code", &code)]),
-        description: name(at.and_then(|at| at.site_name.as_ref())),
-    })
 }

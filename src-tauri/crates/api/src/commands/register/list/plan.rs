@@ -159,7 +159,7 @@ impl Plan {
         self.machines.insert(key.clone(), machine);
         self.machines_made += 1;
         let (name, sort) = (row.machine.clone(), row.kind.clone());
-        self.events.push(Body::MachineSet(Machine { machine, site: Some(site), name, sort }));
+        self.events.push(Body::MachineSet(Machine { machine, site: Some(site), name, sort, demand: None }));
         if let Some(hours) = row.machine_hours {
             self.events.push(Body::HoursRead(HoursRead { machine, hours, date: api.today() }));
         }
@@ -203,6 +203,9 @@ impl Plan {
             service: row.service.clone(),
             ports: None,
             oil: None,
+            demand: None,
+            stakes: None,
+            consequence: None,
         })));
         place
     }
@@ -251,6 +254,7 @@ fn assembly(api: &Api, code: TagCode, pressure_bar: Option<Bar>, row: &Row) -> A
         pressure_bar,
         bench: None,
         catalogue: api.catalogue.version.clone(),
+        rests_on: api.catalogue.marks(&row.spec),
         program: PROGRAM.to_owned(),
         taken_in: None,
     }

@@ -1,0 +1,209 @@
+//! How a hose stands, and when it falls due.
+
+use crate::query::{PlaceAt, place_at};
+use crate::{Error, rows};
+use chrono::NaiveDate;
+use hosewright_core::care::{Aged, DueRow, Inspection, Meter, OnSince, Rules, Spot, grade, standing};
+use hosewright_core::catalogue::{Catalogue, Demand, Stake};
+use hosewright_core::check::Verdict;
+use hosewright_core::quantity::{Dn, Millimetres};
+use hosewright_core::spec::Line;
+use hosewright_core::tag::TagCode;
+use rusqlite::{Connection, Row, params};
+
+/// What is known of a hose, with the names of where it sits. The question's own condition follows.
+pub(crate) const FACTS: &str = include_str!("facts.sql");
+
+/// A stop that never comes.
+const NEVER: &str = "9999-12-31";
+
+/// What is known of a hose.
+pub(crate) struct Facts {
+    /// Its code.
+    pub code: TagCode,
+    /// Where it stands in its life, by the name in the contract.
+    pub state: String,
+    /// Its standard, type and size.
+    pub hose: Option<(String, String, Dn)>,
+    /// Its length.
+    pub length_mm: Option<Millimetres>,
+    /// The first day it was in service; none where it may have been before.
+    pub new_on: Option<NaiveDate>,
+    /// Where it sits.
+    pub at: Option<PlaceAt>,
+    /// As far as rules go.
+    pub spot: Spot,
+    /// Its age.
+    pub aged: Aged,
+    /// The gravest that its last inspection found.
+    pub grade: Option<Verdict>,
+    /// What a failure there puts at risk; none where nobody has said.
+    pub stakes: Option<Vec<Stake>>,
+    /// The owner's own word on that.
+    pub consequence: Option<u8>,
+}
+
+impl Facts {
+    /// All that falls due of it.
+    pub fn due(&self, rules: &Rules<'_>, on: NaiveDate) -> Vec<DueRow> {
+        let ages = self.at.is_some() || self.state == "made";
+        if ages { self.aged.due(rules, &self.spot, on) } else { Vec::new() }
+    }
+}
+
+/// The facts in a row of [`FACTS`].
+pub(crate) fn facts(row: &Row<'_>) -> rusqlite::Result<Facts> {
+    let place: Option<String> = row.get("place")?;
+    let at = place.map(|_| place_at(row)).transpose()?;
+    let (standard, kind): (Option<String>, Option<String>) = (row.get("standard")?, row.get("kind")?);
+    let dn = row.get::<_, Option<f64>>("dn")?.and_then(Dn::new);
+    let read_on: Option<NaiveDate> = rows::optional(row, "read_on")?;
+    let meter = match read_on {
+        Some(read_on) => Some(Meter { read_on, hours: row.get("hours")?, per_day: row.get("per_day")? }),
+        None => None,
+    };
+    let on = match &at {
+        Some(_) => Some(OnSince {
+            day: rows::optional(row, "on_date")?,
+            already_there: row.get("already_there")?,
+            hours: row.get("on_hours")?,
+        }),
+        None => None,
+    };
+    let stakes: Option<String> = row.get("stakes")?;
+    Ok(Facts {
+        code: rows::parsed(row, "code")?,
+        state: row.get("state")?,
+        hose: standard.zip(kind).zip(dn).map(|((standard, kind), dn)| (standard, kind, dn)),
+        length_mm: row.get::<_, Option<f64>>("length_mm")?.map(Millimetres),
+        new_on: rows::optional(row, "new_on")?,
+        spot: Spot {
+            place: at.as_ref().map(|at| at.place),
+            machine: at.as_ref().and_then(|at| at.machine),
+            site: at.as_ref().and_then(|at| at.site),
+            line: rows::named::<Line>(row, "line")?,
+            demand: rows::named::<Demand>(row, "demand")?,
+        },
+        aged: Aged {
+            assembled: rows::optional(row, "assembled")?,
+            hose_made: rows::optional(row, "hose_made")?,
+            on,
+            inspected: rows::optional(row, "inspected")?,
+            standing: rows::json(row, "standing")?,
+            meter,
+        },
+        grade: rows::named(row, "grade")?,
+        stakes: stakes.and_then(|text| serde_json::from_str(&text).ok()),
+        consequence: row.get("consequence")?,
+        at,
+    })
+}
+
+/// Works the rows of a hose out anew. One of which nothing is recorded any more has none.
+pub(super) fn project(db: &Connection, code: TagCode, rules: &Rules<'_>) -> Result<(), Error> {
+    let key = code.to_string();
+    db.prepare_cached("DELETE FROM due WHERE code = ?1")?.execute([&key])?;
+    db.prepare_cached("DELETE FROM hose WHERE code = ?1")?.execute([&key])?;
+    let inspections = inspections(db, &key)?;
+    let last = inspections.iter().max_by_key(|inspection| inspection.date);
+    let grade = last.map(|last| worst(last));
+    let standing = standing(Catalogue::embedded(), &inspections);
+    let is_known = insert(db, &key, last.map(|last| last.date), grade, &serde_json::to_string(&standing)?)?;
+    if !is_known {
+        return Ok(());
+    }
+    let mut statement = db.prepare_cached(concat!(include_str!("facts.sql"), "WHERE h.code = ?1"))?;
+    let facts = statement.query_row([&key], facts)?;
+    let due = facts.due(rules, NaiveDate::MIN);
+    let mut insert = db.prepare_cached(
+        "INSERT INTO due (code, what, day, stop_day, machine, site) VALUES (?1, ?2, ?3, ?4, ?5, ?6)",
+    )?;
+    for row in &due {
+        insert.execute(params![
+            key,
+            row.what.name(),
+            day(row.due),
+            row.stop_from.map_or_else(|| NEVER.to_owned(), |day| day.to_string()),
+            facts.spot.machine.map(|machine| machine.to_string()),
+            facts.spot.site.map(|site| site.to_string()),
+        ])?;
+    }
+    if let Some(next) = due.iter().min_by_key(|row| (row.due, row.what)) {
+        db.prepare_cached("UPDATE hose SET next_day = ?2, next_what = ?3 WHERE code = ?1")?
+            .execute(params![key, day(next.due), next.what.name()])?;
+    }
+    Ok(())
+}
+
+fn day(due: Option<NaiveDate>) -> String {
+    due.map(|day| day.to_string()).unwrap_or_default()
+}
+
+/// The gravest thing that an inspection found.
+fn worst(inspection: &Inspection) -> Verdict {
+    let grades = inspection.findings.iter().map(|finding| grade(Catalogue::embedded(), finding));
+    grades.max().unwrap_or(Verdict::Pass)
+}
+
+fn inspections(db: &Connection, key: &str) -> Result<Vec<Inspection>, Error> {
+    let mut statement = db.prepare_cached(include_str!("../query/hose_inspections.sql"))?;
+    let inspections = statement.query_map([key], |row| {
+        Ok(Inspection { date: rows::parsed(row, "date")?, findings: rows::json(row, "findings")? })
+    })?;
+    Ok(inspections.collect::<Result<_, _>>()?)
+}
+
+/// Writes how it stands; false where nothing is recorded of it.
+fn insert(
+    db: &Connection,
+    key: &str,
+    inspected: Option<NaiveDate>,
+    grade: Option<Verdict>,
+    standing: &str,
+) -> Result<bool, Error> {
+    let mut statement = db.prepare_cached(include_str!("stands.sql"))?;
+    let mut found = statement.query([key])?;
+    let Some(row) = found.next()? else { return Ok(false) };
+    let (made, sat): (bool, bool) = (row.get("made")?, row.get("sat")?);
+    if !made && !sat {
+        return Ok(false);
+    }
+    let place: Option<String> = row.get("place")?;
+    let state = match () {
+        () if row.get("withdrawn")? => "withdrawn",
+        () if place.is_some() => "fitted",
+        () if row.get::<_, Option<bool>>("failed_proof")?.unwrap_or(false) => "failed-proof",
+        () if sat => "taken-off",
+        () => "made",
+    };
+    let new_on: Option<String> = if row.get("was_old")? { None } else { row.get("new_on")? };
+    let text = |column: &str| row.get::<_, Option<String>>(column);
+    db.prepare_cached(
+        "INSERT INTO hose (code, state, standard, kind, dn, length_mm, hose_made, assembled, new_on, place, machine,
+                           site, line, demand, on_date, already_there, on_hours, inspected, grade, standing)
+         VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15, ?16, ?17, ?18, ?19, ?20)",
+    )?
+    .execute(params![
+        key,
+        state,
+        text("standard")?,
+        text("kind")?,
+        row.get::<_, Option<f64>>("dn")?,
+        row.get::<_, Option<f64>>("length_mm")?,
+        text("hose_made")?,
+        text("assembled")?,
+        new_on,
+        place,
+        text("machine")?,
+        text("site")?,
+        text("line")?,
+        text("demand")?,
+        text("on_date")?,
+        row.get::<_, bool>("already_there")?,
+        row.get::<_, Option<f64>>("on_hours")?,
+        inspected.map(|day| day.to_string()),
+        grade.map(crate::project::grade_name),
+        standing,
+    ])?;
+    Ok(true)
+}

@@ -1,0 +1,169 @@
+//! From the rows of several things to what is asked of all hoses at once: how each stands, when it falls due, and where
+//! a word is found. What an event changes here is worked out anew from the projected rows, so a rebuild gives the same.
+
+mod hose;
+mod meter;
+mod search;
+
+pub(crate) use hose::{FACTS, Facts, facts};
+pub(crate) use search::{HOSES, MACHINES, PLACES, SITES};
+
+use crate::query::policies;
+use crate::{Error, rows};
+use hosewright_core::care::Rules;
+use hosewright_core::catalogue::Catalogue;
+use hosewright_core::record::{MachineId, PlaceId, Scope, SiteId, Track};
+use hosewright_core::tag::TagCode;
+use rusqlite::Connection;
+use std::collections::BTreeSet;
+
+/// What was touched by the events of one transaction.
+#[derive(Default)]
+pub(crate) struct Touched {
+    hoses: BTreeSet<TagCode>,
+    places: BTreeSet<PlaceId>,
+    machines: BTreeSet<MachineId>,
+    sites: BTreeSet<SiteId>,
+    meters: BTreeSet<MachineId>,
+    policies: BTreeSet<Scope>,
+}
+
+impl Touched {
+    /// Notes what a track is about. Called before its rows change and after: a hose may have sat elsewhere.
+    pub(crate) fn note(&mut self, db: &Connection, track: &Track) -> Result<(), Error> {
+        match track {
+            Track::Made(code) | Track::Inspections(code) | Track::Labels(code) | Track::Withdrawal(code) => {
+                self.hoses.insert(*code);
+            }
+            Track::Whereabouts(code) => {
+                self.hoses.insert(*code);
+                self.meters.extend(meter::noted_with(db, code)?);
+            }
+            Track::Place(place) => {
+                self.places.insert(*place);
+            }
+            Track::Machine(machine) => {
+                self.machines.insert(*machine);
+            }
+            Track::Hours(machine) => {
+                self.meters.insert(*machine);
+            }
+            Track::Site(site) => {
+                self.sites.insert(*site);
+            }
+            Track::Policy(key) => {
+                self.policies.insert(key.scope.clone());
+            }
+            _ => {}
+        }
+        Ok(())
+    }
+
+    /// Works out anew what was touched.
+    pub(crate) fn settle(mut self, db: &Connection) -> Result<(), Error> {
+        let rules = rules(db)?;
+        for machine in &self.meters {
+            if meter::project(db, *machine)? && rules.count_hours() {
+                self.policies.insert(Scope::Machine(*machine));
+            }
+        }
+        let mut hoses = BTreeSet::new();
+        for scope in &self.policies {
+            hoses.extend(hoses_in(db, scope)?);
+        }
+        for place in &self.places {
+            self.hoses.extend(at_place(db, *place)?);
+        }
+        for machine in &self.machines {
+            for place in places_of(db, *machine)? {
+                self.hoses.extend(at_place(db, place)?);
+                self.places.insert(place);
+            }
+        }
+        hoses.extend(&self.hoses);
+        for code in &hoses {
+            hose::project(db, *code, &rules)?;
+        }
+        // The name of a site stands in what is searched of everything on it.
+        for site in &self.sites {
+            self.hoses.extend(hoses_in(db, &Scope::Site(*site))?);
+            for machine in machines_of(db, *site)? {
+                self.places.extend(places_of(db, machine)?);
+                self.machines.insert(machine);
+            }
+        }
+        let Self { hoses, places, machines, sites, .. } = self;
+        hoses.iter().try_for_each(|code| search::hose(db, *code))?;
+        places.iter().try_for_each(|place| search::place(db, *place))?;
+        machines.iter().try_for_each(|machine| search::machine(db, *machine))?;
+        sites.iter().try_for_each(|site| search::site(db, *site))
+    }
+}
+
+/// Everything anew, from projected rows.
+pub(crate) fn all(db: &Connection) -> Result<(), Error> {
+    for table in ["meter", "hose", "due", "found"] {
+        db.execute(&format!("DELETE FROM {table}"), [])?;
+    }
+    db.execute("INSERT INTO words (words) VALUES ('delete-all')", [])?;
+    each(db, "SELECT machine AS id FROM machine", |machine| meter::project(db, machine).map(|_| ()))?;
+    let rules = rules(db)?;
+    each(db, "SELECT code AS id FROM assembly UNION SELECT code FROM stint", |code| {
+        hose::project(db, code, &rules)?;
+        search::hose(db, code)
+    })?;
+    each(db, "SELECT place AS id FROM place", |place| search::place(db, place))?;
+    each(db, "SELECT machine AS id FROM machine", |machine| search::machine(db, machine))?;
+    each(db, "SELECT site AS id FROM site", |site| search::site(db, site))
+}
+
+/// The rules that hold in this register.
+pub(crate) fn rules(db: &Connection) -> Result<Rules<'static>, Error> {
+    Ok(Rules::new(Catalogue::embedded(), policies(db)?))
+}
+
+fn each<T>(db: &Connection, sql: &str, mut work: impl FnMut(T) -> Result<(), Error>) -> Result<(), Error>
+where
+    T: std::str::FromStr,
+    T::Err: std::error::Error + Send + Sync + 'static,
+{
+    let mut statement = db.prepare(sql)?;
+    let mut found = statement.query([])?;
+    while let Some(row) = found.next()? {
+        work(rows::parsed(row, "id")?)?;
+    }
+    Ok(())
+}
+
+fn ids<T>(db: &Connection, sql: &str, of: &str) -> Result<Vec<T>, Error>
+where
+    T: std::str::FromStr,
+    T::Err: std::error::Error + Send + Sync + 'static,
+{
+    let mut statement = db.prepare_cached(sql)?;
+    let ids = statement.query_map([of], |row| rows::parsed(row, "id"))?;
+    Ok(ids.collect::<Result<_, _>>()?)
+}
+
+fn at_place(db: &Connection, place: PlaceId) -> Result<Vec<TagCode>, Error> {
+    ids(db, "SELECT code AS id FROM stint WHERE place = ?1 AND off_version IS NULL", &place.to_string())
+}
+
+fn places_of(db: &Connection, machine: MachineId) -> Result<Vec<PlaceId>, Error> {
+    ids(db, "SELECT place AS id FROM place WHERE machine = ?1", &machine.to_string())
+}
+
+fn machines_of(db: &Connection, site: SiteId) -> Result<Vec<MachineId>, Error> {
+    ids(db, "SELECT machine AS id FROM machine WHERE site = ?1", &site.to_string())
+}
+
+fn hoses_in(db: &Connection, scope: &Scope) -> Result<Vec<TagCode>, Error> {
+    match scope {
+        Scope::Fleet => ids(db, "SELECT code AS id FROM hose WHERE ?1 <> ''", "fleet"),
+        Scope::Site(site) => ids(db, "SELECT code AS id FROM hose WHERE site = ?1", &site.to_string()),
+        Scope::Machine(machine) => {
+            ids(db, "SELECT code AS id FROM hose WHERE machine = ?1", &machine.to_string())
+        }
+        Scope::Place(place) => ids(db, "SELECT code AS id FROM hose WHERE place = ?1", &place.to_string()),
+    }
+}

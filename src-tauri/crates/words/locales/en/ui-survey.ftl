@@ -1,0 +1,104 @@
+# Words of looking at hoses in place: signs, and the walk of a machine.
+
+signs-what = What do you see? Look, do not feel.
+signs-nothing = Nothing wrong
+signs-group-cover = Cover
+signs-group-shape = Shape
+signs-group-end = Ends
+signs-group-leak = Leak
+signs-group-routing = How it lies
+signs-group-marking = Marking
+signs-group-other = Something else
+signs-count = { $count ->
+    [one] { $shown } seen
+   *[other] { $shown } seen
+  }
+signs-stops = Stops the machine until it is replaced.
+signs-within = { $days ->
+    [1] Due within a day.
+   *[other] Due within { $days } days.
+  }
+signs-grade = How grave is it here?
+signs-leak-word = NO HANDS
+signs-leak = Never feel for a leak. Load down, engine off, pressure gone; then a card, never a hand. Fluid under the skin is a surgical emergency even when it looks small.
+found-stops = { $machine } is stopped by this.
+found-due = Due { $day }.
+found-nothing = Nothing found: no day moves.
+off-title = Came off
+off-note = without a new one
+off-day = Day it came off
+off-picked = this
+machines-stopped = STOPPED
+machines-stopped-how = A finding stops this machine. It stays stopped until the hose is off, or the inspection is struck out.
+machines-stopped-seen = seen { $day } · { $code }
+
+## The walk
+survey-title = Look it over
+survey-note = every place, nothing taken off
+survey-label = Places
+survey-of = { $at }/{ $of }
+survey-safe-word = FIRST
+survey-safe = Load down, engine off, locked out, pressure proved gone. Look; never feel for a leak by hand.
+survey-how = One place after the other. What can not be seen is not opened and not guessed; what can not be reached is an answer too.
+survey-begin = Begin
+survey-go-on = Go on
+survey-next = place { $number }, { $name }
+survey-keep = Keep
+survey-last-one = that was the last place
+survey-done = Back to the machine
+survey-before = Before
+survey-skip = Leave for later
+survey-question = What is there?
+survey-found-not-opened = Hose there
+survey-found-no-hose = No hose
+survey-found-not-reached = Can’t reach
+survey-no-record = Nothing on record here
+survey-last = { $found ->
+    [opened] { $day }: opened
+    [not-opened] { $day }: looked at, not opened
+    [no-hose] { $day }: no hose
+   *[not-reached] { $day }: not reached
+  }
+survey-never = not looked over yet
+survey-today = today
+survey-tally = { $looked } looked at · { $reached } not reached · { $empty } without hose · { $left } left
+survey-read = What can be read as it sits
+survey-read-how = Nothing is loosened. The hose stays not opened, and what is not read stays open.
+survey-print = Print on the cover
+survey-print-hint = as it stands; ? for a worn letter
+survey-cover = Ø over the cover
+survey-cover-how = On a straight part, away from ferrules and bends.
+survey-hex-a = Hex at A
+survey-hex-b = Hex at B
+survey-hex-how = Across flats of the nut, with the caliper. Do not turn it.
+survey-not-opened = NOT OPENED
+survey-likely = Read so far: { $what }. Nothing is settled until it is off.
+survey-gone = { $code } is on record here. If it is gone, open the place and take it off the record with its cause.
+survey-words = In your words
+
+## What a failure would do
+stakes-title = What a failure does here
+stakes-how = It sets what comes first when what is due is put in order of risk.
+stakes-what = What is beside it
+stakes-none = None of these
+stakes-not-said = nobody said yet
+stakes-said = { $count ->
+    [0] none of the table
+    [one] { $count } thing said
+   *[other] { $count } things said
+  }
+stakes-as-machine = As the machine
+stakes-consequence = Consequence, 1 to 5
+stakes-by-table = By the table
+stakes-consequence-how = Yours stands over the table’s: 1 a nuisance, 5 someone may be hurt.
+hose-clocks = Three clocks
+hose-clock-made = Hose made
+hose-clock-assembled = Assembled
+hose-clock-fitted = Fitted
+hose-clock-since = { $found ->
+    [yes] found there { $day }
+   *[no] { $day }
+  }
+hose-did-surveyed = Looked over in place { $day }
+visits-sheet = Save the round sheet
+visits-sheet-note = PDF, with tags
