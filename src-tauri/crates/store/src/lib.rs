@@ -11,6 +11,7 @@
 mod append;
 mod backup;
 mod bundle;
+mod diagnosis;
 mod drafts;
 mod error;
 mod guard;
@@ -22,6 +23,7 @@ mod people;
 mod project;
 mod query;
 mod rebuild;
+mod rotation;
 mod rows;
 mod scans;
 mod settings;
@@ -29,8 +31,9 @@ mod suppliers;
 mod verify;
 
 pub use append::NewEvent;
-pub use backup::restore;
+pub use backup::{replace, restore};
 pub use bundle::{Bundle, BundleError, Person};
+pub use diagnosis::Diagnosis;
 pub use drafts::Draft;
 pub use error::Error;
 pub use keys::{FleetKept, Keys};
@@ -42,6 +45,7 @@ pub use query::{
     PlaceRow, PlaceSheet, Sister, SiteRow, Spell, Status, Stay, Stock, StockUsed, Told, UsedWhat, Versioned,
     Written,
 };
+pub use rotation::{BackupKept, backup_due, backup_late, backups, backups_of, keep_backup};
 pub use scans::{ScanKept, ScanWay, Scanned};
 pub use settings::SettingsKept;
 pub use suppliers::{SupplierCounts, SupplierKept, SupplierRemoval};
