@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import { readFileSync, readdirSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import test from 'node:test';
-import { axe, browse, demo, file, fits, folder, goTo, hosewright, keepJob, open, phone, pick, serve } from './support.mjs';
+import { ask, axe, browse, demo, file, fits, folder, goTo, hosewright, keepJob, open, phone, pick, serve } from './support.mjs';
 import { sizes } from './support.mjs';
 
 async function sheet(page, name) {
@@ -119,6 +119,27 @@ test('a backup is saved and goes back in its place: the register holds what was 
     beside.some((name) => !/-(wal|shm)$/.test(name)),
     `the register before is kept beside: ${beside}`,
   );
+});
+
+test('a backup that was made by itself goes back in its place', async (t) => {
+  const [browser, { url, db }] = await Promise.all([browse(t), serve(t)]);
+  const before = JSON.parse(hosewright('register', '--db', db, 'verify', '--json')).events;
+  await ask(url, 'register.backups.keep', {});
+  await keepJob(url, { note: 'begun after the backup' });
+  takeOff(db, join(folder(t), 'off.json'));
+  for (const size of sizes) {
+    const page = await open(t, browser, url, size);
+    await sheet(page, /^Backup/);
+    await page.getByText(/The last good one: /).waitFor();
+    await axe(page, `kept backups ${size.width}`);
+    await fits(page, `kept backups ${size.width}`);
+    if (size !== sizes.at(-1)) continue;
+    await page.getByRole('button', { name: /^Restore \d/ }).click();
+    await page.getByRole('button', { name: 'Go on' }).click();
+    await page.getByRole('button', { name: 'Restore it' }).click();
+    await page.getByText('RESTORED').waitFor();
+  }
+  assert.equal(JSON.parse(hosewright('register', '--db', db, 'verify', '--json')).events, before);
 });
 
 test('a file that is no backup leaves all as it is, and says so', async (t) => {
