@@ -8,8 +8,10 @@ mod save;
 mod world;
 
 use desk::Desk;
-use std::path::PathBuf;
+use hosewright_api::commands::register::keep_backup_when_due;
+use std::path::{Path, PathBuf};
 use std::process::ExitCode;
+use std::time::Duration;
 use tauri::webview::{PermissionKind, PermissionResponse};
 use tauri::{App, Manager};
 
@@ -36,10 +38,26 @@ pub fn run() -> ExitCode {
 
 /// The screens come up whether or not the register opens; it opens beside them.
 fn begin(app: &mut App) -> Result<(), Box<dyn std::error::Error>> {
-    let desk = Desk::new(register(app)?);
+    let path = register(app)?;
+    let desk = Desk::new(path.clone());
     app.manage(desk.clone());
+    std::thread::spawn(move || keep_backups(&path));
     tauri::async_runtime::spawn_blocking(move || desk.open());
     Ok(())
+}
+
+/// How often it is looked whether a backup is due.
+const LOOK: Duration = Duration::from_secs(60 * 60);
+
+/// Keeps backups beside the register as long as the program runs. Nobody waits for it: what hinders it shows on the
+/// screen of backups, by the age of the newest.
+fn keep_backups(register: &Path) -> ! {
+    loop {
+        if register.exists() {
+            let _ = keep_backup_when_due(register, &mut world::Machine);
+        }
+        std::thread::sleep(LOOK);
+    }
 }
 
 /// The screens are our own and ask for the camera only. A phone's system asks its person itself.

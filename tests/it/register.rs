@@ -4,6 +4,7 @@ mod fleet;
 mod histories;
 mod kept;
 mod merging;
+mod older;
 mod people;
 mod place;
 mod plans;

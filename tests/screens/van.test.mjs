@@ -136,6 +136,27 @@ test('a backup is saved and goes back in its place: the register holds what was 
   );
 });
 
+test('a backup that was made by itself goes back in its place', async (t) => {
+  const [browser, { url, db }] = await Promise.all([browse(t), serve(t)]);
+  const before = JSON.parse(hosewright('register', '--db', db, 'verify', '--json')).events;
+  await ask(url, 'register.backups.keep', {});
+  await keepJob(url, { note: 'begun after the backup' });
+  takeOff(db, join(folder(t), 'off.json'));
+  for (const size of sizes) {
+    const page = await open(t, browser, url, size);
+    await sheet(page, /^Backup/);
+    await page.getByText(/The last good one: /).waitFor();
+    await axe(page, `kept backups ${size.width}`);
+    await fits(page, `kept backups ${size.width}`);
+    if (size !== sizes.at(-1)) continue;
+    await page.getByRole('button', { name: /^Restore \d/ }).click();
+    await page.getByRole('button', { name: 'Go on' }).click();
+    await page.getByRole('button', { name: 'Restore it' }).click();
+    await page.getByText('RESTORED').waitFor();
+  }
+  assert.equal(JSON.parse(hosewright('register', '--db', db, 'verify', '--json')).events, before);
+});
+
 test('a file that is no backup leaves all as it is, and says so', async (t) => {
   const [browser, { url, db }] = await Promise.all([browse(t), serve(t)]);
   const page = await open(t, browser, url, phone, {

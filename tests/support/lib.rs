@@ -7,6 +7,7 @@
 )]
 
 pub mod calibration;
+pub mod faults;
 pub mod find_figures;
 pub mod flow_figures;
 pub mod life_figures;

@@ -332,6 +332,40 @@ source: string,
 basis: Basis, };
 
 /**
+ * One of them.
+ */
+export type Backup = { 
+/**
+ * Its file in the folder.
+ */
+name: string, 
+/**
+ * When it was made.
+ */
+made: string, 
+/**
+ * Its size in bytes.
+ */
+bytes: number, };
+
+/**
+ * The backups that stand beside the register, each proved by restoring it when it was made.
+ */
+export type Backups = { 
+/**
+ * Their folder.
+ */
+folder: string, 
+/**
+ * The newest first.
+ */
+backups: Array<Backup>, 
+/**
+ * The newest is old, or from the future: something keeps the next from being made.
+ */
+late: boolean, };
+
+/**
  * A pressure in bar (gauge, unless the field's name says `abs`).
  */
 export type Bar = number;
@@ -7909,6 +7943,13 @@ why: Array<ConsequenceWhy>,
  * Chance times consequence.
  */
 product: number, };
+ * Which backup is put in place.
+ */
+export type RestoreQuestion = { 
+/**
+ * One of those beside the register, by its name; without it the bytes of a file.
+ */
+kept?: string, };
 
 /**
  * Which end of the assembly. End A is the one the turn is sighted from.
@@ -11127,5 +11168,8 @@ export interface Commands {
   'register.verify': { input: Nothing; output: Answer<Verified> };
   'register.rebuild': { input: Nothing; output: Answer<Verified> };
   'register.backup': { input: Nothing; output: FileMade };
-  'register.restore': { input: Nothing; output: Answer<Verified> };
+  'register.backups': { input: Nothing; output: Answer<Backups> };
+  'register.backups.keep': { input: Nothing; output: Answer<Backups> };
+  'diagnose': { input: Nothing; output: FileMade };
+  'register.restore': { input: RestoreQuestion; output: Answer<Verified> };
 }

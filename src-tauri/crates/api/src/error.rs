@@ -1,6 +1,7 @@
 //! One error for every way in: a code that maps to an exit code, the field it is about, and a
 //! message that says what was wrong and what would be right.
 
+use hosewright_words::{Say, Words};
 use schemars::JsonSchema;
 use serde::Serialize;
 use std::io::ErrorKind;
@@ -40,22 +41,48 @@ pub struct ApiError {
     pub field: String,
     /// What was wrong and what would be right.
     pub message: String,
+    /// The words of the message, where the catalogues have it, so that it is said in the language in use.
+    #[serde(skip)]
+    #[schemars(skip)]
+    #[ts(skip)]
+    pub(crate) words: Option<Said>,
+}
+
+/// A message of the catalogues.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(crate) struct Said {
+    pub(crate) id: &'static str,
+    pub(crate) values: Vec<(&'static str, String)>,
 }
 
 impl ApiError {
     /// The input is wrong.
     pub fn input(field: impl Into<String>, message: impl ToString) -> Self {
-        Self { code: Code::Input, field: field.into(), message: message.to_string() }
+        Self { code: Code::Input, field: field.into(), message: message.to_string(), words: None }
     }
 
     /// There is nothing to answer with.
     pub fn nothing(field: impl Into<String>, message: impl ToString) -> Self {
-        Self { code: Code::Nothing, field: field.into(), message: message.to_string() }
+        Self { code: Code::Nothing, field: field.into(), message: message.to_string(), words: None }
     }
 
     /// A file or register can not be read or written.
     pub fn file(field: impl Into<String>, message: impl ToString) -> Self {
-        Self { code: Code::File, field: field.into(), message: message.to_string() }
+        Self { code: Code::File, field: field.into(), message: message.to_string(), words: None }
+    }
+
+    /// The same error, about that field or file.
+    #[must_use]
+    pub fn about(self, field: String) -> Self {
+        Self { field, ..self }
+    }
+
+    /// The same, in the language in use where the catalogues have it.
+    pub(crate) fn in_words(self, words: &Words) -> Self {
+        let Some(Said { id, values }) = &self.words else { return self };
+        let values: Vec<(&str, &dyn Say)> =
+            values.iter().map(|(name, value)| (*name, value as &dyn Say)).collect();
+        Self { message: words.say(id, &values), ..self }
     }
 
     /// The system refuses a file that was to be `done` something to: read, written.

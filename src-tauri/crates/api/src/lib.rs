@@ -23,7 +23,7 @@ use hosewright_core::record::DeviceId;
 use hosewright_core::tag;
 use hosewright_store::Register;
 use hosewright_words::{Language, Words};
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 /// Name and version, as every answer and paper carries it.
 pub const PROGRAM: &str = concat!("hosewright ", env!("CARGO_PKG_VERSION"));
@@ -45,6 +45,8 @@ pub struct Api {
     world: Box<dyn World>,
     register: Option<Register>,
     work: Work,
+    /// Where the register is; it stays where one could not be opened, so that a backup can be put there.
+    register_path: Option<PathBuf>,
 }
 
 impl std::fmt::Debug for Api {
@@ -63,6 +65,7 @@ impl Api {
             world,
             register: None,
             work: Work::default(),
+            register_path: None,
         }
     }
 
@@ -78,8 +81,10 @@ impl Api {
     /// # Errors
     /// The file is something else, is damaged, in use, can not be written, or a newer program's.
     pub fn open(&mut self, path: &Path) -> Result<(), ApiError> {
+        self.register_path = Some(path.to_owned());
         let device = DeviceId::from_bytes(self.world.random());
-        let register = Register::open(path, device).map_err(|error| named(path, error))?;
+        let register =
+            Register::open(path, device).map_err(|error| named(path, error).in_words(&self.words))?;
         self.register = Some(register);
         self.speak();
         Ok(())
@@ -114,6 +119,7 @@ impl Api {
         let device = DeviceId::from_bytes(self.world.random());
         let register = hosewright_store::restore(backup, to, device).map_err(|error| named(backup, error))?;
         self.register = Some(register);
+        self.register_path = Some(to.to_owned());
         self.speak();
         Ok(())
     }
@@ -151,5 +157,5 @@ impl Api {
 
 /// An error of the store, with the file it is about.
 fn named(path: &Path, error: hosewright_store::Error) -> ApiError {
-    ApiError { field: path.display().to_string(), ..error.into() }
+    ApiError::from(error).about(path.display().to_string())
 }

@@ -291,6 +291,15 @@ pub enum Command {
         #[command(subcommand)]
         command: Register,
     },
+    /// Leave a file for a report of a fault: versions, counts and what does not verify; no names, places or codes.
+    Diagnose {
+        /// The register's file; without it the program alone.
+        #[arg(long)]
+        db: Option<PathBuf>,
+        /// The file, .zip.
+        #[arg(long)]
+        out: PathBuf,
+    },
     /// The JSON Schema of a command's input and answer; without a name, the list of commands.
     Schema {
         /// A command, such as `find`.
@@ -867,6 +876,12 @@ pub enum Register {
     Backup {
         /// The copy; must not exist.
         out: PathBuf,
+    },
+    /// The backups that stand beside the register, and when the last was made and proved by restoring it.
+    Backups {
+        /// Make and prove one more first, and take away those no longer kept (7 days, 4 weeks, 3 months).
+        #[arg(long)]
+        keep: bool,
     },
     /// Make this register from a backup; it goes on as a new device.
     Restore {

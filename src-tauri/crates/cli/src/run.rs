@@ -153,6 +153,17 @@ pub fn run(arguments: &Arguments) -> Result<Outcome, ApiError> {
         Command::Fleet { db, command } => tag::fleet(&mut api, db, command, json),
         Command::Share { db, command } => share::share(&mut api, db, command.as_ref(), json),
         Command::Register { db, command } => register(&mut api, db, command, json),
+        Command::Diagnose { db, out } => {
+            // One that is there and can not be opened is what the file is made for.
+            if let Some(db) = db
+                && let Err(why) = bench::open(&mut api, db)
+                && !db.exists()
+            {
+                return Err(why);
+            }
+            input::leave(out, &commands::diagnose::diagnose(&mut api, Nothing {}, &[])?.bytes)?;
+            Outcome::of(&Left::at(out), json, api.words())
+        }
         Command::Schema { name } => Outcome::of(&Schemas::of(name.as_deref())?, json, api.words()),
         #[cfg(feature = "serve")]
         Command::Serve { db, ui, port } => {
@@ -251,6 +262,8 @@ fn register(api: &mut Api, db: &Path, command: &Register, json: bool) -> Result<
 fn on_register(api: &mut Api, db: &Path, command: &Register, json: bool) -> Result<Outcome, ApiError> {
     match command {
         Register::Restore { backup } => api.restore_from(backup, db)?,
+        // The list is there for the one whose register can not be opened.
+        Register::Backups { keep: false } => drop(open(api, db, command)),
         _ => open(api, db, command)?,
     }
     match command {
@@ -314,6 +327,10 @@ fn on_register(api: &mut Api, db: &Path, command: &Register, json: bool) -> Resu
         Register::Backup { out } => {
             api.backup_to(out)?;
             Outcome::of(&Left::at(out), json, api.words())
+        }
+        Register::Backups { keep } => {
+            let list = if *keep { commands::register::keep_backup } else { commands::register::backups };
+            Outcome::of(&list(api, Nothing {}, &[])?, json, api.words())
         }
         Register::Rebuild => {
             Outcome::of(&commands::register::rebuild(api, Nothing {}, &[])?, json, api.words())

@@ -229,7 +229,7 @@ fn text_of(api: &mut Api, tag: &Path) -> Result<String, ApiError> {
 
 /// An error about a file that was given.
 fn about(error: ApiError, path: &Path) -> ApiError {
-    if error.field.is_empty() { ApiError { field: path.display().to_string(), ..error } } else { error }
+    if error.field.is_empty() { error.about(path.display().to_string()) } else { error }
 }
 
 /// A spec alone, or the document that `check` takes, with or without code, date and proof.

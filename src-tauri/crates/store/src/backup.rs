@@ -48,6 +48,7 @@ pub fn restore(
     if to.exists() {
         return Err(Error::Exists { path: to.to_owned() });
     }
+    no_log_beside(to)?;
     let part = part_of(to);
     copy(&connect(backup, Access::Read)?, &part)?;
     let checked = go_on_as(&part, new_device);
@@ -61,6 +62,41 @@ pub fn restore(
     crate::keys::set_aside(to)?;
     put_in_place(&part, to)?;
     Register::open(to, new_device)
+}
+
+/// Puts a restored register in the place of the one at `path`, of which a copy stays at `aside`. Whenever it is cut short,
+/// one of the two stands at `path`, whole. `open` is the one at `path` where it can be opened, and is closed.
+///
+/// # Errors
+/// No room for the copy, or another program has the register open: it stays as it is.
+pub fn replace(restored: &Path, open: Option<Register>, path: &Path, aside: &Path) -> Result<(), Error> {
+    match open {
+        Some(register) => {
+            register.backup(aside)?;
+            // The last connection takes its log with it; a log that is left says that another program has it open.
+            register.db.close().map_err(|(_, error)| error)?;
+        }
+        None => set_aside(path, aside)?,
+    }
+    put_in_place(restored, path)
+}
+
+/// Sets a file aside that can not be opened, with the log that belongs to it, byte by byte.
+fn set_aside(path: &Path, aside: &Path) -> Result<(), Error> {
+    for ending in ["", "-wal"] {
+        let [from, to] = [path, aside].map(|file| ended(file, ending));
+        let copied = fs::copy(&from, &to).and_then(|_| fs::File::open(&to)?.sync_all());
+        match copied {
+            Err(error) if error.kind() != std::io::ErrorKind::NotFound => {
+                return Err(Error::CannotOpen { path: to, source: error });
+            }
+            _ => {}
+        }
+    }
+    for ending in ["-wal", "-shm"] {
+        remove(&ended(path, ending));
+    }
+    Ok(())
 }
 
 /// Verifies the copy and makes the new device its writer.
@@ -78,7 +114,7 @@ fn go_on_as(part: &Path, new_device: DeviceId) -> Result<(), Error> {
     one_file(&register.db)
 }
 
-fn copy(from: &Connection, part: &Path) -> Result<(), Error> {
+pub(crate) fn copy(from: &Connection, part: &Path) -> Result<(), Error> {
     remove(part);
     let mut to = Connection::open(part).map_err(|error| Error::CannotOpen {
         path: part.to_owned(),
@@ -100,6 +136,25 @@ fn one_file(db: &Connection) -> Result<(), Error> {
     Ok(db.pragma_update(None, "journal_mode", "DELETE")?)
 }
 
+fn no_log_beside(path: &Path) -> Result<(), Error> {
+    let log = ended(path, "-wal");
+    match fs::metadata(&log) {
+        Ok(there) if there.len() > 0 => Err(Error::LogLeft { path: log }),
+        _ => Ok(()),
+    }
+}
+
+/// The path with a point and a word after it.
+pub(crate) fn beside(path: &Path, name: &str) -> PathBuf {
+    ended(path, &format!(".{name}"))
+}
+
+fn ended(path: &Path, ending: &str) -> PathBuf {
+    let mut file = path.as_os_str().to_owned();
+    file.push(ending);
+    PathBuf::from(file)
+}
+
 /// Where a copy grows until it is whole: beside its place, so that the last step is a rename.
 fn part_of(path: &Path) -> PathBuf {
     let mut name = path.file_name().unwrap_or_default().to_owned();
@@ -107,7 +162,10 @@ fn part_of(path: &Path) -> PathBuf {
     path.with_file_name(name)
 }
 
-fn put_in_place(part: &Path, to: &Path) -> Result<(), Error> {
+/// Gives a whole copy its name. A log left beside that name by another register is none of this copy's: SQLite would
+/// read it into the copy, so it has to be put away first by whoever knows what it holds.
+pub(crate) fn put_in_place(part: &Path, to: &Path) -> Result<(), Error> {
+    no_log_beside(to)?;
     let cannot = |source| Error::CannotOpen { path: to.to_owned(), source };
     fs::File::open(part).and_then(|file| file.sync_all()).map_err(cannot)?;
     fs::rename(part, to).map_err(cannot)?;
@@ -119,7 +177,7 @@ fn put_in_place(part: &Path, to: &Path) -> Result<(), Error> {
     Ok(())
 }
 
-fn remove(part: &Path) {
+pub(crate) fn remove(part: &Path) {
     // A part that is not there needs no removing; one that can not be removed fails the copy.
     let _ = fs::remove_file(part);
 }

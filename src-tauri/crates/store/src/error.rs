@@ -37,6 +37,11 @@ pub enum Error {
     /// The person stopped it.
     #[error("it was stopped, and nothing was written; begin again when it suits")]
     Stopped,
+    /// The disk itself fails.
+    #[error(
+        "the disk fails to read or write the register; nothing more was written: take the latest backup to another device and restore it there"
+    )]
+    DiskFails,
     /// Not allowed to write.
     #[error("the register can not be written; check the file's and its folder's permissions")]
     ReadOnly,
@@ -59,12 +64,22 @@ pub enum Error {
         source: std::io::Error,
     },
     /// The file is broken.
-    #[error("the register's file is damaged; verify it, and restore the latest backup under a new name")]
+    #[error(
+        "the register's file is damaged and was left as it is; restore the latest backup: in its place on the screens (Van, Backup), under a new name on the command line"
+    )]
     Damaged,
     /// A file would be overwritten.
     #[error("{path} is there already and is not overwritten; give a new name")]
     Exists {
         /// Which file.
+        path: PathBuf,
+    },
+    /// What another register had not yet taken into its file.
+    #[error(
+        "{path} holds records of a register that was here before or is in use; close whatever uses it and move the file away, or give a new name"
+    )]
+    LogLeft {
+        /// The log of that register.
         path: PathBuf,
     },
     /// A backup that does not verify.
@@ -191,7 +206,11 @@ impl From<rusqlite::Error> for Error {
         match error.sqlite_error_code() {
             Some(ErrorCode::DatabaseBusy | ErrorCode::DatabaseLocked) => Error::Locked,
             Some(ErrorCode::DiskFull) => Error::DiskFull,
-            Some(ErrorCode::ReadOnly | ErrorCode::PermissionDenied) => Error::ReadOnly,
+            Some(ErrorCode::SystemIoFailure) => Error::DiskFails,
+            // SQLite can not make its log in a folder that may not be written.
+            Some(ErrorCode::ReadOnly | ErrorCode::PermissionDenied | ErrorCode::CannotOpen) => {
+                Error::ReadOnly
+            }
             Some(ErrorCode::DatabaseCorrupt | ErrorCode::NotADatabase) => Error::Damaged,
             _ => Error::Database(error),
         }

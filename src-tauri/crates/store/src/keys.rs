@@ -1,6 +1,7 @@
 //! The secret keys of this device, in a file of their own beside the register. They are in no register, backup, bundle
 //! or export. Where a system has owners of files only their owner may read them; elsewhere whoever can open their folder can.
 
+use crate::backup::beside;
 use crate::{Error, Register};
 use chrono::{DateTime, Utc};
 use hosewright_core::fleet::{DeviceKey, FleetKey, StorageAccess};
@@ -196,13 +197,6 @@ fn for_its_owner(path: &Path) -> io::Result<()> {
 #[cfg(not(unix))]
 fn for_its_owner(_: &Path) -> io::Result<()> {
     Ok(())
-}
-
-fn beside(path: &Path, name: &str) -> PathBuf {
-    let mut file = path.as_os_str().to_owned();
-    file.push(".");
-    file.push(name);
-    PathBuf::from(file)
 }
 
 #[cfg(test)]

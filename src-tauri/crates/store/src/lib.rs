@@ -12,6 +12,7 @@ mod append;
 mod backup;
 mod bundle;
 mod derive;
+mod diagnosis;
 mod drafts;
 mod error;
 mod guard;
@@ -23,6 +24,7 @@ mod people;
 mod project;
 mod query;
 mod rebuild;
+mod rotation;
 mod rows;
 mod scans;
 mod series;
@@ -32,8 +34,9 @@ mod unfinished;
 mod verify;
 
 pub use append::NewEvent;
-pub use backup::restore;
+pub use backup::{replace, restore};
 pub use bundle::{Bundle, BundleError, Person};
+pub use diagnosis::Diagnosis;
 pub use drafts::Draft;
 pub use error::Error;
 pub use keys::{FleetKept, Keys};
@@ -46,6 +49,7 @@ pub use query::{
     PlaceSheet, Resting, Sister, SiteRow, Spell, Status, Stay, Stock, StockConflict, StockUsed, StoppedBy,
     Told, UsedWhat, Versioned, Written,
 };
+pub use rotation::{BackupKept, backup_due, backup_late, backups, backups_of, keep_backup};
 pub use scans::{ScanKept, ScanWay, Scanned};
 pub use settings::SettingsKept;
 pub use suppliers::{SupplierCounts, SupplierKept, SupplierRemoval};

@@ -11,7 +11,7 @@ pub(crate) const APPLICATION_ID: i64 = 0x686f_7365;
 
 /// The steps from an empty file to the present schema, in order; never edited once released. A
 /// file's `user_version` is the number of steps it has had.
-const MIGRATIONS: [&str; 8] = [
+pub(crate) const MIGRATIONS: [&str; 8] = [
     include_str!("../../../../migrations/0001_register.sql"),
     include_str!("../../../../migrations/0002_supplier.sql"),
     include_str!("../../../../migrations/0003_stock.sql"),

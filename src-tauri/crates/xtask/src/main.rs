@@ -5,6 +5,7 @@
 mod app_size;
 mod cutting;
 mod diagram;
+mod faults;
 mod figures;
 mod imports;
 mod labels;
@@ -13,6 +14,7 @@ mod lives;
 mod million;
 mod peers;
 mod reliability;
+mod sample;
 mod schemas;
 mod sight;
 mod types;
@@ -106,6 +108,27 @@ enum Chore {
         /// The seed it was made by.
         seed: u64,
     },
+    /// Kill the program and cut the power at random moments of every writing command (Linux, `strace`), and count what is lost.
+    Faults {
+        /// How many kills.
+        #[arg(long, default_value_t = 5000)]
+        kills: usize,
+        /// How many power cuts.
+        #[arg(long, default_value_t = 1000)]
+        cuts: usize,
+        /// Another seed gives other moments.
+        #[arg(long, default_value_t = 1887)]
+        seed: u64,
+        /// The command line, built with `--features hosewright-cli/serve`.
+        #[arg(long, default_value = "target/debug/hosewright")]
+        program: PathBuf,
+    },
+    /// Leave a register of the present schemas under tests/databases, for the tests of later programs.
+    Sample {
+        /// The command line, built with `--features hosewright-cli/serve`.
+        #[arg(long, default_value = "target/debug/hosewright")]
+        program: PathBuf,
+    },
     /// Print the built program's size, the time until its screens are up and the memory it holds then.
     AppSize {
         /// The program; a release is built by `cargo build --release -p hosewright-app`.
@@ -132,6 +155,8 @@ fn main() -> ExitCode {
         Chore::Sight { folder } => sight::print(folder.as_deref(), false),
         Chore::Million { hoses, file, seed } => million::print(hoses, &file, seed),
         Chore::MillionMeasure { hoses, file, seed } => million::measure(hoses, &file, seed),
+        Chore::Faults { kills, cuts, seed, program } => faults::print(&program, kills, cuts, seed),
+        Chore::Sample { program } => sample::leave(&program),
         Chore::AppSize { program } => app_size::print(&program),
     };
     match done {

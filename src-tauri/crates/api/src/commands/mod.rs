@@ -10,6 +10,7 @@ mod contradiction;
 pub mod crimp;
 pub mod cut;
 pub mod cutoff;
+pub mod diagnose;
 pub mod find;
 pub mod fleet;
 pub mod job;
@@ -124,6 +125,7 @@ macro_rules! table {
             pub fn call(&mut self, name: &str, input: Value, bytes: &[u8]) -> Result<Reply, ApiError> {
                 let key = holds_a_key(&input);
                 self.answered(name, input, bytes).map_err(|error| {
+                    let error = error.in_words(&self.words);
                     // What reads keys says what is wrong with one, and repeats none.
                     let of_keys = name.starts_with("fleet.") && ["", "text", "from"].contains(&error.field.as_str());
                     match key && !of_keys {
@@ -279,5 +281,8 @@ table! {
     "register.verify" => register::verify: Nothing => Answer<register::Verified>,
     "register.rebuild" => register::rebuild: Nothing => Answer<register::Verified>,
     "register.backup" => register::backup: Nothing => File,
-    "register.restore" => register::restore: Nothing => Answer<register::Verified>,
+    "register.backups" => register::backups: Nothing => Answer<register::Backups>,
+    "register.backups.keep" => register::keep_backup: Nothing => Answer<register::Backups>,
+    "diagnose" => diagnose::diagnose: Nothing => File,
+    "register.restore" => register::restore: register::RestoreQuestion => Answer<register::Verified>,
 }

@@ -1,27 +1,27 @@
 //! `route`: where the ports are -> how tight the hose bends.
 
 use super::check::word;
-use crate::{Answer, Api, ApiError, Code, key};
+use crate::{Answer, Api, ApiError, key};
 use hosewright_core::route::field::{Change, Cure, FieldError, FieldQuestion, FieldRouted};
 use hosewright_core::route::{self, Layout, RouteError, Routed, field};
 use hosewright_words::{Say, Words};
 
 impl From<RouteError> for ApiError {
     fn from(error: RouteError) -> Self {
-        let code = match error {
+        let field = error.field();
+        match error {
             RouteError::NoShape { .. } | RouteError::Unsettled { .. } | RouteError::NoLength { .. } => {
-                Code::Nothing
+                ApiError::nothing(field, error)
             }
-            _ => Code::Input,
-        };
-        ApiError { code, field: error.field(), message: error.to_string() }
+            _ => ApiError::input(field, error),
+        }
     }
 }
 
 /// Ports and poses -> the hose's shape, its tightest spot, twist and the shortest length that will do.
 ///
 /// # Errors
-/// Names the field that can not be; [`Code::Nothing`] when no hose of that length lies so.
+/// Names the field that can not be; [`crate::Code::Nothing`] when no hose of that length lies so.
 pub fn route(api: &mut Api, layout: Layout, _: &[u8]) -> Result<Answer<Routed>, ApiError> {
     Ok(api.answer(route::route(&layout)?))
 }

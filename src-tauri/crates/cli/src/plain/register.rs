@@ -5,7 +5,7 @@ use super::place::{place, stay};
 use super::sheet::headings;
 use super::text::{columns, set_in, wrapped};
 use hosewright_api::commands::register::{
-    Hits, HoseShown, Imported, ListMatches, Merged, Recorded, Verified,
+    Backups, Hits, HoseShown, Imported, ListMatches, Merged, Recorded, Verified,
 };
 use hosewright_api::{ApiError, Code};
 use hosewright_core::record::Body;
@@ -106,6 +106,24 @@ impl Plain for Verified {
         } else {
             self.faults.join("\n")
         }
+    }
+}
+
+impl Plain for Backups {
+    fn plain(&self, words: &Words) -> String {
+        if self.backups.is_empty() {
+            return words.say("backups-none", &[]);
+        }
+        let rows = self.backups.iter().map(|backup| {
+            let made = backup.made.format("%Y-%m-%d %H:%M UTC").to_string();
+            vec![made, format!("{} kB", backup.bytes.div_ceil(1000)), backup.name.clone()]
+        });
+        let folder = words.say("backups-folder", &[("folder", &self.folder)]);
+        let mut out = format!("{}\n{}", wrapped(&folder, 0), columns(&rows.collect::<Vec<_>>()));
+        if self.late {
+            let _ = write!(out, "\n{}", wrapped(&words.say("backups-late", &[]), 0));
+        }
+        out
     }
 }
 

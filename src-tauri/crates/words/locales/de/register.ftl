@@ -50,3 +50,21 @@ lives-least = Alter der geringsten Kosten in Jahren, ein Ausfall kostet { $ratio
 lives-limits = Starke Linie: der Anteil, der noch hält. Gestrichelte Linien: seine 95-%-Grenzen, jede für ihr Jahr allein. Dünne Linie: Weibull-Anpassung. Es beschreibt diese Maschinen und verspricht nichts für die nächste Schlauchleitung; Grenze des Herstellers und Richtwert gehen vor. Unter vielen Stellen sind manche nur durch Zufall schlecht.
 sheet-asks-days = Für { $column } sagen, ob Tag oder Monat vorn steht: Die Tage sind auf beide Arten lesbar.
 sheet-asks-unit = Die Einheit von { $column } sagen: Weder Überschrift noch Zellen sagen sie.
+
+# Was eine Datei, ein Datenträger oder ein anderes Programm dem Register antut.
+register-is-none = { $path } ist kein Register; die Datei eines Registers wählen, oder einen neuen Namen, um eines zu beginnen
+register-is-newer = { $path } wurde von einem neueren Programm geschrieben (Schema { $found }, dieses Programm kennt { $known }) und blieb, wie es ist: dieses Programm aktualisieren
+register-is-in-use = ein anderes Programm benutzt das Register; es schließen oder abwarten, bis es fertig ist, und noch einmal versuchen
+register-disk-full = der Datenträger ist voll und nichts wurde geschrieben; Platz schaffen und noch einmal versuchen
+register-disk-fails = der Datenträger versagt beim Lesen oder Schreiben des Registers; es wurde nichts mehr geschrieben: die letzte Datensicherung auf ein anderes Gerät bringen und dort wiederherstellen
+register-read-only = das Register kann nicht beschrieben werden; die Rechte der Datei und ihres Ordners prüfen
+register-can-not-open = { $path } lässt sich nicht öffnen; prüfen, ob der Ordner da ist und beschrieben werden darf
+register-keys-unusable = die Schlüsseldatei { $path } ist nicht brauchbar ({ $cause }); ihre Rechte prüfen, oder sie wegnehmen und der Flotte neu beitreten
+register-damaged = die Datei des Registers ist beschädigt und blieb, wie sie ist; die letzte Datensicherung wiederherstellen: an ihrem Platz in der App (Wagen, Datensicherung), unter neuem Namen auf der Befehlszeile
+register-exists = { $path } ist schon da und wird nicht überschrieben; einen neuen Namen angeben
+register-log-left = { $path } enthält Einträge eines Registers, das vorher hier war oder in Gebrauch ist; schließen, was es benutzt, und die Datei wegbringen, oder einen neuen Namen angeben
+register-backup-damaged = die Datensicherung { $path } hält der Prüfung nicht stand ({ $faults } Fehler) und blieb, wie sie ist: eine ältere wiederherstellen
+backups-no-such = neben diesem Register gibt es keine Datensicherung „{ $name }“; eine aus der Liste wählen
+backups-none = Neben diesem Register liegt noch keine Datensicherung.
+backups-folder = In { $folder }, jede durch Wiederherstellen geprüft:
+backups-late = Die neueste ist drei Tage alt oder älter, oder aus der Zukunft: nachsehen, ob der Datenträger voll ist und die Uhr stimmt, und das Register prüfen.

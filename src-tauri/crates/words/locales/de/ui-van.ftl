@@ -267,6 +267,11 @@ van-restore-yes = Wiederherstellen
 van-restore-no = Alles lassen, wie es ist
 van-restored = WIEDERHERGESTELLT
 van-restored-says = { $events } Einträge stehen, einzeln geprüft.
+van-kept = Datensicherungen neben dem Register
+van-kept-last = Die letzte gute: { $when }. Täglich von selbst gemacht und durch Wiederherstellen geprüft. Geht dieses Gerät verloren, sind sie mit verloren.
+van-kept-none = Noch keine. Das Programm macht täglich eine, solange es läuft, und prüft sie durch Wiederherstellen.
+van-kept-late = Die neueste ist drei Tage alt oder älter, oder aus der Zukunft. Nachsehen, ob Platz da ist und die Uhr stimmt, und unter „Daten hinein und hinaus“ das Protokoll nachprüfen.
+van-kept-restore = { $when } wiederherstellen
 
 ## Daten hinein und hinaus
 van-records = Daten hinein und hinaus
@@ -354,6 +359,10 @@ van-about-device = Dieses Gerät
 van-about-program = Programm
 van-about-tables = Tabellen
 van-about-stays = Das Register ist eine Datei auf diesem Gerät. Nichts verlässt es außer den gesicherten Dateien. Freie Software: Ihre Lizenz liegt bei.
+van-report = Fehlerbericht
+van-report-means = Versionen, Anzahlen und was der Prüfung nicht standhält, als Datei für die, die das Programm in Ordnung bringen. Keine Namen, Plätze oder Codes stehen darin, und nichts wird gesendet.
+van-report-save = Bericht speichern
+van-report-left = { $where }, { $size }.
 
 ## Was sich widerspricht
 van-device-unnamed = kein Name ({ $id })

@@ -267,6 +267,11 @@ van-restore-yes = Restore it
 van-restore-no = Leave all as it is
 van-restored = RESTORED
 van-restored-says = { $events } events stand, checked one by one.
+van-kept = Backups beside the register
+van-kept-last = The last good one: { $when }. Made by itself every day and proved by restoring it. If this device is lost they are lost with it.
+van-kept-none = None yet. The program makes one every day while it runs, and proves it by restoring it.
+van-kept-late = The newest is three days old or older, or from the future. See whether there is room and the clock is right, and verify the log under Records in and out.
+van-kept-restore = Restore { $when }
 
 ## Records in and out
 van-records = Records in and out
@@ -354,6 +359,10 @@ van-about-device = This device
 van-about-program = Program
 van-about-tables = Tables
 van-about-stays = The register is one file on this device. Nothing leaves it but the files you save. Free software: its licence comes with it.
+van-report = Report of a fault
+van-report-means = Versions, counts and what does not verify, as a file for who mends the program. No names, places or codes are in it, and nothing is sent.
+van-report-save = Save the report
+van-report-left = { $where }, { $size }.
 
 ## What contradicts itself
 van-device-unnamed = no name ({ $id })

@@ -267,6 +267,11 @@ van-restore-yes = Restaurarla
 van-restore-no = Dejarlo todo como está
 van-restored = RESTAURADO
 van-restored-says = { $events } eventos en su sitio, comprobados uno a uno.
+van-kept = Copias junto al registro
+van-kept-last = La última buena: { $when }. Se hace sola cada día y se prueba restaurándola. Si se pierde este dispositivo, se pierden con él.
+van-kept-none = Todavía ninguna. El programa hace una cada día mientras funciona y la prueba restaurándola.
+van-kept-late = La más reciente tiene tres días o más, o es del futuro. Mire si hay sitio y el reloj va bien, y verifique el diario en «Entrada y salida».
+van-kept-restore = Restaurar { $when }
 
 ## Records in and out
 van-records = Entrada y salida
@@ -354,6 +359,10 @@ van-about-device = Este dispositivo
 van-about-program = Programa
 van-about-tables = Tablas
 van-about-stays = El registro es un archivo en este dispositivo. Nada sale de él salvo los archivos que se guardan. Software libre: su licencia lo acompaña.
+van-report = Informe de un fallo
+van-report-means = Versiones, cantidades y lo que no se verifica, en un archivo para quien arregla el programa. No lleva nombres, lugares ni códigos, y no se envía nada.
+van-report-save = Guardar el informe
+van-report-left = { $where }, { $size }.
 
 ## What contradicts itself
 van-device-unnamed = sin nombre ({ $id })

@@ -1,12 +1,11 @@
-//! Bundles, backups, and proving the register.
+//! Bundles, and proving the register.
 
 use crate::commands::{File, Nothing};
 use crate::{Answer, Api, ApiError};
 use hosewright_core::record::DeviceId;
-use hosewright_store::{Bundle, Problem, Refusal, Register};
+use hosewright_store::{Bundle, Problem, Refusal};
 use schemars::JsonSchema;
 use serde::Serialize;
-use std::path::{Path, PathBuf};
 use ts_rs::TS;
 
 /// This register's events for another device.
@@ -103,50 +102,4 @@ pub fn verify(api: &mut Api, _: Nothing, _: &[u8]) -> Result<Answer<Verified>, A
 pub fn rebuild(api: &mut Api, _: Nothing, _: &[u8]) -> Result<Answer<Verified>, ApiError> {
     api.register()?.rebuild()?;
     verify(api, Nothing {}, &[])
-}
-
-/// The whole register as a file.
-///
-/// # Errors
-/// The register can not be read, or there is no room beside it.
-pub fn backup(api: &mut Api, _: Nothing, _: &[u8]) -> Result<File, ApiError> {
-    let register = api.register()?;
-    let copy = beside(register.path(), "backup-part");
-    register.backup(&copy)?;
-    let bytes = std::fs::read(&copy);
-    // The copy has served; what is left of it would only take room.
-    let _ = std::fs::remove_file(&copy);
-    let bytes = bytes.map_err(|error| ApiError::refused(&copy, "read", &error))?;
-    Ok(File { name: "register.hosewright".to_owned(), mime: "application/vnd.sqlite3", bytes })
-}
-
-/// Puts a backup in the place of the open register, which is kept beside it under another name, and goes on
-/// as a new device.
-///
-/// # Errors
-/// The backup is no register or is damaged: the open register stays as it is.
-pub fn restore(api: &mut Api, _: Nothing, backup: &[u8]) -> Result<Answer<Verified>, ApiError> {
-    let path = api.register()?.path().to_owned();
-    let [incoming, restored] = ["incoming-part", "restored-part"].map(|name| beside(&path, name));
-    let failed = |error: std::io::Error| ApiError::refused(&path, "written", &error);
-    std::fs::write(&incoming, backup).map_err(failed)?;
-    // A part left by an attempt that was cut short would be in the way.
-    let _ = std::fs::remove_file(&restored);
-    let device = DeviceId::from_bytes(api.world.random());
-    let made = hosewright_store::restore(&incoming, &restored, device);
-    let _ = std::fs::remove_file(&incoming);
-    drop(made?);
-    let old = beside(&path, &format!("before-{}", api.world.now().format("%Y%m%dT%H%M%S")));
-    api.register = None;
-    let moved = std::fs::rename(&path, &old).and_then(|()| std::fs::rename(&restored, &path));
-    api.register = Some(Register::open(&path, device)?);
-    moved.map_err(failed)?;
-    verify(api, Nothing {}, &[])
-}
-
-fn beside(path: &Path, name: &str) -> PathBuf {
-    let mut file = path.as_os_str().to_owned();
-    file.push(".");
-    file.push(name);
-    PathBuf::from(file)
 }

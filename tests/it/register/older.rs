@@ -1,0 +1,43 @@
+//! Registers of every program there was open in this one. `cargo xtask sample` leaves the present one's.
+
+use super::fleet::{a_site, device, now};
+use hosewright_store::Register;
+use hosewright_tests::faults::{State, sample_name};
+use std::path::{Path, PathBuf};
+
+fn samples() -> Vec<PathBuf> {
+    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("databases");
+    let files = std::fs::read_dir(folder).expect("is there").map(|file| file.expect("a file").path());
+    files.filter(|file| file.extension().is_some_and(|ending| ending == "db")).collect()
+}
+
+#[test]
+fn a_register_of_every_schema_is_upgraded_whole_and_goes_on() {
+    for sample in samples() {
+        let name = sample.file_name().expect("a name").to_string_lossy().into_owned();
+        let folder = tempfile::tempdir().expect("a folder");
+        let path = folder.path().join("register.db");
+        std::fs::copy(&sample, &path).expect("is copied");
+        let before = State::read(&path).unwrap_or_else(|why| panic!("{name}: {why}"));
+        let mut register = Register::open(&path, device(9)).unwrap_or_else(|why| panic!("{name}: {why}"));
+        assert_eq!(register.verify().expect("verifies").faults, [], "{name}");
+        let counts = register.counts().expect("reads");
+        assert!(counts.machines > 0 && counts.hoses > 1 && counts.drafts == 1, "{name}: {counts:?}");
+        let stands = register.diagnosis().expect("reads");
+        assert!(
+            stands.schema[0] == stands.schema[1] && stands.projection[0] == stands.projection[1],
+            "{name}"
+        );
+        assert_eq!(State::read(&path).expect("reads"), before, "{name}: what was written stands as it was");
+        register
+            .append([a_site(200, "An invented yard")], now())
+            .unwrap_or_else(|why| panic!("{name}: {why}"));
+    }
+}
+
+#[test]
+fn the_present_schemas_have_their_sample() {
+    let present = sample_name();
+    let named = samples().into_iter().any(|sample| sample.ends_with(&present));
+    assert!(named, "{present} is missing: cargo build --features hosewright-cli/serve && cargo xtask sample");
+}
