@@ -90,29 +90,6 @@ assembly_pressure_bar: Bar | null,
 spec: Spec, };
 
 /**
- * The same again at a place.
- */
-export type Again = { 
-/**
- * The hose that sits there and comes off; the latest where more than one is said to sit there.
- */
-replaces: TagCode | null, 
-/**
- * That hose as it was made, or what belongs there; none where nobody knows the hose.
- */
-spec: Spec | null, 
-/**
- * What the new one has to stand.
- */
-service: Service, 
-/**
- * How its ends were crimped.
- */
-settings: Array<EndSettings>, 
-/**
- * Why it is not made without a look at the place, in words.
- */
-why_not: string | null, };
  * The hoses that rest on what has changed.
  */
 export type Affected = { 
@@ -187,6 +164,31 @@ count: number,
  * The first of them, those on machines first.
  */
 hoses: Array<AffectedHose>, };
+
+/**
+ * The same again at a place.
+ */
+export type Again = { 
+/**
+ * The hose that sits there and comes off; the latest where more than one is said to sit there.
+ */
+replaces: TagCode | null, 
+/**
+ * That hose as it was made, or what belongs there; none where nobody knows the hose.
+ */
+spec: Spec | null, 
+/**
+ * What the new one has to stand.
+ */
+service: Service, 
+/**
+ * How its ends were crimped.
+ */
+settings: Array<EndSettings>, 
+/**
+ * Why it is not made without a look at the place, in words.
+ */
+why_not: string | null, };
 
 /**
  * Hoses of one age in whole years.
@@ -814,8 +816,7 @@ points_mm: Array<[number, number, number]>, };
  * What happened. Every body is written whole; a correction is a new body of the same kind in an
  * event that builds on the old one.
  */
-export type Body = { "kind": "device-named" } & DeviceNamed | { "kind": "device-key" } & DeviceKeyTold | { "kind": "site-named" } & Site | { "kind": "machine-set" } & Machine | { "kind": "hours-read" } & HoursRead | { "kind": "circuit-set" } & Circuit | { "kind": "place-set" } & Place | { "kind": "assembly-made" } & Assembly | { "kind": "fitted" } & Fitted | { "kind": "taken-off" } & TakenOff | { "kind": "inspected" } & Inspected | { "kind": "policy-set" } & PolicySet | { "kind": "stock-changed" } & StockChanged | { "kind": "stock-moved" } & StockMoved | { "kind": "stock-placed" } & StockPlaced | { "kind": "price-set" } & PriceSet | { "kind": "piece-set" } & Piece | { "kind": "piece-changed" } & PieceChanged | { "kind": "overridden" } & Overridden | { "kind": "photo-added" } & PhotoAdded | { "kind": "labelled" } & Labelled | { "kind": "tag-withdrawn" } & TagWithdrawn | { "kind": "noted" } & Noted | { "kind": "voided" } & Voided;
-export type Body = { "kind": "device-named" } & DeviceNamed | { "kind": "site-named" } & Site | { "kind": "machine-set" } & Machine | { "kind": "hours-read" } & HoursRead | { "kind": "circuit-set" } & Circuit | { "kind": "place-set" } & Place | { "kind": "assembly-made" } & Assembly | { "kind": "fitted" } & Fitted | { "kind": "taken-off" } & TakenOff | { "kind": "inspected" } & Inspected | { "kind": "surveyed" } & Surveyed | { "kind": "policy-set" } & PolicySet | { "kind": "stock-changed" } & StockChanged | { "kind": "stock-moved" } & StockMoved | { "kind": "stock-placed" } & StockPlaced | { "kind": "price-set" } & PriceSet | { "kind": "piece-set" } & Piece | { "kind": "piece-changed" } & PieceChanged | { "kind": "overridden" } & Overridden | { "kind": "photo-added" } & PhotoAdded | { "kind": "labelled" } & Labelled | { "kind": "tag-withdrawn" } & TagWithdrawn | { "kind": "noted" } & Noted | { "kind": "voided" } & Voided;
+export type Body = { "kind": "device-named" } & DeviceNamed | { "kind": "device-key" } & DeviceKeyTold | { "kind": "site-named" } & Site | { "kind": "machine-set" } & Machine | { "kind": "hours-read" } & HoursRead | { "kind": "circuit-set" } & Circuit | { "kind": "place-set" } & Place | { "kind": "assembly-made" } & Assembly | { "kind": "fitted" } & Fitted | { "kind": "taken-off" } & TakenOff | { "kind": "inspected" } & Inspected | { "kind": "surveyed" } & Surveyed | { "kind": "policy-set" } & PolicySet | { "kind": "stock-changed" } & StockChanged | { "kind": "stock-moved" } & StockMoved | { "kind": "stock-placed" } & StockPlaced | { "kind": "price-set" } & PriceSet | { "kind": "piece-set" } & Piece | { "kind": "piece-changed" } & PieceChanged | { "kind": "overridden" } & Overridden | { "kind": "photo-added" } & PhotoAdded | { "kind": "labelled" } & Labelled | { "kind": "tag-withdrawn" } & TagWithdrawn | { "kind": "noted" } & Noted | { "kind": "voided" } & Voided;
 
 /**
  * A part to fetch.
@@ -1920,25 +1921,6 @@ export type DayOrder = "day-first" | "month-first";
 export type Degrees = number;
 
 /**
- * A device that wrote.
- */
-export type Device = { 
-/**
- * Which.
- */
-device: DeviceId, 
-/**
- * What people call it.
- */
-name: string | null, 
-/**
- * Events it wrote, as far as they have arrived.
- */
-events: number, 
-/**
- * Time of the latest, by its logical clock.
- */
-latest: string, };
  * How hard a machine or place is on its hoses.
  */
 export type Demand = "normal" | "harsh";
@@ -2001,6 +1983,31 @@ total: number,
  * This page.
  */
 rows: Array<HoseRow>, };
+
+/**
+ * A device that wrote.
+ */
+export type Device = { 
+/**
+ * Which.
+ */
+device: DeviceId, 
+/**
+ * What people call it.
+ */
+name: string | null, 
+/**
+ * The public key that it told, where it has.
+ */
+public_key: DevicePublic | null, 
+/**
+ * Events it wrote, as far as they have arrived.
+ */
+events: number, 
+/**
+ * Time of the latest, by its logical clock.
+ */
+latest: string, };
 
 /**
  * A device that writes: one register file on one phone or desk computer.
@@ -2896,37 +2903,6 @@ catalogue: string | null,
 program: string | null, };
 
 /**
- * How an exchange went. What came and went before it was cut off stays.
- */
-export type Exchanged = { 
-/**
- * When.
- */
-at: string, 
-/**
- * Events that were new here.
- */
-came: number, 
-/**
- * Events that went out.
- */
-went: number, 
-/**
- * The last own event that the storage has, all before it included.
- */
-sent: number, 
-/**
- * Segments that were refused, and why.
- */
-refused: Array<SegmentRefused>, 
-/**
- * Devices whose later events wait for earlier ones that nobody has brought yet.
- */
-waiting_for: Array<DeviceId>, 
-/**
- * Why it was cut off; none where it was whole.
- */
-cut_off: string | null, };
  * What was seen at one of many against what was to be expected there.
  */
 export type Excess = { 
@@ -2950,6 +2926,39 @@ ratio_ci95: [number, number],
  * The chance that any of those looked at has as many by chance alone: what is left when one picks the worst of many.
  */
 by_chance: number, };
+
+/**
+ * How an exchange went. What came and went before it was cut off stays.
+ */
+export type Exchanged = { 
+/**
+ * When.
+ */
+at: string, 
+/**
+ * Events that were new here.
+ */
+came: number, 
+/**
+ * Own events that went out.
+ */
+went: number, 
+/**
+ * The last own event that the storage has, all before it included.
+ */
+sent: number, 
+/**
+ * Segments that were refused, and why.
+ */
+refused: Array<SegmentRefused>, 
+/**
+ * Devices whose later events wait for earlier ones that nobody has brought yet.
+ */
+waiting_for: Array<DeviceId>, 
+/**
+ * Why it was cut off; none where it was whole.
+ */
+cut_off: string | null, };
 
 /**
  * Failures to expect in a span to come.
@@ -5606,6 +5615,11 @@ export type Line = "pressure" | "return" | "suction" | "case-drain" | "pilot" | 
 export type ListColumn = "site" | "machine" | "kind" | "machine_hours" | "place" | "place_name" | "line" | "relief_bar" | "working_pressure_bar" | "fluid" | "code" | "hose" | "standard" | "type" | "dn" | "cover" | "a_family" | "a_size" | "a_gender" | "a_form" | "b_family" | "b_size" | "b_gender" | "b_form" | "length_mm" | "turn_deg" | "hose_made" | "assembled" | "fitted" | "fitted_hours" | "removed" | "removed_hours" | "cause" | "note";
 
 /**
+ * Kinds of files.
+ */
+export type ListKind = "ics" | "csv" | "xlsx";
+
+/**
  * A list to be looked at.
  */
 export type ListMatchQuestion = { 
@@ -5646,9 +5660,6 @@ columns: Array<SheetHeading<ListColumn>>,
  * What no row can be without and no column is: a column is chosen for it, or one value given for all rows.
  */
 missing: Array<ListColumn>, };
- * Kinds of files.
- */
-export type ListKind = "ics" | "csv" | "xlsx";
 
 /**
  * A volume flow in litres a minute.
@@ -6860,21 +6871,6 @@ what: DueFor, };
 export type PlaceId = string;
 
 /**
- * A place against what was to be expected there.
- */
-export type PlaceLives = { 
-/**
- * Which.
- */
-at: PlaceAt, 
-/**
- * Failures there against those that hoses of their types and ages have in the whole register.
- */
-excess: Excess, 
-/**
- * So many are not to be had by chance, even by the worst of all places that were looked at (5 %).
- */
-stands_out: boolean, };
  * The last inspection of the hose that sits at a place.
  */
 export type PlaceInspected = { 
@@ -6890,6 +6886,23 @@ grade: Verdict,
  * What was seen and stands.
  */
 standing: Array<Standing>, };
+
+/**
+ * A place against what was to be expected there.
+ */
+export type PlaceLives = { 
+/**
+ * Which.
+ */
+at: PlaceAt, 
+/**
+ * Failures there against those that hoses of their types and ages have in the whole register.
+ */
+excess: Excess, 
+/**
+ * So many are not to be had by chance, even by the worst of all places that were looked at (5 %).
+ */
+stands_out: boolean, };
 
 /**
  * Which place.
@@ -7920,6 +7933,15 @@ export type Regime = "laminar" | "transitional" | "turbulent";
 export type Reinforcement = "wire-braid" | "wire-spiral" | "textile-braid" | "thermoplastic-textile" | "ptfe-steel-braid" | "suction-helix";
 
 /**
+ * Which backup is put in place.
+ */
+export type RestoreQuestion = { 
+/**
+ * One of those beside the register, by its name; without it the bytes of a file.
+ */
+kept?: string, };
+
+/**
  * Chance times consequence of one hose.
  */
 export type Risk = { 
@@ -7943,13 +7965,6 @@ why: Array<ConsequenceWhy>,
  * Chance times consequence.
  */
 product: number, };
- * Which backup is put in place.
- */
-export type RestoreQuestion = { 
-/**
- * One of those beside the register, by its name; without it the bytes of a file.
- */
-kept?: string, };
 
 /**
  * Which end of the assembly. End A is the one the turn is sighted from.
@@ -8111,6 +8126,8 @@ estimate: boolean, };
  * What becomes of a row.
  */
 export type RowIs = "made" | "changed" | "known" | "refused" | "left-out";
+
+/**
  * A row of the tables as it was when something was made by it.
  */
 export type RowMark = { 
@@ -8141,6 +8158,11 @@ row: number,
 why: string, };
 
 /**
+ * How a marked row stands now.
+ */
+export type RowStands = "same" | "changed" | "gone";
+
+/**
  * What becomes of a row.
  */
 export type RowTold = { 
@@ -8156,9 +8178,6 @@ is: RowIs,
  * Site, machine and place as far as it could be read, or why it is refused.
  */
 what: string, };
- * How a marked row stands now.
- */
-export type RowStands = "same" | "changed" | "gone";
 
 /**
  * What holds at a spot.
@@ -8306,6 +8325,11 @@ words: string,
 limit?: number, };
 
 /**
+ * Shape of a seat as it is seen.
+ */
+export type SeatShape = "convex" | "concave" | "flat";
+
+/**
  * A segment that was refused.
  */
 export type SegmentRefused = { 
@@ -8321,9 +8345,6 @@ from: number,
  * Why, in words.
  */
 why: string, };
- * Shape of a seat as it is seen.
- */
-export type SeatShape = "convex" | "concave" | "flat";
 
 /**
  * What the assembly will have to stand.
@@ -8602,6 +8623,8 @@ devices: Array<Device>,
  * The last exchange; none before the first.
  */
 last: Exchanged | null, };
+
+/**
  * What a person must say before a column can be read, because two readings are possible: it is never guessed.
  */
 export type SheetAsks = "unit" | "days";
@@ -10069,9 +10092,6 @@ pressure_pa?: number | null,
 volumetric_expansion_cm3_m_mpa?: number | null, };
 
 /**
- * How the part still in service was reckoned, without any law of lives.
- */
-export type SurvivalBy = "kaplan-meier" | "turnbull";
  * The places of a machine, and what was read of each in place.
  */
 export type Survey = { 
@@ -10196,6 +10216,11 @@ readings?: Readings,
  * What was seen besides.
  */
 note?: string, };
+
+/**
+ * How the part still in service was reckoned, without any law of lives.
+ */
+export type SurvivalBy = "kaplan-meier" | "turnbull";
 
 /**
  * What can be chosen and drawn.
@@ -10998,6 +11023,8 @@ export type Weakest = "hose" | "A" | "B" | "adapter";
  * Whether the chance to fail rises with age.
  */
 export type Wear = "wears-out" | "fails-young" | "not-known";
+
+/**
  * Whose a rule is.
  */
 export type Whose = "guide" | "yours";

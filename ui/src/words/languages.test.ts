@@ -6,10 +6,23 @@ const others = languages.filter((language): language is Exclude<Language, 'en'> 
 
 /** Words that are the same in English: units, codes, what standards and instruments print, loan words of the trade. */
 const SAME: Record<(typeof others)[number], readonly string[]> = {
-  de: ['Adapter', 'Scans', 'Dash', 'Frost', 'Letter', 'Name', 'laminar', 'turbulent', 'max', 'bar max', 'psi max'],
+  de: [
+    'Adapter',
+    'Scans',
+    'Dash',
+    'Frost',
+    'Letter',
+    'Name',
+    'Region',
+    'laminar',
+    'turbulent',
+    'max',
+    'bar max',
+    'psi max',
+  ],
   es: ['banjo', 'Banjo', 'Dash', 'Tractor', 'est.', 'laminar', '/in', 'Total', 'metal'],
 };
-const UNITS = ['mm', 'bar', 'psi', 'l/min', 'gpm', 'DN', 'DIN 20066', 'ft', 'min', 'EUR'];
+const UNITS = ['mm', 'bar', 'psi', 'l/min', 'gpm', 'DN', 'DIN 20066', 'WebDAV', 'ft', 'min', 'EUR'];
 
 /** The longest word that a key of a phone 360 px wide holds on one line. */
 const LONGEST_WORD = 26;

@@ -2,7 +2,7 @@
 import type { Backend, CallError, Question } from '../../backend';
 import type { PlaceId, TagCode } from '../../backend/types';
 import type { App } from '../../state/app.svelte';
-import { fromPlace } from '../batch/picking';
+import { ofPlace, pick } from '../batch/picking';
 import { sitting } from '../machines/ages';
 
 /** So many are made again at once; more are no batch that one press makes in a day. */
@@ -29,8 +29,8 @@ export async function toBatch(app: App, codes: readonly TagCode[]): Promise<numb
   let not = 0;
   for (const code of codes) {
     const place = await placeOf(app.backend, code);
-    const hose = place && (await fromPlace(app, place));
-    if (hose) app.batch.add(hose);
+    const picked = place && (await pick(app, ofPlace(place)));
+    if (picked && 'make' in picked) app.batch.add({ id: ofPlace(place), name: picked.name, count: 1 });
     else not += 1;
   }
   return not;

@@ -400,12 +400,12 @@ list-counts = { $rows ->
    *[other] { $rowsShown } Zeilen
   }: neu { $machines } Maschinen, { $places } Stellen, { $hoses } Schlauchleitungen
 list-filter = Zeilen
-list-all = Alle { $count }
-list-made = Neu { $count }
-list-changed = Ausgebaut { $count }
-list-known = Bekannt { $count }
-list-refused = Abgelehnt { $count }
-list-left-out = Weggelassen { $count }
+list-filter-all = Alle { $count }
+list-filter-made = Neu { $count }
+list-filter-changed = Ausgebaut { $count }
+list-filter-known = Bekannt { $count }
+list-filter-refused = Abgelehnt { $count }
+list-filter-left-out = Weggelassen { $count }
 list-is-made = neu
 list-is-changed = ausgebaut
 list-is-known = bekannt

@@ -400,12 +400,12 @@ list-counts = { $rows ->
    *[other] { $rowsShown } rows
   }: { $machines } machines, { $places } places and { $hoses } hoses new
 list-filter = Rows
-list-all = All { $count }
-list-made = New { $count }
-list-changed = Taken off { $count }
-list-known = Known { $count }
-list-refused = Refused { $count }
-list-left-out = Left out { $count }
+list-filter-all = All { $count }
+list-filter-made = New { $count }
+list-filter-changed = Taken off { $count }
+list-filter-known = Known { $count }
+list-filter-refused = Refused { $count }
+list-filter-left-out = Left out { $count }
 list-is-made = new
 list-is-changed = taken off
 list-is-known = known

@@ -400,12 +400,12 @@ list-counts = { $rows ->
    *[other] { $rowsShown } filas
   }: nuevas: { $machines } máquinas, { $places } sitios y { $hoses } mangueras
 list-filter = Filas
-list-all = Todas { $count }
-list-made = Nuevas { $count }
-list-changed = Desmontadas { $count }
-list-known = Conocidas { $count }
-list-refused = Rechazadas { $count }
-list-left-out = Omitidas { $count }
+list-filter-all = Todas { $count }
+list-filter-made = Nuevas { $count }
+list-filter-changed = Desmontadas { $count }
+list-filter-known = Conocidas { $count }
+list-filter-refused = Rechazadas { $count }
+list-filter-left-out = Omitidas { $count }
 list-is-made = nueva
 list-is-changed = desmontada
 list-is-known = conocida
