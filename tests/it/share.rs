@@ -14,17 +14,28 @@ use hosewright_words::Language;
 use proptest::prelude::*;
 use serde_json::{Value, json};
 use std::path::{Path, PathBuf};
+use std::sync::Arc;
+use std::sync::atomic::{AtomicBool, Ordering};
 use tempfile::TempDir;
 
-/// A clock that goes wrong by days from van to van, and numbers instead of chance.
+/// A clock that goes wrong by days from van to van once they have met, and numbers instead of chance.
 struct Odd {
     van: u8,
     given: u8,
+    /// Whether it goes wrong yet.
+    wrong: Arc<AtomicBool>,
+}
+
+impl Odd {
+    fn new(van: u8) -> Self {
+        Self { van, given: 0, wrong: Arc::default() }
+    }
 }
 
 impl World for Odd {
     fn now(&self) -> DateTime<Utc> {
-        DateTime::from_timestamp(1_790_000_000 + i64::from(self.van) * 400_000, 0).expect("a time")
+        let days = if self.wrong.load(Ordering::Relaxed) { i64::from(self.van) * 5 } else { 0 };
+        DateTime::from_timestamp(1_790_000_000 + days * 86_400, 0).expect("a time")
     }
 
     fn random(&mut self) -> [u8; 16] {
@@ -38,6 +49,8 @@ impl World for Odd {
 struct Van {
     api: Api,
     path: PathBuf,
+    /// Whether its clock goes wrong.
+    wrong: Arc<AtomicBool>,
 }
 
 /// Vans of one fleet, and the folder through which they exchange.
@@ -52,12 +65,15 @@ impl Vans {
         std::fs::create_dir(folder.path().join("storage")).expect("made");
         let mut vans = Self { vans: Vec::new(), folder };
         (1..=count).for_each(|van| vans.add(van));
+        vans.clocks_go_wrong();
         vans
     }
 
     fn add(&mut self, van: u8) {
         let path = self.folder.path().join(format!("van-{van}.db"));
-        let mut api = Api::new(Language::English, Box::new(Odd { van, given: 0 }));
+        let clock = Odd::new(van);
+        let wrong = Arc::clone(&clock.wrong);
+        let mut api = Api::new(Language::English, Box::new(clock));
         api.open(&path).expect("the register opens");
         match self.vans.first_mut() {
             None => {
@@ -70,7 +86,12 @@ impl Vans {
             }
         }
         ask(&mut api, "share.set", json!({"url": self.url()}));
-        self.vans.push(Van { api, path });
+        self.vans.push(Van { api, path, wrong });
+    }
+
+    /// From now on no two clocks agree on the day.
+    fn clocks_go_wrong(&self) {
+        self.vans.iter().for_each(|van| van.wrong.store(true, Ordering::Relaxed));
     }
 
     fn storage(&self) -> PathBuf {
@@ -146,7 +167,7 @@ fn what_one_van_writes_is_on_the_other_after_both_exchanged() {
 #[test]
 fn without_a_storage_or_a_fleet_it_says_what_to_do_first() {
     let folder = tempfile::tempdir().expect("a folder");
-    let mut api = Api::new(Language::English, Box::new(Odd { van: 1, given: 0 }));
+    let mut api = Api::new(Language::English, Box::new(Odd::new(1)));
     api.open(&folder.path().join("register.db")).expect("opens");
     let error = answer(&mut api, "share.exchange", json!({})).expect_err("no storage");
     assert_eq!((error.code, error.field.as_str()), (Code::Nothing, "url"));
@@ -208,9 +229,9 @@ fn a_register_that_was_copied_is_found_out() {
         .execute("VACUUM INTO ?1", [copy.display().to_string()])
         .expect("copied");
     std::fs::copy(keys(&original), keys(&copy)).expect("copied");
-    let mut api = Api::new(Language::English, Box::new(Odd { van: 9, given: 0 }));
+    let mut api = Api::new(Language::English, Box::new(Odd::new(9)));
     api.open(&copy).expect("opens");
-    vans.vans.push(Van { api, path: copy });
+    vans.vans.push(Van { api, path: copy, wrong: Arc::default() });
     vans.site(0, "South");
     vans.site(2, "East");
     vans.exchange(0);
@@ -320,13 +341,14 @@ fn what_a_restored_device_had_written_is_sent_for_it() {
     let backup = vans.folder.path().join("backup.db");
     vans.vans[0].api.backup_to(&backup).expect("backed up");
     let path = vans.folder.path().join("restored.db");
-    let mut api = Api::new(Language::English, Box::new(Odd { van: 9, given: 0 }));
+    let mut api = Api::new(Language::English, Box::new(Odd::new(9)));
     api.restore_from(&backup, &path).expect("restored");
+    vans.vans[1].wrong.store(false, Ordering::Relaxed);
     let text = ask(&mut vans.vans[1].api, "fleet.hand-on", json!({}))["text"].clone();
     let from = ask(&mut vans.vans[1].api, "fleet.show", json!({}))["device"]["mark"].clone();
     ask(&mut api, "fleet.join", json!({"text": text, "from": from, "as": "own"}));
     ask(&mut api, "share.set", json!({"url": vans.url()}));
-    vans.vans[0] = Van { api, path };
+    vans.vans[0] = Van { api, path, wrong: Arc::default() };
     vans.exchange(0);
     let came = vans.exchange(1);
     assert!(is_honest(&came), "{came}");

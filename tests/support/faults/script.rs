@@ -6,7 +6,7 @@ use std::path::Path;
 use std::process::Command;
 
 /// The commands that write in the register or in a file beside it. [`script`] calls each at least once.
-pub const WRITING: [&str; 25] = [
+pub const WRITING: [&str; 29] = [
     "bench.record",
     "bench.undo",
     "fleet.begin",
@@ -24,6 +24,8 @@ pub const WRITING: [&str; 25] = [
     "register.record",
     "register.restore",
     "settings.write",
+    "share.exchange",
+    "share.set",
     "stock.change",
     "stock.take",
     "supplier.import",
@@ -32,10 +34,12 @@ pub const WRITING: [&str; 25] = [
     "tag.adopt",
     "tag.label",
     "tag.open",
+    "unfinished.close",
+    "unfinished.keep",
 ];
 
 /// The commands that only answer; `tag.read` writes what `tag.open` writes, and `tag.batch.paper` what `tag.label` does.
-pub const READING: [&str; 56] = [
+pub const READING: [&str; 75] = [
     "batch",
     "batch.paper",
     "bench.judge",
@@ -44,6 +48,10 @@ pub const READING: [&str; 56] = [
     "crimp",
     "cut",
     "cutoff.measured",
+    "desk.codes",
+    "desk.export",
+    "desk.glance",
+    "desk.hoses",
     "diagnose",
     "explain",
     "find",
@@ -51,34 +59,45 @@ pub const READING: [&str; 56] = [
     "fleet.look",
     "fleet.show",
     "flow",
+    "inspect.try",
     "job.list",
     "life",
     "make",
     "make.paper",
     "oil",
     "people.list",
+    "policy.at",
+    "policy.list",
+    "policy.try",
     "press",
     "print",
     "quote",
     "quote.paper",
+    "register.affected",
     "register.backups",
     "register.bundle",
     "register.due",
+    "register.due.export",
     "register.export",
     "register.id",
     "register.life",
+    "register.life.paper",
     "register.machine",
+    "register.match",
     "register.overview",
     "register.place",
     "register.search",
     "register.show",
+    "register.survey",
     "register.verify",
     "report.paper",
     "round",
+    "round.paper",
     "route",
     "route.field",
     "scan.list",
     "settings.read",
+    "share.show",
     "stock.list",
     "stock.need",
     "supplier.list",
@@ -92,6 +111,10 @@ pub const READING: [&str; 56] = [
     "tag.of",
     "tag.preview",
     "tag.read",
+    "unfinished.file",
+    "unfinished.read",
+    "work.look",
+    "work.stop",
 ];
 
 const FLEET: &str = include_str!("../../../demo/fleet.csv");
@@ -135,7 +158,11 @@ pub fn script(from: &Others, mut call: impl FnMut(&'static str, Value, &[u8]) ->
     call("register.rebuild", json!({}), &[]);
     call("fleet.join", json!({"text": from.key, "from": from.mark, "as": "partner"}), &[]);
     let begun = call("fleet.begin", json!({"name": "Invented vans"}), &[]);
+    call("share.set", json!({"url": from.storage}), &[]);
+    call("share.exchange", json!({}), &[]);
     call("fleet.leave", json!({"mark": begun["own"]["mark"]}), &[]);
+    call("unfinished.keep", json!({"what": "supplier-row", "content": {"typed": "28.5"}}), &[]);
+    call("unfinished.close", json!({"what": "supplier-row"}), &[]);
     call("job.close", json!({"job": job}), &[]);
     call("register.restore", json!({"kept": kept}), &[]);
 }
@@ -150,6 +177,8 @@ pub struct Others {
     pub mark: Value,
     /// A tag that no register here knows.
     pub tag: Value,
+    /// A folder in which a fleet's devices meet.
+    pub storage: String,
 }
 
 impl Others {
@@ -166,11 +195,14 @@ impl Others {
         let begun = ask("fleet.begin", json!({"name": "Another invented fleet"}), &[]).document;
         let tag = ask("tag.make", json!({"question": make()["question"]}), &[]).document;
         let bundle = ask("register.bundle", json!({}), &[]).bytes;
+        let storage = folder.join("storage");
+        std::fs::create_dir_all(&storage).expect("a folder is made");
         Self {
             bundle: String::from_utf8(bundle).expect("a bundle is text"),
             key: ask("fleet.hand-on", json!({}), &[]).document["text"].clone(),
             mark: begun["device"]["mark"].clone(),
             tag: tag["text"].clone(),
+            storage: format!("file://{}", storage.display()),
         }
     }
 }

@@ -34,10 +34,10 @@ const ASLANT: f32 = 0.5;
 const NEAREST: f32 = 9.0;
 const FURTHEST: f32 = 230.0;
 
-/// Marks that are looked at, the surest, and of each the partners, the nearest: gravel and leaves are full of what looks like
-/// a mark, and sets of three grow with the cube.
+/// Marks that are looked at, and of each the partners, both the surest: gravel and leaves are full of what looks like a mark,
+/// and sets of three grow with the cube.
 const MOST: usize = 400;
-const PARTNERS: usize = 24;
+const PARTNERS: usize = 48;
 
 /// All sets of three that could be a code, the likeliest first.
 pub(crate) fn trios(marks: &[Mark]) -> Vec<Trio> {
@@ -48,9 +48,7 @@ pub(crate) fn trios(marks: &[Mark]) -> Vec<Trio> {
     for &first in &surest {
         let corner = &marks[first];
         let seen = surest.iter().filter_map(|other| Some((*other, sight(corner, &marks[*other])?)));
-        let mut partners: Vec<(usize, Sight)> = seen.collect();
-        partners.sort_by(|one, other| one.1.modules.total_cmp(&other.1.modules));
-        partners.truncate(PARTNERS);
+        let partners: Vec<(usize, Sight)> = seen.take(PARTNERS).collect();
         for (right, seen_right) in &partners {
             for (below, seen_below) in &partners {
                 let ways = (seen_right.way, seen_below.way);

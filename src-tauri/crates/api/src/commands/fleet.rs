@@ -272,27 +272,29 @@ pub fn leave(api: &mut Api, asked: FleetLeave, _: &[u8]) -> Result<Answer<Fleets
 
 /// The keys, and the public half of the device's own, which is made where there is none.
 fn keys(api: &mut Api) -> Result<(Keys, DevicePublic), ApiError> {
-    let keys = api.register()?.keys()?;
+    let mut keys = api.register()?.keys()?;
+    if keys.device.is_none() {
+        let fresh = DeviceKey::from_bytes(secret(api));
+        let made = |keys: &mut Keys| {
+            keys.device.get_or_insert(fresh);
+            Ok::<_, ApiError>(())
+        };
+        (keys, ()) = api.register()?.change_keys(made)?;
+    }
+    tell(api, &keys)?;
     match keys.device.as_ref().map(DeviceKey::public) {
-        Some(public) => {
-            tell(api, &keys)?;
-            Ok((keys, public))
-        }
-        None => change(api, |_| Ok(())),
+        Some(public) => Ok((keys, public)),
+        None => Err(ApiError::file("", "the file of keys was changed by another program; try again")),
     }
 }
 
-/// Changes the keys as they are kept now; with them the device gets its own where it has none.
+/// Changes the keys as they are kept now, in one step: the device has told its own before.
 fn change(
     api: &mut Api,
     change: impl FnOnce(&mut Keys) -> Result<(), ApiError>,
 ) -> Result<(Keys, DevicePublic), ApiError> {
-    let fresh = DeviceKey::from_bytes(secret(api));
-    let (keys, public) = api.register()?.change_keys(|keys| {
-        change(keys)?;
-        Ok::<_, ApiError>(keys.device.get_or_insert(fresh).public())
-    })?;
-    tell(api, &keys)?;
+    let (_, public) = keys(api)?;
+    let (keys, ()) = api.register()?.change_keys(change)?;
     Ok((keys, public))
 }
 

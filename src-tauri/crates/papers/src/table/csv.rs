@@ -48,8 +48,9 @@ const LOOKED: usize = 30;
 /// Comma, semicolon or tab, whichever a line of the first ones has most of outside quotes: where the comma is the decimal
 /// sign, spreadsheets write semicolons, and a comma between two figures counts for none.
 fn separator(text: &str) -> u8 {
+    let outside = unquoted(text);
     let most =
-        |separator: u8| text.lines().take(LOOKED).map(|line| count(line, separator)).max().unwrap_or(0);
+        |separator: u8| outside.lines().take(LOOKED).map(|line| count(line, separator)).max().unwrap_or(0);
     let mut best = b',';
     for separator in [b';', b'\t'] {
         if most(separator) > most(best) {
@@ -59,10 +60,26 @@ fn separator(text: &str) -> u8 {
     best
 }
 
+/// The text without what stands in quotes, line ends there too. A quote opens where a cell begins, so that a sign for inches
+/// opens none.
+fn unquoted(text: &str) -> String {
+    let mut outside = String::new();
+    let (mut before, mut inside) = ('\n', false);
+    for letter in text.chars() {
+        if letter == '"' && (inside || matches!(before, '\n' | ',' | ';' | '\t')) {
+            inside = !inside;
+        } else if !inside {
+            outside.push(letter);
+        }
+        // Two quotes inside stand for one: the second opens again.
+        before = if letter == '"' && !inside { ',' } else { letter };
+    }
+    outside
+}
+
 /// How often it parts cells in a line.
 fn count(line: &str, separator: u8) -> usize {
-    let outside: String = line.split('"').step_by(2).collect();
-    let bytes = outside.as_bytes();
+    let bytes = line.as_bytes();
     let figure = |at: Option<usize>| at.and_then(|at| bytes.get(at)).is_some_and(u8::is_ascii_digit);
     let decimal = |at: usize| separator == b',' && figure(at.checked_sub(1)) && figure(Some(at + 1));
     bytes.iter().enumerate().filter(|(at, byte)| **byte == separator && !decimal(*at)).count()
@@ -127,6 +144,13 @@ mod tests {
         let read = rows(b"Hoses, yard 3\r\n\r\nsize;length;bar\r\n-10;1240,5;20,7\r\n");
         assert_eq!(read[3], ["-10", "1240,5", "20,7"]);
         assert_eq!(rows(b"a,b,c\n1,2,3\n")[1], ["1", "2", "3"]);
+    }
+
+    #[test]
+    fn signs_for_inches_and_line_ends_in_a_cell_do_not_hide_it_either() {
+        assert_eq!(rows(b"size;length\n1/2\";48\"\n")[1], ["1/2\"", "48\""]);
+        assert_eq!(rows(b"\"\n\",\"a\tb\"\n"), [["\n", "a\tb"]]);
+        assert_eq!(rows(b"\"1/2\"\" x\";b\n"), [["1/2\" x", "b"]]);
     }
 
     #[test]
