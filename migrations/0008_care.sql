@@ -100,8 +100,10 @@ CREATE INDEX due_stop ON due (stop_day, machine) WHERE stop_day < '9999-12-31';
 
 -- What is searched. The number puts hoses before places, machines and sites, and in each what was recorded last first.
 CREATE TABLE found (
-    id  INTEGER PRIMARY KEY,
-    key TEXT NOT NULL UNIQUE
+    id   INTEGER PRIMARY KEY,
+    kind TEXT NOT NULL CHECK (kind IN ('hose', 'place', 'machine', 'site')),
+    key  TEXT NOT NULL, -- a code or an id, which a thing of another kind may have too
+    UNIQUE (key, kind)
 ) STRICT;
 
 CREATE VIRTUAL TABLE words USING fts5 (

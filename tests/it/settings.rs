@@ -5,12 +5,12 @@ use hosewright_api::commands::Reply;
 use hosewright_api::{Api, ApiError, Code, World};
 use hosewright_words::Language;
 use serde_json::{Value, json};
-use std::path::Path;
+use std::path::{Path, PathBuf};
 use tempfile::TempDir;
 
 /// A clock that stands and numbers instead of chance.
 struct Still {
-    given: u8,
+    given: u16,
 }
 
 impl World for Still {
@@ -20,7 +20,10 @@ impl World for Still {
 
     fn random(&mut self) -> [u8; 16] {
         self.given += 1;
-        [self.given; 16]
+        let [high, low] = self.given.to_be_bytes();
+        let mut bytes = [low; 16];
+        bytes[0] ^= high;
+        bytes
     }
 }
 
@@ -90,6 +93,20 @@ fn stock(name: &str, height_mm: f64, dpi: f64) -> Value {
     json!({"name": name, "width_mm": 60.0, "height_mm": height_mm, "dpi": dpi, "material": "other", "form": "flag"})
 }
 
+/// A register as the program of file schema 4 left it, with these settings and no other.
+fn older(settings: &[(&str, &str)]) -> (TempDir, PathBuf) {
+    let sample = Path::new(env!("CARGO_MANIFEST_DIR")).join("databases/file-4-tables-3-events-3.db");
+    let folder = tempfile::tempdir().expect("a folder");
+    let path = folder.path().join("register.db");
+    std::fs::copy(sample, &path).expect("is copied");
+    let db = rusqlite::Connection::open(&path).expect("opens");
+    db.execute("DELETE FROM setting", []).expect("cleared");
+    for (key, value) in settings {
+        db.execute("INSERT INTO setting (key, value) VALUES (?1, ?2)", (key, value)).expect("kept");
+    }
+    (folder, path)
+}
+
 /// A register of before had one size of label: it is the first of the stocks now.
 #[test]
 fn the_one_size_of_an_older_register_becomes_a_stock() {
@@ -102,15 +119,10 @@ fn the_one_size_of_an_older_register_becomes_a_stock() {
         ),
         (&old[2..], None),
     ] {
-        let folder = tempfile::tempdir().expect("a folder");
-        let path = folder.path().join("register.db");
-        drop(open(&path));
+        let (_folder, path) = older(kept);
         let db = rusqlite::Connection::open(&path).expect("opens");
         db.execute_batch("DROP TABLE scan; DROP TABLE labelled; PRAGMA user_version = 3")
-            .expect("as of before");
-        for (key, value) in kept {
-            db.execute("INSERT INTO setting (key, value) VALUES (?1, ?2)", (key, value)).expect("kept");
-        }
+            .expect("as of schema 3");
         drop(db);
         let read = read(&mut open(&path));
         let first = &read["label_stocks"][0];
@@ -134,14 +146,7 @@ fn the_rate_of_an_older_register_becomes_the_amount_as_it_is_typed() {
         (json!({"currency": "JPY", "currency_digits": 0, "labour_rate": 6000}), json!("6000")),
         (json!({"currency": "EUR", "currency_digits": 2, "labour_rate": null}), Value::Null),
     ] {
-        let folder = tempfile::tempdir().expect("a folder");
-        let path = folder.path().join("register.db");
-        drop(open(&path));
-        let db = rusqlite::Connection::open(&path).expect("opens");
-        db.execute_batch("PRAGMA user_version = 4").expect("as of before");
-        db.execute("INSERT INTO setting (key, value) VALUES ('pricing', ?1)", [kept.to_string()])
-            .expect("kept");
-        drop(db);
+        let (_folder, path) = older(&[("pricing", &kept.to_string())]);
         let read = read(&mut open(&path));
         assert_eq!((&read["pricing"]["labour_rate"], &read["unreadable"]), (&rate, &json!([])), "{kept}");
         assert_eq!(read["pricing"]["currency"], kept["currency"]);

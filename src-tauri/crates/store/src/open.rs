@@ -76,7 +76,8 @@ impl Register {
         let written: bool = self.db.query_row(
             "SELECT EXISTS (SELECT 1 FROM event) OR EXISTS (SELECT 1 FROM held) OR EXISTS (SELECT 1 FROM person)
              OR EXISTS (SELECT 1 FROM setting) OR EXISTS (SELECT 1 FROM draft)
-             OR EXISTS (SELECT 1 FROM supplier_row) OR EXISTS (SELECT 1 FROM scan)",
+             OR EXISTS (SELECT 1 FROM supplier_row) OR EXISTS (SELECT 1 FROM scan)
+             OR EXISTS (SELECT 1 FROM unfinished)",
             [],
             |row| row.get(0),
         )?;
@@ -200,7 +201,7 @@ mod tests {
     #[test]
     fn a_register_that_holds_only_a_setting_or_a_half_finished_job_is_not_taken_away() {
         type Write = fn(&mut Register);
-        let writes: [(&str, Write, bool); 3] = [
+        let writes: [(&str, Write, bool); 4] = [
             ("nothing", |_| {}, false),
             (
                 "a setting",
@@ -215,6 +216,16 @@ mod tests {
                 |register| {
                     let job = hosewright_core::record::JobId::from_bytes([3; 16]);
                     register.keep_draft(job, &"typed".into(), chrono::DateTime::UNIX_EPOCH).expect("kept");
+                },
+                true,
+            ),
+            (
+                "a supplier's sheet that was begun",
+                |register| {
+                    let begun = crate::Begun::SupplierSheet;
+                    register
+                        .keep_unfinished(begun, &"typed".into(), None, chrono::DateTime::UNIX_EPOCH)
+                        .expect("kept");
                 },
                 true,
             ),

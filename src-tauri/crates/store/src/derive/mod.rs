@@ -41,6 +41,7 @@ impl Touched {
             }
             Track::Place(place) => {
                 self.places.insert(*place);
+                self.meters.extend(meter::noted_at(db, *place)?);
             }
             Track::Machine(machine) => {
                 self.machines.insert(*machine);
@@ -106,7 +107,9 @@ pub(crate) fn all(db: &Connection) -> Result<(), Error> {
         db.execute(&format!("DELETE FROM {table}"), [])?;
     }
     db.execute("INSERT INTO words (words) VALUES ('delete-all')", [])?;
-    each(db, "SELECT machine AS id FROM machine", |machine| meter::project(db, machine).map(|_| ()))?;
+    each(db, "SELECT machine AS id FROM hours UNION SELECT machine FROM place", |machine| {
+        meter::project(db, machine).map(|_| ())
+    })?;
     let rules = rules(db)?;
     each(db, "SELECT code AS id FROM assembly UNION SELECT code FROM stint", |code| {
         hose::project(db, code, &rules)?;

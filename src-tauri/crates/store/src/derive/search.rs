@@ -29,31 +29,39 @@ pub(super) fn hose(db: &Connection, code: TagCode) -> Result<(), Error> {
                 LEFT JOIN machine m ON m.machine = h.machine
                 LEFT JOIN site t ON t.site = h.site
                 WHERE h.code = ?1";
-    keep(db, HOSES, &code.to_string(), text, &tracks)
+    keep(db, ("hose", HOSES), &code.to_string(), text, &tracks)
 }
 
 pub(super) fn place(db: &Connection, place: PlaceId) -> Result<(), Error> {
     let text = "SELECT p.folded || ' ' || coalesce(m.folded, '') || ' ' || coalesce(t.folded, '')
                 FROM place p LEFT JOIN machine m ON m.machine = p.machine LEFT JOIN site t ON t.site = m.site
                 WHERE p.place = ?1";
-    keep(db, PLACES, &place.to_string(), text, &[Track::Place(place)])
+    keep(db, ("place", PLACES), &place.to_string(), text, &[Track::Place(place)])
 }
 
 pub(super) fn machine(db: &Connection, machine: MachineId) -> Result<(), Error> {
     let text = "SELECT m.folded || ' ' || coalesce(t.folded, '')
                 FROM machine m LEFT JOIN site t ON t.site = m.site WHERE m.machine = ?1";
-    keep(db, MACHINES, &machine.to_string(), text, &[Track::Machine(machine)])
+    keep(db, ("machine", MACHINES), &machine.to_string(), text, &[Track::Machine(machine)])
 }
 
 pub(super) fn site(db: &Connection, site: SiteId) -> Result<(), Error> {
-    keep(db, SITES, &site.to_string(), "SELECT folded FROM site WHERE site = ?1", &[Track::Site(site)])
+    let text = "SELECT folded FROM site WHERE site = ?1";
+    keep(db, ("site", SITES), &site.to_string(), text, &[Track::Site(site)])
 }
 
-/// Puts the words of a thing where what was recorded of it last puts it; takes them away where it is no more.
-fn keep(db: &Connection, kind: i64, id: &str, text: &str, tracks: &[Track]) -> Result<(), Error> {
+/// Puts the words of a thing where what was recorded of it last puts it; takes them away where it is no more. Its kind
+/// comes with the first number of it.
+fn keep(
+    db: &Connection,
+    (kind, first): (&str, i64),
+    id: &str,
+    text: &str,
+    tracks: &[Track],
+) -> Result<(), Error> {
     let had: Option<i64> = db
-        .prepare_cached("SELECT id FROM found WHERE key = ?1")?
-        .query_row([id], |row| row.get(0))
+        .prepare_cached("SELECT id FROM found WHERE key = ?1 AND kind = ?2")?
+        .query_row([id, kind], |row| row.get(0))
         .optional()?;
     if let Some(had) = had {
         db.prepare_cached("DELETE FROM words WHERE rowid = ?1")?.execute([had])?;
@@ -61,14 +69,15 @@ fn keep(db: &Connection, kind: i64, id: &str, text: &str, tracks: &[Track]) -> R
     }
     let text: Option<String> = db.prepare_cached(text)?.query_row([id], |row| row.get(0)).optional()?;
     let Some(text) = text else { return Ok(()) };
-    let number = number(db, kind, tracks)?;
-    db.prepare_cached("INSERT INTO found (id, key) VALUES (?1, ?2)")?.execute(params![number, id])?;
+    let number = number(db, first, tracks)?;
+    db.prepare_cached("INSERT INTO found (id, kind, key) VALUES (?1, ?2, ?3)")?
+        .execute(params![number, kind, id])?;
     db.prepare_cached("INSERT INTO words (rowid, text) VALUES (?1, ?2)")?.execute(params![number, text])?;
     Ok(())
 }
 
 /// A free number by the time of the last event of those tracks.
-fn number(db: &Connection, kind: i64, tracks: &[Track]) -> Result<i64, Error> {
+fn number(db: &Connection, first: i64, tracks: &[Track]) -> Result<i64, Error> {
     let mut last: Option<(i64, i64)> = None;
     let mut statement = db.prepare_cached(
         "SELECT e.ms, e.count FROM track t JOIN event e ON e.device = t.device AND e.number = t.number
@@ -80,7 +89,7 @@ fn number(db: &Connection, kind: i64, tracks: &[Track]) -> Result<i64, Error> {
         last = last.max(of_track);
     }
     let (ms, count) = last.unwrap_or_default();
-    let mut number = kind + (ms.clamp(0, LAST_MS) << COUNT_BITS) + count.clamp(0, LAST_COUNT);
+    let mut number = first + (ms.clamp(0, LAST_MS) << COUNT_BITS) + count.clamp(0, LAST_COUNT);
     let mut taken = db.prepare_cached("SELECT 1 FROM found WHERE id = ?1")?;
     while taken.exists([number])? {
         number += 1;

@@ -5,8 +5,8 @@ SELECT w.rowid AS number_found, h.code,
        (SELECT count(*) FROM stint s WHERE s.place = p.place AND s.cause IS NOT NULL) AS failed
 FROM (SELECT rowid FROM words WHERE words MATCH ?1 AND rowid BETWEEN ?3 AND ?4 ORDER BY rowid DESC LIMIT ?2) w
 JOIN found f ON f.id = w.rowid
-LEFT JOIN hose h ON h.code = f.key
-LEFT JOIN place p ON p.place = coalesce(h.place, f.key)
-LEFT JOIN machine m ON m.machine = coalesce(p.machine, f.key)
-LEFT JOIN site t ON t.site = coalesce(m.site, f.key)
+LEFT JOIN hose h ON f.kind = 'hose' AND h.code = f.key
+LEFT JOIN place p ON p.place = CASE f.kind WHEN 'place' THEN f.key ELSE h.place END
+LEFT JOIN machine m ON m.machine = CASE f.kind WHEN 'machine' THEN f.key ELSE p.machine END
+LEFT JOIN site t ON t.site = CASE f.kind WHEN 'site' THEN f.key ELSE m.site END
 ORDER BY w.rowid DESC
