@@ -68,7 +68,10 @@ impl Plan {
         loop {
             let reach = segments.iter().filter(|name| name.from <= end + 1).map(|name| name.to).max();
             let Some(to) = reach.filter(|to| *to > end) else { break };
-            self.fetch.extend(segments.iter().filter(|name| name.from <= end + 1 && name.to == to));
+            // Of those that end in the same event the shortest does; of those that end in another each is wanted.
+            let mut ends = BTreeSet::new();
+            let fitting = segments.iter().rev().filter(|name| name.from <= end + 1 && name.to == to);
+            self.fetch.extend(fitting.filter(|name| ends.insert(name.last)));
             end = to;
         }
         if let Some(next) = segments.iter().map(|name| name.from).filter(|from| *from > end + 1).min() {
@@ -129,7 +132,7 @@ mod tests {
     fn a_series_that_was_written_twice_is_fetched_twice_and_a_lost_segment_is_published_again() {
         let listed = BTreeSet::from([name(OTHER, 1, 3, 1), name(OTHER, 1, 3, 2), name(OWN, 4, 6, 1)]);
         let plan = plan(OWN, &BTreeMap::from([(OWN, 6)]), &listed, 100);
-        assert_eq!(plan.fetch, [name(OTHER, 1, 3, 1), name(OTHER, 1, 3, 2)]);
+        assert_eq!(plan.fetch, [name(OTHER, 1, 3, 2), name(OTHER, 1, 3, 1)]);
         assert_eq!(plan.publish, [run(OWN, 1..=3)]);
     }
 
