@@ -62,7 +62,10 @@ fn words(document: &Value, into: &mut Vec<String>) {
         }
         Value::String(text) if text.len() == 32 => into.push(text.clone()),
         Value::Array(list) => list.iter().for_each(|one| words(one, into)),
-        Value::Object(fields) => fields.values().for_each(|one| words(one, into)),
+        // The program's own name and version stand on every record, and in the report on purpose.
+        Value::Object(fields) => {
+            fields.iter().filter(|(key, _)| *key != "program").for_each(|(_, one)| words(one, into));
+        }
         _ => {}
     }
 }
