@@ -234,7 +234,8 @@ impl Model {
         self.ln_of_some_row(&rest) + each.sum::<f64>()
     }
 
-    /// Each trait is that of some row, or each reading of it is like some row's for itself, or anything.
+    /// Each trait is that of some row, or each reading of it is like some row's for itself, or all of it is of
+    /// a standard that the tables have not: a strange thread is strange in diameter and pitch alike.
     fn ln_of_a_new_whole(&self, seen: &[(usize, Seen)]) -> f64 {
         let mut ordered = seen.to_vec();
         ordered.sort_by_key(|(column, _)| self.columns[*column].of_trait);
@@ -243,7 +244,8 @@ impl Model {
         let of_trait = |seen: &[(usize, Seen)]| {
             let alone = seen.iter().map(|&(column, seen)| self.ln_of_unknown(column, seen)).sum();
             let is_one = seen.len() == 1 || self.columns[seen[0].0].of_trait.is_none();
-            if is_one { alone } else { either(self.ln_of_some_row(seen), alone) }
+            let anything = seen.iter().map(|&(column, seen)| self.columns[column].ln_of_anything(seen)).sum();
+            if is_one { alone } else { either(self.ln_of_some_row(seen), either(alone, anything)) }
         };
         traits.map(of_trait).sum()
     }
