@@ -174,6 +174,7 @@ test('the desk shows every hose, sorted, filtered, chosen and saved by keys alon
   await page.getByRole('button', { name: 'Labels of these' }).press('Enter');
   await page.getByRole('heading', { level: 1, name: 'Labels' }).waitFor();
   await page.goBack();
+  await table.getByRole('row').nth(3).waitFor();
 
   await table.focus();
   await page.keyboard.press('Control+a');
@@ -193,6 +194,9 @@ test('on a phone the table keeps what is most needed', async (t) => {
   await page.getByRole('button', { name: /^All hoses/ }).click();
   await page.getByRole('grid', { name: 'Hoses' }).getByRole('row').nth(3).waitFor();
   await sounds(phone)(page, 'all hoses');
+  // There is no panel beside it: a tap opens the hose.
+  await page.getByRole('grid', { name: 'Hoses' }).getByRole('row').nth(1).locator('.place').click();
+  await page.getByText('Three clocks').waitFor();
 });
 
 test('hoses that rest on rows as they are now are said to be none', async (t) => {

@@ -116,6 +116,14 @@ export function costFacts({ age, age_ci95, near }: LeastCost): Fact[] {
   return facts;
 }
 
+/** When each kind costs least to replace, where costs were given. */
+export function leastFacts(groups: readonly LivesOf[]): Fact[] {
+  return groups.flatMap(({ of, least_cost: cost }) => {
+    if (!cost) return [];
+    return { what: groupName(of), says: costFacts(cost)[0]?.says ?? say('due-life-waiting') };
+  });
+}
+
 /** How many failures more it takes to tell, and how long that may be. */
 export function toTell({ life, years_to_tell }: LivesOf): string {
   const { more } = life.to_tell;

@@ -57,3 +57,8 @@ it.each([
   ['2026-12-05', 'in 10 days'],
   ['2027-12-05', '5 Dec 2027'],
 ])('due %s is written "%s"', (due, text) => expect(cells(row({ due }), ON).due).toBe(text));
+
+it('says what falls due then', () => {
+  expect(cells(row({ due: '2026-12-05', due_what: 'inspection' }), ON).dueOf).toBe('inspection');
+  expect(cells(row({ due: null, due_what: null }), ON).dueOf).toBe('');
+});

@@ -14,6 +14,8 @@ export interface Cells {
   /** In words, for who does not see the bar. */
   age: string;
   due: string;
+  /** What falls due then; empty where nothing does. */
+  dueOf: string;
   failures: string;
 }
 
@@ -25,6 +27,7 @@ export function cells(row: HoseRow, on: string): Cells {
     hose: hoseOf(row),
     age: ageOf(row),
     due: dueIn(row.due, row.state, on),
+    dueOf: row.due_what === null ? '' : say(`hoses-due-of-${row.due_what}`),
     failures: row.failures > 0 ? number(row.failures, 0) : '',
   };
 }

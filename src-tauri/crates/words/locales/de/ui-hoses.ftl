@@ -16,6 +16,10 @@ hoses-fitted = Eingebaut
 hoses-grade = Zuletzt angesehen
 hoses-none = Was gefiltert ist, lässt keine Schlauchleitung übrig.
 hoses-age-unknown = Alter nicht bekannt
+hoses-due-of-service = Lebensdauer
+hoses-due-of-storage = Lagerung
+hoses-due-of-inspection = Inspektion
+hoses-due-of-finding = Gesehenes
 hoses-due-unknown = nicht bekannt
 hoses-due-past = { $days ->
     [0] heute

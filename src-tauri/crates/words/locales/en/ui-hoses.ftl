@@ -16,6 +16,10 @@ hoses-fitted = Fitted
 hoses-grade = Last looked at
 hoses-none = No hose is left by what is filtered.
 hoses-age-unknown = age not known
+hoses-due-of-service = service life
+hoses-due-of-storage = storage
+hoses-due-of-inspection = inspection
+hoses-due-of-finding = what was seen
 hoses-due-unknown = not known
 hoses-due-past = { $days ->
     [0] today

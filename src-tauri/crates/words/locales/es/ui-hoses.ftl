@@ -16,6 +16,10 @@ hoses-fitted = Montada
 hoses-grade = Última inspección
 hoses-none = El filtro no deja ninguna manguera.
 hoses-age-unknown = edad desconocida
+hoses-due-of-service = vida útil
+hoses-due-of-storage = almacenamiento
+hoses-due-of-inspection = inspección
+hoses-due-of-finding = lo visto
 hoses-due-unknown = se desconoce
 hoses-due-past = { $days ->
     [0] hoy
