@@ -88,7 +88,10 @@ test('a finding that stops says so before it is kept; the machine is stopped unt
   await page.getByText('Three clocks').waitFor();
   await sound(page, 'its hose');
   await page.getByRole('button', { name: /^Came off/ }).click();
-  await page.getByRole('list', { name: 'Why it failed' }).getByRole('button', { name: /^pinhole/ }).click();
+  await page
+    .getByRole('list', { name: 'Why it failed' })
+    .getByRole('button', { name: /^pinhole/ })
+    .click();
   await sound(page, 'came off');
   await page.getByRole('button', { name: /^Keep/ }).click();
   await page.getByRole('button', { name: /^Came off/ }).waitFor({ state: 'detached' });
@@ -205,7 +208,10 @@ test('hoses that rest on rows as they are now are said to be none', async (t) =>
   await goTo(page, 'Due');
   await page.getByRole('button', { name: /^Tables that changed/ }).click();
   await page.getByRole('heading', { level: 1, name: 'Tables that changed' }).waitFor();
-  await page.getByText(/NONE|nobody knows which rows/).first().waitFor();
+  await page
+    .getByText(/NONE|nobody knows which rows/)
+    .first()
+    .waitFor();
   await axe(page, 'affected');
   await fits(page, 'affected');
 });
