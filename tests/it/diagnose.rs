@@ -47,6 +47,8 @@ fn a_report_has_versions_counts_and_faults_and_no_word_that_anyone_wrote() {
     words(&stock, &mut written);
     let device = answer(&mut api, "register.overview", json!({})).expect("reads")["device"].clone();
     words(&device, &mut written);
+    // Each hose says which program recorded it, and the report which one made it: a version.
+    written.retain(|word| report["program"] != **word);
     assert!(written.len() > 500, "there is something to be looked for: {}", written.len());
     let found: Vec<_> = written.iter().filter(|word| text.contains(word.as_str())).collect();
     assert_eq!(found, Vec::<&String>::new(), "{text}");
