@@ -66,7 +66,7 @@ pub fn backups(register: &Path) -> Result<Vec<BackupKept>, Error> {
             });
         }
     }
-    kept.sort_by(|one, other| other.made.cmp(&one.made));
+    kept.sort_by_key(|kept| std::cmp::Reverse(kept.made));
     Ok(kept)
 }
 
@@ -117,10 +117,13 @@ pub fn keep_backup(
     Ok(BackupKept { name, made: now, bytes })
 }
 
+/// The day, week or month of a backup, by its year and number.
+type SpanOf = fn(&BackupKept) -> (i32, u32);
+
 /// Those that stand for no day, week or month that is kept. Counted from the newest and not from today: a clock that
 /// was set back or forth takes none away.
 fn no_longer_kept(newest_first: &[BackupKept]) -> Vec<&BackupKept> {
-    let spans: [(usize, fn(&BackupKept) -> (i32, u32)); 3] = [
+    let spans: [(usize, SpanOf); 3] = [
         (DAYS, |backup| (backup.made.year(), backup.made.ordinal())),
         (WEEKS, |backup| (backup.made.iso_week().year(), backup.made.iso_week().week())),
         (MONTHS, |backup| (backup.made.year(), backup.made.month())),

@@ -57,7 +57,7 @@ fn seconds(name: &str, bytes: &[u8], dry_run: bool, rows: usize) -> Result<f64> 
     let reply = api.call("register.import", asked, bytes).map_err(Error::other)?;
     let seconds = began.elapsed().as_secs_f64();
     match reply {
-        Reply::Document(answer) if answer["hoses"] == Value::from(rows) => Ok(seconds),
+        Reply::Document(answer) if answer["hoses"] == rows => Ok(seconds),
         other => Err(Error::other(format!("not all rows were taken in: {other:?}"))),
     }
 }

@@ -35,7 +35,7 @@ fn fleet(count: u32, entered_old: bool) -> Result<Vec<Record>> {
         let life = law.quantile((f64::from(i) + 0.5) / f64::from(count));
         let taken_off = f64::from(i.wrapping_mul(2_654_435_761) % 12_000) + 1.0;
         let time = life.min(taken_off).ceil();
-        let entered = if entered_old && i % 3 == 0 { (0.4 * time).floor() } else { 0.0 };
+        let entered = if entered_old && i.is_multiple_of(3) { (0.4 * time).floor() } else { 0.0 };
         Record::new(time, life <= taken_off, entered).map_err(Error::other)
     };
     (0..count).map(record).collect()

@@ -52,6 +52,9 @@ enum Wrong {
     Before { removed: NaiveDate, fitted: NaiveDate },
 }
 
+/// Family and size as they were written, and what the tables call them.
+type EndsKnown = HashMap<[String; 2], Result<[String; 2], UnknownName>>;
+
 type At = (Column, Wrong);
 
 /// Reads the rows of one list. A list has many hoses of few kinds: each name is looked up once.
@@ -63,7 +66,7 @@ pub struct Reader<'a> {
     dashes: bool,
     hoses: RefCell<HashMap<[String; 3], Result<HoseRef, At>>>,
     printed: RefCell<HashMap<String, Result<HoseRef, Wrong>>>,
-    ends: RefCell<HashMap<[String; 2], Result<[String; 2], UnknownName>>>,
+    ends: RefCell<EndsKnown>,
 }
 
 /// What was found for a key before, or is found now.

@@ -106,7 +106,7 @@ pub(super) fn project(db: &Connection, code: TagCode, rules: &Rules<'_>) -> Resu
     db.prepare_cached("DELETE FROM hose WHERE code = ?1")?.execute([&key])?;
     let inspections = inspections(db, &key)?;
     let last = inspections.iter().max_by_key(|inspection| inspection.date);
-    let grade = last.map(|last| worst(last));
+    let grade = last.map(worst);
     let standing = standing(Catalogue::embedded(), &inspections);
     let is_known = insert(db, &key, last.map(|last| last.date), grade, &serde_json::to_string(&standing)?)?;
     if !is_known {

@@ -19,6 +19,9 @@ pub(super) struct Everything {
     log: Vec<Value>,
 }
 
+/// A table by the name of its file: rows of cells, the headings first.
+type NamedTable = (&'static str, Vec<Vec<String>>);
+
 impl Everything {
     /// All of it.
     pub(super) fn of(register: &Register) -> Result<Self, ApiError> {
@@ -41,7 +44,7 @@ impl Everything {
     }
 
     /// The same as tables: what belongs to each thing stands in a table of its own.
-    pub(super) fn tables(&self) -> Result<Vec<(&'static str, Vec<Vec<String>>)>, ApiError> {
+    pub(super) fn tables(&self) -> Result<Vec<NamedTable>, ApiError> {
         let places = self.machines.iter().flat_map(|machine| &machine.places);
         let circuits = self.machines.iter().flat_map(|machine| &machine.circuits);
         let stays = self.hoses.iter().flat_map(|hose| &hose.stays);
