@@ -5,7 +5,7 @@ use hosewright_api::commands::Reply;
 use hosewright_api::{Api, World};
 use hosewright_papers::table;
 use hosewright_words::Language;
-use serde_json::{Value, json};
+use serde_json::json;
 use std::fmt::Write;
 use std::io::{Error, Result};
 use std::time::Instant;
