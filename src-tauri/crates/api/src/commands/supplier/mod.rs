@@ -10,4 +10,5 @@ pub use keep::{
 };
 pub(super) use look::fill;
 pub use look::{EndKnown, LastTime, SupplierLookup, SupplierLookupQuestion, lookup};
+pub(in crate::commands) use sheet::cells;
 pub use sheet::{SupplierImport, SupplierImported, SupplierMatchQuestion, SupplierMatches, import, matches};

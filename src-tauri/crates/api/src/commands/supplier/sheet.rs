@@ -54,7 +54,11 @@ pub fn matches(
     Ok(api.answer(SupplierMatches { headings, choices: Column::ALL.to_vec() }))
 }
 
-fn cells(name: &str, file: &[u8]) -> Result<Vec<Vec<String>>, ApiError> {
+/// The cells of a file that should be a table.
+///
+/// # Errors
+/// It is none.
+pub(in crate::commands) fn cells(name: &str, file: &[u8]) -> Result<Vec<Vec<String>>, ApiError> {
     table::read(file, name).map_err(|error| ApiError::input(name, error))
 }
 

@@ -1,10 +1,10 @@
 //! A hose list into the register: all rows or none.
 
 use super::plan::{Became, Plan};
+use crate::commands::supplier::cells;
 use crate::{Answer, Api, ApiError, key};
 use hosewright_core::hose_list::{Column, ListRead, Reader, Row};
 use hosewright_core::sheet::{Headings, How, Matched, Sheet, SheetRefused, headings};
-use hosewright_papers::table;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use std::collections::{BTreeMap, HashSet};
@@ -47,10 +47,6 @@ pub fn matches(
     let cells = cells(&asked.name, file)?;
     let headings = headings(&cells, asked.header_row, asked.columns.as_deref(), api.today());
     Ok(api.answer(ListMatches { headings, choices: Column::ALL.to_vec() }))
-}
-
-fn cells(name: &str, file: &[u8]) -> Result<Vec<Vec<String>>, ApiError> {
-    table::read(file, name).map_err(|error| ApiError::input(name, error))
 }
 
 /// A list to be taken in.
