@@ -42,6 +42,16 @@ pub enum Refusal {
     BrokenChain,
 }
 
+impl Refusal {
+    /// Its code, by which words say it.
+    pub fn code(self) -> &'static str {
+        match self {
+            Self::Fork => "fork",
+            Self::BrokenChain => "broken-chain",
+        }
+    }
+}
+
 impl Register {
     /// Takes in the events and names of a bundle, all that fit or, on an error, none. Merging twice,
     /// or in another order, gives the same register. Events that arrive before the ones they

@@ -12,8 +12,9 @@ impl Register {
     /// # Errors
     /// The register can not be read.
     pub fn ends(&self) -> Result<BTreeMap<DeviceId, u64>, Error> {
-        let mut statement =
-            self.db.prepare_cached("SELECT device, max(number) AS number FROM event GROUP BY device")?;
+        let mut statement = self
+            .db
+            .prepare_cached(concat!(include_str!("query/series.sql"), "SELECT device, number FROM last"))?;
         let ends = statement.query_map([], |row| Ok((parsed(row, "device")?, unsigned(row, "number")?)))?;
         Ok(ends.collect::<Result<_, _>>()?)
     }

@@ -243,11 +243,7 @@ impl Exchange {
         let merged = api.register()?.merge(&Bundle { people: Vec::new(), events: segment.events })?;
         self.done.came += merged.added;
         for series in merged.refused {
-            let key = match series.why {
-                Refusal::Fork => "share-fork",
-                Refusal::BrokenChain => "share-broken-chain",
-            };
-            self.refuse(series.device, series.from, api.words.say(key, &[]));
+            self.refuse(series.device, series.from, refusal(api, series.why));
         }
         Ok(None)
     }
@@ -259,7 +255,7 @@ impl Exchange {
         for SegmentName { device, from, to, last, .. } in self.listed.clone() {
             let at = EventRef { device, number: to };
             if api.register()?.has(at, last)? == Some(false) {
-                self.refuse(device, from, api.words.say("share-fork", &[]));
+                self.refuse(device, from, refusal(api, Refusal::Fork));
                 forked.insert(device);
             }
         }
@@ -303,14 +299,18 @@ impl Exchange {
     }
 }
 
+/// Why a series is refused, in words.
+fn refusal(api: &Api, why: Refusal) -> String {
+    api.words.say(&format!("share-{}", why.code()), &[])
+}
+
 /// Whether a device of the fleet signed it: one whose key its own events tell, here or in the segment itself.
 fn is_of_a_device(api: &mut Api, segment: &Segment) -> Result<bool, ApiError> {
     let told = |event: &Event| match event.body.read() {
         Body::DeviceKey(told) => told.is_of(event.device) && told.public_key == segment.by,
         _ => false,
     };
-    Ok(segment.events.iter().any(told)
-        || api.register()?.devices()?.iter().any(|device| device.public_key == Some(segment.by)))
+    Ok(api.register()?.knows_key(&segment.by)? || segment.events.iter().any(told))
 }
 
 impl Api {

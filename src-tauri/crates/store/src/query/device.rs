@@ -52,16 +52,29 @@ impl Register {
         Ok(key)
     }
 
+    /// Whether a device told that public key for its own.
+    ///
+    /// # Errors
+    /// The register can not be read.
+    pub fn knows_key(&self, key: &DevicePublic) -> Result<bool, Error> {
+        let mut statement =
+            self.db.prepare_cached("SELECT EXISTS (SELECT 1 FROM device_key WHERE public_key = ?1)")?;
+        Ok(statement.query_row([key.to_string()], |row| row.get(0))?)
+    }
+
     /// The devices that wrote, the latest first.
     ///
     /// # Errors
     /// The register can not be read.
     pub fn devices(&self) -> Result<Vec<Device>, Error> {
-        let mut statement = self.db.prepare_cached(
-            "SELECT e.device, d.name, k.public_key, max(e.number) AS events, max(e.ms) AS ms
-             FROM event e LEFT JOIN device d ON d.device = e.device LEFT JOIN device_key k ON k.device = e.device
-             GROUP BY e.device ORDER BY ms DESC, e.device",
-        )?;
+        // A device's clock never goes back in its own series: its last event is its latest.
+        let mut statement = self.db.prepare_cached(concat!(
+            include_str!("series.sql"),
+            "SELECT e.device, d.name, k.public_key, e.number AS events, e.ms
+             FROM last JOIN event e ON e.device = last.device AND e.number = last.number
+             LEFT JOIN device d ON d.device = e.device LEFT JOIN device_key k ON k.device = e.device
+             ORDER BY e.ms DESC, e.device"
+        ))?;
         let devices = statement.query_map([], |row| {
             Ok(Device {
                 device: rows::parsed(row, "device")?,

@@ -3,7 +3,7 @@
 use crate::commands::{File, Nothing};
 use crate::{Answer, Api, ApiError};
 use hosewright_core::record::DeviceId;
-use hosewright_store::{Bundle, Problem, Refusal};
+use hosewright_store::{Bundle, Problem};
 use schemars::JsonSchema;
 use serde::Serialize;
 use ts_rs::TS;
@@ -53,10 +53,7 @@ pub fn merge(api: &mut Api, _: Nothing, bundle: &[u8]) -> Result<Answer<Merged>,
     let refused = merged.refused.iter().map(|series| RefusedSeries {
         device: series.device,
         from: series.from,
-        why: match series.why {
-            Refusal::Fork => "fork".to_owned(),
-            Refusal::BrokenChain => "broken-chain".to_owned(),
-        },
+        why: series.why.code().to_owned(),
     });
     let merge =
         Merged { added: merged.added, had: merged.had, held: merged.held, refused: refused.collect() };
