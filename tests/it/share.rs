@@ -357,6 +357,23 @@ fn what_a_restored_device_had_written_is_sent_for_it() {
 }
 
 #[test]
+fn two_devices_that_sent_each_others_lost_segments_are_both_believed() {
+    let mut vans = Vans::new(3);
+    vans.site(0, "North");
+    for van in [0, 1, 0] {
+        vans.exchange(van);
+    }
+    // The storage loses everything: the second sends it all, and the first what the second had sent of its own.
+    vans.files().iter().for_each(|file| std::fs::remove_file(file).expect("removed"));
+    vans.exchange(1);
+    std::fs::remove_file(&vans.files()[1]).expect("removed");
+    vans.exchange(0);
+    assert_eq!(vans.files().len(), 2);
+    let came = vans.exchange(2);
+    assert_eq!((&came["refused"], &came["came"]), (&json!([]), &json!(3)));
+}
+
+#[test]
 fn a_segment_of_a_device_that_told_nobody_its_key_is_refused() {
     let mut vans = Vans::new(1);
     vans.exchange(0);

@@ -3,7 +3,7 @@
 use super::{Nothing, fleet};
 use crate::{Answer, Api, ApiError};
 use chrono::{DateTime, Utc};
-use hosewright_core::fleet::{DeviceKey, FleetKey, StorageAccess};
+use hosewright_core::fleet::{DeviceKey, DevicePublic, FleetKey, StorageAccess};
 use hosewright_core::record::{Body, DeviceId, Event, EventRef};
 use hosewright_exchange::{Plan, Run, Segment, SegmentName, Storage, plan};
 use hosewright_store::{Bundle, Device, Keys, Refusal};
@@ -162,6 +162,7 @@ pub fn exchange(api: &mut Api, _: Nothing, _: &[u8]) -> Result<Answer<Exchanged>
             cut_off: None,
         },
         listed,
+        told: Vec::new(),
     };
     under_way.run(api, device, &own.key)?;
     let done = under_way.done;
@@ -179,6 +180,9 @@ struct Exchange {
     storage: Storage,
     reading: Vec<FleetKey>,
     listed: BTreeSet<SegmentName>,
+    /// Keys that devices tell of themselves in what was fetched. Two that sent each other's lost segments vouch for one
+    /// another: neither's key is in the register yet.
+    told: Vec<DevicePublic>,
     done: Exchanged,
 }
 
@@ -228,7 +232,10 @@ impl Exchange {
         file: &[u8],
     ) -> Result<Option<Segment>, ApiError> {
         match Segment::read(file, &self.reading) {
-            Ok(segment) => self.merge(api, segment),
+            Ok(segment) => {
+                self.told.extend(segment.events.iter().filter_map(told));
+                self.merge(api, segment)
+            }
             Err(error) => {
                 self.refuse(name.device, name.from, error.to_string());
                 Ok(None)
@@ -237,7 +244,7 @@ impl Exchange {
     }
 
     fn merge(&mut self, api: &mut Api, segment: Segment) -> Result<Option<Segment>, ApiError> {
-        if !is_of_a_device(api, &segment)? {
+        if !self.told.contains(&segment.by) && !api.register()?.knows_key(&segment.by)? {
             return Ok(Some(segment));
         }
         let merged = api.register()?.merge(&Bundle { people: Vec::new(), events: segment.events })?;
@@ -304,13 +311,12 @@ fn refusal(api: &Api, why: Refusal) -> String {
     api.words.say(&format!("share-{}", why.code()), &[])
 }
 
-/// Whether a device of the fleet signed it: one whose key its own events tell, here or in the segment itself.
-fn is_of_a_device(api: &mut Api, segment: &Segment) -> Result<bool, ApiError> {
-    let told = |event: &Event| match event.body.read() {
-        Body::DeviceKey(told) => told.is_of(event.device) && told.public_key == segment.by,
-        _ => false,
-    };
-    Ok(api.register()?.knows_key(&segment.by)? || segment.events.iter().any(told))
+/// The public key that an event tells of the device that wrote it.
+fn told(event: &Event) -> Option<DevicePublic> {
+    match event.body.read() {
+        Body::DeviceKey(told) if told.is_of(event.device) => Some(told.public_key),
+        _ => None,
+    }
 }
 
 impl Api {
