@@ -55,7 +55,9 @@ pub(crate) fn supplier(bytes: &[u8]) {
         (Supplier::Type, "2SN"),
         (Supplier::Dn, "16"),
     ]);
-    let Ok(read) = suppliers::read(Catalogue::embedded(), &cells, "list", &how, NaiveDate::MIN) else { return };
+    let Ok(read) = suppliers::read(Catalogue::embedded(), &cells, "list", &how, NaiveDate::MIN) else {
+        return;
+    };
     let rows = headings::<Supplier>(&cells, None, None, NaiveDate::MIN).rows;
     let listed = read.rows.len() + read.repeated.len() + read.refused.len();
     assert!(listed <= rows, "{listed} rows of {rows}");
