@@ -3,6 +3,7 @@
 
 mod call;
 mod desk;
+mod link;
 mod origin;
 mod save;
 mod world;
@@ -20,6 +21,7 @@ use tauri::{App, Manager};
 pub fn run() -> ExitCode {
     let ran = tauri::Builder::default()
         .plugin(origin::guard())
+        .plugin(tauri_plugin_deep_link::init())
         .setup(begin)
         .on_permission_request(|_, kind| permit(kind))
         .invoke_handler(tauri::generate_handler![call::call, save::save])
@@ -41,6 +43,7 @@ fn begin(app: &mut App) -> Result<(), Box<dyn std::error::Error>> {
     let path = register(app)?;
     let desk = Desk::new(path.clone());
     app.manage(desk.clone());
+    link::follow(app);
     std::thread::spawn(move || keep_backups(&path));
     tauri::async_runtime::spawn_blocking(move || desk.open());
     Ok(())

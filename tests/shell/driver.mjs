@@ -61,11 +61,11 @@ export class Device {
     };
   }
 
-  /** Opens the program on this device and waits until its screens are up. */
-  async open() {
+  /** Opens the program on this device, with a link where there is one, and waits until its screens are up. */
+  async open(...links) {
     const program = new Program();
     this.#programs.push(program);
-    await program.start(this);
+    await program.start(this, links);
     return program;
   }
 
@@ -92,7 +92,7 @@ class Program {
   /** Where and when it clicked last. */
   #tapped = { x: 0, y: 0, when: 0 };
 
-  async start(device) {
+  async start(device, links) {
     const port = await freePort();
     this.#driver = spawn('WebKitWebDriver', [`--port=${port}`, '--host=127.0.0.1'], {
       env: device.environment(await display()),
@@ -100,7 +100,7 @@ class Program {
     });
     this.#ended = new Promise((ended) => this.#driver.once('exit', ended));
     const base = `http://127.0.0.1:${port}/session`;
-    const wanted = { alwaysMatch: { 'webkitgtk:browserOptions': { binary: PROGRAM } } };
+    const wanted = { alwaysMatch: { 'webkitgtk:browserOptions': { binary: PROGRAM, args: links } } };
     const session = await until('the driver answers', () => post(base, { capabilities: wanted }).catch(retried));
     this.#session = `${base}/${session.sessionId}`;
     this.#app = children(this.#driver.pid)[0];

@@ -1,7 +1,7 @@
 // The program as a person has it: its own window, its own data, ended without warning.
 
 import assert from 'node:assert/strict';
-import { writeFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:http';
 import { join } from 'node:path';
 import { test } from 'node:test';
@@ -112,4 +112,23 @@ test('the screens run no text as program and reach nothing outside', async (t) =
   await new Promise((passed) => setTimeout(passed, 1000));
   await program.find('button', 'Measure');
   assert.equal(asked, 0, 'the window stays on its own screens');
+});
+
+test('a link to a tag opens its hose, and one with a wrong code says so', async (t) => {
+  const own = device(t);
+  const first = await own.open();
+  const fleet = readFileSync(new URL('../../demo/fleet.csv', import.meta.url), 'utf8');
+  await first.send('call', { name: 'register.import', input: { name: 'fleet.csv', dry_run: false } }, fleet);
+  const { hits } = await first.call('register.search', { words: 'stick rod' });
+  const { code } = hits.find((hit) => hit.what === 'hose');
+  await first.kill();
+
+  const second = await own.open(`hosewright:${code}`);
+  await second.text('EN 853 2SN DN16');
+  await second.text(code);
+  await second.kill();
+
+  const other = code.slice(0, -1) + (code.endsWith('0') ? '1' : '0');
+  const third = await own.open(`hosewright:${other}`);
+  await third.text('check character');
 });

@@ -73,6 +73,7 @@ impl Row {
             found,
             tolerance: self.maybe("tolerance_rel").unwrap_or(DEFAULT_TOLERANCE),
             digits,
+            source: self.text("source").to_owned(),
         }
     }
 }
@@ -94,6 +95,8 @@ pub struct Compared {
     pub tolerance: f64,
     /// Significant digits to which the check value was written.
     pub digits: i32,
+    /// Where the check value is from.
+    pub source: String,
 }
 
 impl Compared {
@@ -146,7 +149,7 @@ mod tests {
 
     fn compared(expected: f64, found: f64) -> Compared {
         let (case, group, quantity) = ("A-1".to_owned(), "group".to_owned(), "value".to_owned());
-        Compared { case, group, quantity, expected, found, tolerance: 1e-9, digits: 8 }
+        Compared { case, group, quantity, expected, found, tolerance: 1e-9, digits: 8, source: String::new() }
     }
 
     #[test]

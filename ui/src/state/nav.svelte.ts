@@ -45,7 +45,8 @@ export type Screen =
   /** Of those hoses on record; without any, of the batch. */
   | { at: 'quote'; codes?: TagCode[] }
   | { at: 'round' }
-  | { at: 'scan'; part?: 'log' }
+  /** `typed` is a code that came by a link. */
+  | { at: 'scan'; part?: 'log'; typed?: string }
   /** Of that hose on record; without one, of the job in hand. */
   | { at: 'papers'; code?: TagCode };
 

@@ -11,6 +11,8 @@ pub struct Due {
     pub key: String,
     /// The day.
     pub on: NaiveDate,
+    /// Where the hose is opened.
+    pub link: String,
     /// What is due, in a few words.
     pub summary: String,
     /// More about it.
@@ -29,6 +31,7 @@ pub fn write(due: &[Due], at: DateTime<Utc>) -> String {
             .uid(&format!("{}@hosewright", due.key.split_whitespace().collect::<Vec<_>>().join("-")))
             .timestamp(at)
             .all_day(due.on)
+            .url(&due.link)
             .summary(&due.summary);
         if !due.description.is_empty() {
             event.description(&due.description);
@@ -47,6 +50,7 @@ mod tests {
         let due = Due {
             key: "7KQ4M-2XR9D-D age".to_owned(),
             on: NaiveDate::from_ymd_opt(2032, 11, 1).unwrap(),
+            link: "hosewright:7KQ4M-2XR9D-D".to_owned(),
             summary: "Change hose; stick cylinder, rod side".to_owned(),
             description: String::new(),
         };
@@ -55,6 +59,7 @@ mod tests {
         assert!(text.starts_with("BEGIN:VCALENDAR\r\n") && text.ends_with("END:VCALENDAR\r\n"), "{text}");
         assert!(text.contains("\r\nUID:7KQ4M-2XR9D-D-age@hosewright\r\n"), "{text}");
         assert!(text.contains("\r\nDTSTART;VALUE=DATE:20321101\r\n"), "{text}");
+        assert!(text.contains("\r\nURL:hosewright:7KQ4M-2XR9D-D\r\n"), "{text}");
         assert!(text.contains("Change hose\\; stick cylinder\\, rod side"), "{text}");
         let again = write(&[due], at(1_796_000_000));
         let uid = |text: &str| text.lines().find(|line| line.starts_with("UID")).map(str::to_owned);

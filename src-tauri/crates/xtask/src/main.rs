@@ -6,7 +6,6 @@ mod app_size;
 mod cutting;
 mod diagram;
 mod faults;
-mod figures;
 mod imports;
 mod labels;
 mod layouts;
@@ -18,6 +17,7 @@ mod sample;
 mod schemas;
 mod sight;
 mod types;
+mod validation;
 
 use clap::{Parser, Subcommand};
 use std::path::PathBuf;
@@ -36,8 +36,12 @@ enum Chore {
     Schemas,
     /// Write the TypeScript types of every command's question and answer.
     Types,
-    /// Print how far the program is from published and reference values.
-    Figures,
+    /// Write every published case with its source and what the program answers, and print how far the two are apart.
+    Validation {
+        /// The report, as Markdown.
+        #[arg(default_value = "target/validation.md")]
+        report: PathBuf,
+    },
     /// Put random layouts through the rod and check each shape by integrating the rod's equation.
     Layouts {
         /// How many.
@@ -141,10 +145,7 @@ fn main() -> ExitCode {
     let done = match Arguments::parse().chore {
         Chore::Schemas => schemas::write(),
         Chore::Types => types::write(),
-        Chore::Figures => {
-            figures::print();
-            Ok(())
-        }
+        Chore::Validation { report } => validation::write(&report),
         Chore::Layouts { count, seed } => layouts::print(count, seed),
         Chore::Peers => peers::print(),
         Chore::Imports { rows } => imports::print(rows),

@@ -140,6 +140,7 @@ fn entry(line: &DueLine, words: &Words) -> Option<calendar::Due> {
     Some(calendar::Due {
         key: format!("{code} {what}"),
         on: row.due?,
+        link: format!("hosewright:{code}"),
         summary: words
             .say(&format!("due-{what}"), &[("machine", &machine), ("place", &place), ("code", &code)]),
         description: said
