@@ -104,9 +104,9 @@ pub fn is_one(text: &str) -> bool {
 }
 
 /// So much of a text that was given as an error repeats of it: the beginning of its first line. A key may have been given
-/// for something else.
+/// for something else; of it no more shows than of a tag's code, which shows whole.
 pub(crate) fn repeated(text: &str) -> String {
-    text.trim().lines().next().unwrap_or_default().chars().take(12).collect()
+    text.trim().lines().next().unwrap_or_default().chars().take("7KQ4M-2XR9D-D".len()).collect()
 }
 
 /// Reads such a text. Line ends of any kind and space around the whole are forgiven. `now` is what the clock of the device

@@ -177,6 +177,12 @@ mod tests {
             .find(|places| places[DATA] == second)
     }
 
+    #[test]
+    fn a_code_that_does_not_check_is_repeated_whole() {
+        let said = "5TAXQ-BDKTQ-0".parse::<TagCode>().map_err(|error| error.to_string());
+        assert!(said.is_err_and(|said| said.starts_with("\"5TAXQ-BDKTQ-0\" does not check")));
+    }
+
     /// Exhaustive: the sum is linear, so each place and each pair of characters is every case.
     #[test]
     fn every_wrong_character_is_caught() {
