@@ -1,17 +1,44 @@
+import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { svelteTesting } from '@testing-library/svelte/vite';
+import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
 
 // The loopback way in, when `hosewright serve` runs beside `npm run dev`.
 const serve = process.env['HOSEWRIGHT_SERVE'] ?? 'http://127.0.0.1:4870';
 
+/** The catalogues are read without the notes to whoever translates them. */
+const words: Plugin = {
+  name: 'words',
+  enforce: 'pre',
+  load(id) {
+    const catalogue = /^(.+\.ftl)\?raw$/.exec(id)?.[1];
+    if (!catalogue) return null;
+    const text = readFileSync(catalogue, 'utf8').replace(/^(#.*)?\n/gm, '');
+    return `export default ${JSON.stringify(text)}`;
+  },
+};
+
+/** No server draws these screens first, so what takes such drawings over need not be shipped. */
+const neverHydrating: Plugin = {
+  name: 'never-hydrating',
+  apply: 'build',
+  transform(code, id) {
+    if (!id.endsWith('/svelte/src/internal/client/dom/hydration.js')) return null;
+    const [flag, set] = ['export let hydrating = false', 'hydrating = value;'];
+    if (!code.includes(flag) || !code.includes(set)) this.error('svelte says otherwise now whether it is hydrating');
+    return code.replace(flag, 'export const hydrating = false').replace(set, '');
+  },
+};
+
 // Only index.html is an entry: the gallery is served by `npm run dev` and never built.
 export default defineConfig({
-  plugins: [svelte(), svelteTesting()],
+  plugins: [words, neverHydrating, svelte(), svelteTesting()],
   clearScreen: false,
   build: {
-    target: ['es2022', 'safari15'],
+    // The oldest that has what the screens use anyway: container queries, toSorted.
+    target: ['es2022', 'safari16'],
     // Nothing is inlined as a data: URL, so the content security policy needs no exception.
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },

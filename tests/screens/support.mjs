@@ -8,11 +8,11 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { createInterface } from 'node:readline';
 import { fileURLToPath } from 'node:url';
+import { violations } from './looks.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const require = createRequire(join(root, 'ui/'));
 const { chromium } = require('playwright-core');
-const { AxeBuilder } = require('@axe-core/playwright');
 
 const binary = process.env.HOSEWRIGHT ?? join(process.env.CARGO_TARGET_DIR ?? join(root, 'target'), 'debug/hosewright');
 const ARGUMENTS = [
@@ -186,13 +186,9 @@ export async function goTo(page, place) {
   await places(page).locator('[aria-current=page]', { hasText: place }).waitFor();
 }
 
-const RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'best-practice'];
-
 /** No violation on what is shown now. */
 export async function axe(page, where) {
-  const { violations } = await new AxeBuilder({ page }).withTags(RULES).analyze();
-  const said = violations.map(({ id, help, nodes }) => `${id}: ${help}: ${nodes.map((node) => node.target.join(' '))}`);
-  assert.deepEqual(said, [], `axe at ${where}`);
+  assert.deepEqual(await violations(page), [], `axe at ${where}`);
 }
 
 /** Nothing is wider than the screen. */

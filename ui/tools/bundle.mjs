@@ -2,8 +2,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { gzipSync } from 'node:zlib';
 
-// The bar is 300; what all screens of the fleet brought is to be taken off again.
-const LIMIT_KB = 320;
+const LIMIT_KB = 300;
 const dist = new URL('../dist/', import.meta.url);
 const files = readdirSync(dist, { recursive: true, withFileTypes: true })
   .filter((entry) => entry.isFile())

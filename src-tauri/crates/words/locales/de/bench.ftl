@@ -83,35 +83,11 @@ bench-cutoff-coarse-how = Das Messmittel ist unsicherer als die 2 mm, um die ein
 bench-cutoff-apart = Die Messwerte stimmen nicht überein
 bench-cutoff-apart-how = Sie liegen mehr als 1 mm auseinander. Schlauchanschlag und Dichtpunkt noch einmal suchen und neu messen.
 
-# Papiere und Listen
-bench-crimp = Pressung { $end }
-bench-crimp-nameless = Pressung
-bench-target = Soll { $target } ± { $tolerance }
-bench-accepted = angenommen von { $low } bis { $high }
-bench-mean = Mittel { $mean }, Streuung { $spread }
-bench-range = { $min } bis { $max }
-bench-oval = unrund { $oval }
-bench-taper = konisch { $taper }
-bench-place = Stelle { $place }: Mittel { $mean }, { $min } bis { $max }, unrund { $oval }
-bench-count = { $count } von { $wanted } Messwerten
+# Was geprüft wird, und die Presse
 bench-length = Fertige Länge
 bench-turn = Verdrehwinkel
 bench-proof = Druckprüfung
-bench-measured = { $value }, Toleranz { $low } bis { $high }
-bench-may-tag = Sie darf gekennzeichnet werden.
-bench-may-not-tag = Sie darf nicht gekennzeichnet werden:
-bench-recorded = Erfasst als { $code }.
-bench-judged-pass = BESTANDEN
-bench-judged-unsettled = NICHT GEKLÄRT
-bench-judged-stop = STOPP
-
-# Die Presse
-press-on = Stand { $on }
 press-none = Keine Pressung mit Backensatz, Sollmaß und Messwerten ist erfasst.
-press-die = Backensatz { $die }: { $count ->
-    [one] 1 Pressung
-   *[other] { $count } Pressungen
-}
 press-few = Weniger als 8: zu wenige für Grenzen.
 press-limits = Mitte { $centre }, Grenzen { $lower } bis { $upper } vom Soll
 press-outside = außerhalb der Grenzen
@@ -123,46 +99,3 @@ press-left-out = { $count ->
     [one] 1 Ende ohne Backensatz, Sollmaß oder Messwerte ist in keiner.
    *[other] { $count } Enden ohne Backensatz, Sollmaß oder Messwerte sind in keiner.
 }
-press-care = { $name }: { $crimps ->
-    [one] 1 Pressung
-   *[other] { $crimps } Pressungen
-} seither
-press-care-due = fällig
-press-care-on = fällig am { $on }
-press-care-undone = niemand weiß, wann es zuletzt gemacht wurde
-
-# Tabellen der Lieferanten
-supplier-match = Überschriften in Zeile { $row }, { $rows } Zeilen darunter.
-supplier-missing = Nicht gefunden: { $missing }. Eine Spalte zuordnen oder einen Wert für alle Zeilen angeben.
-supplier-not-known = nicht bekannt
-supplier-would = Würde { $taken } von { $rows } Zeilen übernehmen: { $new } neu, { $changed } anstelle einer früheren, { $same } schon vorhanden.
-supplier-done = { $taken } von { $rows } Zeilen übernommen: { $new } neu, { $changed } anstelle einer früheren, { $same } schon vorhanden.
-supplier-would-not = Nichts würde übernommen: { $refused } von { $rows } Zeilen gehen nicht. Berichtigen oder weglassen.
-supplier-refused = Zeile { $row }: { $why }
-supplier-repeated = Zeile { $row } sagt dasselbe wie Zeile { $of }
-supplier-left-out = weggelassen: { $rows }
-supplier-of = { $supplier }: { $count ->
-    [one] 1 Zeile
-   *[other] { $count } Zeilen
-}
-supplier-empty = Hier ist keine Lieferantentabelle. Keine wird mitgeliefert: die des eigenen Lieferanten einlesen oder Zeilen von Hand eingeben.
-supplier-removed = { $count ->
-    [one] 1 Zeile entfernt.
-   *[other] { $count } Zeilen entfernt.
-}
-supplier-kept = Gesichert als { $id }.
-supplier-no-row = keine Zeile eines Lieferanten passt
-supplier-last = letztes Mal, { $code } { $day }
-supplier-cutoff = Abzugsmaß { $mm } aus { $n ->
-    [one] 1 Schlauchleitung
-   *[other] { $n } Schlauchleitungen
-}{ $spread }
-supplier-cutoffs = Beide Abzugsmaße zusammen { $mm } aus { $n ->
-    [one] 1 Schlauchleitung
-   *[other] { $n } Schlauchleitungen
-}{ $spread }
-supplier-spread = , Streuung { $spread }
-sheet-filled = Ende { $end } von { $supplier } ({ $from })
-sheet-kerf = Schnittbreite der Säge (eigene)
-sheet-off-reel = Von der Rolle
-sheet-tolerance-from = { $tolerance } ({ $source })

@@ -195,3 +195,62 @@ cut-offcut-scrap = Reststück { $place } ({ $length } mm): { $pieces } mm; { $le
 cut-unmade = STOPP: kein Schlauch für { $pieces } mm
 cut-sum = Neuer Schlauch { $reel } mm, Abfall { $scrap } mm. Kein Plan braucht weniger als { $least } mm neuen Schlauch.
 cut-sum-proved = Neuer Schlauch { $reel } mm, Abfall { $scrap } mm. Besser geht es nicht.
+bench-crimp = Pressung { $end }
+bench-crimp-nameless = Pressung
+bench-target = Soll { $target } ± { $tolerance }
+bench-accepted = angenommen von { $low } bis { $high }
+bench-mean = Mittel { $mean }, Streuung { $spread }
+bench-range = { $min } bis { $max }
+bench-oval = unrund { $oval }
+bench-taper = konisch { $taper }
+bench-place = Stelle { $place }: Mittel { $mean }, { $min } bis { $max }, unrund { $oval }
+bench-count = { $count } von { $wanted } Messwerten
+bench-measured = { $value }, Toleranz { $low } bis { $high }
+bench-may-tag = Sie darf gekennzeichnet werden.
+bench-may-not-tag = Sie darf nicht gekennzeichnet werden:
+bench-recorded = Erfasst als { $code }.
+bench-judged-pass = BESTANDEN
+bench-judged-unsettled = NICHT GEKLÄRT
+bench-judged-stop = STOPP
+press-on = Stand { $on }
+press-die = Backensatz { $die }: { $count ->
+    [one] 1 Pressung
+   *[other] { $count } Pressungen
+}
+press-care = { $name }: { $crimps ->
+    [one] 1 Pressung
+   *[other] { $crimps } Pressungen
+} seither
+press-care-due = fällig
+press-care-on = fällig am { $on }
+press-care-undone = niemand weiß, wann es zuletzt gemacht wurde
+supplier-match = Überschriften in Zeile { $row }, { $rows } Zeilen darunter.
+supplier-missing = Nicht gefunden: { $missing }. Eine Spalte zuordnen oder einen Wert für alle Zeilen angeben.
+supplier-not-known = nicht bekannt
+supplier-would = Würde { $taken } von { $rows } Zeilen übernehmen: { $new } neu, { $changed } anstelle einer früheren, { $same } schon vorhanden.
+supplier-done = { $taken } von { $rows } Zeilen übernommen: { $new } neu, { $changed } anstelle einer früheren, { $same } schon vorhanden.
+supplier-would-not = Nichts würde übernommen: { $refused } von { $rows } Zeilen gehen nicht. Berichtigen oder weglassen.
+supplier-refused = Zeile { $row }: { $why }
+supplier-repeated = Zeile { $row } sagt dasselbe wie Zeile { $of }
+supplier-left-out = weggelassen: { $rows }
+supplier-of = { $supplier }: { $count ->
+    [one] 1 Zeile
+   *[other] { $count } Zeilen
+}
+supplier-empty = Hier ist keine Lieferantentabelle. Keine wird mitgeliefert: die des eigenen Lieferanten einlesen oder Zeilen von Hand eingeben.
+supplier-removed = { $count ->
+    [one] 1 Zeile entfernt.
+   *[other] { $count } Zeilen entfernt.
+}
+supplier-kept = Gesichert als { $id }.
+supplier-no-row = keine Zeile eines Lieferanten passt
+supplier-last = letztes Mal, { $code } { $day }
+supplier-cutoff = Abzugsmaß { $mm } aus { $n ->
+    [one] 1 Schlauchleitung
+   *[other] { $n } Schlauchleitungen
+}{ $spread }
+supplier-cutoffs = Beide Abzugsmaße zusammen { $mm } aus { $n ->
+    [one] 1 Schlauchleitung
+   *[other] { $n } Schlauchleitungen
+}{ $spread }
+supplier-spread = , Streuung { $spread }

@@ -44,3 +44,7 @@ sheet-column-source = Quelle
 sheet-first = Zuallererst
 sheet-maker-first = Die Anleitungen der Hersteller von Schlauch, Armaturen, Presse und Maschine, örtliche Vorschriften und zugelassene Fachpraxis gehen diesem Blatt vor.
 sheet-footer = { $program }, Tabellen { $catalogue }
+sheet-filled = Ende { $end } von { $supplier } ({ $from })
+sheet-kerf = Schnittbreite der Säge (eigene)
+sheet-off-reel = Von der Rolle
+sheet-tolerance-from = { $tolerance } ({ $source })

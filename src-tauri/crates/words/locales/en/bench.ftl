@@ -83,35 +83,11 @@ bench-cutoff-coarse-how = The instrument is unsure by more than the 2 mm a cut m
 bench-cutoff-apart = The readings do not agree
 bench-cutoff-apart-how = They lie more than 1 mm apart. Find the hose stop and the sealing point again and read anew.
 
-# Papers and lists
-bench-crimp = Crimp { $end }
-bench-crimp-nameless = Crimp
-bench-target = target { $target } ± { $tolerance }
-bench-accepted = accepted from { $low } to { $high }
-bench-mean = mean { $mean }, spread { $spread }
-bench-range = { $min } to { $max }
-bench-oval = out of round { $oval }
-bench-taper = taper { $taper }
-bench-place = place { $place }: mean { $mean }, { $min } to { $max }, out of round { $oval }
-bench-count = { $count } of { $wanted } readings
+# What is checked, and the press
 bench-length = Finished length
 bench-turn = Turn
 bench-proof = Proof
-bench-measured = { $value }, tolerance { $low } to { $high }
-bench-may-tag = It may be tagged.
-bench-may-not-tag = It may not be tagged:
-bench-recorded = Recorded as { $code }.
-bench-judged-pass = PASS
-bench-judged-unsettled = NOT SETTLED
-bench-judged-stop = STOP
-
-# The press
-press-on = As of { $on }
 press-none = No crimp with a die set, a target and readings is on record.
-press-die = Die set { $die }: { $count ->
-    [one] 1 crimp
-   *[other] { $count } crimps
-}
 press-few = Fewer than 8: too few for limits.
 press-limits = centre { $centre }, limits { $lower } to { $upper } from target
 press-outside = outside the limits
@@ -123,46 +99,3 @@ press-left-out = { $count ->
     [one] 1 end without die set, target or readings is in none.
    *[other] { $count } ends without die set, target or readings are in none.
 }
-press-care = { $name }: { $crimps ->
-    [one] 1 crimp
-   *[other] { $crimps } crimps
-} since
-press-care-due = due
-press-care-on = due on { $on }
-press-care-undone = nobody knows when it was done last
-
-# Suppliers' tables
-supplier-match = Headings in row { $row }, { $rows } rows beneath.
-supplier-missing = Not found: { $missing }. Match a column to it, or give one value for all rows.
-supplier-not-known = not known
-supplier-would = Would take { $taken } of { $rows } rows: { $new } new, { $changed } in an earlier one's place, { $same } there already.
-supplier-done = Took { $taken } of { $rows } rows: { $new } new, { $changed } in an earlier one's place, { $same } there already.
-supplier-would-not = Nothing would be taken: { $refused } of { $rows } rows can not be. Mend them or leave them out.
-supplier-refused = row { $row }: { $why }
-supplier-repeated = row { $row } says the same as row { $of }
-supplier-left-out = left out: { $rows }
-supplier-of = { $supplier }: { $count ->
-    [one] 1 row
-   *[other] { $count } rows
-}
-supplier-empty = No supplier's table is here. None is shipped: take in your supplier's, or enter rows by hand.
-supplier-removed = { $count ->
-    [one] 1 row taken away.
-   *[other] { $count } rows taken away.
-}
-supplier-kept = Kept as { $id }.
-supplier-no-row = no supplier's row fits
-supplier-last = last time, { $code } { $day }
-supplier-cutoff = cut-off { $mm } from { $n ->
-    [one] 1 hose
-   *[other] { $n } hoses
-}{ $spread }
-supplier-cutoffs = Both cut-offs together { $mm } from { $n ->
-    [one] 1 hose
-   *[other] { $n } hoses
-}{ $spread }
-supplier-spread = , spread { $spread }
-sheet-filled = End { $end } from { $supplier } ({ $from })
-sheet-kerf = Kerf of the saw (yours)
-sheet-off-reel = Off the reel
-sheet-tolerance-from = { $tolerance } ({ $source })

@@ -195,3 +195,62 @@ cut-offcut-scrap = Offcut { $place } ({ $length } mm): { $pieces } mm; { $left }
 cut-unmade = STOP: no hose for { $pieces } mm
 cut-sum = New hose { $reel } mm, scrap { $scrap } mm. No plan takes less than { $least } mm of new hose.
 cut-sum-proved = New hose { $reel } mm, scrap { $scrap } mm. Nothing better can be.
+bench-crimp = Crimp { $end }
+bench-crimp-nameless = Crimp
+bench-target = target { $target } ± { $tolerance }
+bench-accepted = accepted from { $low } to { $high }
+bench-mean = mean { $mean }, spread { $spread }
+bench-range = { $min } to { $max }
+bench-oval = out of round { $oval }
+bench-taper = taper { $taper }
+bench-place = place { $place }: mean { $mean }, { $min } to { $max }, out of round { $oval }
+bench-count = { $count } of { $wanted } readings
+bench-measured = { $value }, tolerance { $low } to { $high }
+bench-may-tag = It may be tagged.
+bench-may-not-tag = It may not be tagged:
+bench-recorded = Recorded as { $code }.
+bench-judged-pass = PASS
+bench-judged-unsettled = NOT SETTLED
+bench-judged-stop = STOP
+press-on = As of { $on }
+press-die = Die set { $die }: { $count ->
+    [one] 1 crimp
+   *[other] { $count } crimps
+}
+press-care = { $name }: { $crimps ->
+    [one] 1 crimp
+   *[other] { $crimps } crimps
+} since
+press-care-due = due
+press-care-on = due on { $on }
+press-care-undone = nobody knows when it was done last
+supplier-match = Headings in row { $row }, { $rows } rows beneath.
+supplier-missing = Not found: { $missing }. Match a column to it, or give one value for all rows.
+supplier-not-known = not known
+supplier-would = Would take { $taken } of { $rows } rows: { $new } new, { $changed } in an earlier one's place, { $same } there already.
+supplier-done = Took { $taken } of { $rows } rows: { $new } new, { $changed } in an earlier one's place, { $same } there already.
+supplier-would-not = Nothing would be taken: { $refused } of { $rows } rows can not be. Mend them or leave them out.
+supplier-refused = row { $row }: { $why }
+supplier-repeated = row { $row } says the same as row { $of }
+supplier-left-out = left out: { $rows }
+supplier-of = { $supplier }: { $count ->
+    [one] 1 row
+   *[other] { $count } rows
+}
+supplier-empty = No supplier's table is here. None is shipped: take in your supplier's, or enter rows by hand.
+supplier-removed = { $count ->
+    [one] 1 row taken away.
+   *[other] { $count } rows taken away.
+}
+supplier-kept = Kept as { $id }.
+supplier-no-row = no supplier's row fits
+supplier-last = last time, { $code } { $day }
+supplier-cutoff = cut-off { $mm } from { $n ->
+    [one] 1 hose
+   *[other] { $n } hoses
+}{ $spread }
+supplier-cutoffs = Both cut-offs together { $mm } from { $n ->
+    [one] 1 hose
+   *[other] { $n } hoses
+}{ $spread }
+supplier-spread = , spread { $spread }

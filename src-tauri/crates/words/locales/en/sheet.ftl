@@ -44,3 +44,7 @@ sheet-column-source = Source
 sheet-first = First of all
 sheet-maker-first = The instructions of the makers of hose, ends, press and machine, local codes and licensed practice come before this sheet.
 sheet-footer = { $program }, tables { $catalogue }
+sheet-filled = End { $end } from { $supplier } ({ $from })
+sheet-kerf = Kerf of the saw (yours)
+sheet-off-reel = Off the reel
+sheet-tolerance-from = { $tolerance } ({ $source })

@@ -195,3 +195,62 @@ cut-offcut-scrap = Sobrante { $place } ({ $length } mm): { $pieces } mm; quedan 
 cut-unmade = PARAR: no hay manguera para { $pieces } mm
 cut-sum = Manguera nueva { $reel } mm, desecho { $scrap } mm. Ningún plan gasta menos de { $least } mm de manguera nueva.
 cut-sum-proved = Manguera nueva { $reel } mm, desecho { $scrap } mm. No puede haber nada mejor.
+bench-crimp = Prensado { $end }
+bench-crimp-nameless = Prensado
+bench-target = nominal { $target } ± { $tolerance }
+bench-accepted = se acepta de { $low } a { $high }
+bench-mean = media { $mean }, dispersión { $spread }
+bench-range = { $min } a { $max }
+bench-oval = ovalado { $oval }
+bench-taper = conicidad { $taper }
+bench-place = punto { $place }: media { $mean }, { $min } a { $max }, ovalado { $oval }
+bench-count = { $count } de { $wanted } lecturas
+bench-measured = { $value }, tolerancia { $low } a { $high }
+bench-may-tag = Se puede etiquetar.
+bench-may-not-tag = No se puede etiquetar:
+bench-recorded = Registrada como { $code }.
+bench-judged-pass = APTO
+bench-judged-unsettled = SIN RESOLVER
+bench-judged-stop = PARAR
+press-on = A fecha de { $on }
+press-die = Juego de mordazas { $die }: { $count ->
+    [one] 1 prensado
+   *[other] { $count } prensados
+}
+press-care = { $name }: { $crimps ->
+    [one] 1 prensado
+   *[other] { $crimps } prensados
+} desde entonces
+press-care-due = toca ya
+press-care-on = toca el { $on }
+press-care-undone = no se sabe cuándo se hizo por última vez
+supplier-match = Encabezados en la fila { $row }, filas debajo: { $rows }.
+supplier-missing = No se encuentra: { $missing }. Asignarle una columna, o dar un valor para todas las filas.
+supplier-not-known = desconocido
+supplier-would = Tomaría { $taken } de { $rows } filas; nuevas: { $new }, en lugar de una anterior: { $changed }, ya presentes: { $same }.
+supplier-done = Tomadas { $taken } de { $rows } filas; nuevas: { $new }, en lugar de una anterior: { $changed }, ya presentes: { $same }.
+supplier-would-not = No se tomaría nada: filas que no se pueden tomar, { $refused } de { $rows }. Corregirlas o dejarlas fuera.
+supplier-refused = fila { $row }: { $why }
+supplier-repeated = la fila { $row } dice lo mismo que la fila { $of }
+supplier-left-out = quedan fuera: { $rows }
+supplier-of = { $supplier }: { $count ->
+    [one] 1 fila
+   *[other] { $count } filas
+}
+supplier-empty = Aquí no hay ninguna tabla de proveedor. No se entrega ninguna: tomar la del proveedor propio, o introducir filas a mano.
+supplier-removed = { $count ->
+    [one] 1 fila quitada.
+   *[other] { $count } filas quitadas.
+}
+supplier-kept = Guardado como { $id }.
+supplier-no-row = ninguna fila de proveedor corresponde
+supplier-last = la última vez, { $code } { $day }
+supplier-cutoff = descuento { $mm } de { $n ->
+    [one] 1 manguera
+   *[other] { $n } mangueras
+}{ $spread }
+supplier-cutoffs = Ambos descuentos juntos { $mm } de { $n ->
+    [one] 1 manguera
+   *[other] { $n } mangueras
+}{ $spread }
+supplier-spread = , dispersión { $spread }

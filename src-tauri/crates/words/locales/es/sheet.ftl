@@ -44,3 +44,7 @@ sheet-column-source = Fuente
 sheet-first = Antes de nada
 sheet-maker-first = Las instrucciones de los fabricantes de manguera, terminales, prensa y máquina, los reglamentos locales y la práctica autorizada van por delante de esta hoja.
 sheet-footer = { $program }, tablas { $catalogue }
+sheet-filled = Terminal { $end } de { $supplier } ({ $from })
+sheet-kerf = Ancho de corte de la sierra (propio)
+sheet-off-reel = De la bobina
+sheet-tolerance-from = { $tolerance } ({ $source })
