@@ -10,7 +10,7 @@ fuzz_target!(|text: &str| {
     let now = "2026-11-26T20:12:00Z".parse().expect("a time");
     match fleet::read(text, now) {
         Ok(handed) => {
-            let again = fleet::hand_on(&handed.name, &handed.key, &DeviceKey::from_bytes([7; 32]), now);
+            let again = fleet::hand_on(&handed.name, &handed.key, handed.founder.as_ref(), &DeviceKey::from_bytes([7; 32]), now);
             assert_eq!(fleet::read(&again, now).map(|read| read.key), Ok(handed.key));
         }
         Err(error) => {
