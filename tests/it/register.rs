@@ -3,6 +3,7 @@
 mod fleet;
 mod histories;
 mod kept;
+mod members;
 mod merging;
 mod older;
 mod people;

@@ -1,12 +1,13 @@
 //! What several vans exchange over a storage that is none of ours: segments, who may read them, and what happens when
 //! they are cut off, changed, lost, or written by two as one.
 
+mod members;
 mod servers;
 
 use super::settings::answer;
 use chrono::{DateTime, Utc};
 use hosewright_api::{Api, Code, World};
-use hosewright_core::fleet::{DeviceKey, FleetKey};
+use hosewright_core::fleet::{DeviceKey, FleetKey, hand_on};
 use hosewright_core::record::{About, Body, BodyText, DeviceId, Event, Hash, Hlc, Noted, SiteId};
 use hosewright_exchange::{Segment, SegmentError};
 use hosewright_store::Register;
@@ -57,16 +58,51 @@ struct Van {
 struct Vans {
     vans: Vec<Van>,
     folder: TempDir,
+    /// An open fleet, which has no founder, by its key.
+    open: Option<[u8; 32]>,
 }
 
 impl Vans {
+    /// Of a fleet that is open: every device that has its key counts.
     fn new(count: u8) -> Self {
+        Self::with(count, Some([7; 32]))
+    }
+
+    /// Of a fleet that the first one founded; it has given every other its nod.
+    fn founded(count: u8) -> Self {
+        let mut vans = Self::with(count, None);
+        (1..usize::from(count)).chain([0]).for_each(|van| {
+            vans.exchange(van);
+        });
+        (1..usize::from(count)).for_each(|van| vans.admit(0, van, "technician"));
+        (0..usize::from(count)).for_each(|van| {
+            vans.exchange(van);
+        });
+        vans
+    }
+
+    fn with(count: u8, open: Option<[u8; 32]>) -> Self {
         let folder = tempfile::tempdir().expect("a folder");
         std::fs::create_dir(folder.path().join("storage")).expect("made");
-        let mut vans = Self { vans: Vec::new(), folder };
+        let mut vans = Self { vans: Vec::new(), folder, open };
         (1..=count).for_each(|van| vans.add(van));
         vans.clocks_go_wrong();
         vans
+    }
+
+    /// The register of a van, beside its program.
+    fn register(&self, van: usize) -> Register {
+        Register::open(&self.vans[van].path, DeviceId::from_bytes([0xee; 16])).expect("opens")
+    }
+
+    /// The id under which a van writes.
+    fn id(&self, van: usize) -> DeviceId {
+        self.register(van).device()
+    }
+
+    fn admit(&mut self, planner: usize, van: usize, role: &str) {
+        let device = self.id(van);
+        ask(&mut self.vans[planner].api, "fleet.admit", json!({"device": device, "role": role}));
     }
 
     fn add(&mut self, van: u8) {
@@ -75,15 +111,17 @@ impl Vans {
         let wrong = Arc::clone(&clock.wrong);
         let mut api = Api::new(Language::English, Box::new(clock));
         api.open(&path).expect("the register opens");
-        match self.vans.first_mut() {
-            None => {
+        match (self.open, self.vans.first_mut()) {
+            (Some(key), _) => {
+                let from = DeviceKey::from_bytes([6; 32]);
+                let text = hand_on("Vans", &FleetKey::from_bytes(key), None, &from, Odd::new(1).now());
+                let asked = json!({"text": text, "from": from.public().mark(), "as": "own"});
+                ask(&mut api, "fleet.join", asked);
+            }
+            (None, None) => {
                 ask(&mut api, "fleet.begin", json!({"name": "Vans"}));
             }
-            Some(first) => {
-                let text = ask(&mut first.api, "fleet.hand-on", json!({}))["text"].clone();
-                let from = ask(&mut first.api, "fleet.show", json!({}))["device"]["mark"].clone();
-                ask(&mut api, "fleet.join", json!({"text": text, "from": from, "as": "own"}));
-            }
+            (None, Some(first)) => join(&mut api, &mut first.api),
         }
         ask(&mut api, "share.set", json!({"url": self.url()}));
         self.vans.push(Van { api, path, wrong });
@@ -122,10 +160,7 @@ impl Vans {
 
     /// Everything that each van's register has.
     fn dumps(&self) -> Vec<String> {
-        let dump = |van: &Van| {
-            Register::open(&van.path, DeviceId::from_bytes([0xee; 16])).expect("opens").dump().expect("reads")
-        };
-        self.vans.iter().map(dump).collect()
+        (0..self.vans.len()).map(|van| self.register(van).dump().expect("reads")).collect()
     }
 }
 
@@ -134,6 +169,13 @@ fn list(folder: &Path) -> Vec<PathBuf> {
     let mut paths: Vec<_> = entries.map(|entry| entry.expect("an entry").path()).collect();
     paths.sort();
     paths
+}
+
+/// Joins the fleet of another device, by the key that it shows.
+fn join(api: &mut Api, member: &mut Api) {
+    let text = ask(member, "fleet.hand-on", json!({}))["text"].clone();
+    let from = ask(member, "fleet.show", json!({}))["device"]["mark"].clone();
+    ask(api, "fleet.join", json!({"text": text, "from": from, "as": "own"}));
 }
 
 #[track_caller]
@@ -201,6 +243,7 @@ fn another_fleets_segments_are_refused_in_words_and_change_nothing() {
     let mut ours = Vans::new(1);
     let mut theirs = Vans::new(1);
     theirs.vans.clear();
+    theirs.open = Some([8; 32]);
     theirs.add(7);
     theirs.site(0, "Elsewhere");
     ask(&mut theirs.vans[0].api, "share.set", json!({"url": ours.url()}));
@@ -242,6 +285,9 @@ fn a_register_that_was_copied_is_found_out() {
     let told = vans.exchange(2);
     let why = told["refused"][0]["why"].as_str().unwrap_or_default();
     assert!(why.contains("wrote as the same device"), "{told}");
+    assert_eq!(told["refused"][0]["copied"], json!(true));
+    let shown = ask(&mut vans.vans[2].api, "share.show", json!({}));
+    assert_eq!(shown["last"]["refused"][0]["copied"], json!(true), "it is shown until it is settled");
     assert_eq!((&told["came"], &told["went"]), (&json!(0), &json!(0)));
     for van in 0..2 {
         assert_eq!(vans.exchange(van)["refused"], json!([]), "van {van}");
@@ -277,9 +323,9 @@ proptest! {
     #![proptest_config(ProptestConfig { cases: 8, ..ProptestConfig::default() })]
     #[test]
     fn whatever_happens_to_the_storage_all_vans_end_with_the_same_register(
-        turns in proptest::collection::vec(turn(), 1..40),
+        turns in proptest::collection::vec(turn(), 1..40), founded: bool,
     ) {
-        let mut vans = Vans::new(5);
+        let mut vans = if founded { Vans::founded(5) } else { Vans::new(5) };
         let mut written = 0;
         for (at, turn) in turns.iter().enumerate() {
             let files = vans.files();
@@ -316,9 +362,9 @@ proptest! {
         for dump in &dumps {
             prop_assert_eq!(dump, &dumps[0]);
         }
-        let has: u64 = Register::open(&vans.vans[0].path, DeviceId::from_bytes([0xee; 16]))
-            .expect("opens").ends().expect("reads").values().sum();
-        prop_assert_eq!(has, written + 5, "an event was lost; each van told its key besides");
+        let has: u64 = vans.register(0).ends().expect("reads").values().sum();
+        let of_members = if founded { 4 } else { 0 };
+        prop_assert_eq!(has, written + 5 + of_members, "an event was lost; each van told its key besides");
         let shown = ask(&mut vans.vans[3].api, "share.show", json!({}));
         prop_assert_eq!(&shown["written"], &shown["sent"]);
     }
@@ -344,9 +390,7 @@ fn what_a_restored_device_had_written_is_sent_for_it() {
     let mut api = Api::new(Language::English, Box::new(Odd::new(9)));
     api.restore_from(&backup, &path).expect("restored");
     vans.vans[1].wrong.store(false, Ordering::Relaxed);
-    let text = ask(&mut vans.vans[1].api, "fleet.hand-on", json!({}))["text"].clone();
-    let from = ask(&mut vans.vans[1].api, "fleet.show", json!({}))["device"]["mark"].clone();
-    ask(&mut api, "fleet.join", json!({"text": text, "from": from, "as": "own"}));
+    join(&mut api, &mut vans.vans[1].api);
     ask(&mut api, "share.set", json!({"url": vans.url()}));
     vans.vans[0] = Van { api, path, wrong: Arc::default() };
     vans.exchange(0);

@@ -58,6 +58,59 @@ for (const size of sizes) {
     await there.getByText(/^457 records, to/).waitFor();
     await sound(there, 'another device');
 
+    // It waits for the office's nod, and says by which mark it is known.
+    await there.getByText('WAITS FOR THE OFFICE’S NOD').waitFor();
+    const mark = (await ask(two.url, 'fleet.show', {})).device.mark;
+    await there.getByText(mark).waitFor();
+    await ask(two.url, 'register.record', { events: [{ body: { kind: 'device-named', name: 'Van 2' } }] });
+    const { id } = await ask(two.url, 'register.id', {});
+    await ask(two.url, 'register.record', { events: [{ body: { kind: 'site-named', site: id, name: 'Far quarry' } }] });
+    await ask(two.url, 'share.exchange', {});
+
+    await page.getByRole('button', { name: /^Exchange now/ }).click();
+    const van = page.getByRole('button', { name: /^caution Van 2|Van 2/ });
+    await van.click();
+    await page.getByText(mark).waitFor();
+    await page.getByText(/Far quarry/).waitFor();
+    await sound(page, 'a device that waits');
+    await page.getByRole('button', { name: /^Technician/ }).click();
+    await page.getByText('technician', { exact: true }).waitFor();
+    await page.getByText('What does not count').waitFor({ state: 'detached' });
+    await sound(page, 'a member');
+    await page.getByRole('button', { name: 'Back', exact: true }).click();
+    await page.getByText(/technician$/).waitFor();
+    await page.getByRole('button', { name: /^Exchange now/ }).click();
+    await page.getByText('All that this device wrote was sent').waitFor();
+    await ask(two.url, 'share.exchange', {});
+    await there.reload();
+    await others(there);
+    await there.getByText('This device: technician').waitFor();
+    await sound(there, 'admitted');
+
+    // It is lost: what it wrote stays, what it signs later is left out.
+    await van.click();
+    await page.getByRole('button', { name: /^Withdraw it/ }).click();
+    await page.getByText('Withdraw Van 2?').waitFor();
+    await sound(page, 'withdrawing');
+    await ask(two.url, 'register.record', { events: [{ body: { kind: 'site-named', site: id, name: 'By a thief' } }] });
+    await page.getByRole('button', { name: 'Withdraw it', exact: true }).click();
+    await page.getByText('withdrawn', { exact: true }).waitFor();
+    await ask(two.url, 'share.exchange', {});
+    await ask(one.url, 'share.exchange', {});
+    await page.reload();
+    await others(page);
+    await page.getByText('1 record does not count').waitFor();
+    await sound(page, 'something is left out');
+    await van.click();
+    await page.getByText(/By a thief/).waitFor();
+    await sound(page, 'what does not count');
+    await page.getByRole('button', { name: 'Back', exact: true }).click();
+    await ask(two.url, 'share.exchange', {});
+    await there.reload();
+    await others(there);
+    await there.getByText('WITHDRAWN', { exact: true }).waitFor();
+    await sound(there, 'a device that was withdrawn');
+
     await page.getByRole('button', { name: 'Stop exchanging' }).click();
     await page.getByRole('button', { name: /^Use this place/ }).waitFor();
   });

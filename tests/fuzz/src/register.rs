@@ -46,7 +46,13 @@ pub(crate) fn fleet(bytes: &[u8]) {
     let now: DateTime<Utc> = DateTime::from_timestamp(1_795_723_920, 0).unwrap_or_default();
     match fleets::read(text, now) {
         Ok(handed) => {
-            let again = fleets::hand_on(&handed.name, &handed.key, &DeviceKey::from_bytes([7; 32]), now);
+            let again = fleets::hand_on(
+                &handed.name,
+                &handed.key,
+                handed.founder.as_ref(),
+                &DeviceKey::from_bytes([7; 32]),
+                now,
+            );
             assert_eq!(fleets::read(&again, now).map(|read| read.key), Ok(handed.key));
         }
         Err(error) => {

@@ -2,8 +2,6 @@
 //! servers and starts this.
 
 use super::{Vans, ask};
-use hosewright_core::record::DeviceId;
-use hosewright_store::Register;
 use serde_json::{Value, json};
 use std::io::{Read, Write};
 use std::net::{Shutdown, TcpListener, TcpStream};
@@ -192,9 +190,7 @@ fn over(name: &str, mut vans: Vans, mut server: Server, line: &Line) {
     for (van, dump) in dumps.iter().enumerate() {
         assert_eq!(dump, &dumps[0], "van {van} has another register");
     }
-    let device = DeviceId::from_bytes([0xee; 16]);
-    let register = Register::open(&vans.vans[0].path, device).expect("opens");
-    let has: u64 = register.ends().expect("reads").values().sum();
+    let has: u64 = vans.register(0).ends().expect("reads").values().sum();
     assert_eq!(has, written + u64::from(VANS), "events were lost; each van told its key besides");
     #[allow(clippy::print_stdout, reason = "the figures are what the run is for")]
     {

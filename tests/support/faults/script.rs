@@ -1,17 +1,22 @@
 //! Every command that writes, one after another, on an invented fleet.
 
 use super::served::{Served, answer};
+use chrono::Utc;
+use hosewright_core::fleet::{DeviceKey, FleetKey, hand_on};
 use serde_json::{Value, json};
 use std::path::Path;
 use std::process::Command;
 
 /// The commands that write in the register or in a file beside it. [`script`] calls each at least once.
-pub const WRITING: [&str; 29] = [
+pub const WRITING: [&str; 32] = [
     "bench.record",
     "bench.undo",
+    "fleet.admit",
     "fleet.begin",
+    "fleet.found",
     "fleet.join",
     "fleet.leave",
+    "fleet.withdraw",
     "job.close",
     "job.keep",
     "people.add",
@@ -39,7 +44,7 @@ pub const WRITING: [&str; 29] = [
 ];
 
 /// The commands that only answer; `tag.read` writes what `tag.open` writes, and `tag.batch.paper` what `tag.label` does.
-pub const READING: [&str; 75] = [
+pub const READING: [&str; 76] = [
     "batch",
     "batch.paper",
     "bench.judge",
@@ -97,6 +102,7 @@ pub const READING: [&str; 75] = [
     "route.field",
     "scan.list",
     "settings.read",
+    "share.left-out",
     "share.show",
     "stock.list",
     "stock.need",
@@ -160,7 +166,12 @@ pub fn script(from: &Others, mut call: impl FnMut(&'static str, Value, &[u8]) ->
     let begun = call("fleet.begin", json!({"name": "Invented vans"}), &[]);
     call("share.set", json!({"url": from.storage}), &[]);
     call("share.exchange", json!({}), &[]);
+    let device = begun["others"][0]["device"].clone();
+    call("fleet.admit", json!({"device": device, "role": "reader"}), &[]);
+    call("fleet.withdraw", json!({"device": device}), &[]);
     call("fleet.leave", json!({"mark": begun["own"]["mark"]}), &[]);
+    call("fleet.join", json!({"text": from.open, "from": from.open_from, "as": "own"}), &[]);
+    call("fleet.found", json!({}), &[]);
     call("unfinished.keep", json!({"what": "supplier-row", "content": {"typed": "28.5"}}), &[]);
     call("unfinished.close", json!({"what": "supplier-row"}), &[]);
     call("job.close", json!({"job": job}), &[]);
@@ -175,6 +186,10 @@ pub struct Others {
     pub key: Value,
     /// That device's mark.
     pub mark: Value,
+    /// The key of a fleet that is open, as an older program hands it on.
+    pub open: String,
+    /// The mark of the device that does.
+    pub open_from: String,
     /// A tag that no register here knows.
     pub tag: Value,
     /// A folder in which a fleet's devices meet.
@@ -195,12 +210,16 @@ impl Others {
         let begun = ask("fleet.begin", json!({"name": "Another invented fleet"}), &[]).document;
         let tag = ask("tag.make", json!({"question": make()["question"]}), &[]).document;
         let bundle = ask("register.bundle", json!({}), &[]).bytes;
+        let open_from = DeviceKey::from_bytes([8; 32]);
+        let open = hand_on("Open vans", &FleetKey::from_bytes([7; 32]), None, &open_from, Utc::now());
         let storage = folder.join("storage");
         std::fs::create_dir_all(&storage).expect("a folder is made");
         Self {
             bundle: String::from_utf8(bundle).expect("a bundle is text"),
             key: ask("fleet.hand-on", json!({}), &[]).document["text"].clone(),
             mark: begun["device"]["mark"].clone(),
+            open,
+            open_from: open_from.public().mark(),
             tag: tag["text"].clone(),
             storage: format!("file://{}", storage.display()),
         }

@@ -701,6 +701,24 @@ pub enum Fleet {
         /// The fleet's mark.
         mark: String,
     },
+    /// Make this device the founder of its fleet, which has none yet: its word then says who belongs to it.
+    Found,
+    /// Admit a device that waits for the office's nod, or give a member another role.
+    Admit {
+        /// The device's mark, or the beginning of its id.
+        device: String,
+        /// What it may do.
+        #[arg(long = "as", value_parser = ["reader", "technician", "planner"], default_value = "technician")]
+        role: String,
+    },
+    /// Withdraw a lost device: what it wrote stays, what it signs from now on counts nowhere.
+    Withdraw {
+        /// The device's mark, or the beginning of its id.
+        device: String,
+        /// The last number of its series that stays; without, all that has come here.
+        #[arg(long)]
+        after: Option<u64>,
+    },
 }
 
 /// What can be done with a fleet's storage.
@@ -722,6 +740,11 @@ pub enum Share {
     },
     /// Fetch what others wrote and send what this device wrote.
     Now,
+    /// What a device wrote and does not count, and why.
+    LeftOut {
+        /// The device's mark, or the beginning of its id.
+        device: String,
+    },
 }
 
 /// What can be done with a register.

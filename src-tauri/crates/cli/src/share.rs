@@ -4,7 +4,9 @@ use crate::args::Share;
 use crate::bench::open;
 use crate::input;
 use crate::outcome::Outcome;
+use crate::tag::device_named;
 use hosewright_api::commands::Nothing;
+use hosewright_api::commands::left_out::{LeftOutQuestion, left_out};
 use hosewright_api::commands::share::{self as shares, ShareSet};
 use hosewright_api::{Api, ApiError};
 use std::path::Path;
@@ -23,6 +25,10 @@ pub fn share(api: &mut Api, db: &Path, command: Option<&Share>, json: bool) -> R
             let (url, endpoint, region, user) = (url.clone(), endpoint.clone(), region.clone(), user.clone());
             let asked = ShareSet { url, endpoint, region, user, secret };
             Outcome::of(&shares::set(api, asked, &[])?, json, api.words())
+        }
+        Some(Share::LeftOut { device }) => {
+            let device = device_named(api, device)?;
+            Outcome::of(&left_out(api, LeftOutQuestion { device }, &[])?, json, api.words())
         }
         Some(Share::Now) => Outcome::of(&shares::exchange(api, Nothing {}, &[])?, json, api.words()),
     }

@@ -7,16 +7,17 @@ use crate::outcome::Outcome;
 use crate::plain::{FleetHandedOn, Stocks, TagAgain, TagShown};
 use crate::run::{ending, no_such_kind};
 use hosewright_api::commands::fleet::{FleetBegin, FleetHandOn, FleetJoin, FleetLeave, FleetLook, FleetRole};
+use hosewright_api::commands::member::{self as members, FleetAdmit, FleetWithdraw};
 use hosewright_api::commands::register::Named;
 use hosewright_api::commands::tag::{
     LabelBatchOf, LabelBatchQuestion, LabelKind, LabelPaper as Lie, LabelQuestion, OpenQuestion,
     ReadQuestion, ScanListQuestion, TagAdopt, TagOfQuestion, TagQuestion,
 };
-use hosewright_api::commands::{Nothing, fleet as fleets, register, settings, tag as tags};
+use hosewright_api::commands::{Nothing, fleet as fleets, register, settings, share as shares, tag as tags};
 use hosewright_api::{Api, ApiError};
 use hosewright_core::check::Question;
 use hosewright_core::quantity::Millimetres;
-use hosewright_core::record::PlaceId;
+use hosewright_core::record::{DeviceId, MemberRole, PlaceId};
 use hosewright_core::spec::Spec;
 use hosewright_core::tag::{LabelForm, LabelMaterial, LabelStock, Proof, TagCode, TagContent};
 use std::path::Path;
@@ -123,12 +124,47 @@ pub fn fleet(api: &mut Api, db: &Path, command: &Fleet, json: bool) -> Result<Ou
             };
             fleets::join(api, FleetJoin { text, frame: None, from, role }, &bytes)?
         }
+        Fleet::Found => members::found(api, Nothing {}, &[])?,
+        Fleet::Admit { device, role } => {
+            let role = match role.as_str() {
+                "reader" => MemberRole::Reader,
+                "planner" => MemberRole::Planner,
+                _ => MemberRole::Technician,
+            };
+            let device = device_named(api, device)?;
+            members::admit(api, FleetAdmit { device, role }, &[])?
+        }
+        Fleet::Withdraw { device, after } => {
+            let device = device_named(api, device)?;
+            members::withdraw(api, FleetWithdraw { device, after: *after }, &[])?
+        }
         Fleet::Leave { mark } => {
             let mark = mark.parse().map_err(|error| ApiError::input("mark", error))?;
             fleets::leave(api, FleetLeave { mark }, &[])?
         }
     };
     Outcome::of(&answer, json, api.words())
+}
+
+/// The device with that mark, or whose id alone begins so.
+pub fn device_named(api: &mut Api, named: &str) -> Result<DeviceId, ApiError> {
+    let known = fleets::show(api, Nothing {}, &[])?.content.others;
+    let written = shares::show(api, Nothing {}, &[])?.content.devices;
+    let marked = known.iter().filter(|known| known.mark == named).map(|known| known.device);
+    let begun =
+        written.iter().map(|known| known.device).filter(|device| device.to_string().starts_with(named));
+    let mut found: Vec<DeviceId> = marked.chain(begun).collect();
+    found.sort_unstable();
+    found.dedup();
+    match found.as_slice() {
+        [one] => Ok(*one),
+        _ => Err(ApiError::nothing(
+            "device",
+            format!(
+                "\"{named}\" is not the mark or the beginning of the id of one device; fleet show lists them"
+            ),
+        )),
+    }
 }
 
 /// Leaves the fleet's key in a file that only its owner may read, and says what to mind.

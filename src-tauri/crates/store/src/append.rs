@@ -1,10 +1,13 @@
 //! Writing: events of this device, their tables changed in the same transaction.
 
 use crate::derive::Touched;
-use crate::{Error, Register, guard, log, project};
+use crate::{Error, Register, guard, keys, log, members, project, rebuild};
 use chrono::{DateTime, Utc};
-use hosewright_core::record::{Body, BodyText, DeviceId, Event, EventRef, Hlc, SCHEMA, StockWhy, Track};
+use hosewright_core::record::{
+    Body, BodyText, DeviceId, Event, EventRef, Hlc, Membership, SCHEMA, StockWhy, Track,
+};
 use rusqlite::{Connection, OptionalExtension, TransactionBehavior};
+use std::path::Path;
 
 /// What is to be written.
 #[derive(Debug, Clone, PartialEq)]
@@ -55,50 +58,89 @@ impl Register {
         now: DateTime<Utc>,
         mut goes_on: impl FnMut(usize) -> bool,
     ) -> Result<Vec<EventRef>, Error> {
+        let (keys, device) = (self.keys_path(), self.device);
         let tx = self.db.transaction_with_behavior(TransactionBehavior::Immediate)?;
-        let mut end = log::end(&tx, self.device)?;
-        let mut time = log::latest_time(&tx)?;
-        let mut touched = Touched::default();
-        let mut written = Vec::new();
-        for new in events {
-            let NewEvent { body, builds_on } = new.into();
-            guard::check(&tx, &body, builds_on.as_deref(), self.device)?;
-            let builds_on = match builds_on {
-                Some(given) => given,
-                None => stands(&tx, &body, self.device)?,
-            };
-            let body = counted(&tx, body, self.device)?;
-            time = Hlc::after(time, now);
-            let event = Event {
-                device: self.device,
-                number: end.number + 1,
-                previous: end.hash,
-                builds_on,
-                schema: SCHEMA,
-                time,
-                body: BodyText::of(&body)?,
-            };
-            let hash = event.hash()?;
-            let body = log::insert(&tx, &event, hash)?;
-            for track in log::touched(&tx, &event, &body)? {
-                touched.note(&tx, &track)?;
-                project::track(&tx, &track)?;
-                touched.note(&tx, &track)?;
-            }
-            end = log::End { number: event.number, hash };
-            written.push(event.at());
-            if !goes_on(written.len()) {
-                return Err(Error::Stopped);
-            }
-        }
-        touched.settle(&tx)?;
+        let written = write(&tx, Writer { device, keys: &keys, now }, events, &mut goes_on)?;
         tx.commit()?;
         Ok(written)
     }
 }
 
+/// Who writes, and when.
+pub(crate) struct Writer<'a> {
+    pub device: DeviceId,
+    /// The file of its keys.
+    pub keys: &'a Path,
+    pub now: DateTime<Utc>,
+}
+
+/// Writes events, and changes their tables.
+pub(crate) fn write<E: Into<NewEvent>>(
+    tx: &Connection,
+    writer: Writer<'_>,
+    events: impl IntoIterator<Item = E>,
+    mut goes_on: impl FnMut(usize) -> bool,
+) -> Result<Vec<EventRef>, Error> {
+    let Writer { device, keys, now } = writer;
+    let mut end = log::end(tx, device)?;
+    let mut time = log::latest_time(tx)?;
+    let mut members = members::read(tx)?;
+    let mut stale = false;
+    let mut touched = Touched::default();
+    let mut written = Vec::new();
+    for new in events {
+        let NewEvent { body, builds_on } = new.into();
+        let at = EventRef { device, number: end.number + 1 };
+        guard::may(tx, &members, &body, builds_on.as_deref(), at)?;
+        guard::check(tx, &body, builds_on.as_deref(), device)?;
+        let builds_on = match builds_on {
+            Some(given) => given,
+            None => stands(tx, &body, device)?,
+        };
+        let body = signed(counted(tx, &members, body, device)?, at, keys)?;
+        time = Hlc::after(time, now);
+        let event = Event {
+            device,
+            number: at.number,
+            previous: end.hash,
+            builds_on,
+            schema: SCHEMA,
+            time,
+            body: BodyText::of(&body)?,
+        };
+        let hash = event.hash()?;
+        let body = log::insert(tx, &event, hash)?;
+        stale |= members::touches(&members, &body) && members::changed(tx, &mut members)?;
+        for track in log::touched(tx, &event, &body)? {
+            touched.note(tx, &track)?;
+            project::track(tx, &members, &track)?;
+            touched.note(tx, &track)?;
+        }
+        end = log::End { number: event.number, hash };
+        written.push(at);
+        if !goes_on(written.len()) {
+            return Err(Error::Stopped);
+        }
+    }
+    if stale {
+        rebuild::tables(tx, &members)?;
+    } else {
+        touched.settle(tx)?;
+    }
+    Ok(written)
+}
+
+/// A word on membership is signed for the place where it is written.
+fn signed(body: Body, at: EventRef, keys: &Path) -> Result<Body, Error> {
+    if body.member().is_none() {
+        return Ok(body);
+    }
+    let key = keys::read(keys)?.device.ok_or(Error::NoKey)?;
+    Ok(body.signed_for(at, &key))
+}
+
 /// A count says what this device had heard of the thing when it was written.
-fn counted(db: &Connection, mut body: Body, device: DeviceId) -> Result<Body, Error> {
+fn counted(db: &Connection, members: &Membership, mut body: Body, device: DeviceId) -> Result<Body, Error> {
     let track = body.track(device);
     let seen = match &mut body {
         Body::StockChanged(change) if change.why == Some(StockWhy::Counted) => &mut change.seen,
@@ -106,7 +148,7 @@ fn counted(db: &Connection, mut body: Body, device: DeviceId) -> Result<Body, Er
         _ => return Ok(body),
     };
     let mut devices: Vec<DeviceId> = Vec::new();
-    for entry in track.map_or(Ok(Vec::new()), |track| log::entries(db, &track.to_string()))? {
+    for entry in track.map_or(Ok(Vec::new()), |track| log::entries(db, members, &track.to_string()))? {
         devices.push(entry.at.device);
         devices.extend(entry.struck_out.iter().map(|(at, _)| at.device));
     }
@@ -156,6 +198,7 @@ fn stands(db: &Connection, body: &Body, device: DeviceId) -> Result<Vec<EventRef
         // A hose is made once; facts stand beside each other. Both are corrected only by name.
         (
             Track::Made(_)
+            | Track::Member(_)
             | Track::Hours(_)
             | Track::Inspections(_)
             | Track::Surveys(_)

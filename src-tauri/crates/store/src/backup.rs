@@ -111,6 +111,10 @@ fn go_on_as(part: &Path, new_device: DeviceId) -> Result<(), Error> {
         return Err(Error::DeviceKnown { device: new_device });
     }
     register.db.execute("UPDATE register SET device = ?1", [new_device.to_string()])?;
+    if register.membership()?.founder().is_some() {
+        // What waited counted on its own device alone, which this one is no more.
+        register.rebuild()?;
+    }
     one_file(&register.db)
 }
 

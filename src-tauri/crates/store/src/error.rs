@@ -166,6 +166,37 @@ pub enum Error {
     /// A public key that is not this device's.
     #[error("the key is not signed by this device for itself; a device tells no key but its own")]
     OthersKey,
+    /// This device only reads.
+    #[error(
+        "this device is a reader in its fleet and writes nothing; a planner of the fleet can make it a technician"
+    )]
+    Reader,
+    /// What a planner alone writes.
+    #[error("only a planner of the fleet does that; have it done on a planner's device")]
+    PlannersOnly,
+    /// This device was withdrawn.
+    #[error(
+        "this device was withdrawn from its fleet: what it writes counts no more; back it up and restore the backup, which goes on as a new device, and have that admitted"
+    )]
+    Gone,
+    /// A word on a device that stands before this one.
+    #[error(
+        "that device was a planner before this one, and only those before it judge it; where the founder's device is lost, begin the fleet anew"
+    )]
+    Senior,
+    /// A word on membership where nobody is believed first.
+    #[error(
+        "this fleet is open: it has no founder yet whose word on its members would count; found it first"
+    )]
+    OpenFleet,
+    /// A word on membership is never struck out.
+    #[error(
+        "a word on who belongs to the fleet is not struck out; give the device another role, or admit or withdraw it"
+    )]
+    WordStays,
+    /// A word can not be signed.
+    #[error("this device has no key of its own yet; begin a fleet or join one first")]
+    NoKey,
     /// An event that has nothing to do with what is written.
     #[error("event {event} is about something else; build on an event about the same thing")]
     OtherTrack {

@@ -3,9 +3,41 @@
 
 use crate::{Error, log, rows};
 use chrono::NaiveDate;
-use hosewright_core::record::{About, Body, DeviceId, EventRef, Fitted, Place, PlaceId, Scope, TakenOff};
+use hosewright_core::record::{
+    About, Body, DeviceId, EventRef, Fitted, LeftOut, Membership, Place, PlaceId, Scope, Standing, TakenOff,
+};
 use hosewright_core::tag::TagCode;
 use rusqlite::{Connection, OptionalExtension};
+
+/// Whether this device may write that body there, as it stands in its fleet.
+pub(crate) fn may(
+    db: &Connection,
+    members: &Membership,
+    body: &Body,
+    builds_on: Option<&[EventRef]>,
+    at: EventRef,
+) -> Result<(), Error> {
+    let mut needs = body.needs();
+    if matches!(body, Body::Voided(_)) {
+        for struck in builds_on.unwrap_or_default() {
+            let struck = log::get(db, *struck)?.map(|event| event.body.read());
+            if struck.as_ref().and_then(Body::member).is_some() {
+                return Err(Error::WordStays);
+            }
+            needs = needs.max(struck.and_then(|body| body.needs()));
+        }
+    }
+    members.judge(at, needs).map_err(|why| match (why, members.standing(at.device)) {
+        (LeftOut::Withdrawn, _) => Error::Gone,
+        (_, Standing::Reader) => Error::Reader,
+        _ => Error::PlannersOnly,
+    })?;
+    match body.member() {
+        Some(_) if members.founder().is_none() => Err(Error::OpenFleet),
+        Some(device) => members.may_judge(at.device, device).map_err(|_| Error::Senior),
+        None => Ok(()),
+    }
+}
 
 /// Whether that body may be written, given what the register has.
 pub(crate) fn check(
@@ -49,6 +81,8 @@ pub(crate) fn check(
         Body::Voided(_) if !correcting => Err(Error::NothingVoided),
         Body::DeviceKey(told) if !told.is_of(device) => Err(Error::OthersKey),
         Body::DeviceKey(_)
+        | Body::DeviceAdmitted(_)
+        | Body::DeviceWithdrawn(_)
         | Body::DeviceNamed(_)
         | Body::SiteNamed(_)
         | Body::AssemblyMade(_)

@@ -102,7 +102,7 @@ impl Register {
     }
 }
 
-fn read(path: &Path) -> Result<Keys, Error> {
+pub(crate) fn read(path: &Path) -> Result<Keys, Error> {
     let cannot = |source| Error::Keys { path: path.to_owned(), source };
     let text = match fs::read(path) {
         Ok(text) => text,

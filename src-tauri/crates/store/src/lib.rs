@@ -17,7 +17,9 @@ mod drafts;
 mod error;
 mod guard;
 mod keys;
+mod left_out;
 mod log;
+mod members;
 mod merge;
 mod open;
 mod people;
@@ -40,6 +42,7 @@ pub use diagnosis::Diagnosis;
 pub use drafts::Draft;
 pub use error::Error;
 pub use keys::{FleetKept, Keys};
+pub use left_out::{LeftOutOf, Unheard};
 pub use merge::{Merged, Refusal, Refused};
 pub use open::Register;
 pub use query::{

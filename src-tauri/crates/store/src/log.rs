@@ -2,7 +2,9 @@
 
 use crate::Error;
 use crate::rows::{json, parsed, unsigned};
-use hosewright_core::record::{Body, BodyText, DeviceId, Entry, Event, EventRef, Hash, Hlc, Track};
+use hosewright_core::record::{
+    Body, BodyText, DeviceId, Entry, Event, EventRef, Hash, Hlc, MemberRole, Membership, Track,
+};
 use rusqlite::{Connection, OptionalExtension, Row, params};
 use std::ops::RangeInclusive;
 
@@ -148,8 +150,8 @@ pub(crate) fn series(
     Ok(events.collect::<Result<_, _>>()?)
 }
 
-/// The events of a track, each with what strikes it out.
-pub(crate) fn entries(db: &Connection, track: &str) -> Result<Vec<Entry>, Error> {
+/// The events of a track that count among these members, each with what strikes it out.
+pub(crate) fn entries(db: &Connection, members: &Membership, track: &str) -> Result<Vec<Entry>, Error> {
     let mut statement = db.prepare_cached(
         "SELECT e.device, e.number, e.builds_on, e.ms, e.count, e.body,
                 EXISTS (SELECT 1 FROM link
@@ -170,12 +172,32 @@ pub(crate) fn entries(db: &Connection, track: &str) -> Result<Vec<Entry>, Error>
     let mut told = Vec::new();
     for entry in entries {
         let (mut entry, void) = entry?;
+        let needs = entry.body.needs();
+        if members.judge(entry.at, needs).is_err() {
+            continue;
+        }
         if void {
             entry.struck_out = strikes(db, entry.at)?;
+            let needs = needs.max(Some(MemberRole::Technician));
+            entry.struck_out.retain(|(at, _)| members.judge(*at, needs).is_ok());
         }
         told.push(entry);
     }
     Ok(told)
+}
+
+/// What devices told of their keys and planners of devices, whether it counts or not.
+pub(crate) fn said_of_devices(db: &Connection) -> Result<Vec<Entry>, Error> {
+    let mut statement = db.prepare_cached(
+        "SELECT e.device, e.number, e.ms, e.count, e.body
+         FROM track t JOIN event e ON e.device = t.device AND e.number = t.number
+         WHERE t.key BETWEEN 'device-key/' AND 'device-key0' OR t.key BETWEEN 'member/' AND 'member0'",
+    )?;
+    let entries = statement.query_map([], |row| {
+        let (at, time, body) = (at(row)?, time(row)?, body(row)?.read());
+        Ok(Entry { at, time, builds_on: Vec::new(), body, struck_out: Vec::new() })
+    })?;
+    Ok(entries.collect::<Result<_, _>>()?)
 }
 
 /// The events that strike one out, with their times.

@@ -1,8 +1,8 @@
 //! Taking in what other devices wrote: a union that comes out the same in any order.
 
 use crate::derive::Touched;
-use crate::{Bundle, Error, Register, log, people, project};
-use hosewright_core::record::{DeviceId, Event, Hash, Track};
+use crate::{Bundle, Error, Register, log, members, people, project, rebuild};
+use hosewright_core::record::{DeviceId, Event, Hash, Membership, Track};
 use rusqlite::{Connection, TransactionBehavior, params};
 use std::collections::BTreeMap;
 
@@ -64,18 +64,29 @@ impl Register {
         let mut events: Vec<&Event> = bundle.events.iter().collect();
         events.sort_by_key(|event| event.at());
         let tx = self.db.transaction_with_behavior(TransactionBehavior::Immediate)?;
-        let mut merge = Merge { db: &tx, touched: BTreeMap::new(), merged: Merged::default() };
+        let mut members = members::read(&tx)?;
+        let mut merge = Merge {
+            db: &tx,
+            members: &members,
+            touched: BTreeMap::new(),
+            of_members: false,
+            merged: Merged::default(),
+        };
         for series in events.chunk_by(|one, next| one.device == next.device) {
             merge.series(series)?;
         }
-        let Merge { touched, mut merged, .. } = merge;
-        let mut things = Touched::default();
-        for track in touched.values() {
-            things.note(&tx, track)?;
-            project::track(&tx, track)?;
-            things.note(&tx, track)?;
+        let Merge { touched, of_members, mut merged, .. } = merge;
+        if of_members && members::changed(&tx, &mut members)? {
+            rebuild::tables(&tx, &members)?;
+        } else {
+            let mut things = Touched::default();
+            for track in touched.values() {
+                things.note(&tx, track)?;
+                project::track(&tx, &members, track)?;
+                things.note(&tx, track)?;
+            }
+            things.settle(&tx)?;
         }
-        things.settle(&tx)?;
         for person in &bundle.people {
             people::merge(&tx, person)?;
         }
@@ -88,7 +99,10 @@ impl Register {
 
 struct Merge<'a> {
     db: &'a Connection,
+    members: &'a Membership,
     touched: BTreeMap<String, Track>,
+    /// Whether something was said that may change who belongs to the fleet.
+    of_members: bool,
     merged: Merged,
 }
 
@@ -126,6 +140,7 @@ impl Merge<'_> {
     /// An event that continues its series goes into the log.
     fn take(&mut self, event: &Event, hash: Hash) -> Result<log::End, Error> {
         let body = log::insert(self.db, event, hash)?;
+        self.of_members |= members::touches(self.members, &body);
         for track in log::touched(self.db, event, &body)? {
             self.touched.insert(track.to_string(), track);
         }

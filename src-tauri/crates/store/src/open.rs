@@ -11,7 +11,7 @@ pub(crate) const APPLICATION_ID: i64 = 0x686f_7365;
 
 /// The steps from an empty file to the present schema, in order; never edited once released. A
 /// file's `user_version` is the number of steps it has had.
-pub(crate) const MIGRATIONS: [&str; 8] = [
+pub(crate) const MIGRATIONS: [&str; 9] = [
     include_str!("../../../../migrations/0001_register.sql"),
     include_str!("../../../../migrations/0002_supplier.sql"),
     include_str!("../../../../migrations/0003_stock.sql"),
@@ -20,11 +20,12 @@ pub(crate) const MIGRATIONS: [&str; 8] = [
     include_str!("../../../../migrations/0006_unfinished.sql"),
     include_str!("../../../../migrations/0007_bins.sql"),
     include_str!("../../../../migrations/0008_care.sql"),
+    include_str!("../../../../migrations/0009_members.sql"),
 ];
 
 /// Raise it when any projection is computed in another way: files made by an older program are
 /// then rebuilt from their log when they are opened.
-pub(crate) const PROJECTION: i64 = 4;
+pub(crate) const PROJECTION: i64 = 5;
 
 /// How long to wait for another program to finish writing.
 const PATIENCE: Duration = Duration::from_secs(5);

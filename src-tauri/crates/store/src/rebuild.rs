@@ -1,17 +1,19 @@
 //! The projected tables anew from the log, and their whole content as text.
 
-use crate::{Error, Register, derive, log, project};
+use crate::{Error, Register, derive, log, members, project};
+use hosewright_core::record::Membership;
 use rusqlite::types::ValueRef;
 use rusqlite::{Connection, Row};
 use std::fmt::Write;
 
 /// Every table that is projected from the log.
-pub(crate) const PROJECTED: [&str; 32] = [
+pub(crate) const PROJECTED: [&str; 33] = [
     "track",
     "link",
     "conflict",
     "device",
     "device_key",
+    "member",
     "site",
     "machine",
     "hours",
@@ -47,11 +49,20 @@ pub(crate) const BESIDE: [&str; 9] =
 
 /// Throws the projected tables away and computes them from the log.
 pub(crate) fn rebuild(db: &Connection) -> Result<(), Error> {
-    for table in PROJECTED {
-        db.execute(&format!("DELETE FROM {table}"), [])?;
+    for index in ["track", "link"] {
+        db.execute(&format!("DELETE FROM {index}"), [])?;
     }
     log::each(db, |event| log::index(db, &event, &event.body.read()))?;
-    log::tracks(db, |track| project::track(db, &track))?;
+    let members = members::project(db)?;
+    tables(db, &members)
+}
+
+/// Computes what screens read anew from the events that count among those members.
+pub(crate) fn tables(db: &Connection, members: &Membership) -> Result<(), Error> {
+    for table in PROJECTED.iter().filter(|table| !["track", "link", "member"].contains(table)) {
+        db.execute(&format!("DELETE FROM {table}"), [])?;
+    }
+    log::tracks(db, |track| project::track(db, members, &track))?;
     derive::all(db)
 }
 

@@ -39,6 +39,8 @@ function by(told: Told): string {
 const kinds = {
   'device-named': 'van-kind-device-named',
   'device-key': 'van-kind-device-key',
+  'device-admitted': 'van-kind-device-admitted',
+  'device-withdrawn': 'van-kind-device-withdrawn',
   'site-named': 'van-kind-site-named',
   'machine-set': 'van-kind-machine-set',
   'hours-read': 'van-kind-hours-read',

@@ -2,11 +2,12 @@
 //! way alone: [`hand_on`], which a person asks for.
 
 use super::Nothing;
+use super::member::found_here;
 use super::picture::{FrameSize, codes};
 use crate::{Answer, Api, ApiError};
 use chrono::{DateTime, Utc};
 use hosewright_core::fleet::{self, DeviceKey, DevicePublic, FleetKey, FleetMark, HandedOn};
-use hosewright_core::record::{Body, DeviceKeyTold};
+use hosewright_core::record::{Body, DeviceId, DeviceKeyTold, Standing};
 use hosewright_store::{FleetKept, Keys};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -19,6 +20,10 @@ pub struct Fleets {
     pub device: DeviceShown,
     /// The fleet it makes tags for.
     pub own: Option<Fleet>,
+    /// How this device stands in that fleet.
+    pub standing: Standing,
+    /// Mark of the device that founded the fleet; none where it is open, so that every device of it counts.
+    pub founder: Option<String>,
     /// Fleets whose tags it knows.
     pub partners: Vec<Fleet>,
     /// The others whose public key came with their records.
@@ -39,12 +44,21 @@ pub struct DeviceShown {
 /// Another device that told its public key.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema, TS)]
 pub struct DeviceKnown {
+    /// Its id in the records.
+    pub device: DeviceId,
     /// What people call it, where it has a name.
     pub name: Option<String>,
     /// Its public key.
     pub public_key: DevicePublic,
     /// Ten characters of that, to be compared by eye.
     pub mark: String,
+    /// How it stands in the fleet.
+    pub standing: Standing,
+    /// The last number of its series that stays, where it was withdrawn.
+    #[ts(type = "number | null")]
+    pub stays: Option<u64>,
+    /// Whether this device's word on it would count.
+    pub judged_here: bool,
 }
 
 /// A fleet, without its key.
@@ -84,7 +98,7 @@ pub struct FleetBegin {
     pub name: String,
 }
 
-/// Begins a fleet with a new key; from then on this device's tags carry its seal.
+/// Begins a fleet with a new key; from then on this device's tags carry its seal, and its word says who belongs to the fleet.
 ///
 /// # Errors
 /// This device has a fleet already; the name is blank or too long; the file of keys can not be written.
@@ -96,6 +110,7 @@ pub fn begin(api: &mut Api, asked: FleetBegin, _: &[u8]) -> Result<Answer<Fleets
         keys.fleets.push(FleetKept { name, key, own: true, since, from: None });
         Ok(())
     })?;
+    found_here(api, device)?;
     shown(api, &keys, device)
 }
 
@@ -122,7 +137,8 @@ pub fn hand_on(api: &mut Api, _: Nothing, _: &[u8]) -> Result<Answer<FleetHandOn
         return Err(ApiError::nothing("", "this device has no fleet of its own: begin one, or join one"));
     };
     let now = api.world.now();
-    let text = fleet::hand_on(&own.name, &own.key, device, now);
+    let members = api.register()?.membership()?;
+    let text = fleet::hand_on(&own.name, &own.key, members.founder(), device, now);
     let svg = hosewright_papers::code(&text)
         .ok_or_else(|| ApiError::input("", "the fleet's name is too long for a QR code"))?
         .to_svg();
@@ -154,6 +170,8 @@ pub struct FleetSeen {
     pub from: String,
     /// What people call that device, where its key came with its records.
     pub from_name: Option<String>,
+    /// Mark of the device that founded the fleet; none where it is open.
+    pub founder: Option<String>,
 }
 
 /// Reads a fleet's key that another device shows. Nothing is kept.
@@ -161,10 +179,11 @@ pub struct FleetSeen {
 /// # Errors
 /// The picture or text hands no fleet on, was changed, or was shown more than a day ago.
 pub fn look(api: &mut Api, asked: FleetLook, picture: &[u8]) -> Result<Answer<FleetSeen>, ApiError> {
-    let HandedOn { key, name, from } = handed_on(api, asked.text.as_deref(), asked.frame, picture)?;
+    let HandedOn { key, name, founder, from } = handed_on(api, asked.text.as_deref(), asked.frame, picture)?;
     let known = api.register()?.devices()?.into_iter().find(|device| device.public_key == Some(from));
     let from_name = known.and_then(|device| device.name);
-    Ok(api.answer(FleetSeen { name: named(&name)?, mark: key.mark(), from: from.mark(), from_name }))
+    let (mark, from, founder) = (key.mark(), from.mark(), founder.map(|founder| founder.mark()));
+    Ok(api.answer(FleetSeen { name: named(&name)?, mark, from, from_name, founder }))
 }
 
 /// A fleet to be joined, once its key was looked at and compared.
@@ -195,20 +214,24 @@ pub enum FleetRole {
 }
 
 /// Joins a fleet whose key another device shows. The signature on it says that its text is whole; who made it, only the
-/// mark says that two people compared.
+/// mark says that two people compared. A fleet of its own that was open until now gets its founder by joining it again.
 ///
 /// # Errors
 /// The picture or text hands no fleet on, was changed, was shown more than a day ago, or comes from another device; this device
 /// has the key already, or another fleet of its own.
 pub fn join(api: &mut Api, asked: FleetJoin, picture: &[u8]) -> Result<Answer<Fleets>, ApiError> {
-    let HandedOn { key, name, from } = handed_on(api, asked.text.as_deref(), asked.frame, picture)?;
+    let HandedOn { key, name, founder, from } = handed_on(api, asked.text.as_deref(), asked.frame, picture)?;
     let name = named(&name)?;
     if from.mark() != asked.from.trim() {
         let why = "the key was handed on by another device than the one that was compared: look at it again";
         return Err(ApiError::input("from", why));
     }
     let (own, since) = (asked.role == FleetRole::Own, api.world.now());
+    let open = api.register()?.membership()?.founder().is_none();
     let (keys, device) = change(api, |keys| {
+        if own && open && founder.is_some() && keys.own().is_some_and(|own| own.key == key) {
+            return Ok(());
+        }
         if let Some(known) = keys.fleets.iter().find(|fleet| fleet.key == key) {
             let why = format!("this device has the key of {} already", known.name);
             return Err(ApiError::input("text", why));
@@ -219,6 +242,9 @@ pub fn join(api: &mut Api, asked: FleetJoin, picture: &[u8]) -> Result<Answer<Fl
         keys.fleets.push(FleetKept { name, key, own, since, from: Some(from.mark()) });
         Ok(())
     })?;
+    if own {
+        api.register()?.believe(founder)?;
+    }
     shown(api, &keys, device)
 }
 
@@ -271,7 +297,7 @@ pub fn leave(api: &mut Api, asked: FleetLeave, _: &[u8]) -> Result<Answer<Fleets
 }
 
 /// The keys, and the public half of the device's own, which is made where there is none.
-fn keys(api: &mut Api) -> Result<(Keys, DevicePublic), ApiError> {
+pub(super) fn keys(api: &mut Api) -> Result<(Keys, DevicePublic), ApiError> {
     let mut keys = api.register()?.keys()?;
     if keys.device.is_none() {
         let fresh = DeviceKey::from_bytes(secret(api));
@@ -320,7 +346,7 @@ fn secret(api: &mut Api) -> [u8; 32] {
     fleet::secret(std::array::from_fn(|_| api.world.random()))
 }
 
-fn shown(api: &mut Api, keys: &Keys, device: DevicePublic) -> Result<Answer<Fleets>, ApiError> {
+pub(super) fn shown(api: &mut Api, keys: &Keys, device: DevicePublic) -> Result<Answer<Fleets>, ApiError> {
     let path = api.register()?.keys_path().display().to_string();
     let kept = {
         // Only these systems keep a file to its owner.
@@ -329,14 +355,26 @@ fn shown(api: &mut Api, keys: &Keys, device: DevicePublic) -> Result<Answer<Flee
     };
     let register = api.register()?;
     let here = register.device();
+    let members = register.membership()?;
     let others = register.devices()?.into_iter().filter(|other| other.device != here).filter_map(|other| {
-        let public_key = other.public_key?;
-        Some(DeviceKnown { name: other.name, mark: public_key.mark(), public_key })
+        let id = other.device;
+        let public_key = members.key_of(id).copied().or(other.public_key)?;
+        Some(DeviceKnown {
+            device: id,
+            name: other.name,
+            mark: public_key.mark(),
+            public_key,
+            standing: members.standing(id),
+            stays: members.members().get(&id).and_then(|member| member.withdrawn),
+            judged_here: members.founder().is_some() && members.may_judge(here, id).is_ok(),
+        })
     });
     let others = others.collect();
+    let (standing, founder) = (members.standing(here), members.founder().map(DevicePublic::mark));
     let device = DeviceShown { mark: device.mark(), public_key: device };
     let partners = keys.fleets.iter().filter(|fleet| !fleet.own).map(Fleet::from).collect();
-    Ok(api.answer(Fleets { device, own: keys.own().map(Fleet::from), partners, others, kept }))
+    let own = keys.own().map(Fleet::from);
+    Ok(api.answer(Fleets { device, own, standing, founder, partners, others, kept }))
 }
 
 fn no_fleet_yet(keys: &Keys) -> Result<(), ApiError> {

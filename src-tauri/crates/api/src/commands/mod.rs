@@ -14,9 +14,11 @@ pub mod diagnose;
 pub mod find;
 pub mod fleet;
 pub mod job;
+pub mod left_out;
 pub mod life;
 mod lookalike;
 pub mod make;
+pub mod member;
 pub mod oil;
 mod paper;
 pub mod people;
@@ -243,9 +245,13 @@ table! {
     "fleet.look" => fleet::look: fleet::FleetLook => Answer<fleet::FleetSeen>,
     "fleet.join" => fleet::join: fleet::FleetJoin => Answer<fleet::Fleets>,
     "fleet.leave" => fleet::leave: fleet::FleetLeave => Answer<fleet::Fleets>,
+    "fleet.found" => member::found: Nothing => Answer<fleet::Fleets>,
+    "fleet.admit" => member::admit: member::FleetAdmit => Answer<fleet::Fleets>,
+    "fleet.withdraw" => member::withdraw: member::FleetWithdraw => Answer<fleet::Fleets>,
     "share.show" => share::show: Nothing => Answer<share::Shared>,
     "share.set" => share::set: share::ShareSet => Answer<share::Shared>,
     "share.exchange" => share::exchange: Nothing => Answer<share::Exchanged>,
+    "share.left-out" => left_out::left_out: left_out::LeftOutQuestion => Answer<left_out::LeftOutList>,
     "job.keep" => job::keep: job::Keep => Answer<job::Job>,
     "job.list" => job::list: Nothing => Answer<job::Jobs>,
     "job.close" => job::close: job::Job => Answer<job::Job>,

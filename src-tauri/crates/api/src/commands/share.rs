@@ -4,9 +4,9 @@ use super::{Nothing, fleet};
 use crate::{Answer, Api, ApiError};
 use chrono::{DateTime, Utc};
 use hosewright_core::fleet::{DeviceKey, DevicePublic, FleetKey, StorageAccess};
-use hosewright_core::record::{Body, DeviceId, Event, EventRef};
+use hosewright_core::record::{Body, DeviceId, Event, EventRef, Standing};
 use hosewright_exchange::{Plan, Run, Segment, SegmentName, Storage, plan};
-use hosewright_store::{Bundle, Device, Keys, Refusal};
+use hosewright_store::{Bundle, Device, Keys, LeftOutOf, Refusal, Register};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeSet;
@@ -51,6 +51,10 @@ pub struct Shared {
     pub sent: u64,
     /// The other devices, as far as what they wrote has come here.
     pub devices: Vec<Device>,
+    /// How this device stands in its fleet.
+    pub standing: Standing,
+    /// What came here and does not count, by device and reason.
+    pub left_out: Vec<LeftOutOf>,
     /// The last exchange; none before the first.
     pub last: Option<Exchanged>,
 }
@@ -81,6 +85,9 @@ pub struct SegmentRefused {
     pub device: DeviceId,
     /// Its first event.
     pub from: u64,
+    /// Two programs wrote as that device.
+    #[serde(default)]
+    pub copied: bool,
     /// Why, in words.
     pub why: String,
 }
@@ -102,6 +109,8 @@ pub fn show(api: &mut Api, _: Nothing, _: &[u8]) -> Result<Answer<Shared>, ApiEr
         written: own.first().map_or(0, |device| device.events),
         sent: last.as_ref().map_or(0, |last| last.sent),
         devices: others,
+        standing: register.membership()?.standing(register.device()),
+        left_out: register.left_out()?,
         last,
     };
     Ok(api.answer(shared))
@@ -182,7 +191,7 @@ struct Exchange {
     listed: BTreeSet<SegmentName>,
     /// Keys that devices tell of themselves in what was fetched. Two that sent each other's lost segments vouch for one
     /// another: neither's key is in the register yet.
-    told: Vec<DevicePublic>,
+    told: Vec<(DeviceId, DevicePublic)>,
     done: Exchanged,
 }
 
@@ -203,16 +212,22 @@ impl Exchange {
                 }
             }
         }
-        for segment in of_strangers {
-            if let Some(stranger) = self.merge(api, segment)?
+        for segment in self.until_nothing_changes(api, of_strangers)? {
+            if let Some(stranger) = self.merge(api, segment, Trust::WhoTellsItsOwn)?
                 && let Some(first) = stranger.events.first()
             {
-                self.refuse(first.device, first.number, api.words.say("share-stranger", &[]));
+                let why = if key_of(api.register()?, first.device)?.is_some() {
+                    "share-not-its-own"
+                } else {
+                    "share-stranger"
+                };
+                self.refuse(first.device, first.number, api.words.say(why, &[]));
             }
         }
+        let for_others = may_send_for_others(api.register()?, device)?;
         for run in publish {
             // What a copied register wrote continues nothing that the others have.
-            if forked.contains(&run.device) {
+            if forked.contains(&run.device) || (run.device != own && !for_others) {
                 continue;
             }
             if self.done.cut_off.is_some() {
@@ -234,7 +249,7 @@ impl Exchange {
         match Segment::read(file, &self.reading) {
             Ok(segment) => {
                 self.told.extend(segment.events.iter().filter_map(told));
-                self.merge(api, segment)
+                self.merge(api, segment, Trust::Members)
             }
             Err(error) => {
                 self.refuse(name.device, name.from, error.to_string());
@@ -243,16 +258,67 @@ impl Exchange {
         }
     }
 
-    fn merge(&mut self, api: &mut Api, segment: Segment) -> Result<Option<Segment>, ApiError> {
-        if !self.told.contains(&segment.by) && !api.register()?.knows_key(&segment.by)? {
+    /// Takes in what members wrote until nothing more comes of it: who belongs to the fleet may be said by a later one.
+    fn until_nothing_changes(
+        &mut self,
+        api: &mut Api,
+        mut waiting: Vec<Segment>,
+    ) -> Result<Vec<Segment>, ApiError> {
+        loop {
+            let before = waiting.len();
+            let mut still = Vec::new();
+            for segment in waiting {
+                still.extend(self.merge(api, segment, Trust::Members)?);
+            }
+            if still.len() == before {
+                return Ok(still);
+            }
+            waiting = still;
+        }
+    }
+
+    /// Whether whoever signed a segment is believed for the series in it. In a fleet that is open every device vouches for
+    /// every other. In one that has a founder a device vouches for itself, by the key it was admitted with, and a planner for
+    /// others; who has not been admitted, by the key it told first, once all that members sent is here.
+    fn is_believed(&self, api: &mut Api, segment: &Segment, trust: Trust) -> Result<bool, ApiError> {
+        let Some(series) = segment.events.first().map(|event| event.device) else { return Ok(false) };
+        let register = api.register()?;
+        let members = register.membership()?;
+        let Some(founder) = members.founder() else {
+            let told = self.told.iter().any(|(_, key)| *key == segment.by);
+            return Ok(told || register.knows_key(&segment.by)?);
+        };
+        if segment.by == *founder || members.is_planners(&segment.by) {
+            return Ok(true);
+        }
+        Ok(match key_of(register, series)? {
+            Some(known) => known == segment.by,
+            None => trust == Trust::WhoTellsItsOwn && self.told.contains(&(series, segment.by)),
+        })
+    }
+
+    fn merge(&mut self, api: &mut Api, segment: Segment, trust: Trust) -> Result<Option<Segment>, ApiError> {
+        if !self.is_believed(api, &segment, trust)? {
             return Ok(Some(segment));
         }
+        self.say_what_came_too_late(api, &segment)?;
         let merged = api.register()?.merge(&Bundle { people: Vec::new(), events: segment.events })?;
         self.done.came += merged.added;
         for series in merged.refused {
-            self.refuse(series.device, series.from, refusal(api, series.why));
+            self.refuse_series(api, series.device, series.from, series.why);
         }
         Ok(None)
+    }
+
+    /// What a device signed after it was withdrawn is kept, counts nowhere, and is said.
+    fn say_what_came_too_late(&mut self, api: &mut Api, segment: &Segment) -> Result<(), ApiError> {
+        let Some(last) = segment.events.last() else { return Ok(()) };
+        let members = api.register()?.membership()?;
+        let first = segment.events.iter().find(|event| members.judge(event.at(), None).is_err());
+        if let Some(first) = first.filter(|_| members.standing(last.device) == Standing::Withdrawn) {
+            self.refuse(first.device, first.number, api.words.say("share-withdrawn", &[]));
+        }
+        Ok(())
     }
 
     /// Segments that end in another event than the one that stands here under that number: someone wrote as the same
@@ -262,7 +328,7 @@ impl Exchange {
         for SegmentName { device, from, to, last, .. } in self.listed.clone() {
             let at = EventRef { device, number: to };
             if api.register()?.has(at, last)? == Some(false) {
-                self.refuse(device, from, refusal(api, Refusal::Fork));
+                self.refuse_series(api, device, from, Refusal::Fork);
                 forked.insert(device);
             }
         }
@@ -270,7 +336,13 @@ impl Exchange {
     }
 
     fn refuse(&mut self, device: DeviceId, from: u64, why: String) {
-        self.done.refused.push(SegmentRefused { device, from, why });
+        self.done.refused.push(SegmentRefused { device, from, copied: false, why });
+    }
+
+    fn refuse_series(&mut self, api: &Api, device: DeviceId, from: u64, why: Refusal) {
+        let copied = why == Refusal::Fork;
+        let why = api.words.say(&format!("share-{}", why.code()), &[]);
+        self.done.refused.push(SegmentRefused { device, from, copied, why });
     }
 
     fn publish(
@@ -306,17 +378,35 @@ impl Exchange {
     }
 }
 
-/// Why a series is refused, in words.
-fn refusal(api: &Api, why: Refusal) -> String {
-    api.words.say(&format!("share-{}", why.code()), &[])
-}
-
 /// The public key that an event tells of the device that wrote it.
-fn told(event: &Event) -> Option<DevicePublic> {
+fn told(event: &Event) -> Option<(DeviceId, DevicePublic)> {
     match event.body.read() {
-        Body::DeviceKey(told) if told.is_of(event.device) => Some(told.public_key),
+        Body::DeviceKey(told) if told.is_of(event.device) => Some((event.device, told.public_key)),
         _ => None,
     }
+}
+
+/// The key by which a device is known here: the one it was admitted with, or the one it told.
+fn key_of(register: &Register, device: DeviceId) -> Result<Option<DevicePublic>, ApiError> {
+    match register.membership()?.key_of(device) {
+        Some(key) => Ok(Some(*key)),
+        None => Ok(register.device_key(device)?),
+    }
+}
+
+/// Whether others believe this device for what it has of a device that can not send it any more.
+fn may_send_for_others(register: &Register, device: &DeviceKey) -> Result<bool, ApiError> {
+    let members = register.membership()?;
+    Ok(members.founder().is_none() || members.is_planners(&device.public()))
+}
+
+/// Who is believed for what.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Trust {
+    /// Members of the fleet.
+    Members,
+    /// Whoever tells its own key in its own series, too: it waits for a planner's nod.
+    WhoTellsItsOwn,
 }
 
 impl Api {

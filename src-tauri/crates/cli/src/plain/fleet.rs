@@ -1,6 +1,7 @@
 //! `fleet` in plain text.
 
 use super::Plain;
+use super::share::name_of;
 use super::text::{set_in, wrapped};
 use chrono::{DateTime, Utc};
 use hosewright_api::commands::fleet::{Fleet, FleetSeen, Fleets};
@@ -14,10 +15,20 @@ impl Plain for Fleets {
             Some(own) => fleet("fleets-own", own, words),
             None => words.say("fleets-none", &[]),
         });
+        if self.own.is_some() {
+            lines.push(match &self.founder {
+                Some(mark) => {
+                    let stands = words.say(&format!("fleets-standing-{}", name_of(&self.standing)), &[]);
+                    words.say("fleets-founder", &[("mark", mark), ("stands", &stands)])
+                }
+                None => words.say("share-standing-open", &[]),
+            });
+        }
         lines.extend(self.partners.iter().map(|partner| fleet("fleets-partner", partner, words)));
         lines.extend(self.others.iter().map(|other| {
             let name = other.name.clone().unwrap_or_else(|| words.say("fleets-no-name", &[]));
-            words.say("fleets-other", &[("name", &name), ("mark", &other.mark)])
+            let stands = words.say(&format!("fleets-standing-{}", name_of(&other.standing)), &[]);
+            words.say("fleets-other", &[("name", &name), ("mark", &other.mark), ("stands", &stands)])
         }));
         lines.push(String::new());
         lines.push(self.kept.clone());
@@ -38,7 +49,11 @@ impl Plain for FleetSeen {
         let known = self.from_name.as_ref();
         let known =
             known.map(|device| words.say("fleets-seen-known", &[("from", &self.from), ("device", device)]));
-        let said = [Some(words.say("fleets-seen", &values)), known];
+        let founder = match &self.founder {
+            Some(mark) => words.say("fleets-seen-founder", &[("mark", mark)]),
+            None => words.say("fleets-seen-open", &[]),
+        };
+        let said = [Some(words.say("fleets-seen", &values)), known, Some(founder)];
         said.into_iter().flatten().map(|line| wrapped(&line, 0)).collect::<Vec<_>>().join("\n")
     }
 }

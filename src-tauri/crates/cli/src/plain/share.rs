@@ -2,8 +2,12 @@
 
 use super::Plain;
 use super::text::wrapped;
+use hosewright_api::commands::left_out::LeftOutList;
 use hosewright_api::commands::share::{Exchanged, Shared};
-use hosewright_words::Words;
+use hosewright_core::record::Standing;
+use hosewright_store::Unheard;
+use hosewright_words::{Say, Words};
+use serde::Serialize;
 
 impl Plain for Shared {
     fn plain(&self, words: &Words) -> String {
@@ -21,11 +25,62 @@ impl Plain for Shared {
             let day = device.latest.date_naive().to_string();
             words.say("share-device", &[("name", &name), ("events", &device.events), ("day", &day)])
         }));
+        lines.extend(standing(self.standing, words));
+        lines.extend(self.left_out.iter().map(|left_out| {
+            let device = left_out.device.to_string();
+            let name = left_out.name.clone().unwrap_or_else(|| device.clone());
+            let why = words.say(&format!("share-left-out-{}", name_of(&left_out.why)), &[]);
+            let values: [(&str, &dyn Say); 4] =
+                [("name", &name), ("device", &device), ("count", &left_out.count), ("why", &why)];
+            words.say("share-left-out", &values)
+        }));
         if let Some(last) = &self.last {
             lines.push(String::new());
             lines.push(last.plain(words));
         }
         lines.iter().map(|line| wrapped(line, 2)).collect::<Vec<_>>().join("\n")
+    }
+}
+
+/// What this device is told of how it stands in its fleet; nothing where it works as ever.
+pub(super) fn standing(standing: Standing, words: &Words) -> Option<String> {
+    let id = match standing {
+        Standing::Open => "share-standing-open",
+        Standing::Waits => "share-standing-waits",
+        Standing::Reader => "share-standing-reader",
+        Standing::Withdrawn => "share-standing-withdrawn",
+        Standing::Technician | Standing::Planner | Standing::Founder => return None,
+    };
+    Some(words.say(id, &[]))
+}
+
+/// A code as it is written in JSON, by which words say it.
+pub(super) fn name_of(code: &impl Serialize) -> String {
+    serde_json::to_value(code).ok().and_then(|code| Some(code.as_str()?.to_owned())).unwrap_or_default()
+}
+
+/// What people call a kind of event, where it has words.
+fn kind(kind: &str, words: &Words) -> String {
+    let id = format!("van-kind-{kind}");
+    if words.has(&id) { words.say(&id, &[]) } else { kind.to_owned() }
+}
+
+impl Plain for LeftOutList {
+    fn plain(&self, words: &Words) -> String {
+        if self.events.is_empty() {
+            return words.say("share-left-out-nothing", &[]);
+        }
+        let line = |event: &Unheard| {
+            let why = words.say(&format!("share-left-out-{}", name_of(&event.why)), &[]);
+            let about = &event.about;
+            let what = about.hose.map(|hose| hose.to_string()).or(about.name.clone()).unwrap_or_default();
+            let kind = about.told.first().map(|told| kind(&told.kind, words)).unwrap_or_default();
+            let (day, event) = (event.time.date_naive().to_string(), event.event.number);
+            let values: [(&str, &dyn Say); 5] =
+                [("event", &event), ("day", &day), ("kind", &kind), ("what", &what), ("why", &why)];
+            wrapped(&words.say("share-left-out-event", &values), 2)
+        };
+        self.events.iter().map(line).collect::<Vec<_>>().join("\n")
     }
 }
 
@@ -36,7 +91,8 @@ impl Plain for Exchanged {
             vec![words.say("share-exchanged", &[("at", &at), ("came", &self.came), ("went", &self.went)])];
         lines.extend(self.refused.iter().map(|refused| {
             let device = refused.device.to_string();
-            words.say("share-refused", &[("device", &device), ("from", &refused.from), ("why", &refused.why)])
+            let id = if refused.copied { "share-copied" } else { "share-refused" };
+            words.say(id, &[("device", &device), ("from", &refused.from), ("why", &refused.why)])
         }));
         lines.extend(
             self.waiting_for

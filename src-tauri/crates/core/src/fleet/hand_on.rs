@@ -1,14 +1,17 @@
 //! A fleet's key as a text, shown as a QR code by one device and read off it by another.
 //!
 //! ```text
-//! HOSE FLEET 2 7KQ4M         version, mark of the fleet
+//! HOSE FLEET 3 7KQ4M         version, mark of the fleet
 //! NAME Northern vans
 //! KEY ...                    the key, 52 characters
+//! FOUNDER ...                public key of the device that founded the fleet, whom its members believe first
 //! FROM ...                   public key of the device that hands it on, 52 characters
 //! SHOWN 2026-11-26T20:12Z    when, by the clock of that device
 //! SIGN ...                   its signature (Ed25519) of all above, 103 characters
 //! SUM 1JVF9CA                as on a tag
 //! ```
+//!
+//! A fleet that nobody has founded yet is handed on in version 2, which has no line `FOUNDER`.
 //!
 //! It is read for a day ([`LASTS`]): a picture of it that turns up later joins nobody. That shuts no door on whoever takes the
 //! key out of the text by other means.
@@ -33,6 +36,8 @@ pub struct HandedOn {
     pub key: FleetKey,
     /// What its people call it.
     pub name: String,
+    /// The device that founded it; none of a fleet that is open.
+    pub founder: Option<DevicePublic>,
     /// The device that handed it on.
     pub from: DevicePublic,
 }
@@ -42,7 +47,7 @@ pub struct HandedOn {
 pub enum FleetError {
     /// Something else.
     #[error(
-        "this hands no fleet on: its first line is not HOSE FLEET, 2 and a mark; have the key shown on a device of the fleet and scan that"
+        "this hands no fleet on: its first line is not HOSE FLEET, 2 or 3 and a mark; have the key shown on a device of the fleet and scan that"
     )]
     NotAFleet,
     /// A line is missing, out of place or broken.
@@ -80,9 +85,17 @@ pub enum FleetError {
 }
 
 /// The text that hands a fleet's key on. It holds the key.
-pub fn hand_on(name: &str, key: &FleetKey, from: &DeviceKey, shown: DateTime<Utc>) -> String {
+pub fn hand_on(
+    name: &str,
+    key: &FleetKey,
+    founder: Option<&DevicePublic>,
+    from: &DeviceKey,
+    shown: DateTime<Utc>,
+) -> String {
+    let (version, founder) =
+        founder.map_or(("2", String::new()), |founder| ("3", format!("\nFOUNDER {founder}")));
     let head = format!(
-        "HOSE FLEET 2 {}\nNAME {}\nKEY {}\nFROM {}\nSHOWN {}",
+        "HOSE FLEET {version} {}\nNAME {}\nKEY {}{founder}\nFROM {}\nSHOWN {}",
         key.mark(),
         escaped(name),
         base32::write(&key.bytes()),
@@ -119,22 +132,29 @@ pub fn read(text: &str, now: DateTime<Utc>) -> Result<HandedOn, FleetError> {
     let line = |at: usize, start: &str| {
         lines.get(at).and_then(|line| line.strip_prefix(start)).ok_or(FleetError::Line { line: at + 1 })
     };
-    let mark = line(0, "HOSE FLEET 2 ").map_err(|_| FleetError::NotAFleet)?;
-    let name = unescaped(line(1, "NAME ")?).ok_or(FleetError::Line { line: 2 })?;
-    let key = base32::read(line(2, "KEY ")?).map(FleetKey::from_bytes).ok_or(FleetError::Line { line: 3 })?;
-    let from = DevicePublic::read(line(3, "FROM ")?).ok_or(FleetError::Line { line: 4 })?;
-    let shown = NaiveDateTime::parse_from_str(line(4, "SHOWN ")?, SHOWN)
-        .map_err(|_| FleetError::Line { line: 5 })?
+    let version = |start| line(0, start).map_err(|_| FleetError::NotAFleet);
+    let (mark, founded) = match version("HOSE FLEET 3 ") {
+        Ok(mark) => (mark, 1),
+        Err(_) => (version("HOSE FLEET 2 ")?, 0),
+    };
+    let broken = |at: usize| FleetError::Line { line: at + 1 };
+    let public = |at, start| DevicePublic::read(line(at, start)?).ok_or(broken(at));
+    let name = unescaped(line(1, "NAME ")?).ok_or(broken(1))?;
+    let key = base32::read(line(2, "KEY ")?).map(FleetKey::from_bytes).ok_or(broken(2))?;
+    let founder = if founded == 1 { Some(public(3, "FOUNDER ")?) } else { None };
+    let from = public(3 + founded, "FROM ")?;
+    let shown = NaiveDateTime::parse_from_str(line(4 + founded, "SHOWN ")?, SHOWN)
+        .map_err(|_| broken(4 + founded))?
         .and_utc();
-    let signature = base32::read::<64>(line(5, "SIGN ")?).ok_or(FleetError::Line { line: 6 })?;
-    let found = line(6, "SUM ")?;
-    if lines.len() != 7 {
-        return Err(FleetError::Line { line: 8 });
+    let signature = base32::read::<64>(line(5 + founded, "SIGN ")?).ok_or(broken(5 + founded))?;
+    let found = line(6 + founded, "SUM ")?;
+    if lines.len() != 7 + founded {
+        return Err(broken(7 + founded));
     }
-    if found != sum(&lines[..6].join("\n")) {
+    if found != sum(&lines[..6 + founded].join("\n")) {
         return Err(FleetError::Altered { what: "the checksum" });
     }
-    if !from.signed(&lines[..5].join("\n"), &signature) {
+    if !from.signed(&lines[..5 + founded].join("\n"), &signature) {
         return Err(FleetError::Altered { what: "the signature" });
     }
     if mark != key.mark().to_string() {
@@ -147,7 +167,7 @@ pub fn read(text: &str, now: DateTime<Utc>) -> Result<HandedOn, FleetError> {
     if age < -CLOCKS {
         return Err(FleetError::Ahead { shown });
     }
-    Ok(HandedOn { key, name, from })
+    Ok(HandedOn { key, name, founder, from })
 }
 
 #[cfg(test)]
@@ -160,9 +180,15 @@ mod tests {
 
     #[test]
     fn what_was_handed_on_is_read_and_nothing_that_was_changed() {
+        for founder in [None, Some(DeviceKey::from_bytes([8; 32]).public())] {
+            comes_back_whole_or_not_at_all(founder);
+        }
+    }
+
+    fn comes_back_whole_or_not_at_all(founder: Option<DevicePublic>) {
         let (key, device) = (FleetKey::from_bytes([7; 32]), DeviceKey::from_bytes([9; 32]));
-        let text = hand_on("Vans, north", &key, &device, shown());
-        let read_back = HandedOn { key, name: "Vans, north".to_owned(), from: device.public() };
+        let text = hand_on("Vans, north", &key, founder.as_ref(), &device, shown());
+        let read_back = HandedOn { key, name: "Vans, north".to_owned(), founder, from: device.public() };
         assert_eq!(read(&text, shown()), Ok(read_back.clone()));
         assert_eq!(
             read(&format!("\n{}\r\n", text.replace('\n', "\r\n")), shown()),
@@ -188,7 +214,8 @@ mod tests {
 
     #[test]
     fn it_is_read_for_a_day_by_the_clock_of_whoever_reads_it() {
-        let text = hand_on("Vans", &FleetKey::from_bytes([7; 32]), &DeviceKey::from_bytes([9; 32]), shown());
+        let text =
+            hand_on("Vans", &FleetKey::from_bytes([7; 32]), None, &DeviceKey::from_bytes([9; 32]), shown());
         let after = |minutes| read(&text, shown() + TimeDelta::minutes(minutes)).map(|read| read.name);
         for minutes in [-60, 0, 5, 24 * 60] {
             assert_eq!(after(minutes), Ok("Vans".to_owned()), "{minutes} minutes after");
@@ -204,7 +231,8 @@ mod tests {
 
     #[test]
     fn a_key_is_known_for_one_however_it_was_copied_and_no_error_repeats_it() {
-        let text = hand_on("Vans", &FleetKey::from_bytes([7; 32]), &DeviceKey::from_bytes([9; 32]), shown());
+        let text =
+            hand_on("Vans", &FleetKey::from_bytes([7; 32]), None, &DeviceKey::from_bytes([9; 32]), shown());
         for copied in [text.clone(), format!("\u{feff}{text}"), format!("\r\n \u{feff}{text}\n")] {
             assert!(is_one(&copied));
             let key = text.lines().nth(2).expect("a line").strip_prefix("KEY ").expect("the key");

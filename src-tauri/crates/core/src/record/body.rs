@@ -1,9 +1,9 @@
 //! What an event says.
 
 use super::{
-    Assembly, Circuit, DeviceKeyTold, Fitted, HoursRead, Inspected, Labelled, Machine, Noted, Overridden,
-    PhotoAdded, Piece, PieceChanged, Place, PolicySet, PriceSet, Proof, Site, StockChanged, StockMoved,
-    StockPlaced, Surveyed, TagWithdrawn, TakenOff,
+    Assembly, Circuit, DeviceAdmitted, DeviceKeyTold, DeviceWithdrawn, Fitted, HoursRead, Inspected,
+    Labelled, Machine, Noted, Overridden, PhotoAdded, Piece, PieceChanged, Place, PolicySet, PriceSet, Proof,
+    Site, StockChanged, StockMoved, StockPlaced, Surveyed, TagWithdrawn, TakenOff,
 };
 use crate::measure::Judged;
 use crate::spec::Role;
@@ -17,7 +17,7 @@ use ts_rs::TS;
 
 /// The schema of the bodies this program writes. Raise it when a body gains a field or a kind is
 /// added; a program that does not know a kind keeps the event as it is.
-pub const SCHEMA: u32 = 4;
+pub const SCHEMA: u32 = 5;
 
 /// What happened. Every body is written whole; a correction is a new body of the same kind in an
 /// event that builds on the old one.
@@ -28,6 +28,10 @@ pub enum Body {
     DeviceNamed(DeviceNamed),
     /// The writing device told its public key.
     DeviceKey(DeviceKeyTold),
+    /// A device was admitted to the fleet, or got another role there.
+    DeviceAdmitted(DeviceAdmitted),
+    /// A lost device was withdrawn from the fleet.
+    DeviceWithdrawn(DeviceWithdrawn),
     /// A site was added or renamed.
     SiteNamed(Site),
     /// A machine was added or changed.
@@ -207,7 +211,11 @@ impl Body {
             Body::TagWithdrawn(withdrawn) => text("reason", &withdrawn.reason),
             Body::Noted(note) => text("text", &note.text),
             Body::Voided(voided) => text("reason", &voided.reason),
-            Body::DeviceKey(_) | Body::Labelled(_) | Body::Unknown { .. } => Ok(()),
+            Body::DeviceKey(_)
+            | Body::DeviceAdmitted(_)
+            | Body::DeviceWithdrawn(_)
+            | Body::Labelled(_)
+            | Body::Unknown { .. } => Ok(()),
         }
     }
 }

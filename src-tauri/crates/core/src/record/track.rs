@@ -15,6 +15,8 @@ pub enum Track {
     Device(DeviceId),
     /// Public key of a device.
     DeviceKey(DeviceId),
+    /// What planners said of a device.
+    Member(DeviceId),
     /// A site.
     Site(SiteId),
     /// A machine.
@@ -73,6 +75,8 @@ impl Body {
         Some(match self {
             Body::DeviceNamed(_) => Track::Device(device),
             Body::DeviceKey(_) => Track::DeviceKey(device),
+            Body::DeviceAdmitted(said) => Track::Member(said.device),
+            Body::DeviceWithdrawn(said) => Track::Member(said.device),
             Body::SiteNamed(site) => Track::Site(site.site),
             Body::MachineSet(machine) => Track::Machine(machine.machine),
             Body::HoursRead(read) => Track::Hours(read.machine),
@@ -119,7 +123,8 @@ impl Track {
             | Track::Price(_)
             | Track::Piece(_) => Shape::Record,
             Track::Whereabouts(_) => Shape::Line,
-            Track::Hours(_)
+            Track::Member(_)
+            | Track::Hours(_)
             | Track::Inspections(_)
             | Track::Surveys(_)
             | Track::Overrides(_)
@@ -154,6 +159,7 @@ impl fmt::Display for Track {
         match self {
             Track::Device(id) => write!(to, "device/{id}"),
             Track::DeviceKey(id) => write!(to, "device-key/{id}"),
+            Track::Member(id) => write!(to, "member/{id}"),
             Track::Site(id) => write!(to, "site/{id}"),
             Track::Machine(id) => write!(to, "machine/{id}"),
             Track::Hours(id) => write!(to, "hours/{id}"),

@@ -22,13 +22,13 @@ mod withdrawal;
 pub(crate) use inspection::grade_name;
 
 use crate::{Error, log};
-use hosewright_core::record::{Arranged, Entry, Track, arrange, blind_counts};
+use hosewright_core::record::{Arranged, Entry, Membership, Track, arrange, blind_counts};
 use rusqlite::{Connection, params};
 
 /// Computes the rows of one track anew.
-pub(crate) fn track(db: &Connection, track: &Track) -> Result<(), Error> {
+pub(crate) fn track(db: &Connection, members: &Membership, track: &Track) -> Result<(), Error> {
     let key = track.to_string();
-    let entries = log::entries(db, &key)?;
+    let entries = log::entries(db, members, &key)?;
     let blind = match track {
         Track::Stock { .. } | Track::PieceLength(_) => blind_counts(&entries),
         _ => Vec::new(),
@@ -39,6 +39,8 @@ pub(crate) fn track(db: &Connection, track: &Track) -> Result<(), Error> {
     match track {
         Track::Device(id) => device::project(db, *id, current(&arranged)),
         Track::DeviceKey(id) => device::project_key(db, *id, current(&arranged)),
+        // Worked out of all of them together.
+        Track::Member(_) => Ok(()),
         Track::Site(id) => site::project(db, *id, current(&arranged)),
         Track::Machine(id) => machine::project(db, *id, current(&arranged)),
         Track::Hours(id) => machine::project_hours(db, *id, &arranged),

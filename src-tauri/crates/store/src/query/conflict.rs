@@ -68,7 +68,7 @@ impl Register {
             .collect()
     }
 
-    fn about_events(&self, events: &[Written]) -> Result<Contradiction, Error> {
+    pub(crate) fn about_events(&self, events: &[Written]) -> Result<Contradiction, Error> {
         let Named { hose, place, machine, name, piece } =
             events.last().map(|written| named(&written.body)).unwrap_or_default();
         let at = place.map(|place| self.place(place)).transpose()?.flatten().map(|sheet| sheet.at);
@@ -183,6 +183,7 @@ fn named(body: &Body) -> Named {
     match body {
         Body::DeviceNamed(named) => Named::name(&named.name),
         Body::DeviceKey(told) => Named::name(&told.public_key.mark()),
+        Body::DeviceAdmitted(said) => Named::name(&said.public_key.mark()),
         Body::SiteNamed(site) => Named::name(&site.name),
         Body::MachineSet(machine) => Named::machine(machine.machine, Some(&machine.name)),
         Body::HoursRead(read) => Named::machine(read.machine, None),
@@ -209,6 +210,6 @@ fn named(body: &Body) -> Named {
         Body::PhotoAdded(photo) => Named::about(&photo.about),
         Body::Noted(note) => Named::about(&note.about),
         Body::PieceChanged(change) => Named { piece: Some(change.piece), ..Named::default() },
-        Body::Voided(_) | Body::Unknown { .. } => Named::default(),
+        Body::DeviceWithdrawn(_) | Body::Voided(_) | Body::Unknown { .. } => Named::default(),
     }
 }

@@ -1,7 +1,7 @@
 //! What is on the vans and shelves.
 
 use super::Versioned;
-use crate::{Error, Register, log, rows};
+use crate::{Error, Register, log, members, rows};
 use hosewright_core::record::{Body, EventRef, Piece, PieceId, PriceSet, Proof, StockUnit, StockWhy, Track};
 use hosewright_core::stock::Item;
 use hosewright_core::tag::TagCode;
@@ -217,13 +217,14 @@ impl Register {
     /// # Errors
     /// The register can not be read.
     pub fn given_back_with(&self, voided: &[EventRef]) -> Result<Vec<EventRef>, Error> {
+        let members = members::read(&self.db)?;
         let mut back = Vec::new();
         for at in voided {
             let Some(Body::AssemblyMade(made)) = log::get(&self.db, *at)?.map(|event| event.body.read())
             else {
                 continue;
             };
-            let versions = log::entries(&self.db, &Track::Made(made.code).to_string())?;
+            let versions = log::entries(&self.db, &members, &Track::Made(made.code).to_string())?;
             let stands =
                 versions.iter().any(|entry| entry.struck_out.is_empty() && !voided.contains(&entry.at));
             if !stands && !matches!(made.proof, Proof::Failed { .. }) {

@@ -1,11 +1,12 @@
 //! Events as a person reads them.
 
-use crate::{Error, log, rows};
+use crate::{Error, log, members, rows};
 use chrono::{DateTime, Utc};
-use hosewright_core::record::{Body, EventRef};
+use hosewright_core::record::{Body, EventRef, MemberRole, Membership};
 use rusqlite::{Connection, Row};
 use schemars::JsonSchema;
 use serde::Serialize;
+use std::collections::{BTreeMap, BTreeSet};
 use ts_rs::TS;
 
 /// An entry of the log.
@@ -29,7 +30,32 @@ pub struct Written {
 pub(super) fn of_tracks(db: &Connection, tracks: &[String]) -> Result<Vec<Written>, Error> {
     let mut statement = db.prepare_cached(include_str!("written.sql"))?;
     let events = statement.query_map([serde_json::to_string(tracks)?], written)?;
-    Ok(events.collect::<Result<_, _>>()?)
+    let mut events: Vec<Written> = events.collect::<Result<_, _>>()?;
+    let members = members::read(db)?;
+    if members.founder().is_some() {
+        only_what_counts(&members, &mut events);
+    }
+    Ok(events)
+}
+
+/// Of a fleet that has a founder: what its members wrote, and struck out.
+fn only_what_counts(members: &Membership, events: &mut Vec<Written>) {
+    let needs: BTreeMap<EventRef, Option<MemberRole>> =
+        events.iter().map(|written| (written.event, written.body.needs())).collect();
+    let needs_of = |written: &Written| {
+        let struck = written.builds_on.iter().filter_map(|at| needs.get(at).copied()).max().flatten();
+        let strikes = matches!(written.body, Body::Voided(_));
+        if strikes { written.body.needs().max(struck) } else { written.body.needs() }
+    };
+    events.retain(|written| members.judge(written.event, needs_of(written)).is_ok());
+    let struck: BTreeSet<EventRef> = events
+        .iter()
+        .filter(|written| matches!(written.body, Body::Voided(_)))
+        .flat_map(|written| written.builds_on.iter().copied())
+        .collect();
+    for written in events {
+        written.void &= struck.contains(&written.event);
+    }
 }
 
 fn written(row: &Row<'_>) -> rusqlite::Result<Written> {

@@ -25,3 +25,21 @@ share-cut-off = ABGEBROCHEN: { $why }. Was kam und ging, bleibt; noch einmal aus
 share-fork = Unter dieser Nummer steht hier ein anderes Ereignis. Zwei Programme haben als dasselbe Gerät geschrieben, wie es geschieht, wenn die Datei eines Registers kopiert wird. Eines davon muss als neues Gerät weitergehen: sichern und die Sicherung wiederherstellen.
 share-broken-chain = Es setzt das Ereignis davor nicht fort: Unterwegs wurde etwas geändert oder weggelassen.
 share-stranger = Es ist von einem Gerät unterschrieben, das niemandem seinen Schlüssel genannt hat. Dieses Gerät einmal austauschen lassen, dann noch einmal austauschen.
+share-copied = ZWEIMAL GESCHRIEBEN: Gerät { $device } ab Ereignis { $from }: { $why }
+share-not-its-own = Es ist von einem anderen Gerät unterschrieben als dem, das es geschrieben hat, und jenes ist kein Planer der Flotte. Hat jenes Gerät seine Schlüssel verloren: sichern, die Sicherung wiederherstellen, die als neues Gerät weitergeht, und dieses zulassen.
+share-withdrawn = Es wurde unterschrieben, nachdem das Gerät von der Flotte abgemeldet war. Es wird aufgehoben und zählt nirgends.
+share-standing-open = OFFEN: Niemand hat diese Flotte begründet, darum zählt jedes Gerät, das ihren Schlüssel hat, auch ein verlorenes. Auf dem Gerät des Büros mit fleet found begründen.
+share-standing-waits = WARTET auf die Zusage des Büros: Was dieses Gerät schreibt, zählt nur auf ihm, bis ein Planer es zulässt (fleet admit).
+share-standing-reader = LESER: Dieses Gerät liest die Einträge der Flotte und schreibt keine.
+share-standing-withdrawn = ABGEMELDET: Ein Planer hat dieses Gerät abgemeldet; was es schreibt, zählt nicht mehr.
+share-left-out = NICHT GEZÄHLT: { $count } { $count ->
+    [one] Ereignis
+   *[other] Ereignisse
+ } von { $name }: { $why } Siehe share left-out { $device }.
+share-left-out-waits = Das Gerät wartet auf die Zusage des Büros.
+share-left-out-role = Das Gerät hat nicht die Rolle dafür.
+share-left-out-withdrawn = Das Gerät war da schon abgemeldet.
+share-left-out-forged = Das Gerät hat es nicht für diese Stelle unterschrieben.
+share-left-out-senior = Das andere Gerät war vor ihm Planer.
+share-left-out-nothing = Alles, was von ihm kam, zählt.
+share-left-out-event = { $event }, { $day }: { $kind } { $what }: { $why }

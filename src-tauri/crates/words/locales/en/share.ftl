@@ -25,3 +25,21 @@ share-cut-off = CUT OFF: { $why }. What came and went stays; exchange again.
 share-fork = another event stands under that number here. Two programs wrote as the same device, as happens when a register's file is copied. One of them has to go on as a new device: back it up and restore the backup.
 share-broken-chain = it does not continue the event before it: something was changed or left out on the way.
 share-stranger = it is signed by a device that has told nobody its key. Have that device exchange once, then exchange again.
+share-copied = WRITTEN TWICE: device { $device } from event { $from } on: { $why }
+share-not-its-own = it is signed by another device than the one that wrote it, and that one is no planner of the fleet. If that device lost its keys, back it up, restore the backup, which goes on as a new device, and have that admitted.
+share-withdrawn = it was signed after the device was withdrawn from the fleet. It is kept and counts nowhere.
+share-standing-open = OPEN: nobody has founded this fleet, so every device that has its key counts, a lost one too. Found it with fleet found, on the office's device.
+share-standing-waits = WAITS for the office's nod: what this device writes counts on it alone until a planner admits it (fleet admit).
+share-standing-reader = READER: this device reads the fleet's records and writes none.
+share-standing-withdrawn = WITHDRAWN: a planner withdrew this device; what it writes counts no more.
+share-left-out = LEFT OUT: { $count } { $count ->
+    [one] event
+   *[other] events
+ } of { $name }: { $why } See share left-out { $device }.
+share-left-out-waits = the device waits for the office's nod.
+share-left-out-role = the device has not the role for it.
+share-left-out-withdrawn = the device was withdrawn before.
+share-left-out-forged = the device did not sign it for that place.
+share-left-out-senior = the other device was a planner before it.
+share-left-out-nothing = Everything that came of it counts.
+share-left-out-event = { $event }, { $day }: { $kind } { $what }: { $why }

@@ -31,3 +31,21 @@ share-cut-off = CORTADO: { $why }. Lo que llegó y salió se queda; volver a int
 share-fork = aquí hay otro evento con ese número. Dos programas escribieron como el mismo dispositivo, como ocurre cuando se copia el archivo de un registro. Uno de ellos tiene que seguir como dispositivo nuevo: hacer una copia de seguridad y restaurarla.
 share-broken-chain = no continúa el evento anterior: algo se cambió o se omitió por el camino.
 share-stranger = está firmado por un dispositivo que no ha dicho su clave a nadie. Que ese dispositivo intercambie una vez y volver a intercambiar.
+share-copied = ESCRITO DOS VECES: dispositivo { $device } desde el evento { $from }: { $why }
+share-not-its-own = está firmado por otro dispositivo que el que lo escribió, y ese no es planificador de la flota. Si ese dispositivo perdió sus claves: hacer una copia de seguridad, restaurarla, que sigue como dispositivo nuevo, y admitir este.
+share-withdrawn = se firmó después de que el dispositivo se diera de baja en la flota. Se guarda y no cuenta en ninguna parte.
+share-standing-open = ABIERTA: nadie ha fundado esta flota, así que cuenta todo dispositivo que tenga su clave, también uno perdido. Fundarla con fleet found en el dispositivo de la oficina.
+share-standing-waits = ESPERA el visto bueno de la oficina: lo que escribe este dispositivo cuenta solo en él hasta que un planificador lo admita (fleet admit).
+share-standing-reader = LECTOR: este dispositivo lee las anotaciones de la flota y no escribe ninguna.
+share-standing-withdrawn = DADO DE BAJA: un planificador dio de baja este dispositivo; lo que escribe ya no cuenta.
+share-left-out = SIN CONTAR: { $count } { $count ->
+    [one] evento
+   *[other] eventos
+ } de { $name }: { $why } Véase share left-out { $device }.
+share-left-out-waits = el dispositivo espera el visto bueno de la oficina.
+share-left-out-role = el dispositivo no tiene el papel para ello.
+share-left-out-withdrawn = el dispositivo ya estaba dado de baja.
+share-left-out-forged = el dispositivo no lo firmó para ese lugar.
+share-left-out-senior = el otro dispositivo era planificador antes que él.
+share-left-out-nothing = Todo lo que llegó de él cuenta.
+share-left-out-event = { $event }, { $day }: { $kind } { $what }: { $why }

@@ -30,7 +30,7 @@ impl From<Error> for ApiError {
     }
 }
 
-/// The words of what a file, a disk or another program does to a register.
+/// The words of what a file, a disk or another program does to a register, and of what this device may not write.
 fn said(error: &Error) -> Option<Said> {
     let (id, values) = match error {
         Error::NotARegister { path } => ("register-is-none", vec![("path", path.display().to_string())]),
@@ -60,6 +60,12 @@ fn said(error: &Error) -> Option<Said> {
             "register-backup-damaged",
             vec![("path", path.display().to_string()), ("faults", faults.to_string())],
         ),
+        Error::Reader => ("register-reader", vec![]),
+        Error::PlannersOnly => ("register-planners-only", vec![]),
+        Error::Gone => ("register-device-gone", vec![]),
+        Error::Senior => ("register-senior", vec![]),
+        Error::OpenFleet => ("register-open-fleet", vec![]),
+        Error::WordStays => ("register-word-stays", vec![]),
         _ => return None,
     };
     Some(Said { id, values })
@@ -74,7 +80,8 @@ mod tests {
     use std::path::PathBuf;
 
     #[test]
-    fn every_fault_of_a_file_is_said_in_every_language_and_in_english_as_the_store_says_it() {
+    fn every_fault_of_a_file_and_every_refusal_of_a_member_is_said_in_every_language_and_in_english_as_the_store_says_it()
+     {
         let path = || PathBuf::from("/van/fleet.db");
         let faults = [
             Error::NotARegister { path: path() },
@@ -89,6 +96,12 @@ mod tests {
             Error::Exists { path: path() },
             Error::LogLeft { path: path() },
             Error::BackupDamaged { path: path(), faults: 3 },
+            Error::Reader,
+            Error::PlannersOnly,
+            Error::Gone,
+            Error::Senior,
+            Error::OpenFleet,
+            Error::WordStays,
         ];
         for fault in faults {
             let plain = fault.to_string();
