@@ -2032,7 +2032,7 @@ signature: string, };
  * Another device that told its public key.
  */
 export type DeviceKnown = { 
-/**
+device: DeviceId, standing: MemberStanding, stays: number | null, judged_here: boolean, /**
  * What people call it, where it has a name.
  */
 name: string | null, 
@@ -3627,7 +3627,7 @@ export type FleetRole = "own" | "partner";
  * what stands on the other device's screen.
  */
 export type FleetSeen = { 
-/**
+founder: string | null, /**
  * What its people call it.
  */
 name: string, 
@@ -3648,7 +3648,7 @@ from_name: string | null, };
  * This device and the fleets whose key it has.
  */
 export type Fleets = { 
-/**
+standing: MemberStanding, founder: string | null, /**
  * This device.
  */
 device: DeviceShown, 
@@ -8333,7 +8333,7 @@ export type SeatShape = "convex" | "concave" | "flat";
  * A segment that was refused.
  */
 export type SegmentRefused = { 
-/**
+copied: boolean, /**
  * Whose series.
  */
 device: DeviceId, 
@@ -8599,7 +8599,7 @@ secret?: string | null, };
  * What was exchanged, and what waits.
  */
 export type Shared = { 
-/**
+standing: MemberStanding, left_out: Array<LeftOutOf>, /**
  * Where; none before it was chosen.
  */
 url: string | null, 
@@ -11157,6 +11157,10 @@ export interface Commands {
   'fleet.look': { input: FleetLook; output: Answer<FleetSeen> };
   'fleet.join': { input: FleetJoin; output: Answer<Fleets> };
   'fleet.leave': { input: FleetLeave; output: Answer<Fleets> };
+  'fleet.found': { input: Nothing; output: Answer<Fleets> };
+  'fleet.admit': { input: { device: DeviceId; role: MemberRole }; output: Answer<Fleets> };
+  'fleet.withdraw': { input: { device: DeviceId; after?: number | null }; output: Answer<Fleets> };
+  'share.left-out': { input: { device: DeviceId }; output: Answer<LeftOutList> };
   'share.show': { input: Nothing; output: Answer<Shared> };
   'share.set': { input: ShareSet; output: Answer<Shared> };
   'share.exchange': { input: Nothing; output: Answer<Exchanged> };
@@ -11200,3 +11204,10 @@ export interface Commands {
   'diagnose': { input: Nothing; output: FileMade };
   'register.restore': { input: RestoreQuestion; output: Answer<Verified> };
 }
+
+export type MemberStanding = "open" | "waits" | "reader" | "technician" | "planner" | "founder" | "withdrawn";
+export type MemberRole = "reader" | "technician" | "planner";
+export type LeftOut = "waits" | "role" | "withdrawn" | "forged" | "senior";
+export type LeftOutOf = { device: DeviceId, name: string | null, why: LeftOut, count: number };
+export type Unheard = { event: EventRef, time: string, why: LeftOut, about: Contradiction };
+export type LeftOutList = { events: Array<Unheard> };

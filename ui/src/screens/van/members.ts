@@ -1,5 +1,5 @@
 // The devices of a fleet in words.
-import type { Device, Shared, Standing } from '../../backend/types';
+import type { Device, MemberStanding, Shared } from '../../backend/types';
 import { number } from '../../words/number';
 import { say } from '../../words/words';
 
@@ -10,7 +10,7 @@ export const counted = (value: number) => ({ count: value, shown: number(value, 
 export const deviceName = (device: Device): string => device.name ?? device.device.slice(0, 8);
 
 /** How a device stands in its fleet. */
-export const standingWords = (standing: Standing): string => say(`members-standing-${standing}`);
+export const standingWords = (standing: MemberStanding): string => say(`members-standing-${standing}`);
 
 /** How many of a device's records do not count. */
 export function leftOutOf({ left_out }: Shared, device: string): number {

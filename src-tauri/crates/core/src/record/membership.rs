@@ -72,6 +72,8 @@ pub enum LeftOut {
 /// How a device stands in a fleet.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
 #[serde(rename_all = "kebab-case")]
+#[schemars(rename = "MemberStanding")]
+#[ts(rename = "MemberStanding")]
 pub enum Standing {
     /// The fleet has no founder that this register knows: every device counts.
     Open,
