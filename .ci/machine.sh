@@ -8,6 +8,11 @@ fail() {
   exit 1
 }
 
+# What the tests build, all of it each time: for another choice of crates cargo builds anew what they share, SQLite among it.
+# The shell among them needs libwebkit2gtk-4.1-dev and the built screens (ui/dist).
+# shellcheck disable=SC2034
+everything=(--workspace --features hosewright-cli/serve)
+
 # Rust and Node come from their own installers; nothing here fetches a toolchain.
 need_toolchains() {
   command -v cargo >/dev/null || fail "cargo is missing: install Rust 1.95 or newer (rustup.rs) and run this again."

@@ -15,5 +15,6 @@ pub mod random_layouts;
 pub mod route_figures;
 pub mod simulated;
 pub mod surge_figures;
+pub mod van_events;
 pub mod vectors;
 pub mod viscosity_figures;

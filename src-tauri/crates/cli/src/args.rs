@@ -277,6 +277,15 @@ pub enum Command {
         #[command(subcommand)]
         command: Option<Share>,
     },
+    /// Keep a PostgreSQL database up to the register, for a planner's own tools; exchanges first where a storage is chosen. Safe to stop and run again.
+    Office {
+        /// The register's file.
+        #[arg(long)]
+        db: PathBuf,
+        /// The database, postgres://user@server/name. Its password may stand there or in PGPASSWORD.
+        #[arg(long)]
+        to: String,
+    },
     /// Times to failure -> how long hoses last.
     Life {
         /// CSV with the columns time, failed and, where known, entered; - reads standard input.

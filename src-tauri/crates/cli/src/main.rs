@@ -6,6 +6,7 @@ mod args;
 mod bench;
 mod care;
 mod input;
+mod office;
 mod outcome;
 mod plain;
 mod run;

@@ -4,6 +4,7 @@ use crate::args::{Arguments, Command, LivesBy, Of, Paper, Register};
 use crate::bench;
 use crate::care;
 use crate::input::{self, How};
+use crate::office;
 use crate::outcome::Outcome;
 use crate::plain::{CutShown, Left, Schemas, SheetShown};
 use crate::share;
@@ -152,6 +153,7 @@ pub fn run(arguments: &Arguments) -> Result<Outcome, ApiError> {
         Command::Tag(command) => tag::tag(&mut api, command, json),
         Command::Fleet { db, command } => tag::fleet(&mut api, db, command, json),
         Command::Share { db, command } => share::share(&mut api, db, command.as_ref(), json),
+        Command::Office { db, to } => office::office(&mut api, db, to, json),
         Command::Register { db, command } => register(&mut api, db, command, json),
         Command::Diagnose { db, out } => {
             // One that is there and can not be opened is what the file is made for.

@@ -56,7 +56,7 @@ pub enum SegmentError {
     #[error("this is no segment of a register; a segment begins with a line that names its format")]
     NoHead,
     /// A format this program does not know.
-    #[error("the segment has format {found}, this program reads {FORMAT}; update this program")]
+    #[error("the segment has format {found}, which this program does not know; update this program")]
     Format {
         /// Its format.
         found: u32,

@@ -125,17 +125,6 @@ fn bench(criterion: &mut Criterion) {
             register.append([Body::HoursRead(read)], DateTime::UNIX_EPOCH).expect("is written")
         });
     });
-    let folder = tempfile::tempdir().expect("a folder");
-    let bundle = register.bundle().expect("reads");
-    let mut run = 0_u32;
-    criterion.bench_function("merge 30 000 events into an empty register", |bench| {
-        bench.iter(|| {
-            run += 1;
-            let path = folder.path().join(format!("{run}.db"));
-            let mut fresh = Register::open(path, DeviceId::from_bytes([2; 16])).expect("opens");
-            fresh.merge(black_box(&bundle)).expect("merges")
-        });
-    });
 }
 
 criterion_group! {

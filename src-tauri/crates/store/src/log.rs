@@ -153,7 +153,7 @@ pub(crate) fn series(
 /// The events of a track that count among these members, each with what strikes it out.
 pub(crate) fn entries(db: &Connection, members: &Membership, track: &str) -> Result<Vec<Entry>, Error> {
     let mut statement = db.prepare_cached(
-        "SELECT e.device, e.number, e.builds_on, e.ms, e.count, e.body,
+        "SELECT e.device, e.number, e.builds_on, e.ms, e.count, e.kind, e.body,
                 EXISTS (SELECT 1 FROM link
                         WHERE parent = e.device || '/' || e.number AND kind = 'voided') AS void
          FROM track t JOIN event e ON e.device = t.device AND e.number = t.number
@@ -164,7 +164,7 @@ pub(crate) fn entries(db: &Connection, members: &Membership, track: &str) -> Res
             at: at(row)?,
             time: time(row)?,
             builds_on: json(row, "builds_on")?,
-            body: body(row)?.read(),
+            body: Body::of(row.get_ref("kind")?.as_str()?, row.get_ref("body")?.as_str()?),
             struck_out: Vec::new(),
         };
         Ok((entry, row.get::<_, bool>("void")?))

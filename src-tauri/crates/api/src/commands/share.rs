@@ -1,5 +1,7 @@
 //! `share`: what the devices of a fleet wrote, exchanged over a storage of the fleet's own choice.
 
+mod said;
+
 use super::{Nothing, fleet};
 use crate::{Answer, Api, ApiError};
 use chrono::{DateTime, Utc};
@@ -125,7 +127,7 @@ pub fn set(api: &mut Api, asked: ShareSet, _: &[u8]) -> Result<Answer<Shared>, A
     let url = url.trim().to_owned();
     let storage = (!url.is_empty()).then_some(StorageAccess { url, endpoint, region, user, secret });
     if let Some(storage) = &storage {
-        Storage::open(storage).map_err(|error| ApiError::input("url", error))?;
+        Storage::open(storage)?;
     }
     api.register()?.change_keys(|keys| {
         keys.storage = storage;
@@ -144,20 +146,13 @@ pub fn set(api: &mut Api, asked: ShareSet, _: &[u8]) -> Result<Answer<Shared>, A
 pub fn exchange(api: &mut Api, _: Nothing, _: &[u8]) -> Result<Answer<Exchanged>, ApiError> {
     let keys = fleet::keys_of_device(api)?;
     let (Some(access), Some(device)) = (&keys.storage, &keys.device) else {
-        return Err(ApiError::nothing(
-            "url",
-            "no storage is chosen yet: share set tells where the fleet's is",
-        ));
+        return Err(said::no_storage());
     };
     let Some(own) = keys.own() else {
-        return Err(ApiError::nothing(
-            "fleet",
-            "this device belongs to no fleet: begin one or join one first",
-        ));
+        return Err(said::no_fleet());
     };
-    let away = |error: hosewright_exchange::StorageError| ApiError::file("", error);
-    let storage = Storage::open(access).map_err(away)?;
-    let listed = storage.list().map_err(away)?;
+    let storage = Storage::open(access)?;
+    let listed = storage.list()?;
     let mut under_way = Exchange {
         storage,
         reading: reading(&keys),
@@ -207,7 +202,7 @@ impl Exchange {
             match self.storage.fetch(&name) {
                 Ok(file) => of_strangers.extend(self.take_in(api, &name, &file)?),
                 Err(error) => {
-                    self.done.cut_off = Some(error.to_string());
+                    self.done.cut_off = Some(api.told(error));
                     break;
                 }
             }
@@ -252,7 +247,7 @@ impl Exchange {
                 self.merge(api, segment, Trust::Members)
             }
             Err(error) => {
-                self.refuse(name.device, name.from, error.to_string());
+                self.refuse(name.device, name.from, api.told(error));
                 Ok(None)
             }
         }
@@ -355,15 +350,14 @@ impl Exchange {
         let register = api.register()?;
         let own = run.device == register.device();
         let events: Vec<Event> = register.series(run.device, run.numbers)?;
-        let broken = |error| ApiError::file("", error);
-        let file = Segment::write(&events, device, Some(fleet)).map_err(broken)?;
-        let name = Segment::name(&events, &file).map_err(broken)?;
+        let file = Segment::write(&events, device, Some(fleet))?;
+        let name = Segment::name(&events, &file)?;
         match self.storage.publish(&name, file) {
             Ok(()) => {
                 self.done.went += if own { events.len() as u64 } else { 0 };
                 self.listed.insert(name);
             }
-            Err(error) => self.done.cut_off = Some(error.to_string()),
+            Err(error) => self.done.cut_off = Some(api.told(error)),
         }
         Ok(())
     }

@@ -9,6 +9,7 @@ mod find;
 mod fleet;
 mod lives;
 mod make;
+mod office;
 mod oil;
 mod place;
 mod press;

@@ -3,7 +3,9 @@
 use crate::query::{PlaceAt, place_at};
 use crate::{Error, rows};
 use chrono::NaiveDate;
-use hosewright_core::care::{Aged, DueRow, Inspection, Meter, OnSince, Rules, Spot, grade, standing};
+use hosewright_core::care::{
+    Aged, DueRow, Inspection, Meter, OnSince, Rules, Spot, Standing, grade, standing,
+};
 use hosewright_core::catalogue::{Catalogue, Demand, Stake};
 use hosewright_core::check::Verdict;
 use hosewright_core::quantity::{Dn, Millimetres};
@@ -46,9 +48,13 @@ pub(crate) struct Facts {
 impl Facts {
     /// All that falls due of it.
     pub fn due(&self, rules: &Rules<'_>, on: NaiveDate) -> Vec<DueRow> {
-        let ages = self.at.is_some() || self.state == "made";
-        if ages { self.aged.due(rules, &self.spot, on) } else { Vec::new() }
+        if ages(self.at.is_some(), &self.state) { self.aged.due(rules, &self.spot, on) } else { Vec::new() }
     }
+}
+
+/// Whether a hose falls due at all: one that sits somewhere, or waits to.
+fn ages(sits: bool, state: &str) -> bool {
+    sits || state == "made"
 }
 
 /// The facts in a row of [`FACTS`].
@@ -57,19 +63,6 @@ pub(crate) fn facts(row: &Row<'_>) -> rusqlite::Result<Facts> {
     let at = place.map(|_| place_at(row)).transpose()?;
     let (standard, kind): (Option<String>, Option<String>) = (row.get("standard")?, row.get("kind")?);
     let dn = row.get::<_, Option<f64>>("dn")?.and_then(Dn::new);
-    let read_on: Option<NaiveDate> = rows::optional(row, "read_on")?;
-    let meter = match read_on {
-        Some(read_on) => Some(Meter { read_on, hours: row.get("hours")?, per_day: row.get("per_day")? }),
-        None => None,
-    };
-    let on = match &at {
-        Some(_) => Some(OnSince {
-            day: rows::optional(row, "on_date")?,
-            already_there: row.get("already_there")?,
-            hours: row.get("on_hours")?,
-        }),
-        None => None,
-    };
     let stakes: Option<String> = row.get("stakes")?;
     Ok(Facts {
         code: rows::parsed(row, "code")?,
@@ -77,25 +70,48 @@ pub(crate) fn facts(row: &Row<'_>) -> rusqlite::Result<Facts> {
         hose: standard.zip(kind).zip(dn).map(|((standard, kind), dn)| (standard, kind, dn)),
         length_mm: row.get::<_, Option<f64>>("length_mm")?.map(Millimetres),
         new_on: rows::optional(row, "new_on")?,
-        spot: Spot {
-            place: at.as_ref().map(|at| at.place),
-            machine: at.as_ref().and_then(|at| at.machine),
-            site: at.as_ref().and_then(|at| at.site),
-            line: rows::named::<Line>(row, "line")?,
-            demand: rows::named::<Demand>(row, "demand")?,
-        },
-        aged: Aged {
-            assembled: rows::optional(row, "assembled")?,
-            hose_made: rows::optional(row, "hose_made")?,
-            on,
-            inspected: rows::optional(row, "inspected")?,
-            standing: rows::json(row, "standing")?,
-            meter,
-        },
+        spot: spot(row)?,
+        aged: aged(row, rows::optional(row, "inspected")?, rows::json(row, "standing")?)?,
         grade: rows::named(row, "grade")?,
         stakes: stakes.and_then(|text| serde_json::from_str(&text).ok()),
         consequence: row.get("consequence")?,
         at,
+    })
+}
+
+/// Where it sits, as far as rules go.
+fn spot(row: &Row<'_>) -> rusqlite::Result<Spot> {
+    Ok(Spot {
+        place: rows::optional(row, "place")?,
+        machine: rows::optional(row, "machine")?,
+        site: rows::optional(row, "site")?,
+        line: rows::named::<Line>(row, "line")?,
+        demand: rows::named::<Demand>(row, "demand")?,
+    })
+}
+
+/// How old it is, with what was seen on it.
+fn aged(row: &Row<'_>, inspected: Option<NaiveDate>, standing: Vec<Standing>) -> rusqlite::Result<Aged> {
+    let read_on: Option<NaiveDate> = rows::optional(row, "read_on")?;
+    let meter = match read_on {
+        Some(read_on) => Some(Meter { read_on, hours: row.get("hours")?, per_day: row.get("per_day")? }),
+        None => None,
+    };
+    let on = match row.get::<_, Option<String>>("place")? {
+        Some(_) => Some(OnSince {
+            day: rows::optional(row, "on_date")?,
+            already_there: row.get("already_there")?,
+            hours: row.get("on_hours")?,
+        }),
+        None => None,
+    };
+    Ok(Aged {
+        assembled: rows::optional(row, "assembled")?,
+        hose_made: rows::optional(row, "hose_made")?,
+        on,
+        inspected,
+        standing,
+        meter,
     })
 }
 
@@ -104,17 +120,28 @@ pub(super) fn project(db: &Connection, code: TagCode, rules: &Rules<'_>) -> Resu
     let key = code.to_string();
     db.prepare_cached("DELETE FROM due WHERE code = ?1")?.execute([&key])?;
     db.prepare_cached("DELETE FROM hose WHERE code = ?1")?.execute([&key])?;
-    let inspections = inspections(db, &key)?;
-    let last = inspections.iter().max_by_key(|inspection| inspection.date);
-    let grade = last.map(worst);
-    let standing = standing(Catalogue::embedded(), &inspections);
-    let is_known = insert(db, &key, last.map(|last| last.date), grade, &serde_json::to_string(&standing)?)?;
-    if !is_known {
+    let mut statement = db.prepare_cached(include_str!("stands.sql"))?;
+    let mut found = statement.query([&key])?;
+    let Some(row) = found.next()? else { return Ok(()) };
+    let (made, sat): (bool, bool) = (row.get("made")?, row.get("sat")?);
+    if !made && !sat {
         return Ok(());
     }
-    let mut statement = db.prepare_cached(concat!(include_str!("facts.sql"), "WHERE h.code = ?1"))?;
-    let facts = statement.query_row([&key], facts)?;
-    let due = facts.due(rules, NaiveDate::MIN);
+    let inspections = inspections(db, &key)?;
+    let last = inspections.iter().max_by_key(|inspection| inspection.date);
+    let standing = standing(Catalogue::embedded(), &inspections);
+    let seen = Seen {
+        inspected: last.map(|last| last.date),
+        grade: last.map(worst),
+        standing: serde_json::to_string(&standing)?,
+    };
+    let (state, spot) = (state(row, sat)?, spot(row)?);
+    let due = if ages(spot.place.is_some(), state) {
+        aged(row, seen.inspected, standing)?.due(rules, &spot, NaiveDate::MIN)
+    } else {
+        Vec::new()
+    };
+    insert(db, &key, row, state, &seen, &due)?;
     let mut insert = db.prepare_cached(
         "INSERT INTO due (code, what, day, stop_day, machine, site) VALUES (?1, ?2, ?3, ?4, ?5, ?6)",
     )?;
@@ -124,15 +151,19 @@ pub(super) fn project(db: &Connection, code: TagCode, rules: &Rules<'_>) -> Resu
             row.what.name(),
             day(row.due),
             row.stop_from.map_or_else(|| NEVER.to_owned(), |day| day.to_string()),
-            facts.spot.machine.map(|machine| machine.to_string()),
-            facts.spot.site.map(|site| site.to_string()),
+            spot.machine.map(|machine| machine.to_string()),
+            spot.site.map(|site| site.to_string()),
         ])?;
     }
-    if let Some(next) = due.iter().min_by_key(|row| (row.due, row.what)) {
-        db.prepare_cached("UPDATE hose SET next_day = ?2, next_what = ?3 WHERE code = ?1")?
-            .execute(params![key, day(next.due), next.what.name()])?;
-    }
     Ok(())
+}
+
+/// What inspections saw of it.
+struct Seen {
+    inspected: Option<NaiveDate>,
+    grade: Option<Verdict>,
+    /// What stands, JSON.
+    standing: String,
 }
 
 fn day(due: Option<NaiveDate>) -> String {
@@ -153,35 +184,34 @@ fn inspections(db: &Connection, key: &str) -> Result<Vec<Inspection>, Error> {
     Ok(inspections.collect::<Result<_, _>>()?)
 }
 
-/// Writes how it stands; false where nothing is recorded of it.
-fn insert(
-    db: &Connection,
-    key: &str,
-    inspected: Option<NaiveDate>,
-    grade: Option<Verdict>,
-    standing: &str,
-) -> Result<bool, Error> {
-    let mut statement = db.prepare_cached(include_str!("stands.sql"))?;
-    let mut found = statement.query([key])?;
-    let Some(row) = found.next()? else { return Ok(false) };
-    let (made, sat): (bool, bool) = (row.get("made")?, row.get("sat")?);
-    if !made && !sat {
-        return Ok(false);
-    }
-    let place: Option<String> = row.get("place")?;
-    let state = match () {
+/// Where it stands in its life.
+fn state(row: &Row<'_>, sat: bool) -> rusqlite::Result<&'static str> {
+    Ok(match () {
         () if row.get("withdrawn")? => "withdrawn",
-        () if place.is_some() => "fitted",
+        () if row.get::<_, Option<String>>("place")?.is_some() => "fitted",
         () if row.get::<_, Option<bool>>("failed_proof")?.unwrap_or(false) => "failed-proof",
         () if sat => "taken-off",
         () => "made",
-    };
+    })
+}
+
+/// Writes how it stands.
+fn insert(
+    db: &Connection,
+    key: &str,
+    row: &Row<'_>,
+    state: &str,
+    seen: &Seen,
+    due: &[DueRow],
+) -> Result<(), Error> {
     let new_on: Option<String> = if row.get("was_old")? { None } else { row.get("new_on")? };
     let text = |column: &str| row.get::<_, Option<String>>(column);
+    let next = due.iter().min_by_key(|row| (row.due, row.what));
     db.prepare_cached(
         "INSERT INTO hose (code, state, standard, kind, dn, length_mm, hose_made, assembled, new_on, place, machine,
-                           site, line, demand, on_date, already_there, on_hours, inspected, grade, standing)
-         VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15, ?16, ?17, ?18, ?19, ?20)",
+                           site, line, demand, on_date, already_there, on_hours, inspected, grade, standing, next_day,
+                           next_what)
+         VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15, ?16, ?17, ?18, ?19, ?20, ?21, ?22)",
     )?
     .execute(params![
         key,
@@ -193,7 +223,7 @@ fn insert(
         text("hose_made")?,
         text("assembled")?,
         new_on,
-        place,
+        text("place")?,
         text("machine")?,
         text("site")?,
         text("line")?,
@@ -201,9 +231,11 @@ fn insert(
         text("on_date")?,
         row.get::<_, bool>("already_there")?,
         row.get::<_, Option<f64>>("on_hours")?,
-        inspected.map(|day| day.to_string()),
-        grade.map(crate::project::grade_name),
-        standing,
+        seen.inspected.map(|day| day.to_string()),
+        seen.grade.map(crate::project::grade_name),
+        seen.standing,
+        next.map(|next| day(next.due)),
+        next.map(|next| next.what.name()),
     ])?;
-    Ok(true)
+    Ok(())
 }

@@ -94,10 +94,12 @@ impl Touched {
             }
         }
         let Self { hoses, places, machines, sites, .. } = self;
-        hoses.iter().try_for_each(|code| search::hose(db, *code))?;
-        places.iter().try_for_each(|place| search::place(db, *place))?;
-        machines.iter().try_for_each(|machine| search::machine(db, *machine))?;
-        sites.iter().try_for_each(|site| search::site(db, *site))
+        let mut words = search::Words::new(db);
+        hoses.iter().try_for_each(|code| words.hose(*code))?;
+        places.iter().try_for_each(|place| words.place(*place))?;
+        machines.iter().try_for_each(|machine| words.machine(*machine))?;
+        sites.iter().try_for_each(|site| words.site(*site))?;
+        words.put()
     }
 }
 
@@ -111,13 +113,15 @@ pub(crate) fn all(db: &Connection) -> Result<(), Error> {
         meter::project(db, machine).map(|_| ())
     })?;
     let rules = rules(db)?;
+    let mut words = search::Words::new(db);
     each(db, "SELECT code AS id FROM assembly UNION SELECT code FROM stint", |code| {
         hose::project(db, code, &rules)?;
-        search::hose(db, code)
+        words.hose(code)
     })?;
-    each(db, "SELECT place AS id FROM place", |place| search::place(db, place))?;
-    each(db, "SELECT machine AS id FROM machine", |machine| search::machine(db, machine))?;
-    each(db, "SELECT site AS id FROM site", |site| search::site(db, site))
+    each(db, "SELECT place AS id FROM place", |place| words.place(place))?;
+    each(db, "SELECT machine AS id FROM machine", |machine| words.machine(machine))?;
+    each(db, "SELECT site AS id FROM site", |site| words.site(site))?;
+    words.put()
 }
 
 /// The rules that hold in this register.

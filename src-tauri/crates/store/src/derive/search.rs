@@ -20,79 +20,117 @@ const COUNT_BITS: u32 = 19;
 const LAST_MS: i64 = (1 << (KIND_BITS - COUNT_BITS)) - 1;
 const LAST_COUNT: i64 = (1 << COUNT_BITS) - 1;
 
-pub(super) fn hose(db: &Connection, code: TagCode) -> Result<(), Error> {
-    let tracks = [Track::Made(code), Track::Whereabouts(code), Track::Inspections(code), Track::Labels(code)];
-    let text = "SELECT coalesce(a.folded, lower(h.code)) || ' ' || coalesce(p.folded, '') || ' '
-                       || coalesce(m.folded, '') || ' ' || coalesce(t.folded, '')
-                FROM hose h LEFT JOIN assembly a ON a.code = h.code
-                LEFT JOIN place p ON p.place = h.place
-                LEFT JOIN machine m ON m.machine = h.machine
-                LEFT JOIN site t ON t.site = h.site
-                WHERE h.code = ?1";
-    keep(db, ("hose", HOSES), &code.to_string(), text, &tracks)
+/// How many things are put at once: as many as are held in the memory.
+const AT_ONCE: usize = 10_000;
+
+/// Things whose words are put anew where they are searched, in the order of their numbers: what is searched grows at its
+/// end fast, and in any other order slowly.
+pub(super) struct Words<'a> {
+    db: &'a Connection,
+    things: Vec<Thing>,
 }
 
-pub(super) fn place(db: &Connection, place: PlaceId) -> Result<(), Error> {
-    let text = "SELECT p.folded || ' ' || coalesce(m.folded, '') || ' ' || coalesce(t.folded, '')
-                FROM place p LEFT JOIN machine m ON m.machine = p.machine LEFT JOIN site t ON t.site = m.site
-                WHERE p.place = ?1";
-    keep(db, ("place", PLACES), &place.to_string(), text, &[Track::Place(place)])
+/// A thing with its words; none where it is no more.
+struct Thing {
+    kind: &'static str,
+    key: String,
+    had: Option<i64>,
+    now: Option<(i64, String)>,
 }
 
-pub(super) fn machine(db: &Connection, machine: MachineId) -> Result<(), Error> {
-    let text = "SELECT m.folded || ' ' || coalesce(t.folded, '')
-                FROM machine m LEFT JOIN site t ON t.site = m.site WHERE m.machine = ?1";
-    keep(db, ("machine", MACHINES), &machine.to_string(), text, &[Track::Machine(machine)])
-}
-
-pub(super) fn site(db: &Connection, site: SiteId) -> Result<(), Error> {
-    let text = "SELECT folded FROM site WHERE site = ?1";
-    keep(db, ("site", SITES), &site.to_string(), text, &[Track::Site(site)])
-}
-
-/// Puts the words of a thing where what was recorded of it last puts it; takes them away where it is no more. Its kind
-/// comes with the first number of it.
-fn keep(
-    db: &Connection,
-    (kind, first): (&str, i64),
-    id: &str,
-    text: &str,
-    tracks: &[Track],
-) -> Result<(), Error> {
-    let had: Option<i64> = db
-        .prepare_cached("SELECT id FROM found WHERE key = ?1 AND kind = ?2")?
-        .query_row([id, kind], |row| row.get(0))
-        .optional()?;
-    if let Some(had) = had {
-        db.prepare_cached("DELETE FROM words WHERE rowid = ?1")?.execute([had])?;
-        db.prepare_cached("DELETE FROM found WHERE id = ?1")?.execute([had])?;
+impl<'a> Words<'a> {
+    pub fn new(db: &'a Connection) -> Self {
+        Self { db, things: Vec::new() }
     }
-    let text: Option<String> = db.prepare_cached(text)?.query_row([id], |row| row.get(0)).optional()?;
-    let Some(text) = text else { return Ok(()) };
-    let number = number(db, first, tracks)?;
-    db.prepare_cached("INSERT INTO found (id, kind, key) VALUES (?1, ?2, ?3)")?
-        .execute(params![number, kind, id])?;
-    db.prepare_cached("INSERT INTO words (rowid, text) VALUES (?1, ?2)")?.execute(params![number, text])?;
-    Ok(())
+
+    pub fn hose(&mut self, code: TagCode) -> Result<(), Error> {
+        let tracks =
+            [Track::Made(code), Track::Whereabouts(code), Track::Inspections(code), Track::Labels(code)];
+        let text = "SELECT coalesce(a.folded, lower(h.code)) || ' ' || coalesce(p.folded, '') || ' '
+                           || coalesce(m.folded, '') || ' ' || coalesce(t.folded, '')
+                    FROM hose h LEFT JOIN assembly a ON a.code = h.code
+                    LEFT JOIN place p ON p.place = h.place
+                    LEFT JOIN machine m ON m.machine = h.machine
+                    LEFT JOIN site t ON t.site = h.site
+                    WHERE h.code = ?1";
+        self.add(("hose", HOSES), code.to_string(), text, &tracks)
+    }
+
+    pub fn place(&mut self, place: PlaceId) -> Result<(), Error> {
+        let text = "SELECT p.folded || ' ' || coalesce(m.folded, '') || ' ' || coalesce(t.folded, '')
+                    FROM place p LEFT JOIN machine m ON m.machine = p.machine LEFT JOIN site t ON t.site = m.site
+                    WHERE p.place = ?1";
+        self.add(("place", PLACES), place.to_string(), text, &[Track::Place(place)])
+    }
+
+    pub fn machine(&mut self, machine: MachineId) -> Result<(), Error> {
+        let text = "SELECT m.folded || ' ' || coalesce(t.folded, '')
+                    FROM machine m LEFT JOIN site t ON t.site = m.site WHERE m.machine = ?1";
+        self.add(("machine", MACHINES), machine.to_string(), text, &[Track::Machine(machine)])
+    }
+
+    pub fn site(&mut self, site: SiteId) -> Result<(), Error> {
+        let text = "SELECT folded FROM site WHERE site = ?1";
+        self.add(("site", SITES), site.to_string(), text, &[Track::Site(site)])
+    }
+
+    /// Notes a thing. Its kind comes with the first number of it.
+    fn add(
+        &mut self,
+        (kind, first): (&'static str, i64),
+        key: String,
+        text: &str,
+        tracks: &[Track],
+    ) -> Result<(), Error> {
+        let had = self
+            .db
+            .prepare_cached("SELECT id FROM found WHERE key = ?1 AND kind = ?2")?
+            .query_row([&key, kind], |row| row.get(0))
+            .optional()?;
+        let text: Option<String> =
+            self.db.prepare_cached(text)?.query_row([&key], |row| row.get(0)).optional()?;
+        let now = text.map(|text| Ok::<_, Error>((number(self.db, first, tracks)?, text))).transpose()?;
+        self.things.push(Thing { kind, key, had, now });
+        if self.things.len() >= AT_ONCE { self.put() } else { Ok(()) }
+    }
+
+    /// Puts what was noted.
+    pub fn put(&mut self) -> Result<(), Error> {
+        let mut things = std::mem::take(&mut self.things);
+        things.sort_unstable_by_key(|thing| thing.had);
+        for had in things.iter().filter_map(|thing| thing.had) {
+            self.db.prepare_cached("DELETE FROM words WHERE rowid = ?1")?.execute([had])?;
+            self.db.prepare_cached("DELETE FROM found WHERE id = ?1")?.execute([had])?;
+        }
+        things.sort_unstable_by_key(|thing| thing.now.as_ref().map(|(number, _)| *number));
+        let mut taken = self.db.prepare_cached("SELECT 1 FROM found WHERE id = ?1")?;
+        let mut found = self.db.prepare_cached("INSERT INTO found (id, kind, key) VALUES (?1, ?2, ?3)")?;
+        let mut words = self.db.prepare_cached("INSERT INTO words (rowid, text) VALUES (?1, ?2)")?;
+        let mut last = i64::MIN;
+        for Thing { kind, key, now, .. } in things {
+            let Some((number, text)) = now else { continue };
+            let mut number = number.max(last.saturating_add(1));
+            while taken.exists([number])? {
+                number += 1;
+            }
+            found.execute(params![number, kind, key])?;
+            words.execute(params![number, text])?;
+            last = number;
+        }
+        Ok(())
+    }
 }
 
-/// A free number by the time of the last event of those tracks.
+/// The number by the time of the last event of those tracks; it may be another's already.
 fn number(db: &Connection, first: i64, tracks: &[Track]) -> Result<i64, Error> {
-    let mut last: Option<(i64, i64)> = None;
     let mut statement = db.prepare_cached(
-        "SELECT e.ms, e.count FROM track t JOIN event e ON e.device = t.device AND e.number = t.number
-         WHERE t.key = ?1 ORDER BY e.ms DESC, e.count DESC LIMIT 1",
+        "SELECT max((min(e.ms, ?5) << ?6) + min(e.count, ?7))
+         FROM track t JOIN event e ON e.device = t.device AND e.number = t.number WHERE t.key IN (?1, ?2, ?3, ?4)",
     )?;
-    for track in tracks {
-        let of_track =
-            statement.query_row([track.to_string()], |row| Ok((row.get(0)?, row.get(1)?))).optional()?;
-        last = last.max(of_track);
-    }
-    let (ms, count) = last.unwrap_or_default();
-    let mut number = first + (ms.clamp(0, LAST_MS) << COUNT_BITS) + count.clamp(0, LAST_COUNT);
-    let mut taken = db.prepare_cached("SELECT 1 FROM found WHERE id = ?1")?;
-    while taken.exists([number])? {
-        number += 1;
-    }
-    Ok(number)
+    let key = |at: usize| tracks.get(at).map(ToString::to_string);
+    let last: Option<i64> = statement
+        .query_row(params![key(0), key(1), key(2), key(3), LAST_MS, COUNT_BITS, LAST_COUNT], |row| {
+            row.get(0)
+        })?;
+    Ok(first + last.unwrap_or_default())
 }

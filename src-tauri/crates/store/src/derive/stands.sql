@@ -3,7 +3,7 @@ SELECT a.code IS NOT NULL AS made, a.standard, a.kind, a.dn, a.length_mm, a.hose
        s.place, p.machine, m.site,
        coalesce(json_extract(p.content, '$.service.line'), json_extract(p.content, '$.line')) AS line,
        coalesce(json_extract(p.content, '$.demand'), m.demand) AS demand,
-       s.on_date, coalesce(s.already_there, 0) AS already_there, s.on_hours,
+       s.on_date, coalesce(s.already_there, 0) AS already_there, s.on_hours, r.read_on, r.hours, r.per_day,
        EXISTS (SELECT 1 FROM stint x WHERE x.code = c.code) AS sat,
        (SELECT x.on_date FROM stint x WHERE x.code = c.code AND x.already_there = 0
         ORDER BY x.position LIMIT 1) AS new_on,
@@ -14,5 +14,6 @@ LEFT JOIN assembly a ON a.code = c.code
 LEFT JOIN stint s ON s.code = c.code AND s.off_version IS NULL
 LEFT JOIN place p ON p.place = s.place
 LEFT JOIN machine m ON m.machine = p.machine
+LEFT JOIN meter r ON r.machine = p.machine
 ORDER BY s.position DESC
 LIMIT 1
