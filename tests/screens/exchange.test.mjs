@@ -86,7 +86,7 @@ for (const size of sizes) {
     await ask(two.url, "share.exchange", {});
 
     await page.getByRole("button", { name: /^Exchange now/ }).click();
-    const van = page.getByRole("button", { name: /^caution Van 2|Van 2/ });
+    const van = page.getByRole("button", { name: /Van 2/ });
     await van.click();
     await page.getByText(mark).waitFor();
     await page.getByText(/Far quarry/).waitFor();

@@ -816,7 +816,7 @@ points_mm: Array<[number, number, number]>, };
  * What happened. Every body is written whole; a correction is a new body of the same kind in an
  * event that builds on the old one.
  */
-export type Body = { "kind": "device-named" } & DeviceNamed | { "kind": "device-key" } & DeviceKeyTold | { "kind": "site-named" } & Site | { "kind": "machine-set" } & Machine | { "kind": "hours-read" } & HoursRead | { "kind": "circuit-set" } & Circuit | { "kind": "place-set" } & Place | { "kind": "assembly-made" } & Assembly | { "kind": "fitted" } & Fitted | { "kind": "taken-off" } & TakenOff | { "kind": "inspected" } & Inspected | { "kind": "surveyed" } & Surveyed | { "kind": "policy-set" } & PolicySet | { "kind": "stock-changed" } & StockChanged | { "kind": "stock-moved" } & StockMoved | { "kind": "stock-placed" } & StockPlaced | { "kind": "price-set" } & PriceSet | { "kind": "piece-set" } & Piece | { "kind": "piece-changed" } & PieceChanged | { "kind": "overridden" } & Overridden | { "kind": "photo-added" } & PhotoAdded | { "kind": "labelled" } & Labelled | { "kind": "tag-withdrawn" } & TagWithdrawn | { "kind": "noted" } & Noted | { "kind": "voided" } & Voided;
+export type Body = { "kind": "device-named" } & DeviceNamed | { "kind": "device-key" } & DeviceKeyTold | { "kind": "device-admitted" } & DeviceAdmitted | { "kind": "device-withdrawn" } & DeviceWithdrawn | { "kind": "site-named" } & Site | { "kind": "machine-set" } & Machine | { "kind": "hours-read" } & HoursRead | { "kind": "circuit-set" } & Circuit | { "kind": "place-set" } & Place | { "kind": "assembly-made" } & Assembly | { "kind": "fitted" } & Fitted | { "kind": "taken-off" } & TakenOff | { "kind": "inspected" } & Inspected | { "kind": "surveyed" } & Surveyed | { "kind": "policy-set" } & PolicySet | { "kind": "stock-changed" } & StockChanged | { "kind": "stock-moved" } & StockMoved | { "kind": "stock-placed" } & StockPlaced | { "kind": "price-set" } & PriceSet | { "kind": "piece-set" } & Piece | { "kind": "piece-changed" } & PieceChanged | { "kind": "overridden" } & Overridden | { "kind": "photo-added" } & PhotoAdded | { "kind": "labelled" } & Labelled | { "kind": "tag-withdrawn" } & TagWithdrawn | { "kind": "noted" } & Noted | { "kind": "voided" } & Voided;
 
 /**
  * A part to fetch.
@@ -2010,6 +2010,36 @@ events: number,
 latest: string, };
 
 /**
+ * A device is admitted to a fleet, or gets another role there.
+ */
+export type DeviceAdmitted = { 
+/**
+ * The founder of the fleet it is about.
+ */
+founder: DevicePublic, 
+/**
+ * Which device.
+ */
+device: DeviceId, 
+/**
+ * The public key that it told.
+ */
+public_key: DevicePublic, 
+/**
+ * As what.
+ */
+role: MemberRole, 
+/**
+ * What it wrote after this number is judged by that role.
+ */
+after: number, 
+/**
+ * Signature (Ed25519, in base 32) by the device that writes it, for its place in that device's series. The register
+ * signs as it writes.
+ */
+signature: string, };
+
+/**
  * A device that writes: one register file on one phone or desk computer.
  */
 export type DeviceId = string;
@@ -2032,7 +2062,11 @@ signature: string, };
  * Another device that told its public key.
  */
 export type DeviceKnown = { 
-device: DeviceId, standing: MemberStanding, stays: number | null, judged_here: boolean, /**
+/**
+ * Its id in the records.
+ */
+device: DeviceId, 
+/**
  * What people call it, where it has a name.
  */
 name: string | null, 
@@ -2043,7 +2077,19 @@ public_key: DevicePublic,
 /**
  * Ten characters of that, to be compared by eye.
  */
-mark: string, };
+mark: string, 
+/**
+ * How it stands in the fleet.
+ */
+standing: MemberStanding, 
+/**
+ * The last number of its series that stays, where it was withdrawn.
+ */
+stays: number | null, 
+/**
+ * Whether this device's word on it would count.
+ */
+judged_here: boolean, };
 
 /**
  * The name of the device that writes it, such as `Van 2`.
@@ -2071,6 +2117,27 @@ public_key: DevicePublic,
  * Ten characters of that, to be compared by eye.
  */
 mark: string, };
+
+/**
+ * A lost device belongs to the fleet no more. What it wrote before stays.
+ */
+export type DeviceWithdrawn = { 
+/**
+ * The founder of the fleet it is about.
+ */
+founder: DevicePublic, 
+/**
+ * Which device.
+ */
+device: DeviceId, 
+/**
+ * The last number of its series that stays.
+ */
+after: number, 
+/**
+ * Signature as of [`DeviceAdmitted::signature`].
+ */
+signature: string, };
 
 /**
  * Where the diameter over the cover comes from.
@@ -3539,6 +3606,19 @@ since: string,
 from: string | null, };
 
 /**
+ * A device to be admitted, or to get another role.
+ */
+export type FleetAdmit = { 
+/**
+ * Which.
+ */
+device: DeviceId, 
+/**
+ * As what.
+ */
+role: MemberRole, };
+
+/**
  * A fleet to be begun.
  */
 export type FleetBegin = { 
@@ -3627,7 +3707,7 @@ export type FleetRole = "own" | "partner";
  * what stands on the other device's screen.
  */
 export type FleetSeen = { 
-founder: string | null, /**
+/**
  * What its people call it.
  */
 name: string, 
@@ -3642,13 +3722,30 @@ from: string,
 /**
  * What people call that device, where its key came with its records.
  */
-from_name: string | null, };
+from_name: string | null, 
+/**
+ * Mark of the device that founded the fleet; none where it is open.
+ */
+founder: string | null, };
+
+/**
+ * A lost device to be withdrawn.
+ */
+export type FleetWithdraw = { 
+/**
+ * Which.
+ */
+device: DeviceId, 
+/**
+ * The last number of its series that stays; without it, all that has come here does.
+ */
+after?: number | null, };
 
 /**
  * This device and the fleets whose key it has.
  */
 export type Fleets = { 
-standing: MemberStanding, founder: string | null, /**
+/**
  * This device.
  */
 device: DeviceShown, 
@@ -3656,6 +3753,14 @@ device: DeviceShown,
  * The fleet it makes tags for.
  */
 own: Fleet | null, 
+/**
+ * How this device stands in that fleet.
+ */
+standing: MemberStanding, 
+/**
+ * Mark of the device that founded the fleet; none where it is open, so that every device of it counts.
+ */
+founder: string | null, 
 /**
  * Fleets whose tags it knows.
  */
@@ -5489,6 +5594,50 @@ near: [number | null, number | null] | null,
 curve: Array<[number, number]>, };
 
 /**
+ * Why an event does not count.
+ */
+export type LeftOut = "waits" | "role" | "withdrawn" | "forged" | "senior";
+
+/**
+ * What does not count.
+ */
+export type LeftOutList = { 
+/**
+ * The latest first, 200 at most.
+ */
+events: Array<Unheard>, };
+
+/**
+ * How much of a device does not count, for one reason.
+ */
+export type LeftOutOf = { 
+/**
+ * Which.
+ */
+device: DeviceId, 
+/**
+ * What people call it.
+ */
+name: string | null, 
+/**
+ * Why.
+ */
+why: LeftOut, 
+/**
+ * How many of its events.
+ */
+count: number, };
+
+/**
+ * Whose.
+ */
+export type LeftOutQuestion = { 
+/**
+ * The device that wrote it.
+ */
+device: DeviceId, };
+
+/**
  * How the length changes under pressure, with where that comes from.
  */
 export type LengthChange = { 
@@ -6045,6 +6194,16 @@ probability: number, };
  * What happens to a wrong pair.
  */
 export type Mechanism = "strips-and-blows-off" | "few-threads-caught" | "binds-and-leaks" | "wedges-and-splits" | "weeps-along-thread" | "leaks-at-seat" | "no-seal" | "ring-extrudes" | "pulls-out" | "screws-bend" | "half-locks" | "fits-both";
+
+/**
+ * What a member may do. Each may do what those before it may.
+ */
+export type MemberRole = "reader" | "technician" | "planner";
+
+/**
+ * How a device stands in a fleet.
+ */
+export type MemberStanding = "open" | "waits" | "reader" | "technician" | "planner" | "founder" | "withdrawn";
 
 /**
  * What a merge did.
@@ -8333,7 +8492,7 @@ export type SeatShape = "convex" | "concave" | "flat";
  * A segment that was refused.
  */
 export type SegmentRefused = { 
-copied: boolean, /**
+/**
  * Whose series.
  */
 device: DeviceId, 
@@ -8341,6 +8500,10 @@ device: DeviceId,
  * Its first event.
  */
 from: number, 
+/**
+ * Two programs wrote as that device.
+ */
+copied: boolean, 
 /**
  * Why, in words.
  */
@@ -8599,7 +8762,7 @@ secret?: string | null, };
  * What was exchanged, and what waits.
  */
 export type Shared = { 
-standing: MemberStanding, left_out: Array<LeftOutOf>, /**
+/**
  * Where; none before it was chosen.
  */
 url: string | null, 
@@ -8619,6 +8782,14 @@ sent: number,
  * The other devices, as far as what they wrote has come here.
  */
 devices: Array<Device>, 
+/**
+ * How this device stands in its fleet.
+ */
+standing: MemberStanding, 
+/**
+ * What came here and does not count, by device and reason.
+ */
+left_out: Array<LeftOutOf>, 
 /**
  * The last exchange; none before the first.
  */
@@ -10873,6 +11044,27 @@ what: Begun, };
 export type Unfitted = "too-few-failures" | "no-maximum";
 
 /**
+ * An event that does not count.
+ */
+export type Unheard = { 
+/**
+ * Which.
+ */
+event: EventRef, 
+/**
+ * When it was written, by the writing device's logical clock.
+ */
+time: string, 
+/**
+ * Why.
+ */
+why: LeftOut, 
+/**
+ * What it is about.
+ */
+about: Contradiction, };
+
+/**
  * The probability that a hose is none of the catalogue's.
  */
 export type UnknownHose = { 
@@ -11158,12 +11350,12 @@ export interface Commands {
   'fleet.join': { input: FleetJoin; output: Answer<Fleets> };
   'fleet.leave': { input: FleetLeave; output: Answer<Fleets> };
   'fleet.found': { input: Nothing; output: Answer<Fleets> };
-  'fleet.admit': { input: { device: DeviceId; role: MemberRole }; output: Answer<Fleets> };
-  'fleet.withdraw': { input: { device: DeviceId; after?: number | null }; output: Answer<Fleets> };
-  'share.left-out': { input: { device: DeviceId }; output: Answer<LeftOutList> };
+  'fleet.admit': { input: FleetAdmit; output: Answer<Fleets> };
+  'fleet.withdraw': { input: FleetWithdraw; output: Answer<Fleets> };
   'share.show': { input: Nothing; output: Answer<Shared> };
   'share.set': { input: ShareSet; output: Answer<Shared> };
   'share.exchange': { input: Nothing; output: Answer<Exchanged> };
+  'share.left-out': { input: LeftOutQuestion; output: Answer<LeftOutList> };
   'job.keep': { input: Keep; output: Answer<Job> };
   'job.list': { input: Nothing; output: Answer<Jobs> };
   'job.close': { input: Job; output: Answer<Job> };
@@ -11204,10 +11396,3 @@ export interface Commands {
   'diagnose': { input: Nothing; output: FileMade };
   'register.restore': { input: RestoreQuestion; output: Answer<Verified> };
 }
-
-export type MemberStanding = "open" | "waits" | "reader" | "technician" | "planner" | "founder" | "withdrawn";
-export type MemberRole = "reader" | "technician" | "planner";
-export type LeftOut = "waits" | "role" | "withdrawn" | "forged" | "senior";
-export type LeftOutOf = { device: DeviceId, name: string | null, why: LeftOut, count: number };
-export type Unheard = { event: EventRef, time: string, why: LeftOut, about: Contradiction };
-export type LeftOutList = { events: Array<Unheard> };

@@ -26,7 +26,8 @@ export function toldWords({ told, hose }: Contradiction): string {
   return told.map((one) => say('van-told', { kind: kindWords(one, hose), by: by(one) })).join('; ');
 }
 
-function kindWords(told: Told, about: string | null): string {
+/** The kind of what was told, and of which hose where that is not said already. */
+export function kindWords(told: Told, about: string | null): string {
   const kind = told.kind in kinds ? say(kinds[told.kind as keyof typeof kinds]) : told.kind;
   return told.hose && !about ? `${told.hose} ${kind}` : kind;
 }
