@@ -4,81 +4,15 @@ import assert from 'node:assert/strict';
 import test from 'node:test';
 import { faint, stumbles, violations } from './looks.mjs';
 import { states } from './states.mjs';
-import { answered, ask, browse, demo, hosewright, open, phone, serve, sizes } from './support.mjs';
-import { catalogue } from '../../ui/tools/catalogues.mjs';
+import { ask, browse, open, phone, serve, sizes } from './support.mjs';
+import { go, named, stocked } from './walker.mjs';
 
 const THEMES = ['light', 'dark', 'sun'];
 /** What another look may change: the rest of axe's rules read the page, not its colours. */
 const COLOURS = ['color-contrast', 'link-in-text-block'];
+/** States show what they say where something is refused: no flow, a code on no record, a hose that stops. */
+const REFUSED = ['make', 'oil', 'register.show'];
 const only = process.env.ONLY ? new RegExp(process.env.ONLY) : null;
-
-/** What the name of a button begins with: its words up to what is put into them. */
-function named(language) {
-  const words = catalogue(language);
-  return (id) => {
-    const said = words.get(id)?.text.split(/[{\n]/)[0];
-    assert.ok(said, `words for ${id}`);
-    return new RegExp(`^${said.trimEnd().replace(/[.*+?^${}()|[\]\\]/g, '\\$&')}`);
-  };
-}
-
-/** The demo's fleet and van, a machine, a place with its hose, and several hoses that are wanted at once. */
-async function stocked(url, db) {
-  const { catalogue: _, program: __, unreadable: ___, ...now } = await ask(url, 'settings.read', {});
-  await ask(url, 'settings.write', { ...now, ...demo('van.json') });
-  await ask(url, 'stock.change', { changes: demo('stock.json') });
-  const { machine } = JSON.parse(hosewright('register', '--db', db, 'show', 'Excavator 3', '--json'));
-  const { places } = await ask(url, 'register.machine', { machine: machine.machine });
-  const full = places.filter(({ hoses }) => hoses.length > 0);
-  const { hits } = await ask(url, 'register.search', { words: 'stick rod' });
-  const codes = full.map(({ hoses }) => hoses[0].code ?? hoses[0]);
-  return {
-    machine: machine.machine,
-    place: hits[0].at.place,
-    hose: codes[0],
-    hoses: codes.slice(0, 3),
-    wanted: full.slice(0, 4).map(({ place }) => ({ id: place.place, name: place.name, count: 1 })),
-  };
-}
-
-/** Brings the page to a state. */
-async function go(page, url, { job, at, taps = [], file }, name) {
-  if (job !== undefined) {
-    const { jobs } = await ask(url, 'job.list', {});
-    for (const { job } of jobs) await ask(url, 'job.close', { job });
-    if (job) await ask(url, 'job.keep', { job: null, content: job });
-    await page.evaluate(() => history.replaceState({ at: 'job' }, ''));
-    await page.reload();
-    await page.getByRole('navigation').first().waitFor();
-  }
-  // By way of another screen: what the last state opened is closed.
-  for (const screen of at ? [{ at: 'scan', part: 'log' }, at] : []) {
-    await page.evaluate((state) => {
-      history.pushState(state, '');
-      dispatchEvent(new PopStateEvent('popstate', { state }));
-      return new Promise((drawn) => requestAnimationFrame(drawn));
-    }, screen);
-  }
-  await answered(page);
-  for (const tap of taps) {
-    const what =
-      typeof tap === 'string'
-        ? page.getByRole('button', { name: name(tap) })
-        : tap.footer
-          ? page.getByRole('contentinfo').getByRole('button')
-          : page.getByRole('main').getByRole('list').getByRole('button');
-    await what.first().click();
-    await answered(page);
-  }
-  if (file) {
-    const [chooser] = await Promise.all([
-      page.waitForEvent('filechooser'),
-      page.getByRole('button', { name: name(file[0]) }).click(),
-    ]);
-    await chooser.setFiles(file[1]);
-    await answered(page);
-  }
-}
 
 const inTheme = (page, theme) => page.evaluate((name) => (document.documentElement.dataset.theme = name), theme);
 const inType = (page, percent) =>
@@ -112,7 +46,7 @@ for (const language of ['en', 'de', 'es']) {
   test(`every screen is sound in ${language}: three looks, three sizes, type of 200 %`, async (t) => {
     const [browser, { url, db }] = await Promise.all([browse(t), serve(t)]);
     const { wanted, ...fleet } = await stocked(url, db);
-    const page = await open(t, browser, url, phone, { may: ['make', 'check', 'oil', 'register.show', 'papers', 'quote'] });
+    const page = await open(t, browser, url, phone, { may: REFUSED });
     const { catalogue: _, program: __, unreadable: ___, ...now } = await ask(url, 'settings.read', {});
     await ask(url, 'settings.write', { ...now, language });
     page.setDefaultTimeout(6000);

@@ -46,7 +46,7 @@ export const states = ({ machine, place, hose, hoses }) => ({
   'find, a thread’s width': { job: reading('B', 'thread_diameter_mm') },
   'check, nothing known': { job: { step: 'check' } },
   'check, passed': { job: { step: 'check', ...checked } },
-  'check, stopped': { job: { step: 'check', spec, service: { ...checked.service, flow_l_min: 250, relief_pressure_bar: 400 } } },
+  'check, stopped': { job: { step: 'check', spec, service: { ...checked.service, flow_l_min: 250, relief_bar: 400 } } },
   'route, how the ports face': { job: { step: 'check', beside: 'route', ...routed } },
   route: { job: { step: 'check', beside: 'route', ...routed, route } },
   'oil, too fast': { job: { step: 'check', beside: 'oil', spec, service: { ...checked.service, flow_l_min: 150 } } },

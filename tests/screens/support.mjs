@@ -137,23 +137,37 @@ function hasten(times) {
   performance.now = () => now() * times;
 }
 
-/** How many questions of a page are not answered yet. */
+/** Between an answer and the question that it leads to passes less. */
+const STILL_MS = 250;
+
+/** How many questions of a page are not answered yet, and when the latest was asked or answered. */
 const calls = new WeakMap();
 
 function countCalls(page) {
-  let open = 0;
-  const isCall = (request) => request.url().includes('/api/');
-  page.on('request', (request) => (open += isCall(request) ? 1 : 0));
-  for (const end of ['requestfinished', 'requestfailed']) {
-    page.on(end, (request) => (open -= isCall(request) ? 1 : 0));
-  }
-  calls.set(page, () => open);
+  const now = { open: 0, latest: 0 };
+  const counts = (by) => (request) => {
+    if (!request.url().includes('/api/')) return;
+    now.open += by;
+    now.latest = Date.now();
+  };
+  page.on('request', counts(1));
+  for (const end of ['requestfinished', 'requestfailed']) page.on(end, counts(-1));
+  calls.set(page, now);
+}
+
+/** Waits until nothing is asked any more, also of what an answer leads to. */
+export async function still(page) {
+  const { open, latest } = calls.get(page);
+  const quiet = Date.now() - latest;
+  if (open === 0 && quiet > STILL_MS) return answered(page);
+  await new Promise((done) => setTimeout(done, open === 0 ? STILL_MS - quiet + 1 : 50));
+  return still(page);
 }
 
 /** Waits until what was asked is answered and drawn, as a person looks before tapping; no longer than a second. */
 export async function answered(page) {
   const patience = Date.now() + 1000;
-  while ((calls.get(page)?.() ?? 0) > 0 && Date.now() < patience) await new Promise((done) => setTimeout(done, 20));
+  while ((calls.get(page)?.open ?? 0) > 0 && Date.now() < patience) await new Promise((done) => setTimeout(done, 20));
   await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
 }
 
