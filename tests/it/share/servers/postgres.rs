@@ -113,10 +113,8 @@ impl Postgres {
             "SELECT tablename FROM pg_tables WHERE schemaname = 'hosewright' AND tablename <> 'copied' ORDER BY 1",
         );
         let rows = tables.lines().map(|table| {
-            let rows = self.ask(
-                database,
-                &format!("SELECT row::text FROM hosewright.{table} AS row ORDER BY 1 COLLATE \"C\""),
-            );
+            let rows = self
+                .ask(database, &format!("SELECT whole::text FROM hosewright.{table} AS whole ORDER BY 1"));
             format!("{table}\n{rows}\n")
         });
         rows.collect()

@@ -138,7 +138,8 @@ fn over(name: &str, mut vans: Vans, mut server: Server, line: &Line, mut desk: D
     for van in (0..usize::from(VANS)).chain(0..usize::from(VANS)) {
         assert!(whole(&mut vans, van), "van {van} could not exchange over a good line");
     }
-    let merged = fresh(&mut vans, written);
+    // Of the few events of a short run these figures say nothing.
+    let merged = if machines > 0 { fresh(&mut vans, written) } else { String::new() };
     let first = digest(&vans.vans[0]);
     for (van, other) in vans.vans.iter().enumerate() {
         assert_eq!(digest(other), first, "van {van} has another register");
@@ -155,7 +156,7 @@ fn over(name: &str, mut vans: Vans, mut server: Server, line: &Line, mut desk: D
         println!(
             "{name}: {VANS} vans, {written} events, {tried} exchanges under faults of which {failed} were cut off, the \
              office's copy killed {} times and cut off {} times; all registers and the copy equal after one good round \
-             trip; {merged}; {:.0} s",
+             trip; {merged}{:.0} s",
             desk.killed,
             desk.failed - desk.killed,
             begun.elapsed().as_secs_f64()
@@ -202,7 +203,7 @@ fn fresh(vans: &mut Vans, written: usize) -> String {
         register.merge(&hosewright_store::Bundle { people: Vec::new(), events }).expect("merges");
     }
     let took = begun.elapsed().as_secs_f64();
-    format!("read and merged anew in {took:.2} s, {} bytes an event in a segment", bytes / written.max(1))
+    format!("read and merged anew in {took:.2} s, {} bytes an event in a segment; ", bytes / written.max(1))
 }
 
 /// Whether an exchange went through whole. What it refuses it says; nothing honest is ever refused.
@@ -219,7 +220,7 @@ fn whole(vans: &mut Vans, van: usize) -> bool {
 #[test]
 #[ignore = "needs servers: tests/vans/run installs and starts them"]
 fn twenty_vans_over_webdav_end_with_the_same_register() {
-    let vans = Vans::new(VANS);
+    let vans = Vans::new(VANS + 1);
     let server = webdav(vans.folder.path());
     let line = Line::to(server.port);
     let url = format!("http://127.0.0.1:{}/", line.port);
@@ -230,7 +231,7 @@ fn twenty_vans_over_webdav_end_with_the_same_register() {
 #[test]
 #[ignore = "needs servers: tests/vans/run installs and starts them"]
 fn twenty_vans_over_object_storage_end_with_the_same_register() {
-    let vans = Vans::new(VANS);
+    let vans = Vans::new(VANS + 1);
     let server = object_storage(vans.folder.path());
     let line = Line::to(server.port);
     let endpoint = format!("http://127.0.0.1:{}", line.port);
@@ -239,12 +240,11 @@ fn twenty_vans_over_object_storage_end_with_the_same_register() {
     begin("S3-compatible (s3rver)", vans, server, &line, &access);
 }
 
-/// Tells all of them where the storage is, and begins.
+/// Tells all of them where the storage is, and begins. The last of them is the office.
 fn begin(name: &str, mut vans: Vans, server: Server, line: &Line, access: &Value) {
-    vans.add(VANS + 1);
     for van in &mut vans.vans {
         ask(&mut van.api, "share.set", access.clone());
     }
-    let desk = Desk::at(vans.vans.pop().expect("the office was added last"));
+    let desk = Desk::at(vans.vans.pop().expect("the office is the last of them"));
     over(name, vans, server, line, desk);
 }
