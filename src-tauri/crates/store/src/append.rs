@@ -3,7 +3,9 @@
 use crate::derive::Touched;
 use crate::{Error, Register, guard, log, project};
 use chrono::{DateTime, Utc};
-use hosewright_core::record::{Body, BodyText, DeviceId, Event, EventRef, Hlc, SCHEMA, StockWhy, Track};
+use hosewright_core::record::{
+    Body, BodyText, DeviceId, Entry, Event, EventRef, Hash, Hlc, SCHEMA, StockWhy, Track,
+};
 use rusqlite::{Connection, OptionalExtension, TransactionBehavior};
 
 /// What is to be written.
@@ -79,13 +81,8 @@ impl Register {
                 body: BodyText::of(&body)?,
             };
             let hash = event.hash()?;
-            let body = log::insert(&tx, &event, hash)?;
-            for track in log::touched(&tx, &event, &body)? {
-                touched.note(&tx, &track)?;
-                project::track(&tx, &track)?;
-                touched.note(&tx, &track)?;
-            }
             end = log::End { number: event.number, hash };
+            take(&tx, &event, hash, body, &mut touched)?;
             written.push(event.at());
             if !goes_on(written.len()) {
                 return Err(Error::Stopped);
@@ -95,6 +92,28 @@ impl Register {
         tx.commit()?;
         Ok(written)
     }
+}
+
+/// An event goes into the log, and what it says into the tables.
+fn take(db: &Connection, event: &Event, hash: Hash, body: Body, touched: &mut Touched) -> Result<(), Error> {
+    let Some(track) = body.track(event.device) else {
+        // It strikes out others, or says nothing that this program knows.
+        log::insert(db, event, hash)?;
+        for track in log::touched(db, event, &body)? {
+            touched.note(db, &track)?;
+            project::track(db, &track)?;
+            touched.note(db, &track)?;
+        }
+        return Ok(());
+    };
+    touched.note(db, &track)?;
+    let mut entries = log::entries(db, &track.to_string())?;
+    log::write(db, event, hash)?;
+    log::index(db, event, &body)?;
+    let builds_on = event.builds_on.clone();
+    entries.push(Entry { at: event.at(), time: event.time, builds_on, body, struck_out: Vec::new() });
+    project::entries(db, &track, entries)?;
+    touched.note(db, &track)
 }
 
 /// A count says what this device had heard of the thing when it was written.

@@ -45,6 +45,14 @@ pub(crate) fn hash_of(db: &Connection, at: EventRef) -> Result<Option<Hash>, Err
 
 /// Writes an event that continues its series, and indexes it. Gives what it says.
 pub(crate) fn insert(db: &Connection, event: &Event, hash: Hash) -> Result<Body, Error> {
+    let body = event.body.read();
+    write(db, event, hash)?;
+    index(db, event, &body)?;
+    Ok(body)
+}
+
+/// Writes an event that continues its series.
+pub(crate) fn write(db: &Connection, event: &Event, hash: Hash) -> Result<(), Error> {
     db.prepare_cached(
         "INSERT INTO event (device, number, hash, previous, builds_on, schema, ms, count, kind, body)
          VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10)",
@@ -61,9 +69,7 @@ pub(crate) fn insert(db: &Connection, event: &Event, hash: Hash) -> Result<Body,
         event.body.kind(),
         event.body.as_str(),
     ])?;
-    let body = event.body.read();
-    index(db, event, &body)?;
-    Ok(body)
+    Ok(())
 }
 
 /// Notes to which track an event belongs and what it builds on.
@@ -162,7 +168,7 @@ pub(crate) fn entries(db: &Connection, track: &str) -> Result<Vec<Entry>, Error>
             at: at(row)?,
             time: time(row)?,
             builds_on: json(row, "builds_on")?,
-            body: body(row)?.read(),
+            body: said(row)?,
             struck_out: Vec::new(),
         };
         Ok((entry, row.get::<_, bool>("void")?))
@@ -196,7 +202,7 @@ fn event(row: &Row<'_>) -> rusqlite::Result<Event> {
         builds_on: json(row, "builds_on")?,
         schema: unsigned(row, "schema")?,
         time: time(row)?,
-        body: body(row)?,
+        body: parsed(row, "body")?,
     })
 }
 
@@ -210,7 +216,8 @@ pub(crate) fn time(row: &Row<'_>) -> rusqlite::Result<Hlc> {
     Ok(Hlc { ms: row.get("ms")?, count: unsigned(row, "count")? })
 }
 
-/// The body in a row.
-pub(crate) fn body(row: &Row<'_>) -> rusqlite::Result<BodyText> {
-    parsed(row, "body")
+/// What the body in a row says. One that does not read straight away may be a newer program's, or damaged.
+pub(crate) fn said(row: &Row<'_>) -> rusqlite::Result<Body> {
+    let text: String = row.get("body")?;
+    serde_json::from_str(&text).or_else(|_| Ok(parsed::<BodyText>(row, "body")?.read()))
 }

@@ -78,16 +78,15 @@ fn keep(
 
 /// A free number by the time of the last event of those tracks.
 fn number(db: &Connection, first: i64, tracks: &[Track]) -> Result<i64, Error> {
-    let mut last: Option<(i64, i64)> = None;
-    let mut statement = db.prepare_cached(
-        "SELECT e.ms, e.count FROM track t JOIN event e ON e.device = t.device AND e.number = t.number
-         WHERE t.key = ?1 ORDER BY e.ms DESC, e.count DESC LIMIT 1",
-    )?;
-    for track in tracks {
-        let of_track =
-            statement.query_row([track.to_string()], |row| Ok((row.get(0)?, row.get(1)?))).optional()?;
-        last = last.max(of_track);
-    }
+    let keys: Vec<String> = tracks.iter().map(Track::to_string).collect();
+    let last: Option<(i64, i64)> = db
+        .prepare_cached(
+            "SELECT e.ms, e.count FROM json_each(?1) k CROSS JOIN track t ON t.key = k.value
+             JOIN event e ON e.device = t.device AND e.number = t.number
+             ORDER BY e.ms DESC, e.count DESC LIMIT 1",
+        )?
+        .query_row([serde_json::to_string(&keys)?], |row| Ok((row.get(0)?, row.get(1)?)))
+        .optional()?;
     let (ms, count) = last.unwrap_or_default();
     let mut number = first + (ms.clamp(0, LAST_MS) << COUNT_BITS) + count.clamp(0, LAST_COUNT);
     let mut taken = db.prepare_cached("SELECT 1 FROM found WHERE id = ?1")?;
