@@ -237,6 +237,36 @@ fn a_page_a_filter_and_a_glance_agree_with_the_whole() {
 }
 
 #[test]
+fn a_page_and_a_filter_by_risk_agree_with_the_whole() {
+    let mut fleet = fleet();
+    let whole = fleet.due(json!({"by": "risk"}));
+    assert_eq!(whole.len(), 4);
+    let pages: Vec<Value> =
+        (0..4).flat_map(|at| fleet.due(json!({"by": "risk", "offset": at, "limit": 1}))).collect();
+    assert_eq!(pages, whole);
+    for (limit, more) in [(3, true), (4, false)] {
+        let page = fleet.get("register.due", json!({"on": TODAY, "by": "risk", "limit": limit}));
+        assert_eq!(page["more"], more, "{limit}");
+    }
+    // What a filter leaves is what it leaves by day, in the order of the whole.
+    for filter in [
+        json!({"what": ["inspection"]}),
+        json!({"code": OLD}),
+        json!({"within_days": 0}),
+        json!({"site": "00000000000000000000000000000000"}),
+    ] {
+        let mut asked = filter.clone();
+        let by_day = fleet.due(asked.clone());
+        asked["by"] = json!("risk");
+        let by_risk = fleet.due(asked);
+        let key = |row: &Value| (row["code"].clone(), row["what"].clone());
+        let days: Vec<_> = by_day.iter().map(key).collect();
+        let left: Vec<_> = whole.iter().map(key).filter(|row| days.contains(row)).collect();
+        assert_eq!(by_risk.iter().map(key).collect::<Vec<_>>(), left, "{filter}");
+    }
+}
+
+#[test]
 fn the_desk_sorts_filters_and_exports() {
     let mut fleet = fleet();
     let table = fleet.get("desk.hoses", json!({"on": TODAY, "sort": "age", "descending": true}));

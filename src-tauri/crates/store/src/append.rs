@@ -4,7 +4,7 @@ use crate::derive::Touched;
 use crate::{Error, Register, guard, keys, log, members, project, rebuild};
 use chrono::{DateTime, Utc};
 use hosewright_core::record::{
-    Body, BodyText, DeviceId, Event, EventRef, Hlc, Membership, SCHEMA, StockWhy, Track,
+    Body, BodyText, DeviceId, Entry, Event, EventRef, Hash, Hlc, Membership, SCHEMA, StockWhy, Track,
 };
 use rusqlite::{Connection, OptionalExtension, TransactionBehavior};
 use std::path::Path;
@@ -109,13 +109,9 @@ pub(crate) fn write<E: Into<NewEvent>>(
             body: BodyText::of(&body)?,
         };
         let hash = event.hash()?;
-        let body = log::insert(tx, &event, hash)?;
-        stale |= members::touches(&members, &body) && members::changed(tx, &mut members)?;
-        for track in log::touched(tx, &event, &body)? {
-            touched.note(tx, &track)?;
-            project::track(tx, &members, &track)?;
-            touched.note(tx, &track)?;
-        }
+        let may_change_members = members::touches(&members, &body);
+        take(tx, &members, &event, hash, body, &mut touched)?;
+        stale |= may_change_members && members::changed(tx, &mut members)?;
         end = log::End { number: event.number, hash };
         written.push(at);
         if !goes_on(written.len()) {
@@ -128,6 +124,36 @@ pub(crate) fn write<E: Into<NewEvent>>(
         touched.settle(tx)?;
     }
     Ok(written)
+}
+
+/// An event goes into the log, and what it says into the tables.
+fn take(
+    db: &Connection,
+    members: &Membership,
+    event: &Event,
+    hash: Hash,
+    body: Body,
+    touched: &mut Touched,
+) -> Result<(), Error> {
+    let Some(track) = body.track(event.device) else {
+        // It strikes out others, or says nothing that this program knows.
+        log::insert(db, event, hash)?;
+        for track in log::touched(db, event, &body)? {
+            touched.note(db, &track)?;
+            project::track(db, members, &track)?;
+            touched.note(db, &track)?;
+        }
+        return Ok(());
+    };
+    touched.note(db, &track)?;
+    let mut entries = log::entries(db, members, &track.to_string())?;
+    log::write(db, event, hash)?;
+    log::index(db, event, &body)?;
+    let builds_on = event.builds_on.clone();
+    // It counts: what does not was refused before.
+    entries.push(Entry { at: event.at(), time: event.time, builds_on, body, struck_out: Vec::new() });
+    project::entries(db, &track, entries)?;
+    touched.note(db, &track)
 }
 
 /// A word on membership is signed for the place where it is written.

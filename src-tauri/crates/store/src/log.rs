@@ -47,6 +47,14 @@ pub(crate) fn hash_of(db: &Connection, at: EventRef) -> Result<Option<Hash>, Err
 
 /// Writes an event that continues its series, and indexes it. Gives what it says.
 pub(crate) fn insert(db: &Connection, event: &Event, hash: Hash) -> Result<Body, Error> {
+    let body = event.body.read();
+    write(db, event, hash)?;
+    index(db, event, &body)?;
+    Ok(body)
+}
+
+/// Writes an event that continues its series.
+pub(crate) fn write(db: &Connection, event: &Event, hash: Hash) -> Result<(), Error> {
     db.prepare_cached(
         "INSERT INTO event (device, number, hash, previous, builds_on, schema, ms, count, kind, body)
          VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10)",
@@ -63,9 +71,7 @@ pub(crate) fn insert(db: &Connection, event: &Event, hash: Hash) -> Result<Body,
         event.body.kind(),
         event.body.as_str(),
     ])?;
-    let body = event.body.read();
-    index(db, event, &body)?;
-    Ok(body)
+    Ok(())
 }
 
 /// Notes to which track an event belongs and what it builds on.
@@ -164,7 +170,7 @@ pub(crate) fn entries(db: &Connection, members: &Membership, track: &str) -> Res
             at: at(row)?,
             time: time(row)?,
             builds_on: json(row, "builds_on")?,
-            body: Body::of(row.get_ref("kind")?.as_str()?, row.get_ref("body")?.as_str()?),
+            body: said(row)?,
             struck_out: Vec::new(),
         };
         Ok((entry, row.get::<_, bool>("void")?))
@@ -189,12 +195,12 @@ pub(crate) fn entries(db: &Connection, members: &Membership, track: &str) -> Res
 /// What devices told of their keys and planners of devices, whether it counts or not.
 pub(crate) fn said_of_devices(db: &Connection) -> Result<Vec<Entry>, Error> {
     let mut statement = db.prepare_cached(
-        "SELECT e.device, e.number, e.ms, e.count, e.body
+        "SELECT e.device, e.number, e.ms, e.count, e.kind, e.body
          FROM track t JOIN event e ON e.device = t.device AND e.number = t.number
          WHERE t.key BETWEEN 'device-key/' AND 'device-key0' OR t.key BETWEEN 'member/' AND 'member0'",
     )?;
     let entries = statement.query_map([], |row| {
-        let (at, time, body) = (at(row)?, time(row)?, body(row)?.read());
+        let (at, time, body) = (at(row)?, time(row)?, said(row)?);
         Ok(Entry { at, time, builds_on: Vec::new(), body, struck_out: Vec::new() })
     })?;
     Ok(entries.collect::<Result<_, _>>()?)
@@ -218,7 +224,7 @@ fn event(row: &Row<'_>) -> rusqlite::Result<Event> {
         builds_on: json(row, "builds_on")?,
         schema: unsigned(row, "schema")?,
         time: time(row)?,
-        body: body(row)?,
+        body: parsed(row, "body")?,
     })
 }
 
@@ -232,7 +238,7 @@ pub(crate) fn time(row: &Row<'_>) -> rusqlite::Result<Hlc> {
     Ok(Hlc { ms: row.get("ms")?, count: unsigned(row, "count")? })
 }
 
-/// The body in a row.
-pub(crate) fn body(row: &Row<'_>) -> rusqlite::Result<BodyText> {
-    parsed(row, "body")
+/// What the body in a row of that kind says, as far as this program knows.
+pub(crate) fn said(row: &Row<'_>) -> rusqlite::Result<Body> {
+    Ok(Body::of(row.get_ref("kind")?.as_str()?, row.get_ref("body")?.as_str()?))
 }

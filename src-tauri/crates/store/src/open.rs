@@ -154,8 +154,8 @@ fn set_up(db: &Connection) -> Result<(), Error> {
     db.pragma_update(None, "synchronous", "FULL")?;
     db.pragma_update(None, "foreign_keys", true)?;
     db.pragma_update(None, "secure_delete", true)?;
-    // Kibibytes of pages in the memory: what a merge of many events goes back to.
-    db.pragma_update(None, "cache_size", -16_384)?;
+    // So many KiB of pages are held: what a list of 50,000 hoses or a merge touches, and the upper steps of the trees of a million.
+    db.pragma_update(None, "cache_size", -65_536)?;
     // A plan does not depend on the values that are bound: else SQLite plans every question of a table with a partial
     // index anew, each time it is asked.
     db.set_db_config(DbConfig::SQLITE_DBCONFIG_ENABLE_QPSG, true)?;

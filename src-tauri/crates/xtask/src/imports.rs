@@ -1,5 +1,7 @@
 //! How long a list of many hoses takes to be tried and taken in.
 
+use crate::promises::Promise;
+use crate::timed::{Spent, Times, once};
 use chrono::{DateTime, Utc};
 use hosewright_api::commands::Reply;
 use hosewright_api::{Api, World};
@@ -8,10 +10,15 @@ use hosewright_words::Language;
 use serde_json::json;
 use std::fmt::Write;
 use std::io::{Error, Result};
-use std::time::Instant;
+
+/// How many rows.
+pub(crate) const ROWS: usize = 50_000;
 
 /// The bar of taking a list in.
-const BAR_S: f64 = 5.0;
+const BAR_MS: f64 = 5000.0;
+
+/// How often each is done; the middle counts.
+const RUNS: u64 = 3;
 
 /// Places of a machine, and hoses that sat at each.
 const PLACES: usize = 10;
@@ -32,32 +39,39 @@ impl World for Still {
     }
 }
 
-/// Takes in a list of so many rows, as CSV and as a workbook, each in a register of its own.
-pub fn print(rows: usize) -> Result<()> {
-    let profile = if cfg!(debug_assertions) { "development" } else { "release" };
-    println!("a list of {rows} rows, {PLACES} places a machine and {HOSES} hoses at each; {profile} build");
+/// Tries a list of so many rows and takes it in, as CSV and as a workbook, each time in a register of its own.
+pub fn measure(rows: usize) -> Result<Vec<Promise>> {
+    println!("a list of {rows} rows, {PLACES} places a machine and {HOSES} hoses at each");
     let csv = list(rows);
     let cells = table::read(csv.as_bytes(), "list.csv").map_err(Error::other)?;
     let workbook = table::to_xlsx("hoses", &cells).map_err(Error::other)?;
+    let mut promises = Vec::new();
     for (name, bytes) in [("list.csv", csv.as_bytes()), ("list.xlsx", &workbook)] {
-        let tried = seconds(name, bytes, true, rows)?;
-        let taken = seconds(name, bytes, false, rows)?;
-        println!("  {name:<10} dry run {tried:.2} s, taken in {taken:.2} s (bar {BAR_S} s)");
+        for (what, dry_run) in [("tried", true), ("taken in", false)] {
+            let what = format!("{name} of {rows} rows {what}");
+            promises.push(Promise::time(what, middle(name, bytes, dry_run, rows)?, BAR_MS));
+        }
     }
-    Ok(())
+    Ok(promises)
+}
+
+fn middle(name: &str, bytes: &[u8], dry_run: bool, rows: usize) -> Result<Spent> {
+    let mut times = Times::default();
+    for _ in 0..RUNS {
+        times.push(taken(name, bytes, dry_run, rows)?);
+    }
+    Ok(times.middle())
 }
 
 /// How long it takes in a register that is new.
-fn seconds(name: &str, bytes: &[u8], dry_run: bool, rows: usize) -> Result<f64> {
+fn taken(name: &str, bytes: &[u8], dry_run: bool, rows: usize) -> Result<Spent> {
     let folder = tempfile::tempdir()?;
     let mut api = Api::new(Language::English, Box::new(Still(0)));
     api.open(&folder.path().join("register.db")).map_err(Error::other)?;
     let asked = json!({"name": name, "dry_run": dry_run});
-    let began = Instant::now();
-    let reply = api.call("register.import", asked, bytes).map_err(Error::other)?;
-    let seconds = began.elapsed().as_secs_f64();
-    match reply {
-        Reply::Document(answer) if answer["hoses"] == rows => Ok(seconds),
+    let (reply, spent) = once(|| api.call("register.import", asked, bytes));
+    match reply.map_err(Error::other)? {
+        Reply::Document(answer) if answer["hoses"] == rows => Ok(spent),
         other => Err(Error::other(format!("not all rows were taken in: {other:?}"))),
     }
 }

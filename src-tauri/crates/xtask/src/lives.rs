@@ -1,17 +1,21 @@
 //! How long 100,000 hoses last, beside a general-purpose library on the same history in one run.
 
 use crate::peers::{asked, python};
+use crate::promises::Promise;
+use crate::timed::{Spent, Times};
 use hosewright_core::life::{Life, Record, Weibull, life};
 use serde_json::{Value, json};
 use std::io::{Error, Result};
 use std::path::Path;
-use std::time::Instant;
 
 /// What the peer is made of, by version.
 const PACKAGES: [&str; 1] = ["lifelines==0.30.3"];
 
+/// How many hoses.
+pub(crate) const COUNT: u32 = 100_000;
+
 /// How often ours is run; the median counts.
-const RUNS: usize = 9;
+const RUNS: u64 = 9;
 /// The bar of one answer.
 const BAR_MS: f64 = 300.0;
 /// As far as both may differ: the peer stops its search at about 1e-6.
@@ -19,12 +23,13 @@ const SAME: f64 = 1e-5;
 /// Times at which the part in service is compared.
 const AT: [f64; 5] = [500.0, 2000.0, 4000.0, 6000.0, 9000.0];
 
-/// Runs both and prints times and differences.
-pub fn print(count: u32) -> Result<()> {
-    let profile = if cfg!(debug_assertions) { "development" } else { "release" };
-    println!("{count} hoses, beside {}; ours is a {profile} build", PACKAGES[0]);
-    compare("from new", &fleet(count, false)?)?;
-    compare("a third entered old", &fleet(count, true)?)
+/// Runs both and prints their answers, which are to be the same.
+pub fn measure(count: u32) -> Result<Vec<Promise>> {
+    println!("{count} lives of hoses, beside {}", PACKAGES[0]);
+    Ok(vec![
+        compare("from new", &fleet(count, false)?)?,
+        compare("a third entered old", &fleet(count, true)?)?,
+    ])
 }
 
 /// Lives at the quantiles of a law, half of them taken off whole before; with `entered_old` one in three was entered old.
@@ -41,8 +46,8 @@ fn fleet(count: u32, entered_old: bool) -> Result<Vec<Record>> {
     (0..count).map(record).collect()
 }
 
-fn compare(what: &str, records: &[Record]) -> Result<()> {
-    let (ours, ms) = timed(records);
+fn compare(what: &str, records: &[Record]) -> Result<Promise> {
+    let (ours, spent) = timed(records)?;
     let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../..");
     let python = python(&root.join("target/peers-lives"), &PACKAGES)?;
     let script = Path::new(env!("CARGO_MANIFEST_DIR")).join("../core/benches/peers/lives.py");
@@ -59,9 +64,12 @@ fn compare(what: &str, records: &[Record]) -> Result<()> {
         let left = ours.survival.iter().rev().find(|[time, _]| time <= at).map_or(1.0, |[_, left]| *left);
         worst = worst.max(told(&format!("in service at {at}"), Some(left), peer["survival"][index].as_f64()));
     }
-    println!("  ours {ms:.1} ms (bar {BAR_MS} ms), peer {peer_ms:.0} ms: {:.0} times", peer_ms / ms);
     // No comparison at all is no agreement.
-    if worst.is_finite() && worst < SAME { Ok(()) } else { Err(Error::other("the answers differ")) }
+    if !worst.is_finite() || worst >= SAME {
+        return Err(Error::other("the answers differ"));
+    }
+    let what = format!("{} lives, {what}", records.len());
+    Ok(Promise::time(what, spent, BAR_MS).and_peer("lifelines", peer_ms))
 }
 
 /// Prints both values and gives how far they are apart; infinitely where one is not there.
@@ -81,15 +89,11 @@ fn question(records: &[Record]) -> Value {
     })
 }
 
-/// The answer, and the median time of a few runs in ms.
-fn timed(records: &[Record]) -> (Life, f64) {
-    let mut times: Vec<f64> = (0..RUNS)
-        .map(|_| {
-            let began = Instant::now();
-            std::hint::black_box(life(std::hint::black_box(records)));
-            began.elapsed().as_secs_f64() * 1e3
-        })
-        .collect();
-    times.sort_by(f64::total_cmp);
-    (life(records), times[RUNS / 2])
+/// The answer, and the middle of a few runs.
+fn timed(records: &[Record]) -> Result<(Life, Spent)> {
+    let times = Times::of(RUNS, |_| {
+        std::hint::black_box(life(std::hint::black_box(records)));
+        Ok::<(), Error>(())
+    })?;
+    Ok((life(records), times.middle()))
 }

@@ -12,16 +12,20 @@ mod layouts;
 mod lives;
 mod million;
 mod peers;
+mod promises;
+mod quick;
 mod reliability;
 mod sample;
 mod schemas;
 mod sight;
+mod timed;
 mod types;
 mod validation;
 
 use clap::{Parser, Subcommand};
+use std::io::{Error, Result};
 use std::path::PathBuf;
-use std::process::ExitCode;
+use std::process::{Command, ExitCode};
 
 /// The project's own chores.
 #[derive(Parser)]
@@ -51,30 +55,36 @@ enum Chore {
         #[arg(long, default_value_t = 1744)]
         seed: u64,
     },
+    /// Measure all that the README promises of speed, and print figure, limit or peer, ratio and machine. Some of it takes long.
+    Promises {
+        /// The file of the register of a million hoses; one that is there is measured as it is.
+        #[arg(long, default_value = "target/million.db")]
+        file: PathBuf,
+    },
     /// Time the rod beside a general-purpose solver on the same cases (makes a Python environment under target/).
     Peers,
     /// Time a list of many hoses that is tried and taken in.
     Imports {
         /// How many rows.
-        #[arg(default_value_t = 50_000)]
+        #[arg(default_value_t = imports::ROWS)]
         rows: usize,
     },
     /// Time the lives of many hoses beside a general-purpose library on the same history (makes a Python environment under target/).
     Lives {
         /// How many hoses.
-        #[arg(default_value_t = 100_000)]
+        #[arg(default_value_t = lives::COUNT)]
         count: u32,
     },
     /// Put random batches through the cutting beside a general-purpose solver (makes a Python environment under target/).
     Cutting {
         /// How many.
-        #[arg(default_value_t = 200)]
+        #[arg(default_value_t = cutting::Batches::default().count)]
         count: usize,
         /// Another seed gives other batches.
-        #[arg(long, default_value_t = 4060)]
+        #[arg(long, default_value_t = cutting::Batches::default().seed)]
         seed: u64,
         /// Seconds that the peer may search, for the new hose and again for the scrap.
-        #[arg(long, default_value_t = 5.0)]
+        #[arg(long, default_value_t = cutting::Batches::default().limit)]
         limit: f64,
     },
     /// Print how far what `find` says may be trusted, on simulated jobs, and draw the reliability diagram.
@@ -93,18 +103,18 @@ enum Chore {
     /// Make a register of a million hoses and five million events, and time what people ask of it.
     Million {
         /// How many hoses.
-        #[arg(default_value_t = 1_000_000)]
+        #[arg(default_value_t = million::HOSES)]
         hoses: u64,
         /// The register's file; one that is there is measured as it is.
         #[arg(long, default_value = "target/million.db")]
         file: PathBuf,
         /// Another seed gives another fleet.
-        #[arg(long, default_value_t = 9)]
+        #[arg(long, default_value_t = million::SEED)]
         seed: u64,
     },
-    /// What `million` runs in a process of its own, so that its memory is that of asking alone.
+    /// What `million` runs in a process of its own.
     #[command(hide = true)]
-    MillionMeasure {
+    MillionAsk {
         /// How many hoses.
         hoses: u64,
         /// The register's file.
@@ -141,30 +151,58 @@ enum Chore {
     },
 }
 
+impl Chore {
+    /// Whether it times something.
+    fn is_timed(&self) -> bool {
+        use Chore::{Cutting, Imports, Lives, Million, Peers, Promises};
+        matches!(
+            self,
+            Promises { .. } | Peers | Imports { .. } | Lives { .. } | Cutting { .. } | Million { .. }
+        )
+    }
+}
+
 fn main() -> ExitCode {
-    let done = match Arguments::parse().chore {
-        Chore::Schemas => schemas::write(),
-        Chore::Types => types::write(),
-        Chore::Validation { report } => validation::write(&report),
-        Chore::Layouts { count, seed } => layouts::print(count, seed),
-        Chore::Peers => peers::print(),
-        Chore::Imports { rows } => imports::print(rows),
-        Chore::Lives { count } => lives::print(count),
-        Chore::Cutting { count, seed, limit } => cutting::print(count, seed, limit),
-        Chore::Reliability { folder } => reliability::print(&folder),
-        Chore::Labels => labels::print(),
-        Chore::Sight { folder } => sight::print(folder.as_deref(), false),
-        Chore::Million { hoses, file, seed } => million::print(hoses, &file, seed),
-        Chore::MillionMeasure { hoses, file, seed } => million::measure(hoses, &file, seed),
-        Chore::Faults { kills, cuts, seed, program } => faults::print(&program, kills, cuts, seed),
-        Chore::Sample { program } => sample::leave(&program),
-        Chore::AppSize { program } => app_size::print(&program),
-    };
+    let chore = Arguments::parse().chore;
+    let done = if cfg!(debug_assertions) && chore.is_timed() { in_a_release() } else { run(chore) };
     match done {
         Ok(()) => ExitCode::SUCCESS,
         Err(error) => {
             println!("{error}");
             ExitCode::FAILURE
         }
+    }
+}
+
+/// Times of a development build say nothing: a release is built and asked the same.
+fn in_a_release() -> Result<()> {
+    let build = ["run", "--quiet", "--release", "--package", "hosewright-xtask", "--"];
+    let ran = Command::new(env!("CARGO")).args(build).args(std::env::args_os().skip(1)).status()?;
+    if ran.success() { Ok(()) } else { Err(Error::other("it did not end well")) }
+}
+
+fn run(chore: Chore) -> Result<()> {
+    match chore {
+        Chore::Schemas => schemas::write(),
+        Chore::Types => types::write(),
+        Chore::Validation { report } => validation::write(&report),
+        Chore::Layouts { count, seed } => layouts::print(count, seed),
+        Chore::Promises { file } => promises::print(&file),
+        Chore::Peers => peers::measure().and_then(promises::judged),
+        Chore::Imports { rows } => imports::measure(rows).and_then(promises::judged),
+        Chore::Lives { count } => lives::measure(count).and_then(promises::judged),
+        Chore::Cutting { count, seed, limit } => {
+            cutting::measure(&cutting::Batches { count, seed, limit }).and_then(promises::judged)
+        }
+        Chore::Reliability { folder } => reliability::print(&folder),
+        Chore::Labels => labels::print(),
+        Chore::Sight { folder } => sight::print(folder.as_deref(), false),
+        Chore::Million { hoses, file, seed } => {
+            million::measure(hoses, &file, seed).and_then(promises::judged)
+        }
+        Chore::MillionAsk { hoses, file, seed } => million::ask(hoses, &file, seed),
+        Chore::Faults { kills, cuts, seed, program } => faults::print(&program, kills, cuts, seed),
+        Chore::Sample { program } => sample::leave(&program),
+        Chore::AppSize { program } => app_size::print(&program),
     }
 }

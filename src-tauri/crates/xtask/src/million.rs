@@ -1,5 +1,7 @@
 //! A fleet of a million hoses: made through the register as any fleet is, then asked as a person asks, with the clock running.
 
+use crate::promises::Promise;
+use crate::timed::Times;
 use chrono::{DateTime, Days, NaiveDate, Utc};
 use hosewright_core::check::Verdict;
 use hosewright_core::quantity::Bar;
@@ -12,8 +14,12 @@ use hosewright_core::tag::TagCode;
 use hosewright_store::{DueAsk, Register};
 use std::io::{Error, Result};
 use std::path::Path;
-use std::process::Command;
+use std::process::{Command, Stdio};
 use std::time::Instant;
+
+/// How many hoses, and the seed of their fleet.
+pub(crate) const HOSES: u64 = 1_000_000;
+pub(crate) const SEED: u64 = 9;
 
 /// Places of a machine, and machines of a site.
 const PLACES: u64 = 20;
@@ -35,8 +41,9 @@ const SEARCH_MS: f64 = 50.0;
 /// And in MB.
 const MEMORY_MB: f64 = 200.0;
 
-/// Makes a register of so many hoses where there is none, and measures it in a process of its own.
-pub fn print(hoses: u64, file: &Path, seed: u64) -> Result<()> {
+/// Makes a register of so many hoses where there is none, and asks it in a process of its own, so that its memory is that
+/// of asking alone.
+pub fn measure(hoses: u64, file: &Path, seed: u64) -> Result<Vec<Promise>> {
     if file.exists() {
         println!("{} is there and is measured as it is.", file.display());
     } else {
@@ -44,9 +51,17 @@ pub fn print(hoses: u64, file: &Path, seed: u64) -> Result<()> {
     }
     let own = std::env::current_exe()?;
     let seed = seed.to_string();
-    let done =
-        Command::new(own).arg("million-measure").arg(hoses.to_string()).arg(file).arg(seed).status()?;
-    if done.success() { Ok(()) } else { Err(Error::other("a bar was missed")) }
+    let asking = Command::new(own)
+        .arg("million-ask")
+        .arg(hoses.to_string())
+        .arg(file)
+        .arg(seed)
+        .stderr(Stdio::inherit())
+        .output()?;
+    if !asking.status.success() {
+        return Err(Error::other("the register could not be asked"));
+    }
+    serde_json::from_slice(&asking.stdout).map_err(Error::other)
 }
 
 /// Numbers that look like chance and are the same for the same seed (SplitMix64, Steele and others 2014).
@@ -251,84 +266,48 @@ fn hose_of(
     Ok(())
 }
 
-/// The middle, the 99th in a hundred and the worst of times in ms.
-fn percentiles(mut times: Vec<f64>) -> [f64; 3] {
-    times.sort_by(f64::total_cmp);
-    let at =
-        |part: f64| times.get(((times.len() - 1) as f64 * part).round() as usize).copied().unwrap_or(0.0);
-    [at(0.5), at(0.99), at(1.0)]
-}
-
-fn timed(count: u64, mut ask: impl FnMut(u64) -> Result<()>) -> Result<Vec<f64>> {
-    let mut times = Vec::new();
-    for number in 0..count {
-        let begun = Instant::now();
-        ask(number)?;
-        times.push(begun.elapsed().as_secs_f64() * 1000.0);
-    }
-    Ok(times)
-}
-
-/// Measures a register that [`print`] made.
-pub fn measure(hoses: u64, file: &Path, seed: u64) -> Result<()> {
+/// Asks a register that [`measure`] made, and prints what was measured as JSON.
+pub fn ask(hoses: u64, file: &Path, seed: u64) -> Result<()> {
     let register = Register::open(file, DeviceId::from_bytes([1; 16])).map_err(Error::other)?;
     let counts = register.counts().map_err(Error::other)?;
-    let size = std::fs::metadata(file)?.len() as f64 / 1e6;
-    println!(
-        "{} hoses, {} events, {} places, {} machines; {size:.0} MB.",
-        counts.hoses, counts.events, counts.places, counts.machines
-    );
-    let mut chance = Chance(seed ^ 0x5eed);
-    let mut met = true;
-    let mut told = |what: &str, times: Vec<f64>, bar: f64| {
-        let [middle, most, worst] = percentiles(times);
-        let good = most <= bar;
-        met &= good;
-        println!(
-            "{what}: middle {middle:.2}, p99 {most:.2}, worst {worst:.2} ms; bar {bar} ms {}",
-            if good { "met" } else { "MISSED" }
-        );
+    let fleet = format!("{} hoses, {} events", counts.hoses, counts.events);
+    let mut promises = Vec::new();
+    let mut asked = |what: &str, count: u64, limit: f64, ask: &mut dyn FnMut(u64) -> Result<()>| {
+        let times = Times::of(count, ask)?;
+        promises.push(Promise::time(format!("{fleet}: {what}, p99"), times.at(0.99), limit));
+        Ok::<(), Error>(())
     };
-    let by_tag = timed(ASKED, |_| {
-        register
-            .hose(&code(chance.below(hoses)))
-            .map_err(Error::other)?
-            .ok_or_else(|| Error::other("no hose"))
-            .map(|_| ())
-    })?;
-    told("open by tag", by_tag, TAG_MS);
+    let mut chance = Chance(seed ^ 0x5eed);
     let places = hoses * 2 / HOSES_OF_TWO_PLACES;
-    let by_place = timed(ASKED, |_| {
-        register
-            .place(place(chance.below(places)))
-            .map_err(Error::other)?
-            .ok_or_else(|| Error::other("no place"))
-            .map(|_| ())
-    })?;
-    told("history of a place", by_place, PLACE_MS);
-    let rules = register.rules().map_err(Error::other)?;
     let machines = places.div_ceil(PLACES);
-    let due = timed(ASKED / 5, |number| {
+    let sites = machines.div_ceil(MACHINES);
+    asked("open by tag", ASKED, TAG_MS, &mut |_| {
+        let found = register.hose(&code(chance.below(hoses))).map_err(Error::other)?;
+        found.map(|_| ()).ok_or_else(|| Error::other("no hose"))
+    })?;
+    asked("history of a place", ASKED, PLACE_MS, &mut |_| {
+        let found = register.place(place(chance.below(places))).map_err(Error::other)?;
+        found.map(|_| ()).ok_or_else(|| Error::other("no place"))
+    })?;
+    let rules = register.rules().map_err(Error::other)?;
+    asked("due, 50 of fleet, site, machine by turns", ASKED, DUE_MS, &mut |number| {
         let whole = DueAsk { limit: Some(50), ..DueAsk::default() };
         let ask = match number % 3 {
             0 => whole,
-            1 => DueAsk { site: Some(site(chance.below(machines.div_ceil(MACHINES)))), ..whole },
+            1 => DueAsk { site: Some(site(chance.below(sites))), ..whole },
             _ => DueAsk { machine: Some(machine(chance.below(machines))), ..whole },
         };
         register.due(today(), &ask, &rules).map(|_| ()).map_err(Error::other)
     })?;
-    told("due, first page of 50 (fleet, a site, a machine by turns)", due, DUE_MS);
     for (what, text) in searches() {
-        let times = timed(ASKED / 5, |_| {
+        asked(&format!("search, {what}"), ASKED / 5, SEARCH_MS, &mut |_| {
             let text = text(&mut chance, hoses, machines);
             register.search(&text, 100).map(|_| ()).map_err(Error::other)
         })?;
-        told(&format!("search, {what}"), times, SEARCH_MS);
     }
-    let held = resident_mb()?;
-    let good = held < MEMORY_MB;
-    println!("memory at most {held:.0} MB; bar {MEMORY_MB} MB {}", if good { "met" } else { "MISSED" });
-    if met && good { Ok(()) } else { Err(Error::other("a bar was missed")) }
+    promises.push(Promise::of(format!("{fleet}: memory at most"), resident_mb()?, "MB", MEMORY_MB));
+    println!("{}", serde_json::to_string(&promises).map_err(Error::other)?);
+    Ok(())
 }
 
 /// What is searched for, of what.

@@ -1,24 +1,25 @@
 //! The rod beside a general-purpose boundary value solver, on the same elastica cases in one run.
 
+use crate::promises::Promise;
+use crate::timed::Times;
 use hosewright_core::route::{Settled, Span};
 use hosewright_tests::route_figures::spans;
 use serde_json::{Value, json};
 use std::io::{Error, Result, Write};
 use std::path::{Path, PathBuf};
 use std::process::{Command, Stdio};
-use std::time::Instant;
 
 /// What the peer is made of, by version.
 pub(crate) const PACKAGES: [&str; 2] = ["numpy==2.3.5", "scipy==1.17.1"];
 
 /// How often each of our own cases is run; the median counts.
-const RUNS: usize = 9;
+const RUNS: u64 = 9;
 
 /// A peer's shape is the table's where its energy is within this part of it: 0.5 %.
 const SAME: f64 = 5e-3;
 
-/// Runs both and prints the times.
-pub fn print() -> Result<()> {
+/// Runs both and prints the times of each case.
+pub fn measure() -> Result<Vec<Promise>> {
     let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../..");
     let python = python(&root.join("target/peers"), &PACKAGES)?;
     let spans = spans();
@@ -28,7 +29,7 @@ pub fn print() -> Result<()> {
     println!("{:<18}{:>12}{:>12}{:>10}  peer's shape", "case", "ours ms", "peer ms", "ratio");
     let (mut totals, mut same, mut not) = ([0.0; 2], 0, 0);
     for ((id, span, energy), peer) in spans.iter().zip(answered.as_array().into_iter().flatten()) {
-        let ours = median(span);
+        let ours = median(span)?;
         let theirs = peer["seconds"].as_f64().unwrap_or(f64::NAN);
         let shape = shape(peer, energy * span.length_mm);
         println!("{id:<18}{:>12.3}{:>12.1}{:>10.0}  {shape}", ours * 1e3, theirs * 1e3, theirs / ours);
@@ -39,14 +40,10 @@ pub fn print() -> Result<()> {
             not += 1;
         }
     }
-    println!(
-        "{same} cases in which the peer finds the table's shape: ours {:.1} ms, peer {:.1} ms, {:.0} times; {not} others",
-        totals[0] * 1e3,
-        totals[1] * 1e3,
-        totals[1] / totals[0]
-    );
+    println!("{not} others, in which the peer does not find the table's shape");
     println!("ours searches for the least energy from many starts; the peer solves once from one start");
-    Ok(())
+    let what = format!("the rod, {same} cases");
+    Ok(vec![Promise::beside(what, totals[0] * 1e3, "solve_bvp", totals[1] * 1e3)])
 }
 
 /// What became of the peer's shape, whose energy is for unit length.
@@ -64,18 +61,14 @@ fn case(id: &str, span: &Span) -> Value {
     json!({"id": id, "gap": unit(span.gap_mm.0), "start": span.start.0, "end": span.end.0})
 }
 
-/// Median time of a cold search, in seconds.
-fn median(span: &Span) -> f64 {
-    let mut times: Vec<f64> = (0..RUNS)
-        .map(|_| {
-            let began = Instant::now();
-            let settled: std::result::Result<Settled, _> = std::hint::black_box(span).settle();
-            std::hint::black_box(settled.is_ok());
-            began.elapsed().as_secs_f64()
-        })
-        .collect();
-    times.sort_by(f64::total_cmp);
-    times[RUNS / 2]
+/// Middle time of a cold search, in seconds.
+fn median(span: &Span) -> Result<f64> {
+    let times = Times::of(RUNS, |_| {
+        let settled: std::result::Result<Settled, _> = std::hint::black_box(span).settle();
+        std::hint::black_box(settled.is_ok());
+        Ok::<(), Error>(())
+    })?;
+    Ok(times.middle().wall / 1e3)
 }
 
 /// A Python with these packages in it, made once.

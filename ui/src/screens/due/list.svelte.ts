@@ -36,13 +36,20 @@ export class DueList {
   async #read(asked: Asked, before: readonly DueLine[]): Promise<void> {
     this.#turn += 1;
     const turn = this.#turn;
-    const question = { ...asked, glance: before.length === 0, offset: before.length, limit: AT_ONCE };
-    const reply = await this.backend.call('register.due', question);
+    const reply = await this.backend.call('register.due', { ...asked, offset: before.length, limit: AT_ONCE });
     if (turn !== this.#turn) return;
     this.problem = reply.ok ? null : reply.error;
     if (!reply.ok) return;
     this.rows = [...before, ...reply.value.due];
-    // What is told at a glance comes with the first rows alone.
-    this.answer = { ...reply.value, glance: reply.value.glance ?? this.answer?.glance ?? null };
+    this.answer = { ...reply.value, glance: this.answer?.glance ?? null };
+    if (before.length === 0) await this.#glance(asked);
+  }
+
+  /** What is told at a glance counts everything and comes after the first rows, which do not wait for it. */
+  async #glance(asked: Asked): Promise<void> {
+    const reply = await this.backend.call('register.due', { ...asked, by: 'date', glance: true, limit: 0 });
+    if (asked !== this.#asked || !this.answer) return;
+    this.problem = reply.ok ? null : reply.error;
+    if (reply.ok) this.answer = { ...this.answer, glance: reply.value.glance };
   }
 }

@@ -27,7 +27,7 @@ pub enum ChanceFrom {
 }
 
 /// Records of lives in years, by the hose's standard and type; none is not known.
-pub type Lives = Vec<(Option<(String, String)>, Record)>;
+pub type Lives = BTreeMap<Option<(String, String)>, Vec<Record>>;
 
 /// How likely hoses are to fail in the days ahead.
 #[derive(Debug, Clone, PartialEq)]
@@ -41,15 +41,9 @@ pub struct Chances {
 /// The chances of a fleet's hoses in so many days ahead: of each type that has failures enough its own, of the others
 /// that of all. All are of one kind, so that they can be put in one order.
 pub fn chances(lives: &Lives, ahead_days: u32) -> Chances {
-    let all: Vec<Record> = lives.iter().map(|(_, record)| *record).collect();
-    let mut by_type: BTreeMap<(String, String), Vec<Record>> = BTreeMap::new();
-    for (of, record) in lives {
-        if let Some(of) = of {
-            by_type.entry(of.clone()).or_default().push(*record);
-        }
-    }
+    let all: Vec<Record> = lives.values().flatten().copied().collect();
     let fleet = fitted(&all);
-    let types = by_type.into_iter().filter_map(|(of, records)| Some((of, fitted(&records)?)));
+    let types = lives.iter().filter_map(|(of, records)| Some((of.clone()?, fitted(records)?)));
     let types = if fleet.is_some() { types.collect() } else { BTreeMap::new() };
     Chances { ahead_days, failures: failures(&all), fleet, types }
 }
@@ -224,7 +218,7 @@ mod tests {
         let of = Some(("EN 853".to_owned(), kind.to_owned()));
         let failed = failed.iter().map(|years| Record::new(*years, true, 0.0).expect("a life"));
         let whole = whole.iter().map(|years| Record::new(*years, false, 0.0).expect("a life"));
-        failed.chain(whole).map(|record| (of.clone(), record)).collect()
+        Lives::from([(of, failed.chain(whole).collect())])
     }
 
     #[test]
@@ -244,7 +238,7 @@ mod tests {
     fn enough_failures_give_the_chance_to_fail_in_the_days_ahead_given_the_age() {
         let many = lives(&[3.0, 4.0, 5.0, 6.0, 7.0, 4.5], &[5.0, 6.0], "2SN");
         let chances = chances(&many, 365);
-        let life = fit(&many.iter().map(|(_, record)| *record).collect::<Vec<_>>()).expect("a fit").weibull;
+        let life = fit(&many.values().flatten().copied().collect::<Vec<_>>()).expect("a fit").weibull;
         let hose = ("EN 853".to_owned(), "2SN".to_owned());
         let (today, new) = (day("2026-01-01"), day("2022-01-01"));
         let chance =

@@ -10,7 +10,6 @@ use crate::spec::Role;
 use crate::stock::{Item, StockKind, Thing};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
-use serde_json::value::RawValue;
 use std::str::FromStr;
 use thiserror::Error;
 use ts_rs::TS;
@@ -352,12 +351,11 @@ impl FromStr for BodyText {
         if text.bytes().any(|byte| byte < b' ') {
             return Err(wrong("it has a control character".into()));
         }
+        let Kind { kind } = serde_json::from_str(text).map_err(|e| wrong(e.to_string()))?;
         // The text must be the value and nothing round it, or it would not come back byte for byte.
-        let raw: &RawValue = serde_json::from_str(text).map_err(|e| wrong(e.to_string()))?;
-        if raw.get().len() != text.len() || !text.starts_with('{') {
+        if !text.starts_with('{') || !text.ends_with('}') {
             return Err(wrong("it is not an object and nothing else".into()));
         }
-        let Kind { kind } = serde_json::from_str(text).map_err(|e| wrong(e.to_string()))?;
         Ok(Self { kind, text: text.to_owned() })
     }
 }

@@ -27,8 +27,12 @@ use rusqlite::{Connection, params};
 
 /// Computes the rows of one track anew.
 pub(crate) fn track(db: &Connection, members: &Membership, track: &Track) -> Result<(), Error> {
+    entries(db, track, log::entries(db, members, &track.to_string())?)
+}
+
+/// Computes the rows of one track anew, all of whose events that count these are.
+pub(crate) fn entries(db: &Connection, track: &Track, entries: Vec<Entry>) -> Result<(), Error> {
     let key = track.to_string();
-    let entries = log::entries(db, members, &key)?;
     let blind = match track {
         Track::Stock { .. } | Track::PieceLength(_) => blind_counts(&entries),
         _ => Vec::new(),

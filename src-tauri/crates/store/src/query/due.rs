@@ -76,6 +76,14 @@ pub struct DueAsk {
     pub limit: Option<u32>,
 }
 
+impl DueAsk {
+    /// Whether a thing that falls due is of a kind that is asked for, and by that day.
+    fn wants(&self, row: &DueRow) -> bool {
+        let is_of_kind = self.what.is_empty() || self.what.contains(&row.what);
+        is_of_kind && self.until.is_none_or(|until| row.due.is_none_or(|due| due <= until))
+    }
+}
+
 /// How much falls due.
 #[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, JsonSchema, TS)]
 pub struct DueCounts {
@@ -251,16 +259,17 @@ impl Register {
         Ok(policies.collect::<Result<_, _>>()?)
     }
 
-    /// What falls due of every hose there, by the rules given: what a change of the rules would do.
+    /// What falls due of every hose one after the other, by each of the rules given, of which one hose is held at a time.
+    /// The page that is asked for is not looked at.
     ///
     /// # Errors
     /// The register can not be read.
-    pub fn each_due(
+    pub fn each_due<const N: usize>(
         &self,
         on: NaiveDate,
         ask: &DueAsk,
-        all_rules: [&Rules<'_>; 2],
-        mut see: impl FnMut([Vec<Due>; 2]),
+        all_rules: [&Rules<'_>; N],
+        mut see: impl FnMut([Vec<Due>; N]),
     ) -> Result<(), Error> {
         let mut conditions = vec!["h.next_day IS NOT NULL".to_owned()];
         let mut values: Vec<Value> = Vec::new();
@@ -268,6 +277,7 @@ impl Register {
             ("site", ask.site.map(|id| id.to_string())),
             ("machine", ask.machine.map(|id| id.to_string())),
             ("place", ask.place.map(|id| id.to_string())),
+            ("code", ask.code.map(|code| code.to_string())),
         ] {
             if let Some(id) = id {
                 values.push(id.into());
@@ -278,7 +288,10 @@ impl Register {
         let mut found = statement.query(params_from_iter(values))?;
         while let Some(row) = found.next()? {
             let facts = derive::facts(row)?;
-            see(all_rules.map(|rules| facts.due(rules, on).into_iter().map(|row| of(&facts, row)).collect()));
+            see(all_rules.map(|rules| {
+                let due = facts.due(rules, on).into_iter().filter(|row| ask.wants(row));
+                due.map(|row| of(&facts, row)).collect()
+            }));
         }
         Ok(())
     }

@@ -304,7 +304,19 @@ impl Register {
                 ..HosesGlance::default()
             })
         })?;
-        values.truncate(first + 1);
+        glance.ages = self.hose_ages(on, filter)?;
+        glance.failures_12_months = self.failures(on, filter)?.iter().map(|(_, count)| count).sum();
+        Ok(glance)
+    }
+
+    /// How many hoses of a filter that are in service are how old.
+    ///
+    /// # Errors
+    /// The register can not be read.
+    pub fn hose_ages(&self, on: NaiveDate, filter: &HoseFilter) -> Result<Vec<AgeCount>, Error> {
+        let (condition, mut values) = condition(on, filter);
+        values.push(on.to_string().into());
+        let today = values.len();
         let sql = format!(
             "SELECT max(0, CAST((julianday(?{today}) - julianday(coalesce(h.assembled, h.hose_made, h.on_date)))
                                 / {YEAR_DAYS} AS INTEGER)) AS years, count(*) AS count
@@ -316,9 +328,7 @@ impl Register {
         let ages = statement.query_map(params_from_iter(values), |row| {
             Ok(AgeCount { years: row.get("years")?, count: row.get("count")? })
         })?;
-        glance.ages = ages.collect::<Result<_, _>>()?;
-        glance.failures_12_months = self.failures(on, filter)?.iter().map(|(_, count)| count).sum();
-        Ok(glance)
+        Ok(ages.collect::<Result<_, _>>()?)
     }
 
     /// Failures of the last 12 months on the filter's site and machine by the code of their cause, the commonest first.

@@ -49,9 +49,22 @@ impl Register {
     /// # Errors
     /// The register can not be read.
     pub fn spells(&self) -> Result<Vec<Spell>, Error> {
+        let mut spells = Vec::new();
+        self.each_spell(|spell| spells.push(spell))?;
+        Ok(spells)
+    }
+
+    /// The same one after the other, of which one is held at a time.
+    ///
+    /// # Errors
+    /// The register can not be read.
+    pub fn each_spell(&self, mut see: impl FnMut(Spell)) -> Result<(), Error> {
         let mut statement = self.db.prepare_cached(include_str!("spell.sql"))?;
-        let spells = statement.query_map([], spell)?;
-        Ok(spells.collect::<Result<_, _>>()?)
+        let mut found = statement.query([])?;
+        while let Some(row) = found.next()? {
+            see(spell(row)?);
+        }
+        Ok(())
     }
 }
 

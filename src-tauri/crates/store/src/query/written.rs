@@ -65,6 +65,6 @@ fn written(row: &Row<'_>) -> rusqlite::Result<Written> {
         by: row.get("name")?,
         builds_on: rows::json(row, "builds_on")?,
         void: row.get("void")?,
-        body: log::body(row)?.read(),
+        body: log::said(row)?,
     })
 }

@@ -6,7 +6,7 @@ voiding (device, number) AS (
     SELECT substr(l.child, 1, 32), CAST(substr(l.child, 34) AS INTEGER)
     FROM about a JOIN link l ON l.parent = a.device || '/' || a.number AND l.kind = 'voided'
 )
-SELECT e.device, e.number, e.builds_on, e.ms, e.count, e.body, d.name,
+SELECT e.device, e.number, e.builds_on, e.ms, e.count, e.kind, e.body, d.name,
        EXISTS (SELECT 1 FROM link WHERE parent = e.device || '/' || e.number AND kind = 'voided') AS void
 FROM (SELECT * FROM about UNION SELECT * FROM voiding) w
 JOIN event e ON e.device = w.device AND e.number = w.number

@@ -1,5 +1,6 @@
 //! `register.due`: what falls due, by day or by risk, a page at a time.
 
+use super::first::First;
 use super::words;
 use crate::commands::register::record_of_life;
 use crate::{Answer, Api, ApiError};
@@ -7,7 +8,7 @@ use chrono::{Days, NaiveDate};
 use hosewright_core::care::{
     Chance, ChanceFrom, Chances, DueFor, FEWEST_FAILURES, Lives, Risk, chances, consequence,
 };
-use hosewright_core::catalogue::Provenance;
+use hosewright_core::catalogue::{Catalogue, Provenance};
 use hosewright_core::check::Verdict;
 use hosewright_core::record::{MachineId, PlaceId, PolicySet, SiteId};
 use hosewright_core::tag::TagCode;
@@ -15,6 +16,7 @@ use hosewright_store::{AgeCount, Due, DueAsk, DueCounts, DueSite, HoseFilter, Ho
 use hosewright_words::Words;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
+use std::cmp::Ordering;
 use ts_rs::TS;
 
 /// Which of what falls due.
@@ -211,24 +213,33 @@ fn by_risk_of(
     ask: &DueAsk,
     chances: &Chances,
 ) -> Result<(Vec<DueLine>, bool), ApiError> {
-    let mut lines = lines(api, on, &DueAsk { offset: 0, limit: None, ..ask.clone() })?;
-    for line in &mut lines {
-        line.risk = risk(api, on, &line.due, chances);
-    }
-    lines.sort_by(|one, other| {
-        let product = |line: &DueLine| line.risk.as_ref().map_or(f64::INFINITY, |risk| risk.product);
-        let by_day = || one.due.row.due.cmp(&other.due.row.due).then(one.due.code.cmp(&other.due.code));
-        product(other).total_cmp(&product(one)).then_with(by_day)
-    });
+    let (catalogue, offset) = (api.catalogue, ask.offset as usize);
     let limit = ask.limit.map_or(usize::MAX, |limit| limit as usize);
-    let after = lines.len().saturating_sub(ask.offset as usize);
-    let page = lines.into_iter().skip(ask.offset as usize).take(limit).collect();
-    Ok((page, after > limit))
+    let register = api.register()?;
+    let rules = register.rules()?;
+    let mut gravest = First::of(offset.saturating_add(limit).saturating_add(1), graver);
+    register.each_due(on, ask, [&rules], |[due]| {
+        for due in due {
+            let risk = risk(catalogue, on, &due, chances);
+            gravest.see(DueLine { due, seen: None, risk });
+        }
+    })?;
+    let mut page: Vec<DueLine> = gravest.take().into_iter().skip(offset).collect();
+    let more = page.len() > limit;
+    page.truncate(limit);
+    Ok((page, more))
+}
+
+/// What has no known age first, then the gravest, then the soonest.
+fn graver(one: &DueLine, other: &DueLine) -> Ordering {
+    let product = |line: &DueLine| line.risk.as_ref().map_or(f64::INFINITY, |risk| risk.product);
+    let day = |line: &DueLine| (line.due.row.due, line.due.code, line.due.row.what);
+    product(other).total_cmp(&product(one)).then_with(|| day(one).cmp(&day(other)))
 }
 
 /// Chance times consequence of one line. What must not run on is as likely as can be.
-fn risk(api: &Api, on: NaiveDate, due: &Due, chances: &Chances) -> Option<Risk> {
-    let consequence = consequence(api.catalogue, due.stakes.as_deref(), due.consequence);
+fn risk(catalogue: &Catalogue, on: NaiveDate, due: &Due, chances: &Chances) -> Option<Risk> {
+    let consequence = consequence(catalogue, due.stakes.as_deref(), due.consequence);
     let hose = due.hose.as_ref().map(|hose| (hose.standard.clone(), hose.kind.clone()));
     let stops = due.row.finding.as_ref().is_some_and(|finding| finding.grade == Verdict::Stop);
     let chance = if stops {
@@ -241,16 +252,16 @@ fn risk(api: &Api, on: NaiveDate, due: &Due, chances: &Chances) -> Option<Risk> 
 
 /// The chances of this fleet's hoses, from the lives of its own.
 fn of_fleet(api: &mut Api, on: NaiveDate, ahead_days: u32) -> Result<Chances, ApiError> {
-    let spells = api.register()?.spells()?;
-    let mut lives: Lives = Vec::new();
-    for hose in spells.chunk_by(|one, other| one.code == other.code) {
-        let new = hose.first().and_then(|spell| spell.fitted);
-        for spell in hose {
-            if let Some(record) = new.and_then(|new| record_of_life(spell, new, on)) {
-                lives.push((spell.hose.clone(), record));
-            }
+    let mut lives = Lives::new();
+    // The hose whose stays are seen, and the day it was new to service.
+    let mut of: Option<(TagCode, Option<NaiveDate>)> = None;
+    api.register()?.each_spell(|spell| {
+        let new = of.filter(|(code, _)| *code == spell.code).map_or(spell.fitted, |(_, new)| new);
+        of = Some((spell.code, new));
+        if let Some(record) = new.and_then(|new| record_of_life(&spell, new, on)) {
+            lives.entry(spell.hose).or_default().push(record);
         }
-    }
+    })?;
     Ok(chances(&lives, ahead_days))
 }
 
@@ -274,6 +285,6 @@ fn glance(api: &mut Api, on: NaiveDate, ask: &DueAsk) -> Result<DueGlance, ApiEr
     Ok(DueGlance {
         counts: register.due_counts(on, ask)?,
         sites: register.due_sites(on, &ask.what)?,
-        ages: register.hoses_glance(on, &here)?.ages,
+        ages: register.hose_ages(on, &here)?,
     })
 }

@@ -4,6 +4,7 @@
 mod affected;
 mod desk;
 mod due;
+mod first;
 mod inspect;
 mod list;
 mod policy;

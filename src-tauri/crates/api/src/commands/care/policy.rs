@@ -1,5 +1,6 @@
 //! `policy`: the owner's rules beside the guides, which holds where and why, and what a change of one would do.
 
+use super::first::First;
 use super::words;
 use crate::commands::Nothing;
 use crate::{Answer, Api, ApiError};
@@ -13,6 +14,7 @@ use hosewright_core::tag::TagCode;
 use hosewright_store::{Due, DueAsk, PlaceAt};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
+use std::cmp::{Ordering, Reverse};
 use std::collections::BTreeSet;
 use ts_rs::TS;
 
@@ -261,31 +263,42 @@ pub fn tried(api: &mut Api, asked: PolicyTry, _: &[u8]) -> Result<Answer<PolicyT
         Scope::Machine(machine) => ask.machine = Some(*machine),
         Scope::Place(place) => ask.place = Some(*place),
     }
-    let mut seen = Effect::default();
+    let mut seen = Effect::nothing();
     register.each_due(on, &ask, [&before, &after], |both| seen.see(both, on, until))?;
-    let Effect { hoses, before, after, mut moves, stopped } = seen;
-    moves.sort_by(|one, other| {
-        let key = |row: &PolicyMove| (std::cmp::Reverse(row.verdict_after), row.due_after, row.code);
-        key(one).cmp(&key(other))
-    });
-    let moved = moves.len();
-    moves.truncate(MOVES_SHOWN);
-    let tried =
-        PolicyTried { name, hoses, before, after, moved, rows: moves, machines_stopped: stopped.len() };
+    let Effect { hoses, before, after, moved, first, stopped } = seen;
+    let rows = first.take();
+    let tried = PolicyTried { name, hoses, before, after, moved, rows, machines_stopped: stopped.len() };
     Ok(api.answer(tried))
 }
 
 /// What was seen of a change.
-#[derive(Default)]
 struct Effect {
     hoses: usize,
     before: PolicyCounts,
     after: PolicyCounts,
-    moves: Vec<PolicyMove>,
+    moved: usize,
+    first: First<PolicyMove>,
     stopped: BTreeSet<MachineId>,
 }
 
+/// The gravest first, then the soonest.
+fn graver(one: &PolicyMove, other: &PolicyMove) -> Ordering {
+    let key = |row: &PolicyMove| (Reverse(row.verdict_after), row.due_after, row.code, row.what);
+    key(one).cmp(&key(other))
+}
+
 impl Effect {
+    fn nothing() -> Self {
+        Self {
+            hoses: 0,
+            before: PolicyCounts::default(),
+            after: PolicyCounts::default(),
+            moved: 0,
+            first: First::of(MOVES_SHOWN, graver),
+            stopped: BTreeSet::new(),
+        }
+    }
+
     fn see(&mut self, [before, after]: [Vec<Due>; 2], on: NaiveDate, until: NaiveDate) {
         self.hoses += 1;
         for (was, is) in before.into_iter().zip(after) {
@@ -296,7 +309,8 @@ impl Effect {
             }
             let stops = was.row.verdict != Verdict::Stop && is.row.verdict == Verdict::Stop;
             self.stopped.extend(is.at.as_ref().filter(|_| stops).and_then(|at| at.machine));
-            self.moves.push(PolicyMove {
+            self.moved += 1;
+            self.first.see(PolicyMove {
                 code: is.code,
                 at: is.at,
                 what: is.row.what,
