@@ -3,7 +3,7 @@
 use crate::Error;
 use crate::rows::{json, parsed, unsigned};
 use hosewright_core::record::{
-    Body, BodyText, DeviceId, Entry, Event, EventRef, Hash, Hlc, MemberRole, Membership, Track,
+    Body, DeviceId, Entry, Event, EventRef, Hash, Hlc, MemberRole, Membership, Track,
 };
 use rusqlite::{Connection, OptionalExtension, Row, params};
 use std::ops::RangeInclusive;
