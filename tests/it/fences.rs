@@ -61,5 +61,13 @@ fn no_text_of_the_shell_names_an_address_outside() {
         config["build"]["devUrl"], "http://127.0.0.1:5173",
         "the development server is on this machine"
     );
-    assert!(config.get("plugins").is_none(), "no updater, no plugin");
+    let links = serde_json::json!({
+        "desktop": {"schemes": ["hosewright"]},
+        "mobile": [{"scheme": ["hosewright"], "appLink": false}],
+    });
+    assert_eq!(
+        config["plugins"],
+        serde_json::json!({"deep-link": links}),
+        "links of our own to a tag, and no updater"
+    );
 }

@@ -51,6 +51,7 @@ impl Outcome {
             Err(why) => self.corrupt.push(format!("{what}: {why}")),
             Ok(found) if Some(&found) == next => self.after += 1,
             Ok(found) if found == *acknowledged => self.before += 1,
+            Ok(found) if next.is_some_and(|next| acknowledged.keys_go_first(&found, next)) => {}
             Ok(found) => self.lost.push(format!("{what}: {}", found.unlike(acknowledged))),
         }
     }

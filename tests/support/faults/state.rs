@@ -73,6 +73,14 @@ impl State {
         Self::read(register)
     }
 
+    /// Whether only this one's file of keys has gone on to the other: it is written before the register, and a fault may
+    /// come between the two. The fleet is there then and has no founder, which the program says with the way out.
+    pub fn keys_go_first(&self, found: &Self, next: &Self) -> bool {
+        let is_of_keys = |line: &str| line.starts_with("fleets: ");
+        let both = self.0.iter().zip(&next.0).zip(&found.0);
+        both.into_iter().all(|((was, will), found)| found == if is_of_keys(was) { will } else { was })
+    }
+
     /// Where this one and another differ.
     pub fn unlike(&self, other: &Self) -> String {
         let lines = self.0.iter().zip(&other.0).filter(|(one, other)| one != other);

@@ -246,7 +246,7 @@ mod tests {
                     given.parse::<crate::record::EventRef>().expect_err("no event").to_string(),
                 ];
                 for error in errors {
-                    assert!(!error.contains(&key[..13]) && !error.contains(&key[20..30]), "{error}");
+                    assert!(!error.contains(&key[..14]) && !error.contains(&key[20..30]), "{error}");
                 }
             }
         }
