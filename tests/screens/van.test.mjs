@@ -416,6 +416,6 @@ test('care of the press is set, done and due', async (t) => {
     .getByRole('button', { name: /^Press/ })
     .first()
     .click();
-  await page.getByText('Grease the cones').waitFor();
+  await page.getByText('Grease the cones', { exact: true }).waitFor();
   await axe(page, 'press');
 });
