@@ -2,21 +2,12 @@
 // back from Check to its fitting.
 import assert from 'node:assert/strict';
 import test from 'node:test';
+import { made } from './states.mjs';
 import { typeNumber } from './technician.mjs';
 import { ask, axe, browse, demo, fits, keepJob, open, phone, serve } from './support.mjs';
 
 const { spec, service } = demo('replacement.json');
 const thumb = (page) => page.getByRole('contentinfo');
-
-/** All that the bench asks before a tag, without a rig. */
-const made = {
-  settings: demo('settings.json'),
-  crimps: { A: Array(12).fill(28.5), B: Array(12).fill(28.5) },
-  crimpedBy: { A: 'micrometer', B: 'micrometer' },
-  finished: { cut_mm: 1155, length_mm: 1242, turn_deg: 90 },
-  proof: { state: 'no-rig' },
-  proving: { rig: false, pressure_bar: null, hold_s: null, gauge: '', calibrated: null },
-};
 
 test('a limit of prudence is taken on with a name and a reason, and both go on the record of the hose', async (t) => {
   const [browser, { url, db }] = await Promise.all([browse(t), serve(t, { empty: true })]);

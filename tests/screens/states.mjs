@@ -4,7 +4,7 @@ import { demo } from './support.mjs';
 const { spec, service } = demo('replacement.json');
 const checked = { spec, service: { duties: [], ...service } };
 /** All that the bench asks before a tag, without a rig. */
-const made = {
+export const made = {
   settings: demo('settings.json'),
   crimps: { A: Array(12).fill(28.5), B: Array(12).fill(28.5) },
   crimpedBy: { A: 'micrometer', B: 'micrometer' },
