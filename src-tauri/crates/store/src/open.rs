@@ -204,6 +204,7 @@ impl Register {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use rusqlite::StatementStatus;
 
     #[test]
     fn a_register_that_holds_only_a_setting_or_a_half_finished_job_is_not_taken_away() {
@@ -244,6 +245,25 @@ mod tests {
             write(&mut register);
             register.discard_if_empty().expect("closes");
             assert_eq!(path.exists(), stays, "{what}");
+        }
+    }
+
+    #[test]
+    fn a_question_is_prepared_once_whatever_it_is_asked_for() {
+        let folder = tempfile::tempdir().expect("a folder");
+        let register =
+            Register::open(folder.path().join("a.db"), DeviceId::from_bytes([1; 16])).expect("opens");
+        for sql in [
+            "SELECT s.code FROM stint s JOIN place p ON p.place = s.place WHERE s.code = ?1",
+            "SELECT e.body FROM track t JOIN event e ON e.device = t.device AND e.number = t.number WHERE t.key = ?1",
+            concat!(include_str!("derive/facts.sql"), "WHERE h.code = ?1"),
+        ] {
+            let mut statement = register.db.prepare(sql).expect("prepares");
+            for code in ["one", "other", "third"] {
+                let mut found = statement.query([code]).expect("asks");
+                assert!(found.next().expect("reads").is_none());
+            }
+            assert_eq!(statement.get_status(StatementStatus::RePrepare), 0, "{sql}");
         }
     }
 

@@ -47,10 +47,13 @@ pub(crate) const PROJECTED: [&str; 33] = [
 pub(crate) const BESIDE: [&str; 9] =
     ["register", "event", "held", "person", "setting", "draft", "supplier_row", "scan", "unfinished"];
 
+/// What is projected first: the other tables are computed by these.
+const FIRST: [&str; 3] = ["track", "link", "member"];
+
 /// Throws the projected tables away and computes them from the log.
 pub(crate) fn rebuild(db: &Connection) -> Result<(), Error> {
-    for index in ["track", "link"] {
-        db.execute(&format!("DELETE FROM {index}"), [])?;
+    for table in FIRST {
+        db.execute(&format!("DELETE FROM {table}"), [])?;
     }
     log::each(db, |event| log::index(db, &event, &event.body.read()))?;
     let members = members::project(db)?;
@@ -59,7 +62,7 @@ pub(crate) fn rebuild(db: &Connection) -> Result<(), Error> {
 
 /// Computes what screens read anew from the events that count among those members.
 pub(crate) fn tables(db: &Connection, members: &Membership) -> Result<(), Error> {
-    for table in PROJECTED.iter().filter(|table| !["track", "link", "member"].contains(table)) {
+    for table in PROJECTED.iter().filter(|table| !FIRST.contains(table)) {
         db.execute(&format!("DELETE FROM {table}"), [])?;
     }
     log::tracks(db, |track| project::track(db, members, &track))?;

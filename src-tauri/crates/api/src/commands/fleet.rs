@@ -127,6 +127,10 @@ pub struct FleetHandOn {
     pub caution: String,
 }
 
+pub(super) fn no_own_fleet() -> ApiError {
+    ApiError::nothing("", "this device has no fleet of its own: begin one, or join one")
+}
+
 /// Shows the fleet's key for another device to read, for a day. It is made when it is asked for and kept nowhere.
 ///
 /// # Errors
@@ -134,7 +138,7 @@ pub struct FleetHandOn {
 pub fn hand_on(api: &mut Api, _: Nothing, _: &[u8]) -> Result<Answer<FleetHandOn>, ApiError> {
     let (keys, _) = keys(api)?;
     let (Some(own), Some(device)) = (keys.own(), &keys.device) else {
-        return Err(ApiError::nothing("", "this device has no fleet of its own: begin one, or join one"));
+        return Err(no_own_fleet());
     };
     let now = api.world.now();
     let members = api.register()?.membership()?;

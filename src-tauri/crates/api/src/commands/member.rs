@@ -1,7 +1,7 @@
 //! `fleet.found`, `fleet.admit`, `fleet.withdraw`: who belongs to the fleet, said by its planners' devices.
 
 use super::Nothing;
-use super::fleet::{Fleets, keys, shown};
+use super::fleet::{Fleets, keys, no_own_fleet, shown};
 use crate::{Answer, Api, ApiError};
 use hosewright_core::fleet::DevicePublic;
 use hosewright_core::record::{
@@ -20,7 +20,7 @@ use ts_rs::TS;
 pub fn found(api: &mut Api, _: Nothing, _: &[u8]) -> Result<Answer<Fleets>, ApiError> {
     let (keys, device) = keys(api)?;
     if keys.own().is_none() {
-        return Err(ApiError::nothing("", "this device has no fleet of its own: begin one, or join one"));
+        return Err(no_own_fleet());
     }
     if api.register()?.membership()?.founder().is_some() {
         return Err(ApiError::input("", "the fleet has a founder already"));

@@ -1,10 +1,10 @@
 //! `fleet` in plain text.
 
 use super::Plain;
-use super::share::name_of;
 use super::text::{set_in, wrapped};
 use chrono::{DateTime, Utc};
 use hosewright_api::commands::fleet::{Fleet, FleetSeen, Fleets};
+use hosewright_api::key;
 use hosewright_words::Words;
 use serde::Serialize;
 
@@ -18,7 +18,7 @@ impl Plain for Fleets {
         if self.own.is_some() {
             lines.push(match &self.founder {
                 Some(mark) => {
-                    let stands = words.say(&format!("fleets-standing-{}", name_of(&self.standing)), &[]);
+                    let stands = words.say(&format!("fleets-standing-{}", key(&self.standing)), &[]);
                     words.say("fleets-founder", &[("mark", mark), ("stands", &stands)])
                 }
                 None => words.say("share-standing-open", &[]),
@@ -27,7 +27,7 @@ impl Plain for Fleets {
         lines.extend(self.partners.iter().map(|partner| fleet("fleets-partner", partner, words)));
         lines.extend(self.others.iter().map(|other| {
             let name = other.name.clone().unwrap_or_else(|| words.say("fleets-no-name", &[]));
-            let stands = words.say(&format!("fleets-standing-{}", name_of(&other.standing)), &[]);
+            let stands = words.say(&format!("fleets-standing-{}", key(&other.standing)), &[]);
             words.say("fleets-other", &[("name", &name), ("mark", &other.mark), ("stands", &stands)])
         }));
         lines.push(String::new());

@@ -4,10 +4,10 @@ use super::Plain;
 use super::text::wrapped;
 use hosewright_api::commands::left_out::LeftOutList;
 use hosewright_api::commands::share::{Exchanged, Shared};
+use hosewright_api::key;
 use hosewright_core::record::Standing;
 use hosewright_store::Unheard;
 use hosewright_words::{Say, Words};
-use serde::Serialize;
 
 impl Plain for Shared {
     fn plain(&self, words: &Words) -> String {
@@ -29,7 +29,7 @@ impl Plain for Shared {
         lines.extend(self.left_out.iter().map(|left_out| {
             let device = left_out.device.to_string();
             let name = left_out.name.clone().unwrap_or_else(|| device.clone());
-            let why = words.say(&format!("share-left-out-{}", name_of(&left_out.why)), &[]);
+            let why = words.say(&format!("share-left-out-{}", key(&left_out.why)), &[]);
             let values: [(&str, &dyn Say); 4] =
                 [("name", &name), ("device", &device), ("count", &left_out.count), ("why", &why)];
             words.say("share-left-out", &values)
@@ -54,11 +54,6 @@ pub(super) fn standing(standing: Standing, words: &Words) -> Option<String> {
     Some(words.say(id, &[]))
 }
 
-/// A code as it is written in JSON, by which words say it.
-pub(super) fn name_of(code: &impl Serialize) -> String {
-    serde_json::to_value(code).ok().and_then(|code| Some(code.as_str()?.to_owned())).unwrap_or_default()
-}
-
 /// What people call a kind of event, where it has words.
 fn kind(kind: &str, words: &Words) -> String {
     let id = format!("van-kind-{kind}");
@@ -71,7 +66,7 @@ impl Plain for LeftOutList {
             return words.say("share-left-out-nothing", &[]);
         }
         let line = |event: &Unheard| {
-            let why = words.say(&format!("share-left-out-{}", name_of(&event.why)), &[]);
+            let why = words.say(&format!("share-left-out-{}", key(&event.why)), &[]);
             let about = &event.about;
             let what = about.hose.map(|hose| hose.to_string()).or(about.name.clone()).unwrap_or_default();
             let kind = about.told.first().map(|told| kind(&told.kind, words)).unwrap_or_default();
