@@ -42,6 +42,17 @@ fn what_is_there_is_given_to_the_record_as_it_is_used() {
     assert_eq!(pieces[reel.as_str().expect("an id")].1, 188_200);
 }
 
+/// Whatever order they were taken in, and so whatever ids they were given.
+#[rstest]
+#[case(["2023-05-01", "2024-05-01"])]
+#[case(["2024-05-01", "2023-05-01"])]
+fn of_two_pieces_that_would_do_alike_the_older_is_cut(#[case] made: [&str; 2]) {
+    let mut van = device(1);
+    let offcut = |made: &str| json!({"do": "load-hose", "store": "Van 2", "hose": hose(), "sort": "offcut", "length_mm": 1300, "made": made});
+    van.change(json!([offcut(made[0]), offcut(made[1])]));
+    assert_eq!(need(&mut van)["cuts"][0]["made"], "2023-05-01");
+}
+
 #[test]
 fn what_is_short_never_kept_or_doubtful_is_never_there() {
     let mut van = device(1);

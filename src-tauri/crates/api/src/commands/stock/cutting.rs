@@ -105,7 +105,8 @@ impl Cutting {
         Ok(cut)
     }
 
-    /// The pieces that are planned with: of more than can be planned with the longest, which is said.
+    /// The pieces that are planned with, in an order that the same van has on every device: of two that would do alike the
+    /// older is cut first. Of more than can be planned with the longest, which is said.
     fn longest<'a>(&mut self, api: &Api, shelf: &'a Shelf, hose: &Thing) -> Vec<&'a PieceKept> {
         let mut pieces = shelf.pieces_of(hose);
         if pieces.len() > Batch::MOST {
@@ -115,6 +116,7 @@ impl Cutting {
             self.said.push(Said::of(api.words(), SaidCode::TooManyPieces, &[("name", &name)]));
             self.partial = true;
         }
+        pieces.sort_by(|one, other| in_turn(one).cmp(&in_turn(other)));
         pieces
     }
 
@@ -160,6 +162,13 @@ impl Cutting {
         bins.dedup();
         bins
     }
+}
+
+/// What puts a piece before another: its age, and whatever else a person sees of it. Ids are drawn by chance and come last.
+fn in_turn(kept: &PieceKept) -> impl Ord + '_ {
+    let record = &kept.piece.record;
+    let age = (record.made.is_none(), record.made);
+    (age, kept.tenths_mm, &record.bin, &record.label, record.piece)
 }
 
 fn cut_from(kept: &PieceKept, cuts_mm: Vec<Millimetres>, left_mm: Millimetres, keep: bool) -> CutFrom {
