@@ -55,7 +55,7 @@ test('words are bracketed and longer by four tenths, and what is put in stays as
   const catalogue = ['# Note', 'hose = Hose { $code } leaks', 'hoses = { $count ->', '   *[other] { $count } hoses', '} here'];
   assert.deepEqual(pseudo(catalogue.join('\n')).split('\n'), [
     '# Note',
-    'hose = ⟦Ĥóšše⟧'.replace('e⟧', 'é⟧') + ' { $code } ⟦ļééáķķš⟧',
+    'hose = ⟦Ĥóššé⟧ { $code } ⟦ļéááķšš⟧',
     'hoses = { $count ->',
     '   *[other] { $count } ⟦ĥóššéšš⟧',
     '} ⟦ĥéŕŕé⟧',

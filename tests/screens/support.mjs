@@ -48,10 +48,10 @@ export function folder(t) {
   return path;
 }
 
-/** Serves the built screens over a new register: the demo fleet, or empty. Ends with the test. */
-export async function serve(t, { empty = false } = {}) {
+/** Serves the built screens over a new register: of a list, which is the demo fleet, or empty. Ends with the test. */
+export async function serve(t, { empty = false, list = file('demo/fleet.csv') } = {}) {
   const db = join(folder(t), 'register.db');
-  if (!empty) hosewright('register', '--db', db, 'import', file('demo/fleet.csv'));
+  if (!empty) hosewright('register', '--db', db, 'import', list);
   const server = spawn(binary, ['serve', '--ui', file('ui/dist-browser'), '--db', db, '--port', '0'], {
     stdio: ['ignore', 'pipe', 'inherit'],
   });
