@@ -127,6 +127,9 @@ test('why a candidate stands where it stands is told by what each reading says a
   });
   await page.getByRole('button', { name: /^All candidates, and why/ }).click();
   const ruler = page.getByRole('region', { name: 'Candidates on one ruler' });
+  // A component's scope was once named as the class that hides text: everything was there, and nothing was seen.
+  const drawn = await ruler.boundingBox();
+  assert.ok(drawn.width > 300 && drawn.height > 100, `drawn ${drawn.width} by ${drawn.height}`);
   const first = await ruler.getByRole('button').first().innerText();
   await ruler.getByRole('button').first().click();
   const rows = page.getByRole('list', { name: 'What each reading says' }).getByRole('listitem');
