@@ -8,9 +8,13 @@ import { go, named, stocked } from './walker.mjs';
 import { catalogue } from '../../ui/tools/catalogues.mjs';
 
 const copies = Number(process.argv[2] ?? 20);
+const only = process.env.ONLY ? new RegExp(process.env.ONLY) : null;
+const words = catalogue('en');
 /** The least that the browser tells; what was sooner counts as this. */
 const LEAST_MS = 16;
 const BAR_MS = 100;
+/** What a state shows, or a tap asks for, where it is refused. */
+const REFUSED = ['find', 'make', 'oil', 'register.show', 'tag.batch'];
 /** So many letters or keys where there is anything to type into. */
 const TYPED = '124';
 
@@ -46,16 +50,23 @@ async function toPaint(page, interact) {
   return Math.max(LEAST_MS, ...told.map(([, duration]) => duration));
 }
 
-/** Taps and keys that a state of a screen takes: those that lead to it, what can be typed there, and its first button. */
-async function interactions(page, url, way, name) {
+/** The taps that lead to a state of a screen. */
+async function tapped(page, url, { taps = [], file: _, ...there }, name) {
   const times = [];
-  const { taps = [], ...there } = way;
   await go(page, url, there, name);
   for (const tap of taps) times.push(await toPaint(page, () => go(page, url, { taps: [tap] }, name)));
+  return times;
+}
+
+/** What can be typed in it, and its first button. */
+async function used(page, url, { file: _, ...way }, name) {
+  const times = [];
+  await go(page, url, way, name);
   const main = page.getByRole('main');
   const field = main.locator('input:not([type=file], [type=date], [type=radio], [type=checkbox]), textarea').first();
-  if (await field.isVisible()) await field.focus();
-  if ((await field.isVisible()) || (await page.locator('.keys').first().isVisible()))
+  const writes = await field.isVisible();
+  if (writes) await field.focus();
+  if (writes || (await page.locator('.keys').first().isVisible()))
     for (const key of TYPED) times.push(await toPaint(page, () => page.keyboard.press(key)));
   const button = main.locator('button:enabled').first();
   if (await button.isVisible()) times.push(await toPaint(page, () => button.click()));
@@ -72,24 +83,32 @@ try {
   writeFileSync(list, text);
   const [browser, { url, db }] = await Promise.all([browse(run), serve(run, { list })]);
   const { wanted: _, ...fleet } = await stocked(url, db);
-  const page = await open(run, browser, url, undefined, { may: ['make', 'oil', 'register.show'] });
+  const page = await open(run, browser, url, undefined, { may: REFUSED });
   await page.addInitScript(watch, LEAST_MS);
   await page.reload();
   page.setDefaultTimeout(30_000);
 
-  console.log(`${hoses} hoses; to the next paint after a tap or a key, in ms; the browser tells none under ${LEAST_MS}`);
-  console.log(line('screen', 'taps and keys', 'median', 'slowest'));
-  const all = [];
-  for (const [state, way] of Object.entries(states(fleet))) {
-    try {
-      const times = (await interactions(page, url, way, named(catalogue('en')))).toSorted((a, b) => a - b);
-      if (times.length > 0) console.log(line(state, times.length, times[Math.floor(times.length / 2)], times.at(-1)));
-      all.push(...times);
-    } catch (error) {
-      console.log(`${state}: not measured: ${error.message.split('\n')[0]}`);
+  const all = Object.entries(states(fleet)).filter(([state]) => !only || only.test(state));
+  const found = new Map(all.map(([state]) => [state, []]));
+  // All are reached before any is used: what is typed and tapped there changes what the next ones are.
+  for (const measure of [tapped, used]) {
+    for (const [state, way] of all) {
+      try {
+        found.get(state).push(...(await measure(page, url, way, named(words))));
+      } catch (error) {
+        console.log(`${state}: not ${measure.name}: ${error.message.split('\n')[0]}`);
+      }
     }
   }
-  console.log(`${all.filter((time) => time > BAR_MS).length} of ${all.length} over ${BAR_MS} ms`);
+
+  console.log(`${hoses} hoses; to the next paint after a tap or a key, in ms; the browser tells none under ${LEAST_MS}`);
+  console.log(line('screen', 'taps and keys', 'median', 'slowest'));
+  for (const [state, times] of found) {
+    const sorted = times.toSorted((a, b) => a - b);
+    if (times.length > 0) console.log(line(state, times.length, sorted[Math.floor(sorted.length / 2)], sorted.at(-1)));
+  }
+  const times = [...found.values()].flat();
+  console.log(`${times.filter((time) => time > BAR_MS).length} of ${times.length} over ${BAR_MS} ms`);
 } finally {
   for (const end of ends) await end();
 }
