@@ -1,24 +1,43 @@
-import { readFileSync } from 'node:fs';
+import { readFileSync, readdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { svelteTesting } from '@testing-library/svelte/vite';
 import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
+import { files } from './tools/catalogues.mjs';
+import { sayingShort, shipped, shortIds } from './tools/shipped.mjs';
 
 // The loopback way in, when `hosewright serve` runs beside `npm run dev`.
 const serve = process.env['HOSEWRIGHT_SERVE'] ?? 'http://127.0.0.1:4870';
 
-/** The catalogues are read without the notes to whoever translates them. */
-const words: Plugin = {
-  name: 'words',
-  enforce: 'pre',
-  load(id) {
-    const catalogue = /^(.+\.ftl)\?raw$/.exec(id)?.[1];
-    if (!catalogue) return null;
-    const text = readFileSync(catalogue, 'utf8').replace(/^(#.*)?\n/gm, '');
-    return `export default ${JSON.stringify(text)}`;
-  },
-};
+/** Every source that may say a word. */
+const sources = () =>
+  readdirSync(new URL('src', import.meta.url), { recursive: true, encoding: 'utf8' })
+    .filter((path) => /\.(svelte|ts)$/.test(path) && !/\.test\.|^gallery|^words\/ids/.test(path))
+    .map((path) => readFileSync(new URL(`src/${path}`, import.meta.url), 'utf8'));
+
+/** Words as they are shipped: a build has short ids besides. */
+function words(): Plugin {
+  let short = new Map<string, string>();
+  return {
+    name: 'words',
+    enforce: 'pre',
+    configResolved({ command }) {
+      if (command === 'build')
+        short = shortIds(
+          sources(),
+          files('en')
+            .filter(({ file }) => file.startsWith('ui-'))
+            .map(({ text }) => text),
+        );
+    },
+    load(id) {
+      const catalogue = /^(.+\.ftl)\?raw$/.exec(id)?.[1];
+      return catalogue ? `export default ${JSON.stringify(shipped(readFileSync(catalogue, 'utf8'), short))}` : null;
+    },
+    transform: (code, id) => (/\/ui\/src\/.*\.(svelte|ts)$/.test(id) ? sayingShort(code, short) : null),
+  };
+}
 
 /** No server draws these screens first, so what takes such drawings over need not be shipped. */
 const neverHydrating: Plugin = {
@@ -34,7 +53,7 @@ const neverHydrating: Plugin = {
 
 // Only index.html is an entry: the gallery is served by `npm run dev` and never built.
 export default defineConfig({
-  plugins: [words, neverHydrating, svelte(), svelteTesting()],
+  plugins: [words(), neverHydrating, svelte(), svelteTesting()],
   clearScreen: false,
   build: {
     // The oldest that has what the screens use anyway: container queries, toSorted.

@@ -3,7 +3,8 @@ import assert from 'node:assert/strict';
 import { join } from 'node:path';
 import test from 'node:test';
 import { SETTINGS } from './readings.mjs';
-import { ask, axe, browse, demo, fits, folder, hosewright, keepJob, open, phone, serve, sizes } from './support.mjs';
+import { sound } from './looks.mjs';
+import { ask, browse, demo, folder, hosewright, keepJob, open, phone, serve, sizes } from './support.mjs';
 import { make, stepInView, tag } from './technician.mjs';
 
 const done = (...names) => Object.fromEntries(names.map((name) => [name, '2026-11-25T10:00:00Z']));
@@ -132,8 +133,7 @@ for (const rig of [true, false]) {
       reloads.push(kind);
     };
     const look = async (where) => {
-      await axe(page, where);
-      await fits(page, where);
+      await sound(page, where);
     };
     await make(page, look, { rig, between });
     assert.ok(reloads.length > 25, `${reloads.length} reloads`);
@@ -191,7 +191,7 @@ test('a hose that fails its proof ends there: it stays on record as failed, and 
   await thumb(page).getByRole('button', { name: 'Tick: held' }).waitFor();
   await thumb(page).getByRole('button', { name: 'It failed' }).click();
   await page.getByText('Release all pressure first').waitFor();
-  await axe(page, 'how it failed');
+  await sound(page, 'how it failed');
   await thumb(page).getByRole('button', { name: 'It leaked' }).click();
   await page.getByText('SCRAP', { exact: true }).waitFor();
   const said = await page.getByText(/on record as [0-9A-Z-]+/).innerText();
@@ -199,7 +199,7 @@ test('a hose that fails its proof ends there: it stays on record as failed, and 
   await page.getByText('Kept', { exact: true }).waitFor();
   await page.reload();
   await page.getByText(`on record as ${code}`).waitFor();
-  await axe(page, 'scrap');
+  await sound(page, 'scrap');
   const { assembly, status } = JSON.parse(hosewright('register', '--db', db, 'show', code, '--json'));
   assert.equal(status.state, 'failed-proof');
   assert.deepEqual([assembly.proof.state, assembly.proof.what, assembly.proof.pressure_bar], ['failed', 'leak', 300]);
@@ -283,7 +283,6 @@ for (const size of sizes) {
       .getByText(/5980\spsi \(412\sbar\)/)
       .first()
       .waitFor();
-    await axe(page, `bench in inches ${size.width}`);
-    await fits(page, `bench in inches ${size.width}`);
+    await sound(page, 'bench in inches');
   });
 }

@@ -4,7 +4,8 @@ import assert from 'node:assert/strict';
 import test from 'node:test';
 import { made } from './states.mjs';
 import { typeNumber } from './technician.mjs';
-import { ask, axe, browse, demo, fits, keepJob, open, phone, serve } from './support.mjs';
+import { sound } from './looks.mjs';
+import { ask, browse, demo, keepJob, open, phone, serve } from './support.mjs';
 
 const { spec, service } = demo('replacement.json');
 const thumb = (page) => page.getByRole('contentinfo');
@@ -27,15 +28,14 @@ test('a limit of prudence is taken on with a name and a reason, and both go on t
   await page.getByLabel('Name').fill('Technician 1');
   assert.equal(await take.isDisabled(), true, 'no reason');
   await page.getByLabel('Reason').fill('Short run, twice a day');
-  await axe(page, 'check, taking on');
-  await fits(page, 'check, taking on');
+  await sound(page, 'check, taking on');
   await take.click();
   const taken = page.getByRole('listitem').filter({ hasText: 'Technician 1 takes this on: Short run, twice a day' });
   await taken.waitFor();
   // The row moved under the thumb, where a tap that came at once would fall.
   await page.waitForTimeout(500);
   await taken.getByRole('button').first().click();
-  await taken.getByRole('button', { name: 'Take back' }).waitFor();
+  await taken.getByRole('button', { name: 'Take it back' }).waitFor();
 
   await page.getByRole('button', { name: 'Tag', exact: true }).click();
   const keep = page.getByRole('button', { name: /^Save the label and keep the hose/ });
@@ -63,8 +63,7 @@ test('a hose of which nobody said what its line asks goes from Fit to Check, and
   await arrow.waitFor();
   assert.equal(await page.getByRole('status').getByText('DO NOT FIT YET').count(), 1);
   assert.equal(await page.getByText('NOT MADE').count(), 0, 'it is made');
-  await axe(page, 'fit, what the place asks is not known');
-  await fits(page, 'fit, what the place asks is not known');
+  await sound(page, 'fit, what the place asks is not known');
   await arrow.click();
   // What stops is cured in turn; then fitting goes on where it was left.
   await thumb(page).getByRole('button', { name: 'Enter the working pressure' }).click();
@@ -122,8 +121,8 @@ test('a speed over its limit stands first, and another hose is swapped with Undo
   const thumb = page.getByRole('contentinfo');
   await thumb.getByText(/ instead of EN 853 2SN/).waitFor();
   assert.equal(await page.getByText(/^Same for same/).count(), 0);
-  await axe(page, 'another hose');
-  await thumb.getByRole('button', { name: 'Undo' }).click();
+  await sound(page, 'another hose');
+  await thumb.getByRole('button', { name: 'Take it back' }).click();
   await page.getByText(/^Same for same/).waitFor();
 });
 
@@ -156,8 +155,7 @@ test('what failed at the place and what its sisters carry stand under the findin
   await page.getByRole('main').locator('li.finding').filter({ hasText: 'Failed here before' }).waitFor();
   const row = page.getByRole('list', { name: 'On the same circuit Boom and stick' }).getByRole('button');
   await row.filter({ hasText: other.name }).waitFor();
-  await axe(page, 'check, sisters');
-  await fits(page, 'check, sisters');
+  await sound(page, 'check, sisters');
   await row.click();
   await page.getByRole('heading', { level: 1 }).filter({ hasText: other.name }).waitFor();
 });

@@ -1,7 +1,8 @@
 // What falls due: by day and by risk, by site, and the lists to save.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { answered, axe, browse, fits, goTo, open, serve, sizes } from './support.mjs';
+import { sound } from './looks.mjs';
+import { answered, browse, goTo, open, serve, sizes } from './support.mjs';
 
 /** The file that a button leaves. */
 async function saved(page, name) {
@@ -21,8 +22,7 @@ for (const size of sizes) {
     const past = page.getByRole('list', { name: 'Past the limit' });
     await past.waitFor();
     const all = await past.getByRole('button').count();
-    await axe(page, 'Due');
-    await fits(page, 'Due');
+    await sound(page, 'Due');
     const first = await past.getByRole('button').first().innerText();
     assert.match(first, /\d{1,2} \p{L}+ 20\d\d/u, 'the day it fell due');
     assert.match(first, /Yard|Quarry|Workshop/, 'the site');
@@ -43,8 +43,7 @@ for (const size of sizes) {
 
     await page.getByRole('button', { name: /^Inspection/ }).click();
     await page.getByRole('img', { name: /since \d+ hoses were last looked at/ }).waitFor();
-    await axe(page, 'inspections');
-    await fits(page, 'inspections');
+    await sound(page, 'inspections');
     await page.getByRole('button', { name: /^Service life/ }).click();
 
     assert.match(await saved(page, 'Save the list spreadsheet'), /\.xlsx$/);
@@ -55,8 +54,7 @@ for (const size of sizes) {
     await page.getByText(/Chance of failing in the next 90 days/).waitFor();
     const risky = page.getByRole('list', { name: 'Chance times consequence' });
     assert.match(await risky.getByRole('button').first().innerText(), /consequence \d of 5: /);
-    await axe(page, 'by risk');
-    await fits(page, 'by risk');
+    await sound(page, 'by risk');
 
     await risky.getByRole('button').first().click();
     await page.getByRole('heading', { name: 'Hoses of this place' }).waitFor();
@@ -68,7 +66,7 @@ test('an empty register says that nothing falls due', async (t) => {
   const page = await open(t, await browse(t), url);
   await goTo(page, 'Due');
   await page.getByText('Nothing falls due here within 12 months.').waitFor();
-  await axe(page, 'nothing due');
+  await sound(page, 'nothing due');
 });
 
 for (const size of sizes) {
@@ -82,12 +80,10 @@ for (const size of sizes) {
       .getByText(/^One in ten has failed by/)
       .first()
       .waitFor();
-    await axe(page, 'lives');
-    await fits(page, 'lives');
+    await sound(page, 'lives');
     await page.getByRole('button', { name: 'Line', exact: true }).click();
     await page.getByRole('img', { name: /^Pressure: part still holding/ }).waitFor();
-    await axe(page, 'lives by line');
-    await fits(page, 'lives by line');
+    await sound(page, 'lives by line');
   });
 }
 
@@ -108,8 +104,7 @@ test('what to expect, bad places and the age of least cost are told, each with i
     .getByText(/^Costs least replaced at|No age costs less than waiting/)
     .first()
     .waitFor();
-  await axe(page, 'costs');
-  await fits(page, 'costs');
+  await sound(page, 'costs');
   const [download] = await Promise.all([
     page.waitForEvent('download'),
     page.getByRole('button', { name: /^Save it as a sheet/ }).click(),

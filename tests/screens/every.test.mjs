@@ -6,6 +6,7 @@ import { faint, stumbles, violations } from './looks.mjs';
 import { states } from './states.mjs';
 import { ask, browse, open, phone, serve, sizes } from './support.mjs';
 import { go, named, stocked } from './walker.mjs';
+import { catalogue } from '../../ui/tools/catalogues.mjs';
 
 const THEMES = ['light', 'dark', 'sun'];
 /** What another look may change: the rest of axe's rules read the page, not its colours. */
@@ -53,7 +54,7 @@ for (const language of ['en', 'de', 'es']) {
     await page.evaluate((wanted) => localStorage.setItem('hosewright-batch', JSON.stringify(wanted)), wanted);
     await page.reload();
     await page.getByRole('navigation').first().waitFor();
-    const name = named(language);
+    const name = named(catalogue(language));
     const found = [];
     let looked = 0;
     const spent = {};

@@ -3,22 +3,16 @@ import assert from "node:assert/strict";
 import { mkdirSync } from "node:fs";
 import { join } from "node:path";
 import test from "node:test";
+import { sound } from "./looks.mjs";
 import {
   ask,
-  axe,
   browse,
-  fits,
   folder,
   goTo,
   open,
   serve,
   sizes,
 } from "./support.mjs";
-
-const sound = async (page, where) => {
-  await axe(page, where);
-  await fits(page, where);
-};
 
 async function others(page) {
   await goTo(page, "Van");

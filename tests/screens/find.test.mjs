@@ -2,7 +2,8 @@
 import assert from 'node:assert/strict';
 import test from 'node:test';
 import { typeNumber } from './technician.mjs';
-import { axe, browse, fits, keepJob, open, phone, serve, sizes } from './support.mjs';
+import { sound } from './looks.mjs';
+import { browse, keepJob, open, phone, serve, sizes } from './support.mjs';
 
 /** An end that is half read, so that a look-alike is still possible; asked is one reading more. */
 const asked = (key) => ({
@@ -56,7 +57,7 @@ test('a look-alike is said whole over the keys while the keypad is up, and leads
   const [box, pad] = [await alike.boundingBox(), await page.getByRole('group', { name: 'Keypad' }).boundingBox()];
   assert.ok(box.y + box.height <= pad.y, `${JSON.stringify(box)} ${JSON.stringify(pad)}`);
   assert.ok(box.height >= 48, `${box.height} px high`);
-  await axe(page, 'find, a look-alike above the thumb');
+  await sound(page, 'find, a look-alike above the thumb');
   await alike.click();
   await page.getByRole('heading', { name: named }).first().waitFor();
 });
@@ -138,8 +139,7 @@ test('why a candidate stands where it stands is told by what each reading says a
   const rival = page.getByRole('group', { name: 'Against' }).locator('[aria-pressed=true]');
   const [before, against] = [await rows.allInnerTexts(), await rival.innerText()];
   assert.notEqual(against, first.replaceAll('\n', ' '));
-  await axe(page, 'find, why');
-  await fits(page, 'find, why');
+  await sound(page, 'find, why');
 
   await page.getByRole('button', { name: 'none of these', exact: true }).click();
   await page.getByText(/^For none of these to be right, these readings would have to be wrong: .*Thread/).waitFor();
@@ -174,8 +174,7 @@ test('of a hose that is still fitted only what can be reached is asked, and then
     ...['Print on the cover', 'Ø over the cover', 'Kind of cover'],
   ]);
   await done.waitFor();
-  await axe(page, 'find, nothing more within reach');
-  await fits(page, 'find, nothing more within reach');
+  await sound(page, 'find, nothing more within reach');
   await page.getByRole('button', { name: 'off the machine', exact: true }).click();
   await page.getByText('Now: tape the overall length').waitFor();
 });
@@ -191,8 +190,7 @@ test('a date code of the print that can be read in two ways is told with both', 
   await page.evaluate(() => document.activeElement.blur());
   await page.keyboard.type('EN 853 2SN 12/24');
   await page.getByText('made December 2024, or week 12 of 2024').waitFor();
-  await axe(page, 'find, print');
-  await fits(page, 'find, print');
+  await sound(page, 'find, print');
 });
 
 for (const [key, most] of [
@@ -206,8 +204,7 @@ for (const [key, most] of [
     const drawn = await pictures.evaluateAll((all) => all.map((one) => one.innerHTML.replace(/<!--.*?-->/g, '')));
     assert.equal(drawn.length, most);
     assert.equal(new Set(drawn).size, most);
-    await axe(page, key);
-    await fits(page, key);
+    await sound(page, key);
   });
 }
 

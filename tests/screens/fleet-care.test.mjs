@@ -1,14 +1,10 @@
 // The care of a fleet: limits of its owner's own, findings that stop a machine, a machine looked over, all hoses in one table.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { ask, axe, browse, fits, goTo, hosewright, open, phone, serve, sizes } from './support.mjs';
+import { sound } from './looks.mjs';
+import { ask, browse, goTo, hosewright, open, phone, serve, sizes } from './support.mjs';
 
 const desk = sizes[2];
-const sounds = (size) => async (page, where) => {
-  await axe(page, `${where} ${size.width}`);
-  await fits(page, `${where} ${size.width}`);
-};
-
 async function openMachine(page, name) {
   await goTo(page, 'Machines');
   await page.getByRole('searchbox', { name: 'Search' }).fill(name);
@@ -18,7 +14,6 @@ async function openMachine(page, name) {
 
 for (const size of sizes) {
   test(`a rule of the owner stands beside the guide and shows its effect before it is kept at ${size.width}x${size.height}`, async (t) => {
-    const sound = sounds(size);
     const { url } = await serve(t);
     const page = await open(t, await browse(t), url, size);
     await goTo(page, 'Due');
@@ -62,7 +57,6 @@ for (const size of sizes) {
 }
 
 test('a finding that stops says so before it is kept; the machine is stopped until the hose is off', async (t) => {
-  const sound = sounds(phone);
   const { url, db } = await serve(t);
   const page = await open(t, await browse(t), url);
   await openMachine(page, 'Excavator 3');
@@ -100,7 +94,6 @@ test('a finding that stops says so before it is kept; the machine is stopped unt
 
 for (const size of sizes) {
   test(`a machine is looked over, one place after the other, at ${size.width}x${size.height}`, async (t) => {
-    const sound = sounds(size);
     const { url, db } = await serve(t);
     const { machine } = JSON.parse(hosewright('register', '--db', db, 'show', 'Excavator 3', '--json'));
     const page = await open(t, await browse(t), url, size);
@@ -144,8 +137,7 @@ test('the desk shows every hose, sorted, filtered, chosen and saved by keys alon
   const all = await count();
   assert.ok(all > 50, `${all} hoses`);
   await page.getByRole('img', { name: /How many hoses of which age/ }).waitFor();
-  await axe(page, 'all hoses');
-  await fits(page, 'all hoses');
+  await sound(page, 'all hoses');
 
   await page.getByRole('searchbox', { name: 'Search' }).press('s');
   await page.getByRole('searchbox', { name: 'Search' }).fill('stick');
@@ -168,7 +160,7 @@ test('the desk shows every hose, sorted, filtered, chosen and saved by keys alon
   await page.keyboard.press('Shift+ArrowDown');
   await page.getByRole('heading', { name: '3 hoses chosen' }).waitFor();
   assert.equal(await table.locator('[aria-selected=true]').count(), 3);
-  await axe(page, 'hoses chosen');
+  await sound(page, 'hoses chosen');
   const [download] = await Promise.all([
     page.waitForEvent('download'),
     page.getByRole('button', { name: /^Save the list/ }).press('Enter'),
@@ -196,7 +188,7 @@ test('on a phone the table keeps what is most needed', async (t) => {
   await goTo(page, 'Machines');
   await page.getByRole('button', { name: /^All hoses/ }).click();
   await page.getByRole('grid', { name: 'Hoses' }).getByRole('row').nth(3).waitFor();
-  await sounds(phone)(page, 'all hoses');
+  await sound(page, 'all hoses');
   // There is no panel beside it: a tap opens the hose.
   await page.getByRole('grid', { name: 'Hoses' }).getByRole('row').nth(1).locator('.place').click();
   await page.getByText('Three clocks').waitFor();
@@ -212,8 +204,7 @@ test('hoses that rest on rows as they are now are said to be none', async (t) =>
     .getByText(/NONE|nobody knows which rows/)
     .first()
     .waitFor();
-  await axe(page, 'affected');
-  await fits(page, 'affected');
+  await sound(page, 'affected');
 });
 
 test('what a failure does at a place is said there, and counts in the order of risk', async (t) => {
@@ -223,7 +214,7 @@ test('what a failure does at a place is said there, and counts in the order of r
   await page.getByRole('list', { name: 'Places', exact: true }).getByRole('button').first().click();
   await page.getByRole('button', { name: /^What a failure does here/ }).click();
   await page.getByRole('button', { name: '5', exact: true }).click();
-  await sounds(phone)(page, 'what a failure does');
+  await sound(page, 'what a failure does');
   await page.getByRole('button', { name: /^Keep/ }).click();
   await page.getByRole('button', { name: /^What a failure does here/ }).waitFor();
   const { due } = await ask(url, 'register.due', { by: 'risk', what: ['service'] });

@@ -3,13 +3,9 @@
 import assert from 'node:assert/strict';
 import test from 'node:test';
 import { join } from 'node:path';
-import { ask, axe, browse, fits, folder, goTo, hosewright, open, phone, pick, serve, sizes } from './support.mjs';
+import { sound } from './looks.mjs';
+import { ask, browse, folder, goTo, hosewright, open, phone, pick, serve, sizes } from './support.mjs';
 import { labelAgain, photograph } from './pictures.mjs';
-
-const sound = async (page, where) => {
-  await axe(page, where);
-  await fits(page, where);
-};
 
 async function fleet(page) {
   await goTo(page, 'Van');

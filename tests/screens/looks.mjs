@@ -1,5 +1,6 @@
 // What a screen must hold whoever looks at it: nothing for axe, targets for a glove, nothing cut or wider than the screen,
 // words that stand out in the sun. Everything is asked of the page as it is drawn.
+import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { fileURLToPath } from 'node:url';
@@ -21,6 +22,14 @@ export async function violations(page, rules = null) {
     },
     [RULES, rules],
   );
+}
+
+/** What is shown now is sound: nothing for axe, nothing wider than the screen. */
+export async function sound(page, where) {
+  const { width } = page.viewportSize();
+  assert.deepEqual(await violations(page), [], `axe at ${where}, ${width} px wide`);
+  const over = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+  assert.ok(over <= 0, `${where} is ${over} px wider than its ${width} px`);
 }
 
 /** The smallest target in px: that of a gloved thumb. */

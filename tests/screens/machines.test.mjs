@@ -2,7 +2,8 @@ import assert from 'node:assert/strict';
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import test from 'node:test';
-import { axe, browse, fits, folder, goTo, hosewright, open, phone, serve, sizes } from './support.mjs';
+import { sound } from './looks.mjs';
+import { browse, folder, goTo, hosewright, open, phone, serve, sizes } from './support.mjs';
 
 /** Finds a machine as a person does, and opens it. */
 async function openMachine(page, name) {
@@ -28,19 +29,15 @@ test('a machine is found by its name, and a place added to it stands there after
     await t.test(`${size.width} × ${size.height}`, async (t) => {
       const { url } = await serve(t);
       const page = await open(t, browser, url, size);
-      const sound = async (where) => {
-        await axe(page, `${where} ${size.width}`);
-        await fits(page, `${where} ${size.width}`);
-      };
       await openMachine(page, 'Excavator 3');
       await placesOf(page).getByRole('button').first().waitFor();
-      await sound('machine');
+      await sound(page, 'machine');
       const before = await placesOf(page).getByRole('button').count();
 
       await page.getByRole('button', { name: 'Add a place' }).click();
       await page.getByLabel('Name').fill('Blade cylinder, left');
       await page.getByRole('button', { name: 'Cylinder', exact: true }).click();
-      await sound('place form');
+      await sound(page, 'place form');
       await page.getByRole('button', { name: /^Keep/ }).click();
       await placesOf(page)
         .getByRole('button', { name: /Blade cylinder, left/ })
@@ -78,10 +75,10 @@ test('an empty register takes a site and a machine, and its hours', async (t) =>
   await page.getByRole('button', { name: 'Add a machine here' }).click();
   await page.keyboard.type('Loader 9');
   await page.getByRole('button', { name: 'Loader', exact: true }).click();
-  await axe(page, 'machine form');
+  await sound(page, 'machine form');
   await page.getByRole('button', { name: /^Keep/ }).click();
   await page.getByRole('heading', { level: 1, name: 'Loader 9' }).waitFor();
-  await axe(page, 'machine without places');
+  await sound(page, 'machine without places');
   await page.getByRole('button', { name: /Read hours/ }).click();
   for (const digit of '512') await page.getByRole('button', { name: digit, exact: true }).click();
   await page.getByRole('button', { name: /^Keep/ }).click();
@@ -100,7 +97,7 @@ test('a hose that is on a machine already is put on record where it sits', async
     .getByRole('button', { name: /Blade cylinder, left/ })
     .click();
   await pick(/^There is a hose on it/);
-  await axe(page, 'the hose on it');
+  await sound(page, 'the hose on it');
   for (const choice of [/^hose/, 'DN12', /2SN/]) await pick(choice);
   for (const end of ['A', 'B']) {
     assert.equal(await page.getByRole('button', { name: /^Keep/ }).count(), 0, 'both ends belong to it');
@@ -112,7 +109,7 @@ test('a hose that is on a machine already is put on record where it sits', async
     .getByText(/2SN DN12 · JIC 37 flare −8 both ends/)
     .waitFor();
   await page.getByText(/^found fitted /).waitFor();
-  await axe(page, 'a hose found');
+  await sound(page, 'a hose found');
 });
 
 test('the list comes back to the machine that was looked at, and a search stands alone', async (t) => {
@@ -136,7 +133,7 @@ test('by keys alone: a slip of the hours is warned of, struck out again, and Esc
   await hours.press('Enter');
   await page.keyboard.type('68120');
   await page.getByText(/no machine can have run that long/).waitFor();
-  await axe(page, 'hours in doubt');
+  await sound(page, 'hours in doubt');
   await page.keyboard.press('Enter');
   await page.getByText(/^68120\sh, read /).waitFor();
   await hours.press('Enter');
@@ -186,7 +183,7 @@ test('a machine leads to the place whose hose failed and was not replaced, then 
   await placesOf(page)
     .getByRole('button', { name: /Stick cylinder, rod side.*failed, not replaced/s })
     .waitFor();
-  await axe(page, 'a place without its hose');
+  await sound(page, 'a place without its hose');
   assert.match(await first.innerText(), /^14\n/);
   assert.deepEqual(await balloonsOf(page), stood, 'no balloon moved');
   const rows = await placesOf(page).getByRole('button').allInnerTexts();
@@ -199,10 +196,10 @@ test('a machine leads to the place whose hose failed and was not replaced, then 
   assert.deepEqual(await balloonsOf(page), stood, 'no balloon moved');
   const numbers = (texts) => texts.map((text) => text.split('\n')[0]);
   assert.deepEqual(numbers(await placesOf(page).getByRole('button').allInnerTexts()), numbers(rows), 'no row moved');
-  await axe(page, 'a machine with an open job');
+  await sound(page, 'a machine with an open job');
   await placesOf(page).getByRole('button', { name: /job open/ }).click();
   await page.getByRole('button', { name: /^Go on with the job begun here/ }).waitFor();
-  await axe(page, 'a place with an open job');
+  await sound(page, 'a place with an open job');
   assert.equal(await page.getByRole('button', { name: /^(Measure it|Same for same)/ }).count(), 0);
   await page.getByRole('button', { name: /^Go on with the job begun here/ }).click();
   await page.locator('[aria-current=step]', { hasText: 'Find' }).waitFor();

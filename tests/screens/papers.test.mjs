@@ -3,7 +3,8 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import test from 'node:test';
-import { ask, axe, browse, demo, fits, folder, goTo, keepJob, open, phone, serve, sizes } from './support.mjs';
+import { sound } from './looks.mjs';
+import { ask, browse, demo, folder, goTo, keepJob, open, phone, serve, sizes } from './support.mjs';
 
 const END = demo('settings.json')[0];
 const { spec, service } = demo('replacement.json');
@@ -63,8 +64,7 @@ for (const size of sizes) {
       (before) => document.querySelector('[role=img][aria-label^=Certificate]').shadowRoot.querySelector('svg').innerHTML !== before,
       before,
     );
-    await axe(page, 'certificate');
-    await fits(page, 'certificate');
+    await sound(page, 'certificate');
     await page.getByRole('button', { name: 'Letter', exact: true }).click();
     const arrow = page.getByRole('contentinfo').getByRole('button', { name: /^Save as PDF.*Letter/s });
     await arrow.waitFor();
@@ -83,7 +83,7 @@ test('a hose that failed its proof has a report and no certificate', async (t) =
   await page.getByRole('searchbox').first().fill(code);
   await page.getByRole('button', { name: new RegExp(code) }).first().click();
   await page.getByText('FAILED ITS PROOF', { exact: true }).waitFor();
-  await axe(page, 'failed hose');
+  await sound(page, 'failed hose');
   assert.equal(await page.getByText('Print the label again').count(), 0);
   await page.getByRole('button', { name: /^Papers/ }).click();
   await page.getByRole('img', { name: 'Report as it prints' }).getByText(code).first().waitFor();
@@ -97,8 +97,8 @@ test('the build sheet of a job is looked at and saved, and the job stands as it 
   await page.getByRole('button', { name: /^Papers/ }).click();
   await page.getByRole('img', { name: 'Build sheet as it prints' }).getByText('1155 mm').first().waitFor();
   await page.getByRole('button', { name: 'Look closer' }).click();
-  await fits(page, 'build sheet, closer');
-  await axe(page, 'build sheet');
+  await sound(page, 'build sheet, closer');
+  await sound(page, 'build sheet');
   const arrow = page.getByRole('contentinfo').getByRole('button', { name: /^Save as PDF/ });
   const pdf = await saved(t, page, () => arrow.click(), 'sheet.pdf');
   assert.equal(pdf.subarray(0, 5).toString(), '%PDF-');

@@ -7,6 +7,7 @@ import test from 'node:test';
 import { states } from './states.mjs';
 import { answered, browse, file, open, serve, sizes } from './support.mjs';
 import { go, named, stocked } from './walker.mjs';
+import { catalogue } from '../../ui/tools/catalogues.mjs';
 
 const require = createRequire(file('ui/'));
 const { PNG } = require('pngjs');
@@ -54,7 +55,7 @@ test('telling screens look as they did at four sizes, and a deliberate change is
   for (const name of SHOWN) {
     for (const size of SIZES) {
       await page.setViewportSize(size);
-      await go(page, url, all[name], named('en'));
+      await go(page, url, all[name], named(catalogue('en')));
       await page.evaluate(() => {
         document.activeElement?.blur();
         for (const part of document.querySelectorAll('main, aside')) part.scrollTop = 0;

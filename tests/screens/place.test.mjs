@@ -1,16 +1,11 @@
 // A place and the hose on it: what failed there, the same again, a note that stays, a value of its service.
 import assert from 'node:assert/strict';
 import test from 'node:test';
-import { axe, browse, fits, goTo, hosewright, open, serve, sizes } from './support.mjs';
+import { sound } from './looks.mjs';
+import { browse, goTo, hosewright, open, serve, sizes } from './support.mjs';
 
 const thumb = (page) => page.getByRole('contentinfo');
 const rows = (page, name) => page.getByRole('list', { name }).getByRole('button');
-
-/** Nothing for axe, nothing wider than the screen. */
-async function sound(page, where) {
-  await axe(page, where);
-  await fits(page, where);
-}
 
 /** Opens what the search finds under these words. */
 async function search(page, words, hit) {

@@ -2,7 +2,8 @@
 import assert from 'node:assert/strict';
 import test from 'node:test';
 import { typeNumber } from './technician.mjs';
-import { ask, axe, browse, demo, fits, keepJob, open, phone, serve, sizes } from './support.mjs';
+import { sound } from './looks.mjs';
+import { ask, browse, demo, keepJob, open, phone, serve, sizes } from './support.mjs';
 
 const { spec, service } = demo('replacement.json');
 const straight = {
@@ -56,11 +57,10 @@ test('a bend that nobody checked is worked out from the ports, by thumb, and goe
   const finding = page.getByRole('main').locator('li.finding').filter({ hasText: 'The bend is not checked' }).first();
   await finding.getByRole('button', { name: 'Work out the bend' }).click();
   await page.getByRole('heading', { name: 'How do the ports face?' }).waitFor();
-  await axe(page, 'route, how the ports face');
-  await fits(page, 'route, how the ports face');
+  await sound(page, 'route, how the ports face');
   await page.getByRole('button', { name: 'Side by side' }).click();
   await page.getByRole('heading', { name: 'B from A: across' }).waitFor();
-  await axe(page, 'route, a number');
+  await sound(page, 'route, a number');
   await enter(page, 'B from A: across', ['5', '6', '0']);
   await page.getByRole('button', { name: /^A port moves/ }).click();
   await enter(page, 'Open: across', ['6', '0', '0']);
@@ -85,8 +85,7 @@ test('a bend that nobody checked is worked out from the ports, by thumb, and goe
   });
   const worst = Math.floor(answer.routed.min_inside_radius_mm);
   assert.match(await use.innerText(), new RegExp(`${worst}\\smm goes to the check`));
-  await axe(page, 'route');
-  await fits(page, 'route');
+  await sound(page, 'route');
   await use.click();
   await page
     .getByRole('group', { name: /service/i })
@@ -179,14 +178,14 @@ test('too short a hose is said so; the length that was routed is one tap, and ta
   const use = thumb(page).getByRole('button', { name: /^Use this length/ });
   await use.waitFor({ timeout: 60_000 });
   assert.equal(await page.getByRole('status').getByText('STOP').count(), 1);
-  await axe(page, 'route, too short');
+  await sound(page, 'route, too short');
   await use.click();
   await thumb(page)
     .getByRole('button', { name: /^Use this bend/ })
     .waitFor({ timeout: 60_000 });
   const longer = (await kept(page, url)).spec.overall_length_mm;
   assert.ok(longer > 900, `routed ${longer}`);
-  await thumb(page).getByRole('button', { name: 'Undo' }).click();
+  await thumb(page).getByRole('button', { name: 'Take it back' }).click();
   await page.waitForFunction(() => document.body.innerText.includes('STOP'));
   assert.equal((await kept(page, url)).spec.overall_length_mm, 600);
 });
@@ -207,8 +206,7 @@ test('the routing is sound at every size and in every look', async (t) => {
         await page.evaluate((name) => localStorage.setItem('hosewright-theme', name), look);
         await page.reload();
         await page.getByRole('img', { name: /^Side view/ }).waitFor({ timeout: 60_000 });
-        await axe(page, `route, ${look}`);
-        await fits(page, `route, ${look}`);
+        await sound(page, `route, ${look}`);
       });
     }
   }

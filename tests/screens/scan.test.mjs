@@ -2,7 +2,8 @@ import assert from 'node:assert/strict';
 import test from 'node:test';
 import { copyFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { ask, axe, browse, fits, folder, goTo, hosewright, keepJob, open, phone, pick, serve, sizes } from './support.mjs';
+import { sound } from './looks.mjs';
+import { ask, browse, folder, goTo, hosewright, keepJob, open, phone, pick, serve, sizes } from './support.mjs';
 import { GREASE, label, labelAgain, photograph } from './pictures.mjs';
 
 /** The first hose in the register that these words find. */
@@ -33,11 +34,6 @@ function motion(still) {
 
 const camera = (page) => page.getByRole('button', { name: /^Photograph the tag/ });
 const title = (page, name) => page.getByRole('heading', { level: 1, name });
-const sound = async (page, where) => {
-  await axe(page, where);
-  await fits(page, where);
-};
-
 test('a tag of ours opens its hose, which says what the tag is, and stands in the log of scans', async (t) => {
   const [browser, { url, db }] = await Promise.all([browse(t), serve(t)]);
   const at = folder(t);
@@ -46,14 +42,14 @@ test('a tag of ours opens its hose, which says what the tag is, and stands in th
   for (const size of sizes) {
     const page = await open(t, browser, url, size);
     await scan(page);
-    await sound(page, `scan ${size.width}`);
+    await sound(page, 'scan');
     await pick(page, camera(page), picture);
     await title(page, own.code).waitFor();
     await page.getByText('Tag read.').waitFor();
     await scan(page);
     await page.getByRole('button', { name: 'Scans on this device' }).click();
     await title(page, 'Scans on this device').waitFor();
-    await sound(page, `log ${size.width}`);
+    await sound(page, 'log');
     await page.getByRole('button', { name: new RegExp(own.code) }).first().click();
     await title(page, own.code).waitFor();
   }
@@ -72,10 +68,10 @@ test('a damaged tag is told, its picture stays, and its letters find the hose', 
     await pick(page, camera(page), picture);
     await page.getByText('NOT READ').waitFor();
     await page.getByRole('img', { name: 'The picture that was read' }).waitFor();
-    await sound(page, `damaged ${size.width}`);
+    await sound(page, 'damaged');
     await page.getByRole('button', { name: /^Type the code/ }).click();
     await page.getByRole('img', { name: 'The picture that was read' }).waitFor();
-    await sound(page, `typing ${size.width}`);
+    await sound(page, 'typing');
     for (const letter of own.code.replaceAll('-', '').slice(0, 8)) {
       await page.getByRole('group', { name: 'Letters' }).getByRole('button', { name: letter, exact: true }).click();
     }
@@ -93,13 +89,13 @@ test('a wrong check letter is said at once, and a code that is known nowhere too
   await scan(page);
   await type(page, wrong);
   await page.getByText('NOT RIGHT').waitFor();
-  await axe(page, 'wrong letter');
+  await sound(page, 'wrong letter');
   for (const _ of wrong) await page.keyboard.press('Backspace');
   await page.keyboard.type('7KQ4M2XR9DD');
   await page.getByText('CODE ALONE').waitFor();
   await page.getByText('This register has nothing of this code.').waitFor();
   await page.getByRole('button', { name: /^Measure/ }).waitFor();
-  await axe(page, 'unknown code');
+  await sound(page, 'unknown code');
 });
 
 test('a tag that nobody here knows says so, shows what it carries and can be taken in', async (t) => {
@@ -114,7 +110,7 @@ test('a tag that nobody here knows says so, shows what it carries and can be tak
     await page.getByText('NOT SEALED').waitFor();
     await page.getByText('Its pressure and proof are the word of someone this device does not know.').waitFor();
     await page.getByText('EN 853 2SN DN16').waitFor();
-    await sound(page, `foreign ${size.width}`);
+    await sound(page, 'foreign');
   }
   const page = await open(t, browser, url);
   await scan(page);
@@ -145,7 +141,7 @@ test('an altered tag stops, shows nothing of what it says, and can not be taken 
     assert.equal(await page.getByText('1SN').count(), 0, 'nothing of an altered tag is shown as a hose');
     assert.equal(await page.getByRole('button', { name: 'Keep it here' }).count(), 0);
     assert.equal(await page.getByRole('button', { name: /^Make one like it/ }).count(), 0);
-    await sound(page, `altered ${size.width}`);
+    await sound(page, 'altered');
   }
 });
 
@@ -162,7 +158,7 @@ test('a withdrawn tag is refused wherever it is read', async (t) => {
     await page.getByText('WITHDRAWN', { exact: true }).waitFor();
     await page.getByText('This tag was withdrawn: lost on the road.').waitFor();
     await page.getByRole('button', { name: new RegExp(`^Open ${code}.*do not fit`, 's') }).waitFor();
-    await sound(page, `withdrawn ${size.width}`);
+    await sound(page, 'withdrawn');
   }
 });
 
@@ -193,7 +189,7 @@ test('of two tags in one picture one is chosen', async (t) => {
   await scan(page);
   await pick(page, camera(page), picture);
   await page.getByRole('button', { name: new RegExp(foreign.code) }).waitFor();
-  await axe(page, 'choice');
+  await sound(page, 'choice');
   await page.getByRole('button', { name: new RegExp(own.code) }).click();
   await title(page, own.code).waitFor();
 });

@@ -4,17 +4,13 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { test } from 'node:test';
 import { CRIMP, SETTINGS } from './readings.mjs';
-import { ask, axe, browse, demo, fits, folder, goTo, keepJob, open, phone, pick, serve, sizes } from './support.mjs';
+import { sound } from './looks.mjs';
+import { ask, browse, demo, folder, goTo, keepJob, open, phone, pick, serve, sizes } from './support.mjs';
 import { make, tag, typeNumber } from './technician.mjs';
 
 const thumb = (page) => page.getByRole('contentinfo');
 const button = (page, name) => page.getByRole('button', { name });
 const back = (page) => page.getByRole('button', { name: 'Back', exact: true }).click();
-const sound = async (page, where) => {
-  await axe(page, where);
-  await fits(page, where);
-};
-
 /** Store, offcuts, prices as the demo's van has them: they stay on each device. */
 async function set(url) {
   const { catalogue: _, program: __, unreadable: ___, ...now } = await ask(url, 'settings.read', {});

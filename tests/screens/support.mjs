@@ -8,7 +8,6 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { createInterface } from 'node:readline';
 import { fileURLToPath } from 'node:url';
-import { violations } from './looks.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const require = createRequire(join(root, 'ui/'));
@@ -49,10 +48,10 @@ export function folder(t) {
   return path;
 }
 
-/** Serves the built screens over a new register: the demo fleet, or empty. Ends with the test. */
-export async function serve(t, { empty = false } = {}) {
+/** Serves the built screens over a new register: of a list, which is the demo fleet, or empty. Ends with the test. */
+export async function serve(t, { empty = false, list = file('demo/fleet.csv') } = {}) {
   const db = join(folder(t), 'register.db');
-  if (!empty) hosewright('register', '--db', db, 'import', file('demo/fleet.csv'));
+  if (!empty) hosewright('register', '--db', db, 'import', list);
   const server = spawn(binary, ['serve', '--ui', file('ui/dist-browser'), '--db', db, '--port', '0'], {
     stdio: ['ignore', 'pipe', 'inherit'],
   });
@@ -198,17 +197,6 @@ export const places = (page) => page.getByRole('navigation', { name: 'Places' })
 export async function goTo(page, place) {
   await places(page).getByRole('button', { name: place }).click();
   await places(page).locator('[aria-current=page]', { hasText: place }).waitFor();
-}
-
-/** No violation on what is shown now. */
-export async function axe(page, where) {
-  assert.deepEqual(await violations(page), [], `axe at ${where}`);
-}
-
-/** Nothing is wider than the screen. */
-export async function fits(page, where) {
-  const over = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
-  assert.ok(over <= 0, `${where} is ${over} px wider than the screen`);
 }
 
 /** Picks a file at the button that asks for one. */

@@ -3,14 +3,11 @@ import assert from 'node:assert/strict';
 import test from 'node:test';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { answered, ask, axe, browse, demo, fits, folder, goTo, hosewright, keepJob, open, phone, serve, sizes } from './support.mjs';
+import { sound } from './looks.mjs';
+import { answered, ask, browse, demo, folder, goTo, hosewright, keepJob, open, serve, sizes } from './support.mjs';
 import { typeNumber } from './technician.mjs';
 
 const { spec, service } = demo('replacement.json');
-const sound = async (page, where) => {
-  await axe(page, where);
-  await fits(page, where);
-};
 const thumb = (page) => page.getByRole('contentinfo');
 const stocks = (page) => page.getByRole('group', { name: 'Your labels' });
 const pickStock = (page, name) => stocks(page).getByRole('button', { name: new RegExp(`^${name}`) }).click();

@@ -2,13 +2,12 @@ import assert from 'node:assert/strict';
 import { readFileSync, readdirSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import test from 'node:test';
+import { sound } from './looks.mjs';
 import {
   ask,
-  axe,
   browse,
   demo,
   file,
-  fits,
   folder,
   goTo,
   hosewright,
@@ -57,8 +56,7 @@ test('every sheet of the van is sound at every size', async (t) => {
     ]) {
       await sheet(page, new RegExp(`^${name}`));
       await page.getByRole('heading', { level: 1, name }).waitFor();
-      await axe(page, `${name} ${size.width}`);
-      await fits(page, `${name} ${size.width}`);
+      await sound(page, name);
     }
   }
 });
@@ -72,7 +70,7 @@ test('a name is entered, works, and is erased', async (t) => {
   await page.getByText('working now').waitFor();
   await page.getByRole('button', { name: 'Erase' }).click();
   await page.getByText('It can not be undone.').waitFor();
-  await axe(page, 'erase');
+  await sound(page, 'erase');
   await page.getByRole('button', { name: 'Erase the name' }).click();
   await page.getByText('Nobody has a name here yet.').waitFor();
 });
@@ -114,14 +112,14 @@ test('a backup is saved and goes back in its place: the register holds what was 
   await saved.saveAs(backup);
   assert.ok(statSync(backup).size > 100_000, 'the backup holds the register');
   await page.getByText(saved.suggestedFilename()).waitFor();
-  await axe(page, 'backup');
+  await sound(page, 'backup');
 
   takeOff(db, join(at, 'off.json'));
   assert.notEqual(hoses(db, join(at, 'since.csv')), then, 'something was recorded since');
 
   await pick(page, page.getByRole('button', { name: 'Choose a backup' }), backup);
   await page.getByRole('heading', { name: 'Replace this register?' }).waitFor();
-  await axe(page, 'restore');
+  await sound(page, 'restore');
   await page.getByRole('button', { name: 'Go on' }).click();
   await page.getByRole('heading', { name: 'What was recorded since?' }).waitFor();
   await page.getByRole('button', { name: 'Restore it' }).click();
@@ -146,8 +144,7 @@ test('a backup that was made by itself goes back in its place', async (t) => {
     const page = await open(t, browser, url, size);
     await sheet(page, /^Backup/);
     await page.getByText(/The last good one: /).waitFor();
-    await axe(page, `kept backups ${size.width}`);
-    await fits(page, `kept backups ${size.width}`);
+    await sound(page, 'kept backups');
     if (size !== sizes.at(-1)) continue;
     await page.getByRole('button', { name: /^Restore \d/ }).click();
     await page.getByRole('button', { name: 'Go on' }).click();
@@ -189,8 +186,7 @@ for (const size of sizes) {
     await sheet(page, /^Records in and out/);
     await pick(page, page.getByRole('button', { name: /^Look at a list/ }), list);
     await page.getByText('Headings stand in row 2').waitFor();
-    await axe(page, 'columns');
-    await fits(page, 'columns');
+    await sound(page, 'columns');
 
     await thumb.getByRole('button', { name: /^Say the unit of overall length/ }).waitFor();
     await page.getByRole('group', { name: 'Unit of Length' }).getByRole('button', { name: 'mm' }).click();
@@ -205,8 +201,7 @@ for (const size of sizes) {
     await thumb.getByRole('button', { name: /^Try it/ }).click();
     await page.getByText('1 row can not be taken in').waitFor();
     await page.getByText(/^a_family: .*bayonet/).waitFor();
-    await axe(page, 'dry run');
-    await fits(page, 'dry run');
+    await sound(page, 'dry run');
     assert.equal(await thumb.getByRole('button', { name: /^Take it in/ }).count(), 0, 'all rows or none');
     await page.getByRole('button', { name: 'New 2' }).click();
     await page.getByText('Ostrel Quarry, Loader 9, Tilt').waitFor();
@@ -214,7 +209,7 @@ for (const size of sizes) {
     await thumb.getByRole('button', { name: /^Leave this row out/ }).click();
     await thumb.getByRole('button', { name: /^Take it in/ }).click();
     await page.getByText('Taken in:').waitFor();
-    await axe(page, 'taken in');
+    await sound(page, 'taken in');
     await thumb.getByRole('button', { name: /^Done/ }).click();
     await page.getByRole('button', { name: /^Look at a list/ }).waitFor();
     const [download] = await Promise.all([
@@ -264,8 +259,7 @@ test('a supplier’s table is matched, tried, taken in, looked up, used on the b
   await sheet(page, /^Supplier tables/);
   await pick(page, page.getByRole('button', { name: /^Take in a table/ }), table);
   await page.getByText('Headings stand in row 2').waitFor();
-  await axe(page, 'columns');
-  await fits(page, 'columns');
+  await sound(page, 'columns');
   for (const [heading, is] of [
     ['Fitting', 'end family'],
     ['Size', 'end size'],
@@ -279,7 +273,7 @@ test('a supplier’s table is matched, tried, taken in, looked up, used on the b
   await thumb.getByRole('button', { name: /^Try it/ }).click();
   await page.getByText('1 row can not be taken in').waitFor();
   await page.getByText(/^Row 5/).waitFor();
-  await axe(page, 'dry run');
+  await sound(page, 'dry run');
   assert.equal(await thumb.getByRole('button', { name: /^Take it in/ }).count(), 0);
   await thumb.getByRole('button', { name: /^Leave this row out/ }).click();
   await thumb.getByRole('button', { name: /^Take it in/ }).click();
@@ -290,7 +284,7 @@ test('a supplier’s table is matched, tried, taken in, looked up, used on the b
   await page.getByLabel('Look for').fill('orfs');
   await page.getByText('EN 853 2SN DN16, ORFS \u221210').waitFor();
   assert.equal(await page.getByText('JIC 37 flare').count(), 0);
-  await axe(page, 'rows');
+  await sound(page, 'rows');
 
   const { spec, service } = demo('replacement.json');
   await keepJob(url, {
@@ -360,8 +354,7 @@ test('a supplier’s row is entered by hand from the bench, fills its end, outli
   await page.getByRole('button', { name: /^For which end.*ORFS/s }).waitFor();
   await page.getByLabel('Supplier').fill('South (invented)');
   await page.getByLabel('Ferrule').fill('S16');
-  await axe(page, 'row');
-  await fits(page, 'row');
+  await sound(page, 'row');
   const type = async (cell, keys) => {
     await page.getByRole('button', { name: cell }).click();
     await page.keyboard.type(keys);
@@ -417,5 +410,5 @@ test('care of the press is set, done and due', async (t) => {
     .first()
     .click();
   await page.getByText('Grease the cones', { exact: true }).waitFor();
-  await axe(page, 'press');
+  await sound(page, 'press');
 });

@@ -1,11 +1,9 @@
 // Goes to any screen and state of a register that is stocked, in any language.
 import assert from 'node:assert/strict';
 import { ask, demo, hosewright, still } from './support.mjs';
-import { catalogue } from '../../ui/tools/catalogues.mjs';
 
-/** What the name of a button begins with: its words up to what is put into them. */
-export function named(language) {
-  const words = catalogue(language);
+/** What the name of a button begins with: its words in these catalogues up to what is put into them. */
+export function named(words) {
   return (id) => {
     const said = words.get(id)?.text.split(/[{\n]/)[0];
     assert.ok(said, `words for ${id}`);

@@ -3,14 +3,9 @@ import assert from 'node:assert/strict';
 import test from 'node:test';
 import { join } from 'node:path';
 import { find, fit, make, tag } from './technician.mjs';
-import { axe, browse, demo, fits, folder, goTo, hosewright, keepJob, open, pick, serve, sizes } from './support.mjs';
+import { sound } from './looks.mjs';
+import { browse, demo, folder, goTo, hosewright, keepJob, open, pick, serve, sizes } from './support.mjs';
 import { photograph } from './pictures.mjs';
-
-/** Each step is sound: nothing for axe, nothing wider than the screen. */
-const sound = (page) => async (where) => {
-  await axe(page, where);
-  await fits(page, where);
-};
 
 for (const size of sizes) {
   const at = `${size.width} × ${size.height}`;
@@ -19,13 +14,13 @@ for (const size of sizes) {
     const [browser, { url }] = await Promise.all([browse(t), serve(t)]);
     const page = await open(t, browser, url, size);
     await page.getByRole('button', { name: /^Measure/ }).click();
-    const questions = await find(page, sound(page));
+    const questions = await find(page, (where) => sound(page, where));
     assert.ok(questions.length < 25, `${questions.length} questions: ${questions.join(', ')}`);
     await page
       .getByText(/^(PASS|CAUTION|STOP|NOT SETTLED)$/)
       .first()
       .waitFor();
-    await sound(page)('check');
+    await sound(page, 'check');
   });
 
   test(`a checked hose is made, tagged, fitted, and found by its tag, ${at}`, async (t) => {
@@ -36,7 +31,7 @@ for (const size of sizes) {
       service: { duties: [], ...demo('replacement.json').service },
     });
     const page = await open(t, browser, url, size);
-    const look = sound(page);
+    const look = (where) => sound(page, where);
     const toMake = page.getByRole('contentinfo').getByRole('button', { name: /^Make it/ });
     await toMake.waitFor();
     await look('check');
@@ -98,7 +93,7 @@ test('every step of a job has the way out in one place, and the job stays', asyn
     await page.locator('[aria-current=step]', { hasText: step }).waitFor();
     const { x, y, width } = await leave.boundingBox();
     assert.deepEqual({ x, y, width }, { x: stood.x, y: stood.y, width: stood.width }, step);
-    await sound(page)(`${step}, with the way out`);
+    await sound(page, `${step}, with the way out`);
   }
   await leave.click();
   await page.getByRole('heading', { name: 'One job not done' }).waitFor();

@@ -139,10 +139,13 @@ export class Keypad {
     return this.#after(key) !== this.typed;
   }
 
-  press(key: Key): void {
+  /** Whether the key did anything. */
+  press(key: Key): boolean {
     if (this.#kept && /^(\d|point)$/.test(key)) this.clear();
     this.#kept = false;
+    const taken = this.can(key);
     this.#typed[this.unit.id] = this.#after(key);
+    return taken;
   }
 
   /** Switches the unit. Plain digits go along, a fraction waits under its own unit. */

@@ -128,6 +128,12 @@ export function quantity(value: number, unit: string): string {
   }
 }
 
+/** A rate of tax, which is kept in hundredths of a percent: `7.7 %`. */
+export const rate = (hundredths: number): string => withUnit(number(hundredths / 100, 2), '%');
+
+/** The hundredths that a rate is kept in; a third decimal of a percent is not. */
+export const hundredths = (percent: number): number => Math.round(percent * 100);
+
 /** The figure of a percentage that never rounds a doubt away: 99.96 % is no 100 %, 0.4 % is no 0 %. */
 export function percentFigure(probability: number): string {
   const percent = probability * 100;

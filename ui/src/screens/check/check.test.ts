@@ -277,7 +277,7 @@ it('another hose is chosen from those put through the check, and a stray tap is 
   await fireEvent.click(screen.getByRole('button', { name: /PASS EN 853 2SN/ }));
   expect(screen.getByText(/EN 853 2SN.* instead of EN 853 1SN/)).toBeTruthy();
   expect(screen.queryByText(/^Same for same/)).toBeNull();
-  await fireEvent.click(screen.getByRole('button', { name: 'Undo' }));
+  await fireEvent.click(screen.getByRole('button', { name: 'Take it back' }));
   expect(screen.getByText(/^Same for same/)).toBeTruthy();
   expect(screen.queryByText(/instead of/)).toBeNull();
 });

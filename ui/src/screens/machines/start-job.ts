@@ -21,8 +21,9 @@ export interface Ground {
 type Asks = Pick<Ground, 'place' | 'circuit'> & { assembly: { service: Given<Service> } | null };
 
 /**
- * What a hose has to stand at a place that is not kept yet, or that it was not made for: as the register says it of a kept
- * one (`again`).
+ * What the check is asked of a hose that sits at a place or is carried to it: the records of it put together, none of them
+ * judged. The place's own figures stand over its circuit's, and these over those of the hose. Of what is made anew there the
+ * register says it (`again`); here it is a hose that is there already, and what a person who fits it may still change.
  */
 export function serviceOf(ground: Asks): Given<Service> {
   const known = (service: Given<Service> | undefined) =>

@@ -2,6 +2,7 @@
 import type { BuildSheet, SheetStep, Step } from '../../backend/types';
 import type { Step as Row } from '../../components/Steps.svelte';
 import { PROVED, type JobDoc, type Proving, type Tick } from '../../state/job-doc';
+import { feel } from '../../state/haptics';
 import { clock } from '../../words/date';
 import { angle, number, pressure, withUnit } from '../../words/number';
 import { say, sayCode } from '../../words/words';
@@ -75,7 +76,10 @@ function tickedOf(tick: Tick | undefined, whose: (person: Tick['by']) => string 
 /** Ticks a step in the name of whoever works on the job, or takes the tick back. */
 export function tick(doc: JobDoc, name: string, now: Date): void {
   if (name in doc.ticks) delete doc.ticks[name];
-  else doc.ticks[name] = { at: now.toISOString(), by: doc.person };
+  else {
+    doc.ticks[name] = { at: now.toISOString(), by: doc.person };
+    feel('ticked');
+  }
 }
 
 /** The figures a step goes by; null for a step without one, or while they are not known. */

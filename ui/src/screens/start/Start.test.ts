@@ -42,7 +42,7 @@ it('gives a job up at once, and takes it back from the same row', async () => {
   await fireEvent.click(screen.getByRole('button', { name: 'Give up the job: Excavator 3' }));
   await waitFor(() => expect(closed).toEqual(['j1']));
   expect(app.drafts).toEqual([]);
-  await fireEvent.click(await screen.findByRole('button', { name: 'Take the job back: Excavator 3' }));
+  await fireEvent.click(await screen.findByRole('button', { name: 'Take it back: the job Excavator 3' }));
   await waitFor(() => expect(closed).toEqual([]));
   expect(await screen.findByRole('button', { name: /^Excavator 3.*Stick, rod side.*Make/s })).toBeTruthy();
   expect(app.drafts.map(({ job }) => job)).toEqual(['j1']);

@@ -41,7 +41,6 @@ check-of-end = { $end }: { $label }
 check-spec = Was gefertigt wird
 check-hose-not-listed = Ein Schlauch, der hier nicht steht
 check-swapped = { $hose } statt { $was }
-check-swap-undo = Rückgängig
 check-to-route = Biegung berechnen
 check-to-oil = Sehen, was das Öl tut
 check-to-surge = Druckspitze schätzen
@@ -64,7 +63,6 @@ check-weakest = am schwächsten
 check-take-on = Verantworten, mit Name und Grund
 check-by = Name
 check-reason = Grund
-check-take-back = Zurücknehmen
 
 ## Wie ein Ergebnis heißt
 check-title-hose = Schlauch

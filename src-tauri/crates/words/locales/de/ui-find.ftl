@@ -87,8 +87,8 @@ find-do-bolt-short-mm = kurzen Lochabstand messen
 find-do-head-od-mm = Flanschbund messen
 find-do-head-thickness-mm = Bunddicke messen
 
-find-how-overall-length-mm = Bandmaß von Dichtpunkt zu Dichtpunkt anlegen, Muttern zurückgeschoben. Ein Bogen zählt bis zur Mitte seiner Dichtfläche.
-find-how-form = Schlauch gerade halten und ansehen, wie die Armatur davon abgeht.
+find-how-overall-length-mm = Bandmaß von Dichtpunkt zu Dichtpunkt anlegen, Muttern zurückgeschoben. Ein Bogen zählt bis zur Mitte seiner Dichtfläche. In einem Bogen gemessen fehlt Länge.
+find-how-form = Schlauch gerade halten und ansehen, wie die Armatur davon abgeht. Auch die Bogenhöhe zählt: Mit einer anderen passt es nicht.
 
 ## Das Messmittel, in wenigen Wörtern neben der Zeichnung
 find-tool-id-mm = Innenschneiden, 100 mm hinter der Hülse abgeschnitten

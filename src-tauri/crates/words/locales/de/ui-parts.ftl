@@ -95,3 +95,6 @@ scale-narrower = Schmaler
 scale-wider = Breiter
 scale-keep = Maßstab sichern
 scale-keep-then = Etiketten erscheinen dann in wahrer Größe
+
+take-back = Zurücknehmen
+take-back-not = Lassen, wie es ist

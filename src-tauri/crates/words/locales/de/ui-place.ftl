@@ -152,7 +152,6 @@ hose-withdraw-how = Der Code zählt dann nicht mehr, und mit ihm wird nichts ein
 hose-withdraw-why = Warum
 hose-withdraw-words = In eigenen Worten
 hose-withdraw-do = Schild zurückziehen
-hose-withdraw-not = Lassen
 hose-failed-proof = DRUCKPRÜFUNG DURCHGEFALLEN
 hose-failed-proof-why = Ausschuss. Sie wurde nie gekennzeichnet und wird nie eingebaut.
 hose-did-labelled = Etikett gemacht

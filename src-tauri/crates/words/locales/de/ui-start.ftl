@@ -28,6 +28,5 @@ start-draft-kept = gesichert { $when }
 start-give-up = Aufgeben
 start-give-up-name = Auftrag aufgeben: { $where }
 start-given-up = Aufgegeben. Seine Befunde gehen beim Verlassen dieser Seite verloren.
-start-give-up-undo = Zurücknehmen
-start-give-up-undo-name = Auftrag zurücknehmen: { $where }
+start-take-back-name = Zurücknehmen: Auftrag { $where }
 start-problem = Das Register ist nicht lesbar.

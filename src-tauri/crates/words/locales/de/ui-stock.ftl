@@ -103,7 +103,6 @@ shelf-label = Etikett darauf
 shelf-label-hint = R3, oder nichts
 
 ## Getan und zurückgenommen
-shelf-undo = Zurücknehmen
 shelf-undo-reason = gleich zurückgenommen
 shelf-did-load = { $amount } geladen: { $name }
 shelf-did-scrap = { $amount } verschrottet: { $name }
@@ -202,7 +201,6 @@ undo-parts-back = Kommen zurück: nie geschnitten oder gepresst
 undo-parts-gone = Sind verbraucht oder Ausschuss
 undo-why = Warum
 undo-do = Zurücknehmen
-undo-not = Lassen, wie es ist
 undo-came-back = Kam zurück: { $what }
 undo-nothing-back = Zurückgenommen. Nichts kam in den Bestand zurück.
 

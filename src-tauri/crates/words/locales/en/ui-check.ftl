@@ -41,7 +41,6 @@ check-of-end = { $end }: { $label }
 check-spec = What is made
 check-hose-not-listed = A hose that is not listed here
 check-swapped = { $hose } instead of { $was }
-check-swap-undo = Undo
 check-to-route = Work out the bend
 check-to-oil = See what the oil does
 check-to-surge = Estimate the surge
@@ -64,7 +63,6 @@ check-weakest = weakest
 check-take-on = Take it on, with a name and a reason
 check-by = Name
 check-reason = Reason
-check-take-back = Take back
 
 ## What a finding is called
 check-title-hose = Hose

@@ -87,8 +87,8 @@ find-do-bolt-short-mm = measure the short bolt spacing
 find-do-head-od-mm = measure the head
 find-do-head-thickness-mm = measure the head’s thickness
 
-find-how-overall-length-mm = Lay the tape from sealing point to sealing point, nuts pushed back. A bent end counts to the centre of its sealing face.
-find-how-form = Hold the hose straight and look at how the end leaves it.
+find-how-overall-length-mm = Lay the tape from sealing point to sealing point, nuts pushed back. A bent end counts to the centre of its sealing face. Left in a bend it reads short.
+find-how-form = Hold the hose straight and look at how the end leaves it. The drop of an elbow counts: another one does not fit.
 
 ## The tool, in a few words beside the drawing
 find-tool-id-mm = Inside jaws, cut back 100 mm from the ferrule

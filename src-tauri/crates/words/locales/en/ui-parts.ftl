@@ -97,3 +97,7 @@ scale-narrower = Narrower
 scale-wider = Wider
 scale-keep = Keep the scale
 scale-keep-then = labels then show at true size
+
+# What was done a moment ago, and what is on record and is to count no more
+take-back = Take it back
+take-back-not = Leave it as it is

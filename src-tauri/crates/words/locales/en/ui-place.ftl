@@ -152,7 +152,6 @@ hose-withdraw-how = The code then counts no more and can not be fitted. What is 
 hose-withdraw-why = Why
 hose-withdraw-words = In your words
 hose-withdraw-do = Withdraw the tag
-hose-withdraw-not = Leave it
 hose-failed-proof = FAILED ITS PROOF
 hose-failed-proof-why = Scrap. It was never tagged and is never fitted.
 hose-did-labelled = Label made

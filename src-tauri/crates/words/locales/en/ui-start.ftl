@@ -28,6 +28,5 @@ start-draft-kept = kept { $when }
 start-give-up = Give up
 start-give-up-name = Give up the job: { $where }
 start-given-up = Given up. Its readings go when you leave this page.
-start-give-up-undo = Take it back
-start-give-up-undo-name = Take the job back: { $where }
+start-take-back-name = Take it back: the job { $where }
 start-problem = The register can not be read.

@@ -103,7 +103,6 @@ shelf-label = Label on it
 shelf-label-hint = R3, or nothing
 
 ## Done, and taken back
-shelf-undo = Take it back
 shelf-undo-reason = taken back at once
 shelf-did-load = { $amount } loaded: { $name }
 shelf-did-scrap = { $amount } scrapped: { $name }
@@ -202,7 +201,6 @@ undo-parts-back = Come back: it was never cut or crimped
 undo-parts-gone = Are used up or scrap
 undo-why = Why
 undo-do = Undo it
-undo-not = Keep it as it is
 undo-came-back = Came back: { $what }
 undo-nothing-back = Undone. Nothing came back to the stock.
 

@@ -41,7 +41,6 @@ check-of-end = { $end }: { $label }
 check-spec = Qué se hace
 check-hose-not-listed = Una manguera que no está en la lista
 check-swapped = { $hose } en vez de { $was }
-check-swap-undo = Deshacer
 check-to-route = Calcular la curva
 check-to-oil = Ver qué hace el aceite
 check-to-surge = Estimar el pico de presión
@@ -64,7 +63,6 @@ check-weakest = lo más débil
 check-take-on = Asumirlo, con nombre y motivo
 check-by = Nombre
 check-reason = Motivo
-check-take-back = Retirarlo
 
 ## What a finding is called
 check-title-hose = Manguera

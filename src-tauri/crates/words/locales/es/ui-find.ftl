@@ -87,8 +87,8 @@ find-do-bolt-short-mm = medir entre tornillos, corto
 find-do-head-od-mm = medir la cabeza
 find-do-head-thickness-mm = medir el grosor de la cabeza
 
-find-how-overall-length-mm = Poner la cinta de punto de sellado a punto de sellado, tuercas retiradas. Un terminal acodado cuenta hasta el centro de su cara de sellado.
-find-how-form = Sostener la manguera recta y mirar cómo sale de ella el terminal.
+find-how-overall-length-mm = Poner la cinta de punto de sellado a punto de sellado, tuercas retiradas. Un terminal acodado cuenta hasta el centro de su cara de sellado. Medida en curva sale corta.
+find-how-form = Sostener la manguera recta y mirar cómo sale de ella el terminal. Cuenta también la altura de codo: con otra no encaja.
 
 ## The tool, in a few words beside the drawing
 find-tool-id-mm = Bocas interiores, cortada a 100 mm del casquillo

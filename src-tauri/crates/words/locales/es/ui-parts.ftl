@@ -97,3 +97,6 @@ scale-narrower = Más estrecho
 scale-wider = Más ancho
 scale-keep = Guardar la escala
 scale-keep-then = así las etiquetas se ven a tamaño real
+
+take-back = Deshacerlo
+take-back-not = Dejarlo como está

@@ -152,7 +152,6 @@ hose-withdraw-how = El código deja de valer y no se puede montar. Lo que consta
 hose-withdraw-why = Por qué
 hose-withdraw-words = Con palabras propias
 hose-withdraw-do = Anular la etiqueta
-hose-withdraw-not = Dejarla
 hose-failed-proof = NO SUPERÓ LA PRUEBA
 hose-failed-proof-why = Desecho. Nunca se etiquetó y nunca se monta.
 hose-did-labelled = Etiqueta hecha

@@ -28,6 +28,5 @@ start-draft-kept = guardado { $when }
 start-give-up = Abandonar
 start-give-up-name = Abandonar el trabajo: { $where }
 start-given-up = Abandonado. Sus lecturas se van al dejar esta página.
-start-give-up-undo = Recuperarlo
-start-give-up-undo-name = Recuperar el trabajo: { $where }
+start-take-back-name = Deshacerlo: trabajo { $where }
 start-problem = El registro no se puede leer.

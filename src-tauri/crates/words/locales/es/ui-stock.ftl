@@ -103,7 +103,6 @@ shelf-label = Su etiqueta
 shelf-label-hint = R3, o nada
 
 ## Done, and taken back
-shelf-undo = Deshacerlo
 shelf-undo-reason = deshecho enseguida
 shelf-did-load = { $amount } de entrada: { $name }
 shelf-did-scrap = { $amount } de desecho: { $name }
@@ -202,7 +201,6 @@ undo-parts-back = Vuelven: nunca se cortó ni se prensó
 undo-parts-gone = Están gastadas o son desecho
 undo-why = Por qué
 undo-do = Deshacerlo
-undo-not = Dejarlo como está
 undo-came-back = Volvió: { $what }
 undo-nothing-back = Deshecho. Nada volvió a las existencias.
 
