@@ -210,7 +210,9 @@ fn on_the_command_line_photos_are_added_listed_saved_and_go_with_bundle_and_back
     assert_eq!(run(&db, &["import", "../demo/fleet.csv"]).0, 0);
     let (exit, said, error) = run(&db, &["photo", "add", "Stick cylinder, rod side", &picture]);
     assert_eq!(exit, 2, "two places are called so: {said}{error}");
-    let hose = "3292T-Z4PCD-Q";
+    let (_, hoses, _) = run(&db, &["hoses", "--limit", "1", "--json"]);
+    let hoses: Value = serde_json::from_str(&hoses).expect("JSON");
+    let hose = hoses["rows"][0]["code"].as_str().expect("a code");
     let (exit, said, error) = run(&db, &["photo", "add", hose, &picture]);
     assert!(exit == 0 && said.starts_with("Kept as "), "{said}{error}");
     assert!(run(&db, &["photo", "add", hose, &picture]).1.starts_with("Known already"));

@@ -110,7 +110,8 @@ test('a machine and a hose have theirs too', async (t) => {
   const [browser, { url, db }] = await Promise.all([browse(t), serve(t)]);
   const page = await open(t, browser, url, phone);
   const { machine } = JSON.parse(hosewright('register', '--db', db, 'show', 'Excavator 3', '--json'));
-  for (const at of [{ at: 'machine', machine: machine.machine }, { at: 'hose', code: '3292T-Z4PCD-Q' }]) {
+  const { rows } = await ask(url, 'desk.hoses', { limit: 1 });
+  for (const at of [{ at: 'machine', machine: machine.machine }, { at: 'hose', code: rows[0].code }]) {
     await openAt(page, at);
     await page.getByRole('heading', { name: 'Photos' }).waitFor();
     await add(page, PICTURE);

@@ -6,7 +6,7 @@ use crate::outcome::Outcome;
 use crate::plain::Left;
 use hosewright_api::commands::photo::{self as photos, PhotoAdd, PhotoQuestion, PhotoRead};
 use hosewright_api::commands::register::{Named, named};
-use hosewright_api::{Api, ApiError};
+use hosewright_api::{Api, ApiError, Code};
 use hosewright_core::record::{About, Hash};
 
 /// Runs what was asked.
@@ -18,9 +18,9 @@ pub fn photo(api: &mut Api, command: &Photo, json: bool) -> Result<Outcome, ApiE
         Photo::Add { what, picture } => {
             let about = about(api, what)?;
             let added = photos::add(api, PhotoAdd { about }, &input::bytes(picture)?);
-            let added = added.map_err(|error| match error.field.is_empty() {
-                true => error.about(picture.display().to_string()),
-                false => error,
+            let added = added.map_err(|error| match error.code {
+                Code::File => error.about(picture.display().to_string()),
+                _ => error,
             })?;
             Outcome::of(&added, json, api.words())
         }
