@@ -1,7 +1,7 @@
 //! Files and folders beside the register that their owner alone may read, where a system has owners of files.
 
 use crate::backup::beside;
-use std::fs::{self, DirBuilder, File, OpenOptions};
+use std::fs::{self, File, OpenOptions};
 use std::io::{self, Write};
 use std::path::Path;
 
@@ -25,20 +25,32 @@ pub(crate) fn folder(path: &Path) -> io::Result<()> {
     if path.is_dir() {
         return Ok(());
     }
-    let mut new = DirBuilder::new();
-    #[cfg(unix)]
-    std::os::unix::fs::DirBuilderExt::mode(&mut new, 0o700);
-    match new.create(path) {
+    match new_folder(path) {
         Err(error) if error.kind() != io::ErrorKind::AlreadyExists => Err(error),
         _ => sync_folder_of(path),
     }
 }
 
+#[cfg(unix)]
+fn new_folder(path: &Path) -> io::Result<()> {
+    use std::os::unix::fs::DirBuilderExt;
+    fs::DirBuilder::new().mode(0o700).create(path)
+}
+
+#[cfg(not(unix))]
+fn new_folder(path: &Path) -> io::Result<()> {
+    fs::create_dir(path)
+}
+
 /// A new name is on the disk once its folder is; only unix lets a folder be synced.
+#[cfg(unix)]
 fn sync_folder_of(path: &Path) -> io::Result<()> {
-    #[cfg(unix)]
-    File::open(path.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or(Path::new(".")))?
-        .sync_all()?;
+    let folder = path.parent().filter(|folder| !folder.as_os_str().is_empty());
+    File::open(folder.unwrap_or(Path::new(".")))?.sync_all()
+}
+
+#[cfg(not(unix))]
+fn sync_folder_of(_: &Path) -> io::Result<()> {
     Ok(())
 }
 

@@ -31,8 +31,8 @@ impl Plain for Photos {
         let rows = self.photos.iter().map(|photo| {
             let time = photo.time.format("%Y-%m-%d %H:%M").to_string();
             let state = words.say(&format!("photo-state-{}", key(&photo.state)), &[]);
-            let by = photo.by.clone().unwrap_or_default();
-            vec![time, short(photo.sha256), photo.about.to_string(), by, state]
+            let rest = [Some(state), photo.by.clone(), Some(photo.about.to_string())];
+            vec![time, short(photo.sha256), rest.into_iter().flatten().collect::<Vec<_>>().join(", ")]
         });
         columns(&rows.collect::<Vec<_>>())
     }
