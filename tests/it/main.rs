@@ -29,6 +29,7 @@ mod lives;
 mod lookalikes;
 mod make;
 mod naming;
+mod photos;
 mod press;
 mod print;
 mod quote;

@@ -2,6 +2,7 @@
 //! they are cut off, changed, lost, or written by two as one.
 
 mod members;
+mod photos;
 mod servers;
 
 use super::settings::answer;

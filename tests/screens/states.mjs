@@ -1,5 +1,5 @@
 // Every screen and what it can be opened to, and how one gets there in any language: a button is named by the id of its words.
-import { demo } from './support.mjs';
+import { demo, file } from './support.mjs';
 
 const { spec, service } = demo('replacement.json');
 const checked = { spec, service: { duties: [], ...service } };
@@ -29,6 +29,9 @@ const LIST = {
   mimeType: "text/csv",
   buffer: Buffer.from("Machine;Place;Hose;Length;Fitted\nDozer 9;Ripper;EN 853 2SN DN16;1240;03/04/2023\n"),
 };
+
+/** A picture that somebody adds. */
+const PICTURE = file("demo/pictures/make.png");
 
 const van = (part, ...taps) => ({ at: { at: 'van', part }, taps });
 
@@ -72,6 +75,9 @@ export const states = ({ machine, place, hose, hoses }) => ({
   place: { at: { at: 'place', place } },
   'place, inspected': { at: { at: 'place', place }, taps: ['hose-inspect'] },
   'place, what a failure does': { at: { at: 'place', place }, taps: ['stakes-title'] },
+  'place, a photo added': { at: { at: 'place', place }, file: ['photos-add', PICTURE] },
+  'place, a photo looked at': { at: { at: 'place', place }, taps: ['photos-alt'] },
+  'place, a photo to be taken back': { at: { at: 'place', place }, taps: ['photos-alt', 'photos-back'] },
   hose: { at: { at: 'hose', code: hose } },
   'hose, inspected': { at: { at: 'hose', code: hose }, taps: ['hose-inspect'] },
   'hose, came off': { at: { at: 'hose', code: hose }, taps: ['off-title'] },

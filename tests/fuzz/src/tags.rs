@@ -2,9 +2,12 @@
 
 use hosewright_core::tag::{self as tags, TagCode, TagError};
 
-/// A picture, PNG or JPEG.
+/// A picture, PNG or JPEG: its codes, and what is kept of it as a photo.
 pub(crate) fn picture(bytes: &[u8]) {
     let _ = hosewright_sight::read(bytes);
+    if let Ok(kept) = hosewright_sight::kept(bytes) {
+        assert!(hosewright_sight::kept(&kept).is_ok(), "what was kept is a picture");
+    }
 }
 
 /// The code typed by hand; what is read comes back from how it is written.

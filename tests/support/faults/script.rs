@@ -8,7 +8,7 @@ use std::path::Path;
 use std::process::Command;
 
 /// The commands that write in the register or in a file beside it. [`script`] calls each at least once.
-pub const WRITING: [&str; 32] = [
+pub const WRITING: [&str; 33] = [
     "bench.record",
     "bench.undo",
     "fleet.admit",
@@ -21,6 +21,7 @@ pub const WRITING: [&str; 32] = [
     "job.keep",
     "people.add",
     "people.erase",
+    "photo.add",
     "register.backup",
     "register.backups.keep",
     "register.import",
@@ -44,7 +45,7 @@ pub const WRITING: [&str; 32] = [
 ];
 
 /// The commands that only answer; `tag.read` writes what `tag.open` writes, and `tag.batch.paper` what `tag.label` does.
-pub const READING: [&str; 76] = [
+pub const READING: [&str; 78] = [
     "batch",
     "batch.paper",
     "bench.judge",
@@ -71,6 +72,8 @@ pub const READING: [&str; 76] = [
     "make.paper",
     "oil",
     "people.list",
+    "photo.list",
+    "photo.read",
     "policy.at",
     "policy.list",
     "policy.try",
@@ -126,6 +129,7 @@ pub const READING: [&str; 76] = [
 const FLEET: &str = include_str!("../../../demo/fleet.csv");
 const SUPPLIER: &str = include_str!("../../../demo/supplier.csv");
 const STOCK: &str = include_str!("../../../demo/stock.json");
+const PICTURE: &[u8] = include_bytes!("../../fuzz/seeds/picture/label.jpg");
 const VAN: &str = include_str!("../../../demo/van.json");
 
 /// Rows of the demo's list that are taken in: enough to fill some pages, few enough to be quick.
@@ -153,6 +157,7 @@ pub fn script(from: &Others, mut call: impl FnMut(&'static str, Value, &[u8]) ->
     call("tag.label", json!({"tag": tag, "stock": flag(), "as": "png"}), &[]);
     call("tag.open", json!({"code": made["code"]}), &[]);
     call("tag.adopt", json!({"text": from.tag}), &[]);
+    call("photo.add", json!({"about": {"hose": made["code"]}}), PICTURE);
     call("register.merge", json!({}), from.bundle.as_bytes());
     call("register.backup", json!({}), &[]);
     call("register.backups.keep", json!({}), &[]);

@@ -1,7 +1,7 @@
 //! What a register's folder holds, as far as it does not depend on clock and chance.
 
 use hosewright_core::record::DeviceId;
-use hosewright_store::{Register, backups, backups_of, restore};
+use hosewright_store::{Register, backups, backups_of, photos_of, restore};
 use rusqlite::{Connection, OpenFlags};
 use std::path::Path;
 
@@ -23,6 +23,17 @@ const READ: [(&str, &str); 7] = [
     ("supplier", "SELECT supplier || ' ' || family || size || series || kind FROM supplier_row ORDER BY 1"),
     ("scans", "SELECT count(*) FROM scan"),
 ];
+
+/// Of each photo on record whether a file of its length is there.
+fn photos_here(db: &Connection, register: &Path) -> rusqlite::Result<Vec<bool>> {
+    let folder = photos_of(register);
+    let mut statement = db.prepare("SELECT sha256, length FROM photo ORDER BY sha256")?;
+    let here = statement.query_map([], |row| {
+        let (name, length): (String, i64) = (row.get(0)?, row.get(1)?);
+        Ok(std::fs::metadata(folder.join(name)).is_ok_and(|file| i64::try_from(file.len()) == Ok(length)))
+    })?;
+    here.collect()
+}
 
 impl State {
     /// What stands in a register that a program has open or that was left whole.
@@ -49,6 +60,7 @@ impl State {
             keys["fleets"].as_array().into_iter().flatten().map(|fleet| &fleet["name"]).collect();
         // A device has its own key from when it is first needed: that is no part of what a command does.
         lines.push(format!("fleets: {fleets:?}"));
+        lines.push(format!("photos here: {:?}", photos_here(&db, register).map_err(said)?));
         lines.push(format!("backups: {}", backups(register).map_err(|error| error.to_string())?.len()));
         Ok(Self(lines))
     }
@@ -63,6 +75,9 @@ impl State {
         let verified = opened.verify().map_err(|error| error.to_string())?;
         if !verified.faults.is_empty() {
             return Err(format!("does not verify: {:?}", verified.faults));
+        }
+        for photo in opened.photos(None).map_err(|error| error.to_string())? {
+            opened.photo(photo.sha256).map_err(|error| format!("the photo {}: {error}", photo.sha256))?;
         }
         for kept in backups(register).map_err(|error| error.to_string())? {
             let to = register.with_extension("tried");

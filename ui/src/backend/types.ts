@@ -3023,6 +3023,10 @@ refused: Array<SegmentRefused>,
  */
 waiting_for: Array<DeviceId>, 
 /**
+ * What became of photos.
+ */
+photos: PhotosExchanged, 
+/**
  * Why it was cut off; none where it was whole.
  */
 cut_off: string | null, };
@@ -6796,6 +6800,15 @@ person: PersonId, };
 export type PersonId = string;
 
 /**
+ * What a photo is of. Its bytes come beside the question.
+ */
+export type PhotoAdd = { 
+/**
+ * The thing in the picture.
+ */
+about: About, };
+
+/**
  * A photo, by the hash of its bytes; the bytes are kept beside the register.
  */
 export type PhotoAdded = { 
@@ -6815,6 +6828,127 @@ mime: string,
  * Length in bytes.
  */
 length: number, };
+
+/**
+ * A photo as it stands on record.
+ */
+export type PhotoKept = { 
+/**
+ * The events that name it there: more than one where two devices added the same. To take it back is to strike out
+ * all of them.
+ */
+versions: Array<EventRef>, 
+/**
+ * Of what.
+ */
+about: About, 
+/**
+ * Hash of its bytes.
+ */
+sha256: Hash, 
+/**
+ * Length in bytes.
+ */
+length: number, 
+/**
+ * When it was added, by the clock of the device that did.
+ */
+time: string, 
+/**
+ * The name of that device, where it has one.
+ */
+by: string | null, 
+/**
+ * Whether its bytes are here.
+ */
+state: PhotoState, };
+
+/**
+ * A photo that is on record.
+ */
+export type PhotoOnRecord = { 
+/**
+ * Hash of its bytes as they are kept.
+ */
+sha256: Hash, 
+/**
+ * Their length.
+ */
+length: number, 
+/**
+ * The same picture was on record of the same thing already: nothing was written.
+ */
+known: boolean, };
+
+/**
+ * Whose photos.
+ */
+export type PhotoQuestion = { 
+/**
+ * Of this thing alone; all without.
+ */
+about?: About, };
+
+/**
+ * Which photo.
+ */
+export type PhotoRead = { 
+/**
+ * Hash of its bytes.
+ */
+sha256: Hash, };
+
+/**
+ * Whether the bytes of a photo are here.
+ */
+export type PhotoState = "here" | "missing" | "damaged";
+
+/**
+ * Photos on record.
+ */
+export type Photos = { 
+/**
+ * The newest first.
+ */
+photos: Array<PhotoKept>, };
+
+/**
+ * What became of photos in an exchange.
+ */
+export type PhotosExchanged = { 
+/**
+ * Pictures that came.
+ */
+came: number, 
+/**
+ * Pictures that went.
+ */
+went: number, 
+/**
+ * On record, and still not here.
+ */
+to_come: number, 
+/**
+ * Here, and still not in the storage; none is not known, because it was cut off before.
+ */
+to_go: number | null, 
+/**
+ * What lies in the storage under these is not what it was.
+ */
+refused: Array<Hash>, };
+
+/**
+ * Photos on record, and how many of them are on this device.
+ */
+export type PhotosHere = { 
+/**
+ * On record.
+ */
+named: number, 
+/**
+ * Those whose pictures are here.
+ */
+here: number, };
 
 /**
  * A piece of hose with all of it but its length. Written whole.
@@ -8786,6 +8920,10 @@ devices: Array<Device>,
  * How this device stands in its fleet.
  */
 standing: MemberStanding, 
+/**
+ * Photos on record, and those whose pictures are here.
+ */
+photos: PhotosHere, 
 /**
  * What came here and does not count, by device and reason.
  */
@@ -11366,6 +11504,9 @@ export interface Commands {
   'people.list': { input: Nothing; output: Answer<People> };
   'people.add': { input: NewPerson; output: Answer<PersonAdded> };
   'people.erase': { input: PersonErased; output: Answer<PersonErased> };
+  'photo.add': { input: PhotoAdd; output: Answer<PhotoOnRecord> };
+  'photo.list': { input: PhotoQuestion; output: Answer<Photos> };
+  'photo.read': { input: PhotoRead; output: FileMade };
   'settings.read': { input: Nothing; output: Answer<SettingsRead> };
   'settings.write': { input: Settings; output: Answer<Settings> };
   'work.look': { input: Nothing; output: Answer<WorkDone> };

@@ -27,7 +27,7 @@ export class Exchange {
     this.problem = reply.ok ? null : reply.error;
     if (!reply.ok) return;
     this.last = reply.value;
-    if (reply.value.came > 0) this.came();
+    if (reply.value.came > 0 || reply.value.photos.came > 0) this.came();
   }
 
   /** From now on it exchanges by itself: at the start, when the signal comes back, and every so often. */

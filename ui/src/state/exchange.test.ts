@@ -2,7 +2,17 @@ import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import type { Backend } from '../backend';
 import { Exchange, PAUSE_MS } from './exchange.svelte';
 
-const went = { at: '2026-11-26T08:00:00Z', came: 2, went: 1, sent: 9, refused: [], waiting_for: [], cut_off: null };
+const photos = { came: 0, went: 0, to_come: 0, to_go: 0, refused: [] };
+const went = {
+  at: '2026-11-26T08:00:00Z',
+  came: 2,
+  went: 1,
+  sent: 9,
+  refused: [],
+  waiting_for: [],
+  photos,
+  cut_off: null,
+};
 
 /** A backend that counts, over a device that has or has not chosen a storage. */
 function device(chosen: boolean) {
@@ -50,4 +60,12 @@ test('two taps are one exchange', async () => {
   const exchange = new Exchange(backend, () => undefined);
   await Promise.all([exchange.now(), exchange.now()]);
   expect(asked).toEqual(['share.exchange']);
+});
+
+test('a picture that came alone has the screens read anew', async () => {
+  const value = { ...went, came: 0, photos: { ...photos, came: 1 } };
+  const backend = { call: () => Promise.resolve({ ok: true, value, bytes: new Uint8Array() }) } as unknown as Backend;
+  const came = vi.fn();
+  await new Exchange(backend, came).now();
+  expect(came).toHaveBeenCalledOnce();
 });

@@ -111,6 +111,24 @@ impl Api {
         register.backup(to).map_err(|error| named(to, error))
     }
 
+    /// Leaves the photos that are here beside a bundle, in the folder `BUNDLE.photos`; none where there are none.
+    ///
+    /// # Errors
+    /// The folder can not be written.
+    pub fn give_photos(&self, bundle: &Path) -> Result<(), ApiError> {
+        let register = self.register.as_ref().ok_or_else(|| ApiError::file("db", "no register is open"))?;
+        Ok(register.give_photos(&hosewright_store::photos_of(bundle))?)
+    }
+
+    /// Takes the photos that are named and not here from the folder beside a bundle.
+    ///
+    /// # Errors
+    /// A photo can not be read or kept.
+    pub fn take_photos(&self, bundle: &Path) -> Result<(), ApiError> {
+        let register = self.register.as_ref().ok_or_else(|| ApiError::file("db", "no register is open"))?;
+        Ok(register.take_photos(&hosewright_store::photos_of(bundle))?)
+    }
+
     /// Begins a register at a path from a backup and opens it; it goes on as a new device.
     ///
     /// # Errors
@@ -118,6 +136,7 @@ impl Api {
     pub fn restore_from(&mut self, backup: &Path, to: &Path) -> Result<(), ApiError> {
         let device = DeviceId::from_bytes(self.world.random());
         let register = hosewright_store::restore(backup, to, device).map_err(|error| named(backup, error))?;
+        hosewright_store::restore_photos(backup, to).map_err(|error| named(backup, error))?;
         self.register = Some(register);
         self.register_path = Some(to.to_owned());
         self.speak();

@@ -899,12 +899,15 @@ pub enum Register {
         /// The words.
         words: String,
     },
-    /// Take in another device's bundle. Twice, or in another order, gives the same register.
+    /// Photos of machines, places and hoses.
+    #[command(subcommand)]
+    Photo(Photo),
+    /// Take in another device's bundle, and the photos in the folder that was left with it. Twice, or in another order, gives the same register.
     Merge {
         /// The bundle.
         bundle: PathBuf,
     },
-    /// Copy the register to a new file while it is in use.
+    /// Copy the register to a new file while it is in use, with the photos that are here.
     Backup {
         /// The copy; must not exist.
         out: PathBuf,
@@ -924,6 +927,31 @@ pub enum Register {
     Rebuild,
     /// Walk the log and prove that nothing in it was changed.
     Verify,
+}
+
+/// What can be done with photos.
+#[derive(Debug, Subcommand)]
+pub enum Photo {
+    /// Keep a picture: upright, at most 1600 pixels wide or high, without what its file tells besides.
+    Add {
+        /// A hose's code; or the name or id of a place or machine, or words that only one has.
+        what: String,
+        /// PNG or JPEG; - reads standard input.
+        picture: PathBuf,
+    },
+    /// The photos on record, newest first: of one thing, or all.
+    List {
+        /// A hose's code; or the name or id of a place or machine, or words that only one has.
+        what: Option<String>,
+    },
+    /// Leave a photo as a file.
+    Save {
+        /// Its hash, or the beginning of it.
+        photo: String,
+        /// The file, a JPEG.
+        #[arg(long)]
+        out: PathBuf,
+    },
 }
 
 /// What can be done with the owner's rules.

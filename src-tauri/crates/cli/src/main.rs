@@ -8,6 +8,7 @@ mod care;
 mod input;
 mod office;
 mod outcome;
+mod photo;
 mod plain;
 mod run;
 #[cfg(feature = "serve")]

@@ -6,6 +6,7 @@ use crate::care;
 use crate::input::{self, How};
 use crate::office;
 use crate::outcome::Outcome;
+use crate::photo;
 use crate::plain::{CutShown, Left, Schemas, SheetShown};
 use crate::share;
 use crate::stock::{self, RoundFile};
@@ -321,11 +322,12 @@ fn on_register(api: &mut Api, db: &Path, command: &Register, json: bool) -> Resu
             let answer = commands::register::search(api, Search { words: text.clone(), limit: None }, &[])?;
             Outcome::of(&answer, json, api.words())
         }
-        Register::Merge { bundle } => Outcome::of(
-            &commands::register::merge(api, Nothing {}, &input::bytes(bundle)?)?,
-            json,
-            api.words(),
-        ),
+        Register::Photo(command) => photo::photo(api, command, json),
+        Register::Merge { bundle } => {
+            let merged = commands::register::merge(api, Nothing {}, &input::bytes(bundle)?)?;
+            api.take_photos(bundle)?;
+            Outcome::of(&merged, json, api.words())
+        }
         Register::Backup { out } => {
             api.backup_to(out)?;
             Outcome::of(&Left::at(out), json, api.words())
@@ -389,6 +391,7 @@ fn export(api: &mut Api, out: &Path, json: bool) -> Result<Outcome, ApiError> {
         "bundle" => {
             let file = commands::register::export_bundle(api, Nothing {}, &[])?;
             input::leave(out, &file.bytes)?;
+            api.give_photos(out)?;
             return Outcome::of(&Left::at(out), json, api.words());
         }
         other => return Err(no_such_kind(out, other, "csv, xlsx, zip, json, ics or bundle")),

@@ -10,6 +10,9 @@ use hosewright_core::fleet::FleetKey;
 /// Bytes of a nonce.
 const NONCE: usize = 24;
 
+/// Bytes by which what is encrypted is longer: the nonce, and the 16 of the tag (RFC 8439).
+pub(crate) const MORE: u64 = NONCE as u64 + 16;
+
 /// The text encrypted, its nonce before it.
 pub(crate) fn write(key: &FleetKey, bound: &str, text: &[u8]) -> Vec<u8> {
     let whole = key.keyed_hash("HOSE SEGMENT NONCE", &[bound.as_bytes(), b"\n", text].concat());

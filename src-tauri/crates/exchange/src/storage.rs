@@ -1,9 +1,10 @@
-//! Where segments are kept: a folder, WebDAV, or S3-compatible object storage, through the `object_store` crate.
+//! Where segments and photos are kept: a folder, WebDAV, or S3-compatible object storage, through the `object_store` crate.
 
-use crate::SegmentName;
+use crate::{SegmentName, photo};
 use base64::prelude::{BASE64_STANDARD, Engine};
 use futures_util::future::try_join_all;
 use hosewright_core::fleet::StorageAccess;
+use hosewright_core::record::Hash;
 use http::header::{AUTHORIZATION, HeaderName, HeaderValue};
 use object_store::aws::AmazonS3Builder;
 use object_store::http::HttpBuilder;
@@ -11,7 +12,7 @@ use object_store::local::LocalFileSystem;
 use object_store::path::Path;
 use object_store::prefix::PrefixStore;
 use object_store::{ClientOptions, ObjectMeta, ObjectStore, ObjectStoreExt, PutPayload, RetryConfig};
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 use std::time::Duration;
 use thiserror::Error;
@@ -105,9 +106,7 @@ impl Storage {
     /// # Errors
     /// It is gone, or the storage does not answer or refuses.
     pub fn fetch(&self, name: &SegmentName) -> Result<Vec<u8>, StorageError> {
-        let path = Path::from(name.to_string());
-        let read = async { self.store.get(&path).await?.bytes().await };
-        Ok(self.runtime.block_on(read).map_err(|error| failed(path.as_ref(), error))?.to_vec())
+        self.get(&name.to_string())
     }
 
     /// Writes a segment's file; one that is there already is the same and is written over.
@@ -115,10 +114,52 @@ impl Storage {
     /// # Errors
     /// The storage does not answer or refuses.
     pub fn publish(&self, name: &SegmentName, file: Vec<u8>) -> Result<(), StorageError> {
-        let path = Path::from(name.to_string());
+        self.put(&name.to_string(), file)
+    }
+
+    /// The photos that lie there, with the sizes of their objects.
+    ///
+    /// # Errors
+    /// The storage does not answer or refuses.
+    pub fn list_photos(&self) -> Result<BTreeMap<Hash, u64>, StorageError> {
+        let folder = Path::from(photo::FOLDER);
+        match self.runtime.block_on(self.store.list_with_delimiter(Some(&folder))) {
+            Ok(listed) => {
+                let photo = |file: &ObjectMeta| Some((photo::of_path(file.location.as_ref())?, file.size));
+                Ok(listed.objects.iter().filter_map(photo).collect())
+            }
+            // Before the first photo there is no folder.
+            Err(object_store::Error::NotFound { .. }) => Ok(BTreeMap::new()),
+            Err(error) => Err(failed(photo::FOLDER, error)),
+        }
+    }
+
+    /// Reads a photo's object.
+    ///
+    /// # Errors
+    /// It is gone, or the storage does not answer or refuses.
+    pub fn fetch_photo(&self, hash: Hash) -> Result<Vec<u8>, StorageError> {
+        self.get(&photo::path(hash))
+    }
+
+    /// Writes a photo's object; one that is there was cut off and is written over.
+    ///
+    /// # Errors
+    /// The storage does not answer or refuses.
+    pub fn publish_photo(&self, hash: Hash, object: Vec<u8>) -> Result<(), StorageError> {
+        self.put(&photo::path(hash), object)
+    }
+
+    fn get(&self, name: &str) -> Result<Vec<u8>, StorageError> {
+        let path = Path::from(name);
+        let read = async { self.store.get(&path).await?.bytes().await };
+        Ok(self.runtime.block_on(read).map_err(|error| failed(name, error))?.to_vec())
+    }
+
+    fn put(&self, name: &str, file: Vec<u8>) -> Result<(), StorageError> {
         self.runtime
-            .block_on(self.store.put(&path, PutPayload::from(file)))
-            .map_err(|error| failed(path.as_ref(), error))?;
+            .block_on(self.store.put(&Path::from(name), PutPayload::from(file)))
+            .map_err(|error| failed(name, error))?;
         Ok(())
     }
 }

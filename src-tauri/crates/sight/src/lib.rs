@@ -1,4 +1,4 @@
-//! Reading pictures: QR codes from photographs, ours or not.
+//! Reading pictures: QR codes from photographs, ours or not; and photographs made fit to be kept ([`kept`]).
 //!
 //! The chain, the cheap attempts first and each bounded by counts, never by a clock:
 //!
@@ -16,6 +16,7 @@
 
 mod chain;
 mod decode;
+mod kept;
 mod mark;
 mod mesh;
 mod modules;
@@ -28,6 +29,8 @@ mod solomon;
 mod surface;
 mod symbol;
 mod trio;
+
+pub use kept::kept;
 
 use chain::{Effort, Looked};
 use plane::Grey;
@@ -52,7 +55,7 @@ pub enum SightError {
     Kind,
     /// Too large to open without risk.
     #[error(
-        "the picture is {width} x {height} pixels, and {limit} million are the most that are opened; take it smaller or cut it out round the tag"
+        "the picture is {width} x {height} pixels, and {limit} million are the most that are opened; take it smaller or cut it out"
     )]
     TooLarge {
         /// Width.

@@ -23,28 +23,38 @@ pub(crate) struct Copy {
     pub(crate) scale: f32,
 }
 
-/// The picture in grey.
-pub(crate) fn open(bytes: &[u8]) -> Result<Grey, SightError> {
-    let reader = || {
-        let mut reader =
-            ImageReader::new(Cursor::new(bytes)).with_guessed_format().map_err(|_| SightError::Kind)?;
-        let mut limits = Limits::default();
-        limits.max_alloc = Some(u64::from(PIXELS) * 8);
-        reader.limits(limits);
-        match reader.format() {
-            Some(ImageFormat::Png | ImageFormat::Jpeg) => Ok(reader),
-            _ => Err(SightError::Kind),
-        }
-    };
-    let broken = |error: image::ImageError| SightError::Broken(error.to_string());
-    let (width, height) = reader()?.into_dimensions().map_err(broken)?;
+/// What reads the picture; it is one of a kind that is known, and not too large to be decoded.
+pub(crate) fn reader(bytes: &[u8]) -> Result<ImageReader<Cursor<&[u8]>>, SightError> {
+    let (width, height) = guessed(bytes)?.into_dimensions().map_err(broken)?;
     if u64::from(width) * u64::from(height) > u64::from(PIXELS) {
         return Err(SightError::TooLarge { width, height, limit: PIXELS / 1_000_000 });
     }
+    guessed(bytes)
+}
+
+fn guessed(bytes: &[u8]) -> Result<ImageReader<Cursor<&[u8]>>, SightError> {
+    let mut reader =
+        ImageReader::new(Cursor::new(bytes)).with_guessed_format().map_err(|_| SightError::Kind)?;
+    let mut limits = Limits::default();
+    limits.max_alloc = Some(u64::from(PIXELS) * 8);
+    reader.limits(limits);
+    match reader.format() {
+        Some(ImageFormat::Png | ImageFormat::Jpeg) => Ok(reader),
+        _ => Err(SightError::Kind),
+    }
+}
+
+pub(crate) fn broken(error: image::ImageError) -> SightError {
+    SightError::Broken(error.to_string())
+}
+
+/// The picture in grey.
+pub(crate) fn open(bytes: &[u8]) -> Result<Grey, SightError> {
+    let reader = reader(bytes)?;
     if let Some(grey) = jpeg_in_grey(bytes) {
         return Ok(grey);
     }
-    let grey = reader()?.decode().map_err(broken)?.into_luma8();
+    let grey = reader.decode().map_err(broken)?.into_luma8();
     let (width, height) = grey.dimensions();
     Ok(Grey { width: width as usize, height: height as usize, pixels: grey.into_raw() })
 }

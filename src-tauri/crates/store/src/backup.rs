@@ -1,7 +1,7 @@
 //! Copies of a register, and going on from one.
 
 use crate::open::{Access, connect, device_of};
-use crate::{Error, Register, log};
+use crate::{Error, Register, log, photos};
 use hosewright_core::record::DeviceId;
 use rusqlite::Connection;
 use rusqlite::backup::Backup;
@@ -13,13 +13,17 @@ use std::time::Duration;
 const PAGES: std::ffi::c_int = 1024;
 
 impl Register {
-    /// Copies the register to that path while it stays in use. A backup that is there already is
-    /// replaced once the new one is whole; any other file is not.
+    /// Copies the register to that path while it stays in use, with the photos that are here inside the one file. A
+    /// backup that is there already is replaced once the new one is whole; any other file is not.
     ///
     /// # Errors
     /// The path is this register or some other file, the disk is full, or nothing can be written there.
     pub fn backup(&self, to: impl AsRef<Path>) -> Result<(), Error> {
-        let to = to.as_ref();
+        self.copied(to.as_ref(), |part| photos::pack(self, part))
+    }
+
+    /// Copies it, and lets `complete` add to the copy before it gets its name.
+    fn copied(&self, to: &Path, complete: impl FnOnce(&Path) -> Result<(), Error>) -> Result<(), Error> {
         if to.exists() {
             let same = |path: &Path| fs::canonicalize(path).ok();
             if same(to) == same(&self.path) {
@@ -29,12 +33,16 @@ impl Register {
         }
         let part = part_of(to);
         copy(&self.db, &part)?;
+        if let Err(error) = complete(&part) {
+            remove(&part);
+            return Err(error);
+        }
         put_in_place(&part, to)
     }
 }
 
 /// Begins a register at `to` from a backup and goes on as a new device, so that no number is ever
-/// used twice. The backup is left as it is.
+/// used twice. The backup is left as it is; the photos in it are taken over by [`restore_photos`](crate::restore_photos).
 ///
 /// # Errors
 /// `to` is there already; the backup is no register, is a newer program's, or does not verify; the
@@ -72,7 +80,8 @@ pub fn restore(
 pub fn replace(restored: &Path, open: Option<Register>, path: &Path, aside: &Path) -> Result<(), Error> {
     match open {
         Some(register) => {
-            register.backup(aside)?;
+            // Its photos stay where they are, and are those of the restored one.
+            register.copied(aside, |_| Ok(()))?;
             // The last connection takes its log with it; a log that is left says that another program has it open.
             register.db.close().map_err(|(_, error)| error)?;
         }
@@ -110,6 +119,7 @@ fn go_on_as(part: &Path, new_device: DeviceId) -> Result<(), Error> {
     if known {
         return Err(Error::DeviceKnown { device: new_device });
     }
+    photos::unpacked(&register.db)?;
     register.db.execute("UPDATE register SET device = ?1", [new_device.to_string()])?;
     if register.membership()?.founder().is_some() {
         // What waited counted on its own device alone, which this one is no more.

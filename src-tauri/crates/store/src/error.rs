@@ -1,7 +1,7 @@
 //! What can go wrong with a register, and the way out.
 
 use crate::bundle::BundleError;
-use hosewright_core::record::{BodyError, DeviceId, EventError, EventRef, PersonId, PlaceId};
+use hosewright_core::record::{BodyError, DeviceId, EventError, EventRef, Hash, PersonId, PlaceId};
 use hosewright_core::tag::TagCode;
 use rusqlite::ErrorCode;
 use std::path::PathBuf;
@@ -62,6 +62,28 @@ pub enum Error {
         path: PathBuf,
         /// What the system said.
         source: std::io::Error,
+    },
+    /// A photo's file can not be read or written.
+    #[error("the photo {path} can not be read or written ({source}); check its folder's permissions")]
+    Photo {
+        /// Which file.
+        path: PathBuf,
+        /// What the system said.
+        source: std::io::Error,
+    },
+    /// A photo's bytes are not here.
+    #[error("the picture has not come yet: it comes with the next exchange after the device that took it")]
+    PhotoMissing {
+        /// Which.
+        sha256: Hash,
+    },
+    /// A photo's bytes are not what they were.
+    #[error(
+        "the picture's file is damaged on this device and is not shown; the next exchange fetches it again where the storage has it"
+    )]
+    PhotoDamaged {
+        /// Which.
+        sha256: Hash,
     },
     /// The file is broken.
     #[error(

@@ -2,13 +2,13 @@
 //! or export. Where a system has owners of files only their owner may read them; elsewhere whoever can open their folder can.
 
 use crate::backup::beside;
-use crate::{Error, Register};
+use crate::{Error, Register, private};
 use chrono::{DateTime, Utc};
 use hosewright_core::fleet::{DeviceKey, FleetKey, StorageAccess};
 use rusqlite::TransactionBehavior;
 use serde::{Deserialize, Serialize};
-use std::fs::{self, File, OpenOptions};
-use std::io::{self, Write};
+use std::fs;
+use std::io;
 use std::path::{Path, PathBuf};
 
 /// The keys of this device.
@@ -142,7 +142,7 @@ fn keep(path: &Path, keys: &Keys) -> Result<(), Error> {
         storage: keys.storage.clone(),
     };
     let text = serde_json::to_vec(&written)?;
-    replace(path, &text).map_err(|source| Error::Keys { path: path.to_owned(), source })
+    private::replace(path, &text).map_err(|source| Error::Keys { path: path.to_owned(), source })
 }
 
 /// Sets a file of keys aside that was left beside where a register is restored: they are another device's, and the restored
@@ -152,37 +152,6 @@ pub(crate) fn set_aside(register: &Path) -> Result<(), Error> {
     let free = (1..).map(|count| beside(&path, &format!("before-{count}"))).find(|aside| !aside.exists());
     let (true, Some(aside)) = (path.exists(), free) else { return Ok(()) };
     fs::rename(&path, aside).map_err(|source| Error::Keys { path, source })
-}
-
-/// Puts a new file in the place of the old one, whole or not at all.
-fn replace(path: &Path, text: &[u8]) -> io::Result<()> {
-    let part = beside(path, "part");
-    // One that was left by an attempt that was cut short would be in the way.
-    match fs::remove_file(&part) {
-        Err(error) if error.kind() != io::ErrorKind::NotFound => return Err(error),
-        _ => {}
-    }
-    let mut file = begin(&part)?;
-    file.write_all(text)?;
-    file.sync_all()?;
-    fs::rename(&part, path)?;
-    // The new name is on the disk once its folder is.
-    #[cfg(unix)]
-    File::open(path.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or(Path::new(".")))?
-        .sync_all()?;
-    Ok(())
-}
-
-/// A new file that nobody but its owner may read from its first byte on.
-#[cfg(unix)]
-fn begin(path: &Path) -> io::Result<File> {
-    use std::os::unix::fs::OpenOptionsExt;
-    OpenOptions::new().write(true).create_new(true).mode(0o600).open(path)
-}
-
-#[cfg(not(unix))]
-fn begin(path: &Path) -> io::Result<File> {
-    OpenOptions::new().write(true).create_new(true).open(path)
 }
 
 #[cfg(unix)]

@@ -24,6 +24,8 @@ mod members;
 mod merge;
 mod open;
 mod people;
+mod photos;
+mod private;
 mod project;
 mod query;
 mod rebuild;
@@ -47,6 +49,7 @@ pub use keys::{FleetKept, Keys};
 pub use left_out::{LeftOutOf, Unheard};
 pub use merge::{Merged, Refusal, Refused};
 pub use open::Register;
+pub use photos::{PhotoKept, PhotoState, photos_of, restore_photos};
 pub use query::{
     AgeCount, Conflict, Contradiction, Counts, Device, Due, DueAsk, DueCounts, DueHose, DueSite, Found, Hit,
     Hose, HoseFilter, HoseInspection, HoseNote, HoseOverride, HosePhoto, HoseRow, HoseSort, HoseState,

@@ -22,6 +22,7 @@ pub mod member;
 pub mod oil;
 mod paper;
 pub mod people;
+pub mod photo;
 pub mod picture;
 pub mod press;
 pub mod print;
@@ -262,6 +263,9 @@ table! {
     "people.list" => people::list: Nothing => Answer<people::People>,
     "people.add" => people::add: people::NewPerson => Answer<people::PersonAdded>,
     "people.erase" => people::erase: people::PersonErased => Answer<people::PersonErased>,
+    "photo.add" => photo::add: photo::PhotoAdd => Answer<photo::PhotoOnRecord>,
+    "photo.list" => photo::list: photo::PhotoQuestion => Answer<photo::Photos>,
+    "photo.read" => photo::read: photo::PhotoRead => File,
     "settings.read" => settings::read: Nothing => Answer<settings::SettingsRead>,
     "settings.write" => settings::write: settings::Settings => Answer<settings::Settings>,
     "work.look" => work::look: Nothing => Answer<crate::WorkDone>,

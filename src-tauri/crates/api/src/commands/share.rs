@@ -1,6 +1,9 @@
 //! `share`: what the devices of a fleet wrote, exchanged over a storage of the fleet's own choice.
 
+mod photos;
 mod said;
+
+pub use photos::{PhotosExchanged, PhotosHere};
 
 use super::{Nothing, fleet};
 use crate::{Answer, Api, ApiError};
@@ -55,6 +58,8 @@ pub struct Shared {
     pub devices: Vec<Device>,
     /// How this device stands in its fleet.
     pub standing: Standing,
+    /// Photos on record, and those whose pictures are here.
+    pub photos: PhotosHere,
     /// What came here and does not count, by device and reason.
     pub left_out: Vec<LeftOutOf>,
     /// The last exchange; none before the first.
@@ -76,6 +81,9 @@ pub struct Exchanged {
     pub refused: Vec<SegmentRefused>,
     /// Devices whose later events wait for earlier ones that nobody has brought yet.
     pub waiting_for: Vec<DeviceId>,
+    /// What became of photos.
+    #[serde(default)]
+    pub photos: PhotosExchanged,
     /// Why it was cut off; none where it was whole.
     pub cut_off: Option<String>,
 }
@@ -112,6 +120,10 @@ pub fn show(api: &mut Api, _: Nothing, _: &[u8]) -> Result<Answer<Shared>, ApiEr
         sent: last.as_ref().map_or(0, |last| last.sent),
         devices: others,
         standing: register.membership()?.standing(register.device()),
+        photos: PhotosHere {
+            named: register.photos_named()?.len() as u64,
+            here: register.photos_here()?.len() as u64,
+        },
         left_out: register.left_out()?,
         last,
     };
@@ -163,6 +175,7 @@ pub fn exchange(api: &mut Api, _: Nothing, _: &[u8]) -> Result<Answer<Exchanged>
             sent: 0,
             refused: Vec::new(),
             waiting_for: Vec::new(),
+            photos: PhotosExchanged::default(),
             cut_off: None,
         },
         listed,
@@ -231,7 +244,7 @@ impl Exchange {
             self.publish(api, run, device, fleet)?;
         }
         self.done.sent = self.sent(own);
-        Ok(())
+        self.exchange_photos(api, fleet)
     }
 
     /// Takes a file in. Gives its segment back where nobody here knows who signed it.

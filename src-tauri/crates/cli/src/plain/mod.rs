@@ -11,6 +11,7 @@ mod lives;
 mod make;
 mod office;
 mod oil;
+mod photo;
 mod place;
 mod press;
 mod print;

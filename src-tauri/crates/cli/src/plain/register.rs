@@ -120,6 +120,7 @@ impl Plain for Backups {
         });
         let folder = words.say("backups-folder", &[("folder", &self.folder)]);
         let mut out = format!("{}\n{}", wrapped(&folder, 0), columns(&rows.collect::<Vec<_>>()));
+        let _ = write!(out, "\n{}", wrapped(&words.say("backups-photos", &[]), 0));
         if self.late {
             let _ = write!(out, "\n{}", wrapped(&words.say("backups-late", &[]), 0));
         }

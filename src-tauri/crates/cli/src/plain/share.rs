@@ -1,9 +1,10 @@
 //! `share` in plain text.
 
 use super::Plain;
+use super::photo::short;
 use super::text::wrapped;
 use hosewright_api::commands::left_out::LeftOutList;
-use hosewright_api::commands::share::{Exchanged, Shared};
+use hosewright_api::commands::share::{Exchanged, PhotosExchanged, Shared};
 use hosewright_api::key;
 use hosewright_core::record::Standing;
 use hosewright_store::Unheard;
@@ -20,6 +21,10 @@ impl Plain for Shared {
         }
         let waiting = self.written.saturating_sub(self.sent);
         lines.push(words.say("share-sent", &[("sent", &self.sent), ("waiting", &waiting)]));
+        if self.photos.named > 0 {
+            let values: [(&str, &dyn Say); 2] = [("here", &self.photos.here), ("named", &self.photos.named)];
+            lines.push(words.say("share-photos", &values));
+        }
         lines.extend(self.devices.iter().map(|device| {
             let name = device.name.clone().unwrap_or_else(|| device.device.to_string());
             let day = device.latest.date_naive().to_string();
@@ -94,9 +99,24 @@ impl Plain for Exchanged {
                 .iter()
                 .map(|device| words.say("share-waiting-for", &[("device", &device.to_string())])),
         );
+        lines.extend(photos(&self.photos, words));
         if let Some(why) = &self.cut_off {
             lines.push(words.say("share-cut-off", &[("why", why)]));
         }
         lines.iter().map(|line| wrapped(line, 2)).collect::<Vec<_>>().join("\n")
     }
+}
+
+/// What became of photos, where there are any.
+fn photos(photos: &PhotosExchanged, words: &Words) -> Vec<String> {
+    let PhotosExchanged { came, went, to_come, to_go, refused } = photos;
+    let mut lines = Vec::new();
+    if came + went > 0 {
+        lines.push(words.say("share-photos-moved", &[("came", came), ("went", went)]));
+    }
+    let waiting = [("share-photos-to-come", *to_come), ("share-photos-to-go", to_go.unwrap_or(0))];
+    let waiting = waiting.iter().filter(|(_, count)| *count > 0);
+    lines.extend(waiting.map(|(id, count)| words.say(id, &[("count", count)])));
+    lines.extend(refused.iter().map(|hash| words.say("share-photo-refused", &[("photo", &short(*hash))])));
+    lines
 }

@@ -42,6 +42,16 @@ exchange-went = { $count ->
     [one] 1 ging.
    *[other] { $shown } gingen.
  }
+exchange-photos = Fotos: { $came } gekommen, { $went } gegangen.
+exchange-photos-to-come = { $count ->
+    [one] 1 Foto ist
+   *[other] { $shown } Fotos sind
+ } noch nicht da.
+exchange-photos-to-go = { $count ->
+    [one] 1 Foto wartet
+   *[other] { $shown } Fotos warten
+ } auf das Senden.
+exchange-photo-refused = Abgewiesen, Foto { $photo }: Was dort liegt, ist nicht dieses Bild. In der Ablage löschen; ein Gerät, das es hat, sendet es neu.
 exchange-never = Noch wurde nichts ausgetauscht.
 exchange-cut-off = Abgebrochen; was kam und ging, bleibt.
 exchange-refused = Abgewiesen, Gerät { $device } ab Eintrag { $from }:

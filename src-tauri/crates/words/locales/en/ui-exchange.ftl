@@ -42,6 +42,16 @@ exchange-went = { $count ->
     [one] 1 went.
    *[other] { $shown } went.
  }
+exchange-photos = Photos: { $came } came, { $went } went.
+exchange-photos-to-come = { $count ->
+    [one] 1 photo has
+   *[other] { $shown } photos have
+ } not come yet.
+exchange-photos-to-go = { $count ->
+    [one] 1 photo waits
+   *[other] { $shown } photos wait
+ } to be sent.
+exchange-photo-refused = Refused, photo { $photo }: what lies there is not that picture. Delete it in the storage, and a device that has it sends it again.
 exchange-never = Nothing was exchanged yet.
 exchange-cut-off = Cut off; what came and went stays.
 exchange-refused = Refused, device { $device } from record { $from } on:

@@ -42,6 +42,16 @@ exchange-went = { $count ->
     [one] salió 1.
    *[other] salieron { $shown }.
  }
+exchange-photos = Fotos: llegaron { $came }, salieron { $went }.
+exchange-photos-to-come = { $count ->
+    [one] 1 foto aún no ha
+   *[other] { $shown } fotos aún no han
+ } llegado.
+exchange-photos-to-go = { $count ->
+    [one] 1 foto espera
+   *[other] { $shown } fotos esperan
+ } para enviarse.
+exchange-photo-refused = Rechazada, foto { $photo }: lo que hay allí no es esa imagen. Bórrela en el almacén, y un dispositivo que la tenga la envía de nuevo.
 exchange-never = Todavía no se ha intercambiado nada.
 exchange-cut-off = Cortado; lo que llegó y salió se queda.
 exchange-refused = Rechazado, dispositivo { $device } desde la anotación { $from }:

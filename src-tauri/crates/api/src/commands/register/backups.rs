@@ -10,7 +10,7 @@ use serde::{Deserialize, Serialize};
 use std::path::{Path, PathBuf};
 use ts_rs::TS;
 
-/// The whole register as a file.
+/// The whole register as a file, with the photos that are here.
 ///
 /// # Errors
 /// The register can not be read, or there is no room beside it.
@@ -104,6 +104,7 @@ pub fn restore(api: &mut Api, asked: RestoreQuestion, backup: &[u8]) -> Result<A
     let _ = std::fs::remove_file(&restored);
     let device = DeviceId::from_bytes(api.world.random());
     match asked.kept {
+        // Those beside the register carry no photos: these stay where they are.
         Some(name) => drop(hosewright_store::restore(kept(api, &path, &name)?, &restored, device)?),
         None => from_bytes(&path, backup, &restored, device)?,
     }
@@ -127,9 +128,10 @@ fn kept(api: &Api, register: &Path, name: &str) -> Result<PathBuf, ApiError> {
 fn from_bytes(register: &Path, backup: &[u8], to: &Path, device: DeviceId) -> Result<(), ApiError> {
     let incoming = beside(register, "incoming-part");
     std::fs::write(&incoming, backup).map_err(|error| ApiError::refused(&incoming, "written", &error))?;
-    let restored = hosewright_store::restore(&incoming, to, device);
+    let restored = hosewright_store::restore(&incoming, to, device)
+        .and_then(|_| hosewright_store::restore_photos(&incoming, register));
     let _ = std::fs::remove_file(&incoming);
-    Ok(restored.map(drop)?)
+    Ok(restored?)
 }
 
 fn beside(path: &Path, name: &str) -> PathBuf {

@@ -8,7 +8,7 @@ impl From<Error> for ApiError {
     fn from(error: Error) -> Self {
         let words = said(&error);
         let plain = match error {
-            Error::NotKnown { .. } => ApiError::nothing("", error),
+            Error::NotKnown { .. } | Error::PhotoMissing { .. } => ApiError::nothing("", error),
             Error::NotARegister { .. }
             | Error::NewerSchema { .. }
             | Error::Locked
@@ -17,6 +17,8 @@ impl From<Error> for ApiError {
             | Error::ReadOnly
             | Error::CannotOpen { .. }
             | Error::Keys { .. }
+            | Error::Photo { .. }
+            | Error::PhotoDamaged { .. }
             | Error::Damaged
             | Error::Exists { .. }
             | Error::LogLeft { .. }
@@ -53,6 +55,11 @@ fn said(error: &Error) -> Option<Said> {
             "register-keys-unusable",
             vec![("path", path.display().to_string()), ("cause", source.to_string())],
         ),
+        Error::Photo { path, source } => {
+            ("photo-unusable", vec![("path", path.display().to_string()), ("cause", source.to_string())])
+        }
+        Error::PhotoMissing { .. } => ("photo-not-here", vec![]),
+        Error::PhotoDamaged { .. } => ("photo-damaged", vec![]),
         Error::Damaged => ("register-damaged", vec![]),
         Error::Exists { path } => ("register-exists", vec![("path", path.display().to_string())]),
         Error::LogLeft { path } => ("register-log-left", vec![("path", path.display().to_string())]),
@@ -75,6 +82,7 @@ fn said(error: &Error) -> Option<Said> {
 #[allow(clippy::expect_used, reason = "a test that can not go on must panic")]
 mod tests {
     use super::*;
+    use hosewright_core::record::Hash;
     use hosewright_words::{Language, Words};
     use std::io;
     use std::path::PathBuf;
@@ -92,6 +100,9 @@ mod tests {
             Error::ReadOnly,
             Error::CannotOpen { path: path(), source: io::ErrorKind::NotFound.into() },
             Error::Keys { path: path(), source: io::ErrorKind::PermissionDenied.into() },
+            Error::Photo { path: path(), source: io::ErrorKind::PermissionDenied.into() },
+            Error::PhotoMissing { sha256: Hash::from_bytes([1; 32]) },
+            Error::PhotoDamaged { sha256: Hash::from_bytes([1; 32]) },
             Error::Damaged,
             Error::Exists { path: path() },
             Error::LogLeft { path: path() },
@@ -110,7 +121,9 @@ mod tests {
             assert_eq!(in_words(Language::English), plain);
             for language in [Language::German, Language::Spanish] {
                 assert!(
-                    in_words(language) != plain && !in_words(language).starts_with("register-"),
+                    in_words(language) != plain
+                        && !in_words(language).starts_with("register-")
+                        && !in_words(language).starts_with("photo-"),
                     "{plain}"
                 );
             }

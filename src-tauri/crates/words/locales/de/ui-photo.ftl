@@ -1,0 +1,20 @@
+# Fotos einer Maschine, eines Einbauorts oder einer Schlauchleitung.
+photos-title = Fotos
+photos-add = Foto hinzufügen
+photos-adding = Wird aufgehoben
+photos-known = Dieses Bild ist schon hier.
+photos-kept-means = Es wird klein aufgehoben und ohne Angabe, wo und mit welchem Telefon es aufgenommen wurde.
+photos-alt = Foto von { $what }, hinzugefügt { $when }
+photos-by = Hinzugefügt { $when }, { $device }
+photos-by-nobody = Hinzugefügt { $when }
+photos-missing = Das Bild ist noch nicht da.
+photos-damaged = Das Bild ist hier beschädigt.
+photos-missing-then = Es kommt mit einem Austausch nach dem Gerät, das es aufgenommen hat.
+photos-damaged-then = Es wird nicht gezeigt. Der nächste Austausch holt es neu, wo die Ablage es hat.
+photos-back = Zurücknehmen
+photos-back-note = ein falsches Foto
+photos-back-sure = Dieses Foto zurücknehmen?
+photos-back-means = Es wird nirgends mehr gezeigt. Wohin es gesendet wurde, dort bleibt die Datei.
+photos-back-yes = Zurücknehmen
+photos-back-no = Behalten
+photos-back-reason = Foto zurückgenommen: Es war ein falsches.

@@ -1,0 +1,20 @@
+# Photos of a machine, a place or a hose.
+photos-title = Photos
+photos-add = Add a photo
+photos-adding = Keeping it
+photos-known = This picture is here already.
+photos-kept-means = It is kept small and without where and by which phone it was taken.
+photos-alt = Photo of { $what }, added { $when }
+photos-by = Added { $when }, { $device }
+photos-by-nobody = Added { $when }
+photos-missing = Its picture has not come yet.
+photos-damaged = Its picture is damaged here.
+photos-missing-then = It comes with an exchange after the device that took it.
+photos-damaged-then = It is not shown. The next exchange fetches it again where the storage has it.
+photos-back = Take it back
+photos-back-note = a wrong photo
+photos-back-sure = Take this photo back?
+photos-back-means = It is shown nowhere any more. Its bytes stay where they have been sent.
+photos-back-yes = Take it back
+photos-back-no = Keep it
+photos-back-reason = Photo taken back: it was a wrong one.

@@ -1,0 +1,20 @@
+# Fotos de una máquina, un lugar o una manguera.
+photos-title = Fotos
+photos-add = Añadir una foto
+photos-adding = Guardándola
+photos-known = Esta imagen ya está aquí.
+photos-kept-means = Se guarda pequeña y sin decir dónde ni con qué teléfono se tomó.
+photos-alt = Foto de { $what }, añadida { $when }
+photos-by = Añadida { $when }, { $device }
+photos-by-nobody = Añadida { $when }
+photos-missing = Su imagen aún no ha llegado.
+photos-damaged = Su imagen está dañada aquí.
+photos-missing-then = Llega con un intercambio después del dispositivo que la tomó.
+photos-damaged-then = No se muestra. El próximo intercambio la trae de nuevo si el almacén la tiene.
+photos-back = Retirarla
+photos-back-note = una foto equivocada
+photos-back-sure = ¿Retirar esta foto?
+photos-back-means = Ya no se muestra en ninguna parte. Donde se envió, el archivo se queda.
+photos-back-yes = Retirarla
+photos-back-no = Dejarla
+photos-back-reason = Foto retirada: era equivocada.
