@@ -12,7 +12,7 @@ pub(crate) const APPLICATION_ID: i64 = 0x686f_7365;
 
 /// The steps from an empty file to the present schema, in order; never edited once released. A
 /// file's `user_version` is the number of steps it has had.
-pub(crate) const MIGRATIONS: [&str; 9] = [
+pub(crate) const MIGRATIONS: [&str; 10] = [
     include_str!("../../../../migrations/0001_register.sql"),
     include_str!("../../../../migrations/0002_supplier.sql"),
     include_str!("../../../../migrations/0003_stock.sql"),
@@ -22,6 +22,7 @@ pub(crate) const MIGRATIONS: [&str; 9] = [
     include_str!("../../../../migrations/0007_bins.sql"),
     include_str!("../../../../migrations/0008_care.sql"),
     include_str!("../../../../migrations/0009_members.sql"),
+    include_str!("../../../../migrations/0010_rests.sql"),
 ];
 
 /// Raise it when any projection is computed in another way: files made by an older program are
