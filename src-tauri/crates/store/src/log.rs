@@ -56,7 +56,7 @@ pub(crate) fn insert(db: &Connection, event: &Event, hash: Hash) -> Result<Body,
 /// Writes an event that continues its series.
 pub(crate) fn write(db: &Connection, event: &Event, hash: Hash) -> Result<(), Error> {
     db.prepare_cached(
-        "INSERT INTO event (device, number, hash, previous, builds_on, schema, ms, count, kind, body)
+        "INSERT OR FAIL INTO event (device, number, hash, previous, builds_on, schema, ms, count, kind, body)
          VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10)",
     )?
     .execute(params![
