@@ -294,6 +294,22 @@ fn what_falls_due_goes_out_as_calendar_and_list() {
         String::from_utf8(fleet.file("register.due.export", json!({"due": {"on": TODAY}, "as": "ics"})))
             .expect("text");
     assert_eq!(calendar.matches("BEGIN:VEVENT").count(), 4, "{calendar}");
+    let calendar = calendar.replace("\r\n ", "");
+    let mut overdue = 0;
+    for event in calendar.split("BEGIN:VEVENT").skip(1) {
+        let value = |name: &str| {
+            let line = event.lines().find_map(|line| line.strip_prefix(name));
+            line.unwrap_or_else(|| panic!("{name} is in {event}")).to_owned()
+        };
+        let (day, said) = (value("DTSTART;VALUE=DATE:"), value("SUMMARY:"));
+        assert!(day.as_str() >= "20260921", "no calendar shows what is past: {event}");
+        if let Some(since) = said.strip_prefix("Overdue since ") {
+            assert!(since < TODAY, "{event}");
+            assert_eq!(day, "20260921", "it stands on the day it was written out: {event}");
+            overdue += 1;
+        }
+    }
+    assert!(overdue > 0, "the hose of 2019 is overdue: {calendar}");
     let list =
         fleet.file("register.due.export", json!({"due": {"on": TODAY, "what": ["service"]}, "as": "csv"}));
     let list = String::from_utf8(list).expect("text");

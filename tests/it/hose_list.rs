@@ -92,8 +92,9 @@ fn a_dry_run_tells_what_becomes_of_every_row_and_changes_nothing() {
         .collect();
     assert_eq!(rows, [(4, "made"), (5, "made"), (6, "made"), (7, "refused")]);
     let why = tried["refused"][0]["why"].as_str().expect("a reason");
-    assert!(why.starts_with("a_family: ") && why.contains("bayonet"), "{why}");
-    assert_eq!(tried["hoses"], 0, "all rows or none");
+    assert!(why.starts_with("End A: ") && why.contains("bayonet"), "{why}");
+    let made = (&tried["machines"], &tried["places"], &tried["hoses"]);
+    assert_eq!(made, (&json!(1), &json!(2), &json!(3)), "what the list would make without the refused row");
     let error = call(&mut api, "register.import", asked(false, &[]), MESSY).expect_err("all or nothing");
     assert_eq!(error.code, Code::Input);
     let counts = answer(&mut api, "register.overview", json!({})).expect("counts");
@@ -145,6 +146,37 @@ fn a_heading_that_is_not_known_is_named_unless_a_person_matched_the_columns() {
         call(&mut api, "register.import", json!({"name": "yard.csv", "fixed": {"site": "Yard"}}), MESSY)
             .expect_err("nobody matched them");
     assert!(error.message.contains("Our no."), "{error}");
+}
+
+#[test]
+fn what_is_wrong_is_named_by_the_heading_that_the_list_has_over_it() {
+    let (_folder, mut api) = begin();
+    let mut why = |from: &str, to: &str| -> String {
+        let list = MESSY.replacen(from, to, 1);
+        assert_ne!(list, MESSY, "{from} stands in the list");
+        let tried = call(&mut api, "register.import", asked(true, &[7]), &list).expect("a dry run");
+        tried["refused"][0]["why"].as_str().unwrap_or_default().to_owned()
+    };
+    for (from, to, begins) in [
+        ("Lift left;EN 853 2SN DN 16", "Lift left;", "Hose: it is blank"),
+        ("9;Lift left", "9;", "Description: it is blank"),
+        ("05/06/2022;ABR", "05/06/2019;ABR", "Removed: 2019-06-05 is before 2020-04-03"),
+    ] {
+        let why = why(from, to);
+        assert!(why.starts_with(begins), "{why}");
+    }
+    let beside = why("05/06/2022;;;18", "05/06/2021;;;18");
+    assert!(beside.contains(r#"correct "Date installed" and "Removed" of one of them"#), "{beside}");
+}
+
+#[test]
+fn what_the_list_has_no_column_for_is_named_in_words() {
+    let (_folder, mut api) = begin();
+    call(&mut api, "register.import", asked(false, &[7]), MESSY).expect("taken in");
+    let other = MESSY.replace("48 13/16 in", "49 13/16 in");
+    let tried = call(&mut api, "register.import", asked(true, &[7]), &other).expect("a dry run");
+    let why = tried["refused"][0]["why"].as_str().expect("another hose sits there");
+    assert!(why.contains(r#"write that code in "code of the tag", else correct "Date installed""#), "{why}");
 }
 
 #[test]

@@ -200,7 +200,7 @@ for (const size of sizes) {
 
     await thumb.getByRole('button', { name: /^Try it/ }).click();
     await page.getByText('1 row can not be taken in').waitFor();
-    await page.getByText(/^a_family: .*bayonet/).waitFor();
+    await page.getByText(/^End A: .*bayonet/).waitFor();
     await sound(page, 'dry run');
     assert.equal(await thumb.getByRole('button', { name: /^Take it in/ }).count(), 0, 'all rows or none');
     await page.getByRole('button', { name: 'New 2' }).click();

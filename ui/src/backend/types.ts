@@ -4926,7 +4926,8 @@ dry_run: boolean,
  */
 rows: number, 
 /**
- * Sites that were new. Like the counts below, none where a row is refused: all rows or none.
+ * Sites that were new. Like the counts below, of the rows that are not refused: while one is, a dry run tells what
+ * they would make without it, and nothing is taken in.
  */
 sites: number, 
 /**
@@ -8446,7 +8447,7 @@ export type RowRefused = {
  */
 row: number, 
 /**
- * Why, and what would be right; begins with the column where one is wrong.
+ * Why, and what would be right; begins with the column, as the list calls it, where one is wrong.
  */
 why: string, };
 

@@ -2479,6 +2479,7 @@ export const wordIds = [
   'van-outcome-left',
   'van-outcome-refused',
   'van-outcome-repeated',
+  'van-outcome-rest',
   'van-outcome-row',
   'van-outcome-would',
   'van-paper',

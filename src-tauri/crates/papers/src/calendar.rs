@@ -9,7 +9,7 @@ pub struct Due {
     /// What is due and why, the same each time it is written: `7KQ4M-2XR9D-D age`. A calendar that
     /// takes the file in again moves the entry it has instead of adding one.
     pub key: String,
-    /// The day.
+    /// The day it stands on. What is overdue is looked for today, not on the day it fell due.
     pub on: NaiveDate,
     /// Where the hose is opened.
     pub link: String,

@@ -1,6 +1,7 @@
 //! Writing: events of this device, their tables changed in the same transaction.
 
 use crate::derive::Touched;
+use crate::project::Before;
 use crate::{Error, Register, guard, keys, log, members, project, rebuild};
 use chrono::{DateTime, Utc};
 use hosewright_core::record::{
@@ -139,21 +140,22 @@ fn take(
         // It strikes out others, or says nothing that this program knows.
         log::insert(db, event, hash)?;
         for track in log::touched(db, event, &body)? {
-            touched.note(db, &track)?;
-            project::track(db, members, &track)?;
-            touched.note(db, &track)?;
+            let entries = log::entries(db, members, &track.to_string())?;
+            touched.note(&track, &entries, None);
+            project::entries(db, &track, entries, Before::Rows)?;
         }
         return Ok(());
     };
-    touched.note(db, &track)?;
     let mut entries = log::entries(db, members, &track.to_string())?;
+    let before = if entries.is_empty() { Before::Nothing } else { Before::Rows };
     log::write(db, event, hash)?;
     log::index(db, event, &body)?;
     let builds_on = event.builds_on.clone();
     // It counts: what does not was refused before.
     entries.push(Entry { at: event.at(), time: event.time, builds_on, body, struck_out: Vec::new() });
-    project::entries(db, &track, entries)?;
-    touched.note(db, &track)
+    // The clock is ahead of all that the log has.
+    touched.note(&track, &entries, Some(event.time));
+    project::entries(db, &track, entries, before)
 }
 
 /// A word on membership is signed for the place where it is written.

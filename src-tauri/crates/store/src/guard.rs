@@ -116,33 +116,40 @@ fn check_place(db: &Connection, place: &Place) -> Result<(), Error> {
     }
 }
 
+/// What stands in the way of a hose's being fitted at a place.
+const FITTED: &str =
+    "SELECT EXISTS (SELECT 1 FROM place WHERE place = ?2) AS place, a.code AS made, a.failed_proof,
+       EXISTS (SELECT 1 FROM withdrawal WHERE code = ?1) AS withdrawn,
+       (SELECT place FROM stint WHERE code = ?1 AND off_version IS NULL) AS sits,
+       (SELECT code FROM stint WHERE place = ?2 AND off_version IS NULL) AS other
+FROM (SELECT 1) LEFT JOIN assembly a ON a.code = ?1";
+
 fn check_fitted(db: &Connection, fitted: &Fitted, correcting: bool) -> Result<(), Error> {
-    known(db, Thing::Hose, fitted.code)?;
-    known(db, Thing::Place, fitted.place)?;
-    let mut scrap = db.prepare_cached(
-        "SELECT 1 FROM assembly WHERE code = ?1 AND json_extract(content, '$.proof.state') = 'failed'",
-    )?;
-    if scrap.exists([fitted.code.to_string()])? {
-        return Err(Error::ProofFailed { code: fitted.code });
+    let Fitted { code, place, .. } = *fitted;
+    let mut statement = db.prepare_cached(FITTED)?;
+    let mut found = statement.query([code.to_string(), place.to_string()])?;
+    let row = found.next()?.ok_or(rusqlite::Error::QueryReturnedNoRows)?;
+    let not_known = |thing: Thing, id: String| Err(Error::NotKnown { what: thing.name(), id });
+    if row.get::<_, Option<String>>("made")?.is_none() {
+        return not_known(Thing::Hose, code.to_string());
+    }
+    if !row.get::<_, bool>("place")? {
+        return not_known(Thing::Place, place.to_string());
+    }
+    if row.get("failed_proof")? {
+        return Err(Error::ProofFailed { code });
     }
     if correcting {
         return Ok(());
     }
-    let mut withdrawn = db.prepare_cached("SELECT 1 FROM withdrawal WHERE code = ?1")?;
-    if withdrawn.exists([fitted.code.to_string()])? {
-        return Err(Error::Withdrawn { code: fitted.code });
+    if row.get("withdrawn")? {
+        return Err(Error::Withdrawn { code });
     }
-    let mut sits = db.prepare_cached("SELECT place FROM stint WHERE code = ?1 AND off_version IS NULL")?;
-    let place: Option<PlaceId> =
-        sits.query_row([fitted.code.to_string()], |row| rows::parsed(row, "place")).optional()?;
-    if let Some(place) = place {
-        return Err(Error::AlreadyFitted { code: fitted.code, place });
+    if let Some(place) = rows::optional(row, "sits")? {
+        return Err(Error::AlreadyFitted { code, place });
     }
-    let mut other = db.prepare_cached("SELECT code FROM stint WHERE place = ?1 AND off_version IS NULL")?;
-    let code: Option<TagCode> =
-        other.query_row([fitted.place.to_string()], |row| rows::parsed(row, "code")).optional()?;
-    match code {
-        Some(code) => Err(Error::Occupied { place: fitted.place, code }),
+    match rows::optional(row, "other")? {
+        Some(code) => Err(Error::Occupied { place, code }),
         None => Ok(()),
     }
 }

@@ -56,7 +56,7 @@ pub(crate) fn insert(db: &Connection, event: &Event, hash: Hash) -> Result<Body,
 /// Writes an event that continues its series.
 pub(crate) fn write(db: &Connection, event: &Event, hash: Hash) -> Result<(), Error> {
     db.prepare_cached(
-        "INSERT INTO event (device, number, hash, previous, builds_on, schema, ms, count, kind, body)
+        "INSERT OR FAIL INTO event (device, number, hash, previous, builds_on, schema, ms, count, kind, body)
          VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10)",
     )?
     .execute(params![
@@ -183,13 +183,29 @@ pub(crate) fn entries(db: &Connection, members: &Membership, track: &str) -> Res
             continue;
         }
         if void {
-            entry.struck_out = strikes(db, entry.at)?;
-            let needs = needs.max(Some(MemberRole::Technician));
-            entry.struck_out.retain(|(at, _)| members.judge(*at, needs).is_ok());
+            entry.struck_out = struck_out(db, members, entry.at, needs)?;
         }
         told.push(entry);
     }
     Ok(told)
+}
+
+/// Whether the log has an event of that track, be it one that counts or not.
+pub(crate) fn has(db: &Connection, track: &str) -> Result<bool, Error> {
+    Ok(db.prepare_cached("SELECT 1 FROM track WHERE key = ?1")?.exists([track])?)
+}
+
+/// What strikes out an event that takes such a role, of what counts among these members.
+pub(crate) fn struck_out(
+    db: &Connection,
+    members: &Membership,
+    event: EventRef,
+    needs: Option<MemberRole>,
+) -> Result<Vec<(EventRef, Hlc)>, Error> {
+    let needs = needs.max(Some(MemberRole::Technician));
+    let mut strikes = strikes(db, event)?;
+    strikes.retain(|(at, _)| members.judge(*at, needs).is_ok());
+    Ok(strikes)
 }
 
 /// What devices told of their keys and planners of devices, whether it counts or not.

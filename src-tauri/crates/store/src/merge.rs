@@ -1,10 +1,11 @@
 //! Taking in what other devices wrote: a union that comes out the same in any order.
 
 use crate::derive::Touched;
+use crate::project::Before;
 use crate::{Bundle, Error, Register, log, members, people, project, rebuild};
-use hosewright_core::record::{DeviceId, Event, Hash, Membership, Track};
+use hosewright_core::record::{Body, DeviceId, Entry, Event, Hash, Membership, Track};
 use rusqlite::{Connection, TransactionBehavior, params};
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, btree_map};
 
 /// What a merge did.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
@@ -68,24 +69,21 @@ impl Register {
         let mut merge = Merge {
             db: &tx,
             members: &members,
-            touched: BTreeMap::new(),
+            tracks: BTreeMap::new(),
+            entries: 0,
+            touched: Touched::default(),
             of_members: false,
             merged: Merged::default(),
         };
         for series in events.chunk_by(|one, next| one.device == next.device) {
             merge.series(series)?;
         }
+        merge.project()?;
         let Merge { touched, of_members, mut merged, .. } = merge;
         if of_members && members::changed(&tx, &mut members)? {
             rebuild::tables(&tx, &members)?;
         } else {
-            let mut things = Touched::default();
-            for track in touched.values() {
-                things.note(&tx, track)?;
-                project::track(&tx, &members, track)?;
-                things.note(&tx, track)?;
-            }
-            things.settle(&tx)?;
+            touched.settle(&tx)?;
         }
         for person in &bundle.people {
             people::merge(&tx, person)?;
@@ -97,10 +95,24 @@ impl Register {
     }
 }
 
+/// So many entries of new tracks are held; then their tracks are projected.
+const AT_ONCE: usize = 20_000;
+
+/// A track that changed.
+struct Changed {
+    track: Track,
+    /// Its entries, where the log had none of it before and nothing that came later strikes one of them out.
+    new: Option<Vec<Entry>>,
+}
+
 struct Merge<'a> {
     db: &'a Connection,
     members: &'a Membership,
-    touched: BTreeMap<String, Track>,
+    /// The tracks that are to be projected, by their keys.
+    tracks: BTreeMap<String, Changed>,
+    /// How many entries of them are held.
+    entries: usize,
+    touched: Touched,
     /// Whether something was said that may change who belongs to the fleet.
     of_members: bool,
     merged: Merged,
@@ -139,13 +151,60 @@ impl Merge<'_> {
 
     /// An event that continues its series goes into the log.
     fn take(&mut self, event: &Event, hash: Hash) -> Result<log::End, Error> {
-        let body = log::insert(self.db, event, hash)?;
+        let body = event.body.read();
         self.of_members |= members::touches(self.members, &body);
-        for track in log::touched(self.db, event, &body)? {
-            self.touched.insert(track.to_string(), track);
+        log::write(self.db, event, hash)?;
+        match body.track(event.device) {
+            Some(track) => self.changed(track, event, body)?,
+            None => {
+                log::index(self.db, event, &body)?;
+                for track in log::touched(self.db, event, &body)? {
+                    self.tracks.insert(track.to_string(), Changed { track, new: None });
+                }
+            }
         }
         self.merged.added += 1;
+        if self.entries >= AT_ONCE {
+            self.project()?;
+        }
         Ok(log::End { number: event.number, hash })
+    }
+
+    /// An event of a track. The entries of one that is new are held; those of others are read from the log.
+    fn changed(&mut self, track: Track, event: &Event, body: Body) -> Result<(), Error> {
+        let changed = match self.tracks.entry(track.to_string()) {
+            btree_map::Entry::Occupied(known) => known.into_mut(),
+            btree_map::Entry::Vacant(unknown) => {
+                let new = if log::has(self.db, unknown.key())? { None } else { Some(Vec::new()) };
+                unknown.insert(Changed { track, new })
+            }
+        };
+        log::index(self.db, event, &body)?;
+        if let Some(entries) = &mut changed.new {
+            let (at, needs) = (event.at(), body.needs());
+            if self.members.judge(at, needs).is_ok() {
+                let struck_out = log::struck_out(self.db, self.members, at, needs)?;
+                let (time, builds_on) = (event.time, event.builds_on.clone());
+                entries.push(Entry { at, time, builds_on, body, struck_out });
+                self.entries += 1;
+            }
+        }
+        Ok(())
+    }
+
+    /// Projects the tracks that changed.
+    fn project(&mut self) -> Result<(), Error> {
+        self.entries = 0;
+        // In the order of their keys, which is that of the tables.
+        for (key, Changed { track, new }) in std::mem::take(&mut self.tracks) {
+            let (entries, before) = match new {
+                Some(entries) => (entries, Before::Nothing),
+                None => (log::entries(self.db, self.members, &key)?, Before::Rows),
+            };
+            self.touched.note(&track, &entries, None);
+            project::entries(self.db, &track, entries, before)?;
+        }
+        Ok(())
     }
 
     /// An event that comes too early waits.

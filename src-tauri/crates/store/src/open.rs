@@ -12,7 +12,7 @@ pub(crate) const APPLICATION_ID: i64 = 0x686f_7365;
 
 /// The steps from an empty file to the present schema, in order; never edited once released. A
 /// file's `user_version` is the number of steps it has had.
-pub(crate) const MIGRATIONS: [&str; 9] = [
+pub(crate) const MIGRATIONS: [&str; 10] = [
     include_str!("../../../../migrations/0001_register.sql"),
     include_str!("../../../../migrations/0002_supplier.sql"),
     include_str!("../../../../migrations/0003_stock.sql"),
@@ -22,6 +22,7 @@ pub(crate) const MIGRATIONS: [&str; 9] = [
     include_str!("../../../../migrations/0007_bins.sql"),
     include_str!("../../../../migrations/0008_care.sql"),
     include_str!("../../../../migrations/0009_members.sql"),
+    include_str!("../../../../migrations/0010_bulk.sql"),
 ];
 
 /// Raise it when any projection is computed in another way: files made by an older program are
@@ -156,6 +157,8 @@ fn set_up(db: &Connection) -> Result<(), Error> {
     db.pragma_update(None, "secure_delete", true)?;
     // So many KiB of pages are held: what a list of 50,000 hoses or a merge touches, and the upper steps of the trees of a million.
     db.pragma_update(None, "cache_size", -65_536)?;
+    // What a statement may have to take back is noted in memory: in a file it is written for every event anew.
+    db.pragma_update(None, "temp_store", "MEMORY")?;
     // A plan does not depend on the values that are bound: else SQLite plans every question of a table with a partial
     // index anew, each time it is asked.
     db.set_db_config(DbConfig::SQLITE_DBCONFIG_ENABLE_QPSG, true)?;

@@ -1,5 +1,6 @@
 //! The projected tables anew from the log, and their whole content as text.
 
+use crate::project::Before;
 use crate::{Error, Register, derive, log, members, project};
 use hosewright_core::record::Membership;
 use rusqlite::types::ValueRef;
@@ -65,7 +66,7 @@ pub(crate) fn tables(db: &Connection, members: &Membership) -> Result<(), Error>
     for table in PROJECTED.iter().filter(|table| !FIRST.contains(table)) {
         db.execute(&format!("DELETE FROM {table}"), [])?;
     }
-    log::tracks(db, |track| project::track(db, members, &track))?;
+    log::tracks(db, |track| project::track(db, members, &track, Before::Nothing))?;
     derive::all(db)
 }
 

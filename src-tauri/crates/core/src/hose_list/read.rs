@@ -48,7 +48,7 @@ enum Wrong {
     NoHose(String),
     #[error("\"{0}\" may be {1}; write standard, type and size in columns of their own")]
     ManyHoses(String, String),
-    #[error("removed {removed} is before fitted {fitted}")]
+    #[error("{removed} is before {fitted}, when it was fitted")]
     Before { removed: NaiveDate, fitted: NaiveDate },
 }
 
@@ -201,6 +201,7 @@ impl<'a> Reader<'a> {
                 let found = once(&self.printed, text, |text| self.printed(text));
                 found.map_err(|wrong| (Column::Hose, wrong))
             }
+            None if !row.has(Column::Standard) => Err((Column::Hose, Wrong::Blank)),
             _ => {
                 let [standard, kind] = [needed(row, Column::Standard)?, needed(row, Column::Type)?];
                 let named = [standard, kind, needed(row, Column::Dn)?];
@@ -278,7 +279,8 @@ fn shortened(said: &[String]) -> String {
 fn place(row: SheetRow<'_, Column>) -> Result<(Option<u32>, String), At> {
     let name = row.text(Column::PlaceName);
     let Some(text) = row.text(Column::Place) else {
-        return name.map(|name| (None, name)).ok_or((Column::Place, Wrong::Blank));
+        let column = if row.has(Column::PlaceName) { Column::PlaceName } else { Column::Place };
+        return name.map(|name| (None, name)).ok_or((column, Wrong::Blank));
     };
     let figures = text.trim_start_matches(|c: char| !c.is_ascii_digit() && c != '-');
     let number = figures.parse().map_err(|_| (Column::Place, Wrong::Place(text.clone())))?;

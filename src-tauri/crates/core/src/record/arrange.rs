@@ -56,6 +56,11 @@ pub struct Arranged {
 /// time stands until a person settles it, and both are named.
 pub fn arrange(entries: impl IntoIterator<Item = Entry>, shape: Shape) -> Arranged {
     let mut live: Vec<Entry> = entries.into_iter().filter(|entry| entry.struck_out.is_empty()).collect();
+    if live.len() < 2 {
+        // Most tracks have one event, which contradicts nothing.
+        let nodes = live.into_iter().map(|current| Node { current, follows: None }).collect();
+        return Arranged { nodes, conflicts: Vec::new() };
+    }
     live.sort_by_key(|entry| (entry.time, entry.at));
     let place: BTreeMap<EventRef, usize> =
         live.iter().enumerate().map(|(index, entry)| (entry.at, index)).collect();

@@ -179,6 +179,12 @@ impl<C: Column> SheetRow<'_, C> {
         })
     }
 
+    /// Whether its sheet has that column, or one value of it for all rows.
+    pub fn has(&self, column: C) -> bool {
+        let matched = place(column).is_some_and(|at| self.sheet.columns.get(at).is_some_and(Option::is_some));
+        matched || self.sheet.how.fixed.contains_key(&column)
+    }
+
     /// Its text alone.
     pub fn text(&self, column: C) -> Option<String> {
         self.get(column).map(|cell| cell.text)

@@ -1,5 +1,6 @@
 //! How a hose stands, and when it falls due.
 
+use crate::project::Before;
 use crate::query::{PlaceAt, place_at};
 use crate::{Error, rows};
 use chrono::NaiveDate;
@@ -115,19 +116,30 @@ fn aged(row: &Row<'_>, inspected: Option<NaiveDate>, standing: Vec<Standing>) ->
     })
 }
 
+/// A hose whose rows were worked out.
+pub(super) struct Projected {
+    /// Whether it had rows.
+    pub before: Before,
+    /// The words by which it is found; none where nothing is recorded of it any more.
+    pub words: Option<String>,
+}
+
 /// Works the rows of a hose out anew. One of which nothing is recorded any more has none.
-pub(super) fn project(db: &Connection, code: TagCode, rules: &Rules<'_>) -> Result<(), Error> {
+pub(super) fn project(db: &Connection, code: TagCode, rules: &Rules<'_>) -> Result<Projected, Error> {
     let key = code.to_string();
-    db.prepare_cached("DELETE FROM due WHERE code = ?1")?.execute([&key])?;
-    db.prepare_cached("DELETE FROM hose WHERE code = ?1")?.execute([&key])?;
     let mut statement = db.prepare_cached(include_str!("stands.sql"))?;
     let mut found = statement.query([&key])?;
-    let Some(row) = found.next()? else { return Ok(()) };
+    let row = found.next()?.ok_or(rusqlite::Error::QueryReturnedNoRows)?;
+    let before = if row.get("stood")? { Before::Rows } else { Before::Nothing };
+    if before == Before::Rows {
+        db.prepare_cached("DELETE FROM due WHERE code = ?1")?.execute([&key])?;
+        db.prepare_cached("DELETE FROM hose WHERE code = ?1")?.execute([&key])?;
+    }
     let (made, sat): (bool, bool) = (row.get("made")?, row.get("sat")?);
     if !made && !sat {
-        return Ok(());
+        return Ok(Projected { before, words: None });
     }
-    let inspections = inspections(db, &key)?;
+    let inspections = if row.get("looked_at")? { inspections(db, &key)? } else { Vec::new() };
     let last = inspections.iter().max_by_key(|inspection| inspection.date);
     let standing = standing(Catalogue::embedded(), &inspections);
     let seen = Seen {
@@ -155,7 +167,7 @@ pub(super) fn project(db: &Connection, code: TagCode, rules: &Rules<'_>) -> Resu
             spot.site.map(|site| site.to_string()),
         ])?;
     }
-    Ok(())
+    Ok(Projected { before, words: Some(row.get("words")?) })
 }
 
 /// What inspections saw of it.

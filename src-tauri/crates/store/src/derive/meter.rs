@@ -2,30 +2,8 @@
 
 use crate::{Error, rows};
 use hosewright_core::care::Meter;
-use hosewright_core::record::{MachineId, PlaceId};
-use hosewright_core::tag::TagCode;
+use hosewright_core::record::MachineId;
 use rusqlite::{Connection, OptionalExtension, params};
-
-/// The machines whose hours were written down when that hose was fitted or taken off.
-pub(super) fn noted_with(db: &Connection, code: &TagCode) -> Result<Vec<MachineId>, Error> {
-    super::ids(
-        db,
-        "SELECT DISTINCT p.machine AS id FROM stint s JOIN place p ON p.place = s.place
-         WHERE s.code = ?1 AND (s.on_hours IS NOT NULL OR s.off_hours IS NOT NULL)",
-        &code.to_string(),
-    )
-}
-
-/// The machine of that place, where its hours were written down when a hose was fitted there or taken off.
-pub(super) fn noted_at(db: &Connection, place: PlaceId) -> Result<Vec<MachineId>, Error> {
-    super::ids(
-        db,
-        "SELECT machine AS id FROM place WHERE place = ?1 AND EXISTS (
-             SELECT 1 FROM stint s WHERE s.place = ?1 AND (s.on_hours IS NOT NULL OR s.off_hours IS NOT NULL)
-         )",
-        &place.to_string(),
-    )
-}
 
 /// Works a machine's meter out anew; whether it is another than it was.
 pub(super) fn project(db: &Connection, machine: MachineId) -> Result<bool, Error> {

@@ -12,36 +12,46 @@ use crate::query::policies;
 use crate::{Error, rows};
 use hosewright_core::care::Rules;
 use hosewright_core::catalogue::Catalogue;
-use hosewright_core::record::{MachineId, PlaceId, Scope, SiteId, Track};
+use hosewright_core::record::{Body, Entry, Hlc, MachineId, PlaceId, Scope, SiteId, Track};
 use hosewright_core::tag::TagCode;
 use rusqlite::Connection;
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
 /// What was touched by the events of one transaction.
 #[derive(Default)]
 pub(crate) struct Touched {
-    hoses: BTreeSet<TagCode>,
+    /// Each with the time of what was recorded of it last, where that is known.
+    hoses: BTreeMap<TagCode, Option<Hlc>>,
     places: BTreeSet<PlaceId>,
     machines: BTreeSet<MachineId>,
     sites: BTreeSet<SiteId>,
     meters: BTreeSet<MachineId>,
+    /// Places where hours of their machine were noted with a hose.
+    noted: BTreeSet<PlaceId>,
     policies: BTreeSet<Scope>,
 }
 
 impl Touched {
-    /// Notes what a track is about. Called before its rows change and after: a hose may have sat elsewhere.
-    pub(crate) fn note(&mut self, db: &Connection, track: &Track) -> Result<(), Error> {
+    /// Notes what a track is about, of whose events these are all that count or did before: a hose may have sat elsewhere,
+    /// a place been on another machine. `last` is the time of the last of them, where none is later.
+    pub(crate) fn note(&mut self, track: &Track, entries: &[Entry], last: Option<Hlc>) {
         match track {
-            Track::Made(code) | Track::Inspections(code) | Track::Labels(code) | Track::Withdrawal(code) => {
-                self.hoses.insert(*code);
+            Track::Made(code) | Track::Inspections(code) | Track::Labels(code) => {
+                self.hoses.insert(*code, last);
+            }
+            Track::Withdrawal(code) => {
+                self.hoses.entry(*code).or_default();
             }
             Track::Whereabouts(code) => {
-                self.hoses.insert(*code);
-                self.meters.extend(meter::noted_with(db, code)?);
+                self.hoses.insert(*code, last);
+                self.noted.extend(entries.iter().filter_map(|entry| noted_at(&entry.body)));
             }
             Track::Place(place) => {
                 self.places.insert(*place);
-                self.meters.extend(meter::noted_at(db, *place)?);
+                self.meters.extend(entries.iter().filter_map(|entry| match &entry.body {
+                    Body::PlaceSet(place) => Some(place.machine),
+                    _ => None,
+                }));
             }
             Track::Machine(machine) => {
                 self.machines.insert(*machine);
@@ -57,49 +67,63 @@ impl Touched {
             }
             _ => {}
         }
-        Ok(())
     }
 
     /// Works out anew what was touched.
     pub(crate) fn settle(mut self, db: &Connection) -> Result<(), Error> {
         let rules = rules(db)?;
+        for place in &self.noted {
+            self.meters.extend(machine_of(db, *place)?);
+        }
         for machine in &self.meters {
             if meter::project(db, *machine)? && rules.count_hours() {
                 self.policies.insert(Scope::Machine(*machine));
             }
         }
-        let mut hoses = BTreeSet::new();
-        for scope in &self.policies {
-            hoses.extend(hoses_in(db, scope)?);
+        for machine in &self.machines {
+            self.places.extend(places_of(db, *machine)?);
         }
         for place in &self.places {
-            self.hoses.extend(at_place(db, *place)?);
-        }
-        for machine in &self.machines {
-            for place in places_of(db, *machine)? {
-                self.hoses.extend(at_place(db, place)?);
-                self.places.insert(place);
+            for code in at_place(db, *place)? {
+                self.hoses.entry(code).or_default();
             }
         }
-        hoses.extend(&self.hoses);
-        for code in &hoses {
+        let mut words = search::Words::new(db);
+        for (code, last) in &self.hoses {
+            words.hose(*code, hose::project(db, *code, &rules)?, *last)?;
+        }
+        let mut ruled = BTreeSet::new();
+        for scope in &self.policies {
+            ruled.extend(hoses_in(db, scope)?);
+        }
+        for code in ruled.iter().filter(|code| !self.hoses.contains_key(code)) {
             hose::project(db, *code, &rules)?;
         }
         // The name of a site stands in what is searched of everything on it.
         for site in &self.sites {
-            self.hoses.extend(hoses_in(db, &Scope::Site(*site))?);
+            for code in hoses_in(db, &Scope::Site(*site))? {
+                if self.hoses.insert(code, None).is_none() {
+                    words.hose(code, hose::project(db, code, &rules)?, None)?;
+                }
+            }
             for machine in machines_of(db, *site)? {
                 self.places.extend(places_of(db, machine)?);
                 self.machines.insert(machine);
             }
         }
-        let Self { hoses, places, machines, sites, .. } = self;
-        let mut words = search::Words::new(db);
-        hoses.iter().try_for_each(|code| words.hose(*code))?;
-        places.iter().try_for_each(|place| words.place(*place))?;
-        machines.iter().try_for_each(|machine| words.machine(*machine))?;
-        sites.iter().try_for_each(|site| words.site(*site))?;
+        self.places.iter().try_for_each(|place| words.place(*place))?;
+        self.machines.iter().try_for_each(|machine| words.machine(*machine))?;
+        self.sites.iter().try_for_each(|site| words.site(*site))?;
         words.put()
+    }
+}
+
+/// The place where a hose was fitted or taken off, if the hours of its machine were written down.
+fn noted_at(body: &Body) -> Option<PlaceId> {
+    match body {
+        Body::Fitted(fitted) => fitted.hours.map(|_| fitted.place),
+        Body::TakenOff(off) => off.hours.map(|_| off.place),
+        _ => None,
     }
 }
 
@@ -115,8 +139,7 @@ pub(crate) fn all(db: &Connection) -> Result<(), Error> {
     let rules = rules(db)?;
     let mut words = search::Words::new(db);
     each(db, "SELECT code AS id FROM assembly UNION SELECT code FROM stint", |code| {
-        hose::project(db, code, &rules)?;
-        words.hose(code)
+        words.hose(code, hose::project(db, code, &rules)?, None)
     })?;
     each(db, "SELECT place AS id FROM place", |place| words.place(place))?;
     each(db, "SELECT machine AS id FROM machine", |machine| words.machine(machine))?;
@@ -154,6 +177,10 @@ where
 
 fn at_place(db: &Connection, place: PlaceId) -> Result<Vec<TagCode>, Error> {
     ids(db, "SELECT code AS id FROM stint WHERE place = ?1 AND off_version IS NULL", &place.to_string())
+}
+
+fn machine_of(db: &Connection, place: PlaceId) -> Result<Vec<MachineId>, Error> {
+    ids(db, "SELECT machine AS id FROM place WHERE place = ?1", &place.to_string())
 }
 
 fn places_of(db: &Connection, machine: MachineId) -> Result<Vec<PlaceId>, Error> {

@@ -1,7 +1,9 @@
 //! What is searched: words of hoses, places, machines and sites, in the order of what was recorded of them last.
 
-use crate::Error;
-use hosewright_core::record::{MachineId, PlaceId, SiteId, Track};
+use super::hose::Projected;
+use crate::project::Before;
+use crate::{Error, log};
+use hosewright_core::record::{Hlc, MachineId, PlaceId, SiteId, Track};
 use hosewright_core::tag::TagCode;
 use rusqlite::{Connection, OptionalExtension, params};
 
@@ -43,35 +45,55 @@ impl<'a> Words<'a> {
         Self { db, things: Vec::new() }
     }
 
-    pub fn hose(&mut self, code: TagCode) -> Result<(), Error> {
+    /// A hose. Where the time of what was recorded of it last is known it need not be looked for.
+    pub fn hose(&mut self, code: TagCode, hose: Projected, last: Option<Hlc>) -> Result<(), Error> {
+        let key = code.to_string();
+        let had = match hose.before {
+            Before::Nothing => None,
+            Before::Rows => self.had("hose", &key)?,
+        };
         let tracks =
             [Track::Made(code), Track::Whereabouts(code), Track::Inspections(code), Track::Labels(code)];
-        let text = "SELECT coalesce(a.folded, lower(h.code)) || ' ' || coalesce(p.folded, '') || ' '
-                           || coalesce(m.folded, '') || ' ' || coalesce(t.folded, '')
-                    FROM hose h LEFT JOIN assembly a ON a.code = h.code
-                    LEFT JOIN place p ON p.place = h.place
-                    LEFT JOIN machine m ON m.machine = h.machine
-                    LEFT JOIN site t ON t.site = h.site
-                    WHERE h.code = ?1";
-        self.add(("hose", HOSES), code.to_string(), text, &tracks)
+        let last = last.map_or_else(|| last_of(self.db, &tracks), Ok)?;
+        self.add(("hose", HOSES), key, had, hose.words, last)
     }
 
     pub fn place(&mut self, place: PlaceId) -> Result<(), Error> {
         let text = "SELECT p.folded || ' ' || coalesce(m.folded, '') || ' ' || coalesce(t.folded, '')
                     FROM place p LEFT JOIN machine m ON m.machine = p.machine LEFT JOIN site t ON t.site = m.site
                     WHERE p.place = ?1";
-        self.add(("place", PLACES), place.to_string(), text, &[Track::Place(place)])
+        self.thing(("place", PLACES), place.to_string(), text, Track::Place(place))
     }
 
     pub fn machine(&mut self, machine: MachineId) -> Result<(), Error> {
         let text = "SELECT m.folded || ' ' || coalesce(t.folded, '')
                     FROM machine m LEFT JOIN site t ON t.site = m.site WHERE m.machine = ?1";
-        self.add(("machine", MACHINES), machine.to_string(), text, &[Track::Machine(machine)])
+        self.thing(("machine", MACHINES), machine.to_string(), text, Track::Machine(machine))
     }
 
     pub fn site(&mut self, site: SiteId) -> Result<(), Error> {
         let text = "SELECT folded FROM site WHERE site = ?1";
-        self.add(("site", SITES), site.to_string(), text, &[Track::Site(site)])
+        self.thing(("site", SITES), site.to_string(), text, Track::Site(site))
+    }
+
+    /// The number under which a thing is found, if it is.
+    fn had(&self, kind: &'static str, key: &str) -> Result<Option<i64>, Error> {
+        let mut statement = self.db.prepare_cached("SELECT id FROM found WHERE key = ?1 AND kind = ?2")?;
+        Ok(statement.query_row([key, kind], |row| row.get(0)).optional()?)
+    }
+
+    /// Notes a thing of which one track tells.
+    fn thing(
+        &mut self,
+        kind: (&'static str, i64),
+        key: String,
+        text: &str,
+        track: Track,
+    ) -> Result<(), Error> {
+        let had = self.had(kind.0, &key)?;
+        let last = last_of(self.db, &[track])?;
+        let text = self.db.prepare_cached(text)?.query_row([&key], |row| row.get(0)).optional()?;
+        self.add(kind, key, had, text, last)
     }
 
     /// Notes a thing. Its kind comes with the first number of it.
@@ -79,17 +101,11 @@ impl<'a> Words<'a> {
         &mut self,
         (kind, first): (&'static str, i64),
         key: String,
-        text: &str,
-        tracks: &[Track],
+        had: Option<i64>,
+        text: Option<String>,
+        last: Hlc,
     ) -> Result<(), Error> {
-        let had = self
-            .db
-            .prepare_cached("SELECT id FROM found WHERE key = ?1 AND kind = ?2")?
-            .query_row([&key, kind], |row| row.get(0))
-            .optional()?;
-        let text: Option<String> =
-            self.db.prepare_cached(text)?.query_row([&key], |row| row.get(0)).optional()?;
-        let now = text.map(|text| Ok::<_, Error>((number(self.db, first, tracks)?, text))).transpose()?;
+        let now = text.map(|text| (first + number(last), text));
         self.things.push(Thing { kind, key, had, now });
         if self.things.len() >= AT_ONCE { self.put() } else { Ok(()) }
     }
@@ -103,17 +119,17 @@ impl<'a> Words<'a> {
             self.db.prepare_cached("DELETE FROM found WHERE id = ?1")?.execute([had])?;
         }
         things.sort_unstable_by_key(|thing| thing.now.as_ref().map(|(number, _)| *number));
-        let mut taken = self.db.prepare_cached("SELECT 1 FROM found WHERE id = ?1")?;
-        let mut found = self.db.prepare_cached("INSERT INTO found (id, kind, key) VALUES (?1, ?2, ?3)")?;
+        let mut found = self.db.prepare_cached(
+            "INSERT INTO found (id, kind, key) VALUES (?1, ?2, ?3) ON CONFLICT (id) DO NOTHING",
+        )?;
         let mut words = self.db.prepare_cached("INSERT INTO words (rowid, text) VALUES (?1, ?2)")?;
         let mut last = i64::MIN;
         for Thing { kind, key, now, .. } in things {
             let Some((number, text)) = now else { continue };
             let mut number = number.max(last.saturating_add(1));
-            while taken.exists([number])? {
+            while found.execute(params![number, kind, key])? == 0 {
                 number += 1;
             }
-            found.execute(params![number, kind, key])?;
             words.execute(params![number, text])?;
             last = number;
         }
@@ -121,16 +137,23 @@ impl<'a> Words<'a> {
     }
 }
 
-/// The number by the time of the last event of those tracks; it may be another's already.
-fn number(db: &Connection, first: i64, tracks: &[Track]) -> Result<i64, Error> {
-    let mut statement = db.prepare_cached(
-        "SELECT max((min(e.ms, ?5) << ?6) + min(e.count, ?7))
-         FROM track t JOIN event e ON e.device = t.device AND e.number = t.number WHERE t.key IN (?1, ?2, ?3, ?4)",
-    )?;
-    let key = |at: usize| tracks.get(at).map(ToString::to_string);
-    let last: Option<i64> = statement
-        .query_row(params![key(0), key(1), key(2), key(3), LAST_MS, COUNT_BITS, LAST_COUNT], |row| {
-            row.get(0)
-        })?;
-    Ok(first + last.unwrap_or_default())
+/// The number of what was recorded then, from the first of its kind on; it may be another's already.
+fn number(at: Hlc) -> i64 {
+    (at.ms.min(LAST_MS) << COUNT_BITS) + i64::from(at.count).min(LAST_COUNT)
+}
+
+/// The time of the last event of those tracks.
+fn last_of(db: &Connection, tracks: &[Track]) -> Result<Hlc, Error> {
+    let mut last = Hlc::default();
+    for track in tracks {
+        let mut statement = db.prepare_cached(
+            "SELECT e.ms, e.count FROM track t JOIN event e ON e.device = t.device AND e.number = t.number
+             WHERE t.key = ?1",
+        )?;
+        let mut events = statement.query([track.to_string()])?;
+        while let Some(row) = events.next()? {
+            last = last.max(log::time(row)?);
+        }
+    }
+    Ok(last)
 }

@@ -3,11 +3,9 @@
 use crate::Error;
 use hosewright_core::record::{Assembly, Body, Entry, Proof};
 use hosewright_core::tag::TagCode;
-use rusqlite::{Connection, params};
+use rusqlite::{Connection, OptionalExtension, params};
 
 pub(super) fn project(db: &Connection, code: &TagCode, current: Option<&Entry>) -> Result<(), Error> {
-    db.prepare_cached("DELETE FROM assembly WHERE code = ?1")?.execute([code.to_string()])?;
-    db.prepare_cached("DELETE FROM rests WHERE code = ?1")?.execute([code.to_string()])?;
     let Some(Entry { at, body: Body::AssemblyMade(made), .. }) = current else { return Ok(()) };
     db.prepare_cached(
         "INSERT INTO assembly (code, hose_made, assembled, folded, content, version, standard, kind, dn, length_mm,
@@ -30,18 +28,36 @@ pub(super) fn project(db: &Connection, code: &TagCode, current: Option<&Entry>) 
     rests(db, made)
 }
 
-/// The rows of the tables it rests on; where nobody wrote them down, the version of the tables in their place.
+/// Writes down what it rests on.
 fn rests(db: &Connection, made: &Assembly) -> Result<(), Error> {
     let code = made.code.to_string();
     let mut insert =
-        db.prepare_cached("INSERT INTO rests (source, row, digest, code) VALUES (?1, ?2, ?3, ?4)")?;
-    for mark in &made.rests_on {
-        insert.execute(params![mark.table, mark.row, mark.digest, code])?;
-    }
+        db.prepare_cached("INSERT OR IGNORE INTO rests (source, row, digest, code) VALUES (?1, ?2, ?3, ?4)")?;
+    each_mark(made, |[table, row, digest]| Ok(insert.execute(params![table, row, digest, code]).map(drop)?))
+}
+
+/// Takes away what a hose rests on, before the record that says so goes.
+pub(super) fn clear_rests(db: &Connection, code: &TagCode) -> Result<(), Error> {
+    let code = code.to_string();
+    let mut record = db.prepare_cached("SELECT content FROM assembly WHERE code = ?1")?;
+    let made: Option<Assembly> =
+        record.query_row([&code], |row| crate::rows::json(row, "content")).optional()?;
+    let mut delete =
+        db.prepare_cached("DELETE FROM rests WHERE source = ?1 AND row = ?2 AND digest = ?3 AND code = ?4")?;
+    made.map_or(Ok(()), |made| {
+        each_mark(&made, |[table, row, digest]| {
+            Ok(delete.execute(params![table, row, digest, code]).map(drop)?)
+        })
+    })
+}
+
+/// The rows of the tables it rests on: table, row and digest. Where nobody wrote them down, the version of the tables in
+/// their place.
+fn each_mark(made: &Assembly, mut work: impl FnMut([&str; 3]) -> Result<(), Error>) -> Result<(), Error> {
     if made.rests_on.is_empty() {
-        insert.execute(params!["", "", made.catalogue, code])?;
+        return work(["", "", &made.catalogue]);
     }
-    Ok(())
+    made.rests_on.iter().try_for_each(|mark| work([&mark.table, &mark.row, &mark.digest]))
 }
 
 /// What is searched: the code with and without its hyphens, hose, ends and length.

@@ -5,7 +5,6 @@ use hosewright_core::record::{Body, DeviceId, Entry};
 use rusqlite::{Connection, params};
 
 pub(super) fn project(db: &Connection, id: DeviceId, current: Option<&Entry>) -> Result<(), Error> {
-    db.prepare_cached("DELETE FROM device WHERE device = ?1")?.execute([id.to_string()])?;
     let Some(Entry { at, body: Body::DeviceNamed(device), .. }) = current else { return Ok(()) };
     db.prepare_cached("INSERT INTO device (device, name, version) VALUES (?1, ?2, ?3)")?.execute(params![
         id.to_string(),
@@ -17,7 +16,6 @@ pub(super) fn project(db: &Connection, id: DeviceId, current: Option<&Entry>) ->
 
 /// The key of which the device has the private half; one that it could not sign is none.
 pub(super) fn project_key(db: &Connection, id: DeviceId, current: Option<&Entry>) -> Result<(), Error> {
-    db.prepare_cached("DELETE FROM device_key WHERE device = ?1")?.execute([id.to_string()])?;
     let Some(Entry { at, body: Body::DeviceKey(told), .. }) = current else { return Ok(()) };
     if told.is_of(id) {
         db.prepare_cached("INSERT INTO device_key (device, public_key, version) VALUES (?1, ?2, ?3)")?

@@ -7,7 +7,6 @@ use hosewright_core::tag::TagCode;
 use rusqlite::{Connection, params};
 
 pub(super) fn project(db: &Connection, code: &TagCode, inspections: &Arranged) -> Result<(), Error> {
-    db.prepare_cached("DELETE FROM inspection WHERE code = ?1")?.execute([code.to_string()])?;
     for node in &inspections.nodes {
         let Body::Inspected(seen) = &node.current.body else { continue };
         let version = node.current.at.to_string();

@@ -6,7 +6,6 @@ use hosewright_core::tag::TagCode;
 use rusqlite::{Connection, params};
 
 pub(super) fn project(db: &Connection, code: &TagCode, labels: &Arranged) -> Result<(), Error> {
-    db.prepare_cached("DELETE FROM labelled WHERE code = ?1")?.execute([code.to_string()])?;
     let mut insert = db.prepare_cached("INSERT INTO labelled (version, code, how) VALUES (?1, ?2, ?3)")?;
     for node in &labels.nodes {
         let Body::Labelled(labelled) = &node.current.body else { continue };

@@ -6,7 +6,6 @@ use hosewright_core::record::{Arranged, Body, CircuitId, Entry, MachineId};
 use rusqlite::{Connection, params};
 
 pub(super) fn project(db: &Connection, id: MachineId, current: Option<&Entry>) -> Result<(), Error> {
-    db.prepare_cached("DELETE FROM machine WHERE machine = ?1")?.execute([id.to_string()])?;
     let Some(Entry { at, body: Body::MachineSet(machine), .. }) = current else { return Ok(()) };
     db.prepare_cached(
         "INSERT INTO machine (machine, site, name, sort, folded, version, demand)
@@ -25,7 +24,6 @@ pub(super) fn project(db: &Connection, id: MachineId, current: Option<&Entry>) -
 }
 
 pub(super) fn project_hours(db: &Connection, id: MachineId, readings: &Arranged) -> Result<(), Error> {
-    db.prepare_cached("DELETE FROM hours WHERE machine = ?1")?.execute([id.to_string()])?;
     let mut insert =
         db.prepare_cached("INSERT INTO hours (version, machine, date, hours) VALUES (?1, ?2, ?3, ?4)")?;
     for node in &readings.nodes {
@@ -41,7 +39,6 @@ pub(super) fn project_hours(db: &Connection, id: MachineId, readings: &Arranged)
 }
 
 pub(super) fn project_circuit(db: &Connection, id: CircuitId, current: Option<&Entry>) -> Result<(), Error> {
-    db.prepare_cached("DELETE FROM circuit WHERE circuit = ?1")?.execute([id.to_string()])?;
     let Some(Entry { at, body: Body::CircuitSet(circuit), .. }) = current else { return Ok(()) };
     db.prepare_cached(
         "INSERT INTO circuit (circuit, machine, name, relief_bar, version) VALUES (?1, ?2, ?3, ?4, ?5)",

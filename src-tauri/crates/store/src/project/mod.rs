@@ -3,6 +3,7 @@
 //! in which events arrived.
 
 mod assembly;
+mod before;
 mod device;
 mod inspection;
 mod labelled;
@@ -19,6 +20,7 @@ mod stock;
 mod survey;
 mod withdrawal;
 
+pub(crate) use before::Before;
 pub(crate) use inspection::grade_name;
 
 use crate::{Error, log};
@@ -26,20 +28,32 @@ use hosewright_core::record::{Arranged, Entry, Membership, Track, arrange, blind
 use rusqlite::{Connection, params};
 
 /// Computes the rows of one track anew.
-pub(crate) fn track(db: &Connection, members: &Membership, track: &Track) -> Result<(), Error> {
-    entries(db, track, log::entries(db, members, &track.to_string())?)
+pub(crate) fn track(
+    db: &Connection,
+    members: &Membership,
+    track: &Track,
+    before: Before,
+) -> Result<(), Error> {
+    entries(db, track, log::entries(db, members, &track.to_string())?, before)
 }
 
 /// Computes the rows of one track anew, all of whose events that count these are.
-pub(crate) fn entries(db: &Connection, track: &Track, entries: Vec<Entry>) -> Result<(), Error> {
-    let key = track.to_string();
+pub(crate) fn entries(
+    db: &Connection,
+    track: &Track,
+    entries: Vec<Entry>,
+    before: Before,
+) -> Result<(), Error> {
+    if before == Before::Rows {
+        before::clear(db, track)?;
+    }
     let blind = match track {
         Track::Stock { .. } | Track::PieceLength(_) => blind_counts(&entries),
         _ => Vec::new(),
     };
     let mut arranged = arrange(entries, track.shape());
     arranged.conflicts.extend(blind);
-    conflicts(db, &key, &arranged)?;
+    conflicts(db, track, &arranged)?;
     match track {
         Track::Device(id) => device::project(db, *id, current(&arranged)),
         Track::DeviceKey(id) => device::project_key(db, *id, current(&arranged)),
@@ -73,11 +87,10 @@ fn current(arranged: &Arranged) -> Option<&Entry> {
     arranged.nodes.first().map(|node| &node.current)
 }
 
-fn conflicts(db: &Connection, key: &str, arranged: &Arranged) -> Result<(), Error> {
-    db.prepare_cached("DELETE FROM conflict WHERE track = ?1")?.execute([key])?;
+fn conflicts(db: &Connection, track: &Track, arranged: &Arranged) -> Result<(), Error> {
     for event in &arranged.conflicts {
         db.prepare_cached("INSERT OR IGNORE INTO conflict (track, event) VALUES (?1, ?2)")?
-            .execute(params![key, event.to_string()])?;
+            .execute(params![track.to_string(), event.to_string()])?;
     }
     Ok(())
 }

@@ -5,7 +5,6 @@ use hosewright_core::record::{About, Arranged, Body};
 use rusqlite::{Connection, params};
 
 pub(super) fn project(db: &Connection, about: &About, notes: &Arranged) -> Result<(), Error> {
-    db.prepare_cached("DELETE FROM note WHERE about = ?1")?.execute([about.to_string()])?;
     let mut insert = db.prepare_cached("INSERT INTO note (version, about, text) VALUES (?1, ?2, ?3)")?;
     for node in &notes.nodes {
         let Body::Noted(note) = &node.current.body else { continue };

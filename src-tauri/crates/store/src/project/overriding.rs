@@ -6,7 +6,6 @@ use hosewright_core::tag::TagCode;
 use rusqlite::{Connection, params};
 
 pub(super) fn project(db: &Connection, code: &TagCode, overrides: &Arranged) -> Result<(), Error> {
-    db.prepare_cached("DELETE FROM override WHERE code = ?1")?.execute([code.to_string()])?;
     let mut insert = db.prepare_cached(
         "INSERT INTO override (version, code, rule, reason, person) VALUES (?1, ?2, ?3, ?4, ?5)",
     )?;

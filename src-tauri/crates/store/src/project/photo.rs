@@ -5,7 +5,6 @@ use hosewright_core::record::{About, Arranged, Body};
 use rusqlite::{Connection, params};
 
 pub(super) fn project(db: &Connection, about: &About, photos: &Arranged) -> Result<(), Error> {
-    db.prepare_cached("DELETE FROM photo WHERE about = ?1")?.execute([about.to_string()])?;
     let mut insert = db.prepare_cached(
         "INSERT INTO photo (version, about, sha256, mime, length) VALUES (?1, ?2, ?3, ?4, ?5)",
     )?;

@@ -6,7 +6,6 @@ use hosewright_core::record::{Arranged, Body, Entry, PieceId, StockUnit};
 use rusqlite::{Connection, params};
 
 pub(super) fn project(db: &Connection, id: PieceId, current: Option<&Entry>) -> Result<(), Error> {
-    db.prepare_cached("DELETE FROM piece WHERE piece = ?1")?.execute([id.to_string()])?;
     let Some(Entry { at, body: Body::PieceSet(piece), .. }) = current else { return Ok(()) };
     db.prepare_cached("INSERT INTO piece (piece, content, version) VALUES (?1, ?2, ?3)")?
         .execute(params![id.to_string(), serde_json::to_string(piece)?, at.to_string()])?;
@@ -14,8 +13,6 @@ pub(super) fn project(db: &Connection, id: PieceId, current: Option<&Entry>) -> 
 }
 
 pub(super) fn project_length(db: &Connection, id: PieceId, changes: &Arranged) -> Result<(), Error> {
-    db.prepare_cached("DELETE FROM piece_length WHERE piece = ?1")?.execute([id.to_string()])?;
-    db.prepare_cached("DELETE FROM stock_used WHERE piece = ?1")?.execute([id.to_string()])?;
     let mut used = db.prepare_cached(
         "INSERT INTO stock_used (version, code, piece, unit, quantity, why) VALUES (?1, ?2, ?3, ?4, ?5, ?6)",
     )?;

@@ -5,7 +5,6 @@ use hosewright_core::record::{Body, Entry, PlaceId};
 use rusqlite::{Connection, params};
 
 pub(super) fn project(db: &Connection, id: PlaceId, current: Option<&Entry>) -> Result<(), Error> {
-    db.prepare_cached("DELETE FROM place WHERE place = ?1")?.execute([id.to_string()])?;
     let Some(Entry { at, body: Body::PlaceSet(place), .. }) = current else { return Ok(()) };
     db.prepare_cached(
         "INSERT INTO place (place, machine, number, name, folded, content, version)

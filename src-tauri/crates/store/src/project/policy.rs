@@ -5,7 +5,6 @@ use hosewright_core::record::{Body, Entry, PolicyKey};
 use rusqlite::{Connection, params};
 
 pub(super) fn project(db: &Connection, key: &PolicyKey, current: Option<&Entry>) -> Result<(), Error> {
-    db.prepare_cached("DELETE FROM policy WHERE key = ?1")?.execute([key.to_string()])?;
     let Some(Entry { at, body: Body::PolicySet(policy), .. }) = current else { return Ok(()) };
     db.prepare_cached("INSERT INTO policy (key, scope, content, version) VALUES (?1, ?2, ?3, ?4)")?.execute(
         params![key.to_string(), key.scope.to_string(), serde_json::to_string(policy)?, at.to_string()],

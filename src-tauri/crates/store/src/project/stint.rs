@@ -6,7 +6,6 @@ use hosewright_core::tag::TagCode;
 use rusqlite::{Connection, params};
 
 pub(super) fn project(db: &Connection, code: &TagCode, whereabouts: &Arranged) -> Result<(), Error> {
-    db.prepare_cached("DELETE FROM stint WHERE code = ?1")?.execute([code.to_string()])?;
     let mut insert = db.prepare_cached(
         "INSERT INTO stint (code, position, place, on_version, on_date, already_there, on_hours,
                             off_version, off_date, off_hours, cause, note)

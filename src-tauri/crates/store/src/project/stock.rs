@@ -13,10 +13,6 @@ pub(super) fn project(
     changes: &Arranged,
 ) -> Result<(), Error> {
     let key = item.key();
-    db.prepare_cached("DELETE FROM stock WHERE item = ?1 AND unit = ?2")?
-        .execute(params![key, unit.name()])?;
-    db.prepare_cached("DELETE FROM stock_used WHERE item = ?1 AND unit = ?2")?
-        .execute(params![key, unit.name()])?;
     let mut used = db.prepare_cached(
         "INSERT INTO stock_used (version, code, store, item, unit, quantity, why)
          VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7)",
@@ -60,8 +56,6 @@ pub(super) fn project_place(
     current: Option<&Entry>,
 ) -> Result<(), Error> {
     let key = item.key();
-    db.prepare_cached("DELETE FROM stock_place WHERE store = ?1 AND item = ?2")?
-        .execute(params![store, key])?;
     let Some(Entry { at, body: Body::StockPlaced(placed), .. }) = current else { return Ok(()) };
     db.prepare_cached(
         "INSERT INTO stock_place (store, item, bin, low, version) VALUES (?1, ?2, ?3, ?4, ?5)",
@@ -72,7 +66,6 @@ pub(super) fn project_place(
 
 pub(super) fn project_price(db: &Connection, item: &Item, current: Option<&Entry>) -> Result<(), Error> {
     let key = item.key();
-    db.prepare_cached("DELETE FROM price WHERE item = ?1")?.execute([&key])?;
     let Some(Entry { at, body: Body::PriceSet(price), .. }) = current else { return Ok(()) };
     db.prepare_cached("INSERT INTO price (item, minor, currency, version) VALUES (?1, ?2, ?3, ?4)")?
         .execute(params![key, price.minor, price.currency, at.to_string()])?;

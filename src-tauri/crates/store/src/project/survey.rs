@@ -5,7 +5,6 @@ use hosewright_core::record::{Arranged, Body, PlaceId};
 use rusqlite::{Connection, params};
 
 pub(super) fn project(db: &Connection, place: PlaceId, surveys: &Arranged) -> Result<(), Error> {
-    db.prepare_cached("DELETE FROM survey WHERE place = ?1")?.execute([place.to_string()])?;
     let mut insert =
         db.prepare_cached("INSERT INTO survey (version, place, date, content) VALUES (?1, ?2, ?3, ?4)")?;
     for node in &surveys.nodes {

@@ -6,7 +6,6 @@ use hosewright_core::tag::TagCode;
 use rusqlite::{Connection, params};
 
 pub(super) fn project(db: &Connection, code: &TagCode, current: Option<&Entry>) -> Result<(), Error> {
-    db.prepare_cached("DELETE FROM withdrawal WHERE code = ?1")?.execute([code.to_string()])?;
     let Some(Entry { at, body: Body::TagWithdrawn(withdrawn), .. }) = current else { return Ok(()) };
     db.prepare_cached("INSERT INTO withdrawal (code, reason, version) VALUES (?1, ?2, ?3)")?
         .execute(params![code.to_string(), withdrawn.reason, at.to_string()])?;

@@ -125,7 +125,7 @@ import-would = Nichts wurde geändert. { count-rows } ergäben: { count-hoses },
 import-would-not = Nichts wurde geändert, und nichts aus der Liste würde übernommen, bis { $refused ->
     [one] diese Zeile berichtigt ist
    *[other] diese { $refused } Zeilen berichtigt sind
-}: alle Zeilen oder keine.
+}: alle Zeilen oder keine. Die übrigen ergäben: { count-hoses }, { count-machines } und { count-places }, { $changed } ausgebaut; { $known } schon bekannt.
 import-refused = Zeile { $row }: { $why }
 record-done = { $count ->
     [one] Ein Eintrag ist auf der Platte.

@@ -7,6 +7,7 @@ fault-file = Die Datei ist beschädigt: { $cause }
 due-service = Schlauchleitung { $code } ersetzen: { $machine }, { $place }
 due-storage = Lange genug gelagert: Schlauchleitung { $code }
 due-inspection = Schlauchleitung { $code } prüfen: { $machine }, { $place }
+due-overdue = Überfällig seit { $day }: { $what }
 
 # Wie lange Schlauchleitungen hier halten.
 lives-heading = Wie lange Schlauchleitungen hier halten, in Jahren seit dem Einbau, Stand { $on }. Eine, die heil ausgebaut wurde oder noch sitzt, zählt so weit, wie sie beobachtet wurde.

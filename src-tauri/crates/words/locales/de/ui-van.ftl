@@ -144,6 +144,7 @@ van-row-skive-inner = Schälung der Seele
 van-row-figure-how = So, wie es in der Tabelle Ihres Lieferanten steht, und von nirgends sonst.
 van-row-from = von Hand eingegeben, { $day }
 van-outcome-would = Es wären:
+van-outcome-rest = Ohne die abgelehnten Zeilen:
 van-outcome-done = Übernommen:
 van-outcome-counts = von { $rows } Zeilen { $new } neu, { $changed } geändert, { $same } schon bekannt.
 van-outcome-repeated = In der Tabelle doppelt: Zeilen { $rows }.

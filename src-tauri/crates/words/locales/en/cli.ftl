@@ -125,7 +125,7 @@ import-would = Nothing was changed. { count-rows } would make { count-hoses }, {
 import-would-not = Nothing was changed, and nothing of the list would be taken in until { $refused ->
     [one] this row is
    *[other] these { $refused } rows are
-} mended: all rows or none.
+} mended: all rows or none. The others would make { count-hoses }, { count-machines } and { count-places } and take { $changed } off; { $known } known already.
 import-refused = row { $row }: { $why }
 record-done = { $count ->
     [one] One event is on the disk.

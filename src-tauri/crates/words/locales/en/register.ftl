@@ -7,6 +7,7 @@ fault-file = The file is damaged: { $cause }
 due-service = Replace hose { $code }: { $machine }, { $place }
 due-storage = Stored long enough: hose { $code }
 due-inspection = Inspect hose { $code }: { $machine }, { $place }
+due-overdue = Overdue since { $day }: { $what }
 
 # How long hoses last here.
 lives-heading = How long hoses last here, in years since they were fitted, as of { $on }. A hose that came off whole or is still on counts as far as it was watched.

@@ -144,6 +144,7 @@ van-row-skive-inner = Skive of the tube
 van-row-figure-how = As it stands in your supplier’s table, and from nowhere else.
 van-row-from = entered by hand, { $day }
 van-outcome-would = Would be:
+van-outcome-rest = Without the refused rows:
 van-outcome-done = Taken in:
 van-outcome-counts = of { $rows } rows { $new } new, { $changed } changed, { $same } known already.
 van-outcome-repeated = Said twice in the table: rows { $rows }.

@@ -125,7 +125,7 @@ import-would = No se cambió nada. { count-rows }, de lo que saldrían { count-h
 import-would-not = No se cambió nada, y nada de la lista se tomaría hasta corregir { $refused ->
     [one] esta fila
    *[other] estas { $refused } filas
-}: todas las filas o ninguna.
+}: todas las filas o ninguna. De las demás saldrían { count-hoses }, { count-machines } y { count-places }; desmontadas: { $changed }; ya conocidas: { $known }.
 import-refused = fila { $row }: { $why }
 record-done = { $count ->
     [one] Un evento está en el disco.

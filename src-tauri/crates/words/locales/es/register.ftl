@@ -7,6 +7,7 @@ fault-file = El archivo está dañado: { $cause }
 due-service = Sustituir manguera { $code }: { $machine }, { $place }
 due-storage = Almacenada bastante tiempo: manguera { $code }
 due-inspection = Inspeccionar manguera { $code }: { $machine }, { $place }
+due-overdue = Vencido desde { $day }: { $what }
 
 # How long hoses last here.
 lives-heading = Cuánto duran aquí las mangueras, en años desde su montaje, a fecha de { $on }. Una manguera que se desmontó entera o sigue montada cuenta hasta donde se la observó.

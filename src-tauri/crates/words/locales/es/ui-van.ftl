@@ -144,6 +144,7 @@ van-row-skive-inner = Pelado del tubo
 van-row-figure-how = Como está en la tabla de su proveedor, y de ninguna otra parte.
 van-row-from = introducida a mano, { $day }
 van-outcome-would = Saldría:
+van-outcome-rest = Sin las filas rechazadas:
 van-outcome-done = Tomado:
 van-outcome-counts = de { $rows } filas, nuevas: { $new }, cambiadas: { $changed }, ya conocidas: { $same }.
 van-outcome-repeated = Dicho dos veces en la tabla: filas { $rows }.

@@ -44,7 +44,7 @@ pub fn export(api: &mut Api, asked: DueExport, _: &[u8]) -> Result<File, ApiErro
     let list = due(api, asked.due, &[])?.content;
     if asked.kind == ListKind::Ics {
         let entries: Vec<calendar::Due> =
-            list.due.iter().filter_map(|line| entry(line, &api.words)).collect();
+            list.due.iter().filter_map(|line| entry(line, api.today(), &api.words)).collect();
         let bytes = calendar::write(&entries, api.world.now()).into_bytes();
         return Ok(File { name: "due.ics".to_owned(), mime: "text/calendar; charset=utf-8", bytes });
     }
@@ -127,8 +127,9 @@ fn cells(line: &DueLine) -> Vec<String> {
     ]
 }
 
-/// A day in the calendar; none for what has no day.
-fn entry(line: &DueLine, words: &Words) -> Option<calendar::Due> {
+/// A day in the calendar; none for what has no day. What is overdue stands on today, where whoever opens the calendar sees
+/// it, and says since when; taken in again later, it moves along.
+fn entry(line: &DueLine, today: NaiveDate, words: &Words) -> Option<calendar::Due> {
     let (row, at) = (&line.due.row, line.due.at.as_ref());
     let what = key(&row.what);
     let name = |text: Option<&String>| text.cloned().unwrap_or_default();
@@ -136,13 +137,18 @@ fn entry(line: &DueLine, words: &Words) -> Option<calendar::Due> {
     let place = name(at.and_then(|at| at.place_name.as_ref()));
     let code = line.due.code.to_string();
     let seen = line.seen.as_ref().map(|seen| seen.name.clone());
+    let due = row.due?;
+    let act = words.say(&format!("due-{what}"), &[("machine", &machine), ("place", &place), ("code", &code)]);
     let said = [Some(name(at.and_then(|at| at.site_name.as_ref()))), seen];
     Some(calendar::Due {
         key: format!("{code} {what}"),
-        on: row.due?,
+        on: due.max(today),
         link: format!("hosewright:{code}"),
-        summary: words
-            .say(&format!("due-{what}"), &[("machine", &machine), ("place", &place), ("code", &code)]),
+        summary: if due < today {
+            words.say("due-overdue", &[("day", &due.to_string()), ("what", &act)])
+        } else {
+            act
+        },
         description: said
             .into_iter()
             .flatten()

@@ -1,8 +1,9 @@
 //! A hose list into the register: all rows or none.
 
+use super::names::Names;
 use super::plan::{Became, Plan};
 use crate::commands::supplier::cells;
-use crate::{Answer, Api, ApiError, key};
+use crate::{Answer, Api, ApiError};
 use hosewright_core::hose_list::{Column, ListRead, Reader, Row};
 use hosewright_core::sheet::{Headings, How, Matched, Sheet, SheetRefused, headings};
 use schemars::JsonSchema;
@@ -80,7 +81,8 @@ pub struct Imported {
     pub dry_run: bool,
     /// Rows of the list.
     pub rows: usize,
-    /// Sites that were new. Like the counts below, none where a row is refused: all rows or none.
+    /// Sites that were new. Like the counts below, of the rows that are not refused: while one is, a dry run tells what
+    /// they would make without it, and nothing is taken in.
     pub sites: usize,
     /// Machines that were new.
     pub machines: usize,
@@ -104,7 +106,7 @@ pub struct Imported {
 pub struct RowRefused {
     /// Its number as a spreadsheet shows it.
     pub row: usize,
-    /// Why, and what would be right; begins with the column where one is wrong.
+    /// Why, and what would be right; begins with the column, as the list calls it, where one is wrong.
     pub why: String,
 }
 
@@ -159,15 +161,15 @@ pub fn import(api: &mut Api, asked: Import, list: &[u8]) -> Result<Answer<Import
     if !matched {
         all_known(&asked.name, &headings(&cells, how.header_row, None, api.today()))?;
     }
-    let read = rows(api, &sheet?)?;
-    let (told, mut plan) = planned(api, read)?;
+    let sheet = sheet?;
+    let names = Names::of(&sheet, &api.words);
+    let read = rows(api, &sheet)?;
+    let (told, mut plan) = planned(api, read, &names)?;
     let refused = refused(&told);
     if !refused.is_empty() && !asked.dry_run {
         return Err(refusal(&asked.name, &refused));
     }
-    if !refused.is_empty() {
-        plan.makes_nothing();
-    } else if !asked.dry_run {
+    if !asked.dry_run {
         keep(api, &mut plan)?;
     }
     let count = |is: RowIs| told.iter().filter(|row| row.is == is).count();
@@ -233,9 +235,9 @@ fn rows(api: &Api, sheet: &Sheet<'_, Column>) -> Result<ListRead, ApiError> {
 }
 
 /// What becomes of every row, and the events that do it.
-fn planned(api: &mut Api, read: ListRead) -> Result<(Vec<RowTold>, Plan), ApiError> {
+fn planned(api: &mut Api, read: ListRead, names: &Names) -> Result<(Vec<RowTold>, Plan), ApiError> {
     let mut told: Vec<RowTold> = read.left_out.iter().map(|row| left_out(*row)).collect();
-    told.extend(read.refused.iter().map(unreadable));
+    told.extend(read.refused.iter().map(|refused| unreadable(refused, names)));
     let mut codes = HashSet::new();
     let (twice, once): (Vec<Row>, Vec<Row>) =
         read.rows.into_iter().partition(|row| row.code.is_some_and(|code| !codes.insert(code)));
@@ -245,7 +247,7 @@ fn planned(api: &mut Api, read: ListRead) -> Result<(Vec<RowTold>, Plan), ApiErr
         Some(RowTold { row: row.row, is: RowIs::Refused, what })
     }));
     let mut plan = Plan::over(api)?;
-    for (row, what, became) in plan.add(api, once)? {
+    for (row, what, became) in plan.add(api, once, names)? {
         told.push(match became {
             Ok(became) => RowTold { row, is: is(became), what },
             Err(why) => RowTold { row, is: RowIs::Refused, what: why },
@@ -267,8 +269,8 @@ fn left_out(row: usize) -> RowTold {
     RowTold { row, is: RowIs::LeftOut, what: String::new() }
 }
 
-fn unreadable(refused: &SheetRefused<Column>) -> RowTold {
-    let column = refused.column.map_or_else(String::new, |column| format!("{}: ", key(&column)));
+fn unreadable(refused: &SheetRefused<Column>, names: &Names) -> RowTold {
+    let column = refused.column.map_or_else(String::new, |column| format!("{}: ", names.of_column(column)));
     RowTold { row: refused.row, is: RowIs::Refused, what: format!("{column}{}", refused.why) }
 }
 

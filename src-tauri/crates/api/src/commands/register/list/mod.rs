@@ -3,6 +3,7 @@
 mod everything;
 mod export;
 mod import;
+mod names;
 mod plan;
 mod stays;
 

@@ -1,6 +1,7 @@
 //! Rows -> the events that write them down: sites, machines and places that are new, then every hose
 //! in the order it was fitted.
 
+use super::names::Names;
 use super::stays::{Held, Stay, Stays, Taken};
 use crate::{Api, ApiError, PROGRAM};
 use hosewright_core::check::{Question, assembly_rating};
@@ -82,18 +83,28 @@ impl Plan {
 
     /// Adds the rows, oldest hose first, so that each is taken off before the next goes on; what the register has already is
     /// known, or taken off where the list has it off. A row whose hose would have sat at its place beside another is refused.
-    pub(super) fn add(&mut self, api: &mut Api, mut rows: Vec<Row>) -> Result<Vec<Told>, ApiError> {
+    pub(super) fn add(
+        &mut self,
+        api: &mut Api,
+        mut rows: Vec<Row>,
+        names: &Names,
+    ) -> Result<Vec<Told>, ApiError> {
         rows.sort_by_key(|row| (row.fitted, row.removed.is_none()));
         let mut told = Vec::with_capacity(rows.len());
         for row in rows {
             let what = format!("{}, {}, {}", row.site, row.machine, row.place_name);
             let number = row.row;
-            told.push((number, what, self.add_row(api, row)?));
+            told.push((number, what, self.add_row(api, row, names)?));
         }
         Ok(told)
     }
 
-    fn add_row(&mut self, api: &mut Api, row: Row) -> Result<Result<Became, String>, ApiError> {
+    fn add_row(
+        &mut self,
+        api: &mut Api,
+        row: Row,
+        names: &Names,
+    ) -> Result<Result<Became, String>, ApiError> {
         if let Some(code) = row.code.filter(|code| self.held.has(code)) {
             return Ok(Ok(self.known(code, &row)));
         }
@@ -107,8 +118,8 @@ impl Plan {
         let same_day = if row.code.is_none() { stays.fitted_on(row.fitted) } else { None };
         let recorded = same_day.filter(|code| self.held.spec(code) == Some(&row.spec));
         let taken = match recorded {
-            Some(code) => stays.take_for(code, &row),
-            None => stays.add(Stay::of_list(&row)).map(|()| Taken::New),
+            Some(code) => stays.take_for(code, &row, names),
+            None => stays.add(Stay::of_list(&row), names).map(|()| Taken::New),
         };
         match (taken, recorded) {
             (Err(why), _) => return Ok(Err(why)),
@@ -141,13 +152,6 @@ impl Plan {
         let number = row.number.unwrap_or_else(|| places.by_name.get(&name).copied().unwrap_or_else(next));
         places.by_name.entry(name).or_insert(number);
         number
-    }
-
-    /// Nothing comes of it: a row of the list was refused, and all are taken in or none.
-    pub(super) fn makes_nothing(&mut self) {
-        self.events.clear();
-        (self.sites_made, self.machines_made, self.places_made, self.hoses_made) = (0, 0, 0, 0);
-        self.changed = 0;
     }
 
     fn machine(&mut self, api: &mut Api, key: &MachineKey, row: &Row) -> MachineId {

@@ -1,8 +1,9 @@
 //! Who sat at a place when: a place holds one hose at a time.
 
+use super::names::Names;
 use crate::ApiError;
 use chrono::NaiveDate;
-use hosewright_core::hose_list::Row;
+use hosewright_core::hose_list::{Column, Row};
 use hosewright_core::record::PlaceId;
 use hosewright_core::spec::Spec;
 use hosewright_core::tag::TagCode;
@@ -141,15 +142,16 @@ impl Stays {
 
     /// Takes a row for that hose of the register, unless both say when it came off and say otherwise: then says what would
     /// be right. Where only the register knows that it came off, the row is merely older.
-    pub(super) fn take_for(&mut self, code: TagCode, row: &Row) -> Result<Taken, String> {
+    pub(super) fn take_for(&mut self, code: TagCode, row: &Row, names: &Names) -> Result<Taken, String> {
         let recorded = |stay: &&mut Stay| stay.from == Some(row.fitted) && stay.is_of(code);
         let Some(stay) = self.0.iter_mut().find(recorded) else { return Ok(Taken::Known) };
         let taken = match (stay.until, row.removed) {
             (Some(until), Some(removed)) if until != removed => {
                 return Err(format!(
                     "the register has this hose, {code}, at this place {}; the list has it off on {removed}: correct \
-                     removed, or the record",
-                    stay.days()
+                     \"{}\", or the record",
+                    stay.days(),
+                    names.of_column(Column::Removed)
                 ));
             }
             (None, Some(_)) => Taken::Off,
@@ -161,17 +163,20 @@ impl Stays {
     }
 
     /// Adds a stay, unless another hose sat there at the time: then says which, and what would be right.
-    pub(super) fn add(&mut self, stay: Stay) -> Result<(), String> {
+    pub(super) fn add(&mut self, stay: Stay, names: &Names) -> Result<(), String> {
         if let Some(other) = self.0.iter().find(|other| other.overlaps(&stay)) {
             let days = other.days();
+            let [code_column, fitted, removed] =
+                [Column::Code, Column::Fitted, Column::Removed].map(|column| names.of_column(column));
             return Err(match other.who {
                 Who::Recorded(code) => format!(
                     "the register has hose {code} at this place {days}; if it is the same hose, write that code in \
-                     the column code, else correct fitted and removed"
+                     \"{code_column}\", else correct \"{fitted}\" and \"{removed}\""
                 ),
                 Who::Listed(row) => {
                     format!(
-                        "the hose of row {row} sits at this place {days}; correct fitted and removed of one of them"
+                        "the hose of row {row} sits at this place {days}; correct \"{fitted}\" and \"{removed}\" of \
+                         one of them"
                     )
                 }
             });
@@ -197,6 +202,7 @@ mod tests {
     #[test]
     fn a_hose_whose_fitting_is_not_known_sat_there_until_it_came_off() {
         let code = TagCode::from_random([1; 7]);
+        let names = Names(Column::ALL.iter().map(|column| column.name().to_owned()).collect());
         let recorded = || Stay { from: None, until: Some(day("2022-05-01")), who: Who::Recorded(code) };
         for (from, until, fits) in [
             ("2020-01-01", Some("2022-04-30"), true),
@@ -206,7 +212,7 @@ mod tests {
         ] {
             let mut stays = Stays::default();
             stays.extend([recorded()]);
-            let added = stays.add(listed(2, from, until));
+            let added = stays.add(listed(2, from, until), &names);
             assert_eq!(added.is_ok(), fits, "{from} to {until:?}: {added:?}");
             if let Err(why) = added {
                 assert!(why.contains("until 2022-05-01, since when is not known"), "{why}");
