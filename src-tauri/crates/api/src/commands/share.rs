@@ -57,6 +57,8 @@ pub struct Shared {
     pub standing: Standing,
     /// What came here and does not count, by device and reason.
     pub left_out: Vec<LeftOutOf>,
+    /// What devices told in two ways, for a person to settle.
+    pub not_settled: u64,
     /// The last exchange; none before the first.
     pub last: Option<Exchanged>,
 }
@@ -113,6 +115,7 @@ pub fn show(api: &mut Api, _: Nothing, _: &[u8]) -> Result<Answer<Shared>, ApiEr
         devices: others,
         standing: register.membership()?.standing(register.device()),
         left_out: register.left_out()?,
+        not_settled: u64::try_from(register.conflicts()?.len()).unwrap_or(u64::MAX),
         last,
     };
     Ok(api.answer(shared))

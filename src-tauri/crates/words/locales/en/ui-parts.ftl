@@ -97,3 +97,9 @@ scale-narrower = Narrower
 scale-wider = Wider
 scale-keep = Keep the scale
 scale-keep-then = labels then show at true size
+not-settled-name = Not settled
+not-settled = { $count ->
+    [one] { $shown } not settled
+   *[other] { $shown } not settled
+  }
+not-settled-note = devices told it in two ways; until a person settles it, the later is shown
