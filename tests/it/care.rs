@@ -1,5 +1,7 @@
 //! The care of a fleet: rules over guides, what an inspection does, hours, risk, surveys, and what rests on the tables.
 
+mod stops;
+
 use super::settings::{answer, api};
 use hosewright_api::commands::Reply;
 use hosewright_api::{Api, Code};
@@ -179,7 +181,7 @@ fn an_inspection_moves_the_day_or_stops_the_machine_and_is_tried_first() {
     assert_eq!(fleet.of(NEW, "finding")["verdict"], "stop");
     let machine = fleet.machine.clone();
     let sheet = fleet.get("register.machine", json!({"machine": machine}));
-    assert_eq!(sheet["stopped_by"][0]["sign"], "ABR-WIRE");
+    assert_eq!(sheet["stopped_by"][0]["finding"]["sign"], "ABR-WIRE");
     // Another look that does not find it heals no hose.
     fleet.record([json!({"kind": "inspected", "code": NEW, "date": "2026-09-05", "findings": []})]);
     assert_eq!(fleet.of(NEW, "finding")["verdict"], "stop");

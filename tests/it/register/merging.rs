@@ -2,8 +2,8 @@
 
 use super::fleet::{self, Kept, begin, code, device, fitted, place, taken_off, write};
 use super::histories::{self, Deed, deed};
-use hosewright_core::record::{Body, Event, Machine};
-use hosewright_store::{Bundle, Conflict, Merged, NewEvent, Refusal, Refused};
+use hosewright_core::record::{Body, Event, Machine, Track};
+use hosewright_store::{Bundle, Conflict, Hit, Merged, NewEvent, Refusal, Refused};
 use proptest::prelude::*;
 
 /// What happens among three vans: one of them does something, or hears from another.
@@ -143,6 +143,13 @@ fn two_changes_of_one_machine_are_shown_to_a_person_until_settled() {
         seen.sort();
         assert_eq!(seen, [left, right]);
         assert_eq!(van.register.counts().expect("reads").conflicts, 1);
+        let told = van.register.contradictions().expect("reads").remove(0).told;
+        let names: Vec<_> = told.into_iter().filter_map(|told| told.says).collect();
+        assert_eq!(names, ["Excavator 3a", "Excavator 3b"], "neither name is lost");
+        let of_it = van.register.contradicting(&Track::Machine(fleet::machine(1))).expect("reads");
+        assert_eq!(of_it.len(), 2);
+        let hits = van.register.search("excavator", 10).expect("reads");
+        assert!(hits.iter().any(|hit| matches!(hit, Hit::Machine { unsettled: true, .. })), "{hits:?}");
     }
     write(&mut two, [NewEvent::on(named("Excavator 3"), [left, right])]);
     exchange(&mut one, &mut two);

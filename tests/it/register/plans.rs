@@ -24,7 +24,7 @@ fn a_page_of_what_falls_due_is_read_in_order_from_an_index() {
         DueAsk { machine: Some(machine(1)), ..page.clone() },
         DueAsk { until: Some(fleet::day("2026-11-25")), ..page },
     ] {
-        let plan = kept.register.due_plan(&ask).expect("a plan");
+        let plan = kept.register.due_plan(fleet::day("2026-11-25"), &ask).expect("a plan");
         assert!(whole(&plan).is_empty(), "{ask:?} reads a whole table: {plan:?}");
         assert!(!plan.iter().any(|step| step.contains("TEMP B-TREE")), "{ask:?} sorts all first: {plan:?}");
     }

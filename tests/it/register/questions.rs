@@ -277,7 +277,7 @@ fn search_finds_by_code_machine_place_site_and_size() {
             .expect("reads")
             .into_iter()
             .map(|hit| match hit {
-                Hit::Hose { code, at } => {
+                Hit::Hose { code, at, .. } => {
                     format!("hose {}{}", fleet::short(code), if at.is_some() { " fitted" } else { "" })
                 }
                 Hit::Place { at, .. } => format!("place {}", at.number.unwrap_or_default()),

@@ -31,6 +31,7 @@ export const dueRow = (over: Partial<DueLine>): DueLine => ({
   guide_day: null,
   finding: null,
   seen: null,
+  asked: null,
   risk: null,
   ...over,
 });

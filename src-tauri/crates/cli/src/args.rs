@@ -1002,6 +1002,8 @@ pub enum DueWhat {
     Inspection,
     /// Something was seen on it.
     Finding,
+    /// Its place asks more of it than it stands.
+    Asked,
 }
 
 /// In which order hoses are listed.

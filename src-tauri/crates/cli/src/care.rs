@@ -64,6 +64,7 @@ fn kind(what: DueWhat) -> DueFor {
         DueWhat::Storage => DueFor::Storage,
         DueWhat::Inspection => DueFor::Inspection,
         DueWhat::Finding => DueFor::Finding,
+        DueWhat::Asked => DueFor::Asked,
     }
 }
 

@@ -27,7 +27,7 @@ pub(crate) const MIGRATIONS: [&str; 10] = [
 
 /// Raise it when any projection is computed in another way: files made by an older program are
 /// then rebuilt from their log when they are opened.
-pub(crate) const PROJECTION: i64 = 5;
+pub(crate) const PROJECTION: i64 = 6;
 
 /// How long to wait for another program to finish writing.
 const PATIENCE: Duration = Duration::from_secs(5);

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { dueRow, guide } from '../due.fixture';
 import { groups, worstSite } from './due';
-import { countsText, hoursWhyNot, riskText, ruleText } from './why';
+import { countsText, guideSources, hoursWhyNot, riskText, ruleText } from './why';
 
 const ON = '2026-11-25';
 const due = (code: string, day: string | null) => dueRow({ code, since: day, due: day });
@@ -13,6 +13,12 @@ it('a hose of no known age stands by itself, never among the young', () => {
     ['b'],
     ['c'],
   ]);
+});
+
+it('what must not run on stands by itself before all else, whatever its day', () => {
+  const stop = dueRow({ ...due('s', '2026-11-20'), verdict: 'stop' });
+  const found = groups([stop, due('b', '2020-01-01')], ON);
+  expect([found.stopped, found.past].map((group) => group.map((one) => one.code))).toEqual([['s'], ['b']]);
 });
 
 it('what falls due stands in the month, the quarter or the year that it falls due in, once', () => {
@@ -28,20 +34,21 @@ it('what falls due stands in the month, the quarter or the year that it falls du
   ]);
 });
 
-it('the site with most past is planned first; with nothing past, or at no site, there is none', () => {
+it('the site with most stopped is planned first, then with most past; with nothing past, or at no site, there is none', () => {
   const sites = [
-    { site: null, name: null, past: 9 },
-    { site: 's1', name: 'Yard', past: 1 },
-    { site: 's2', name: 'Quarry', past: 2 },
+    { site: null, name: null, past: 9, stopped: 9 },
+    { site: 's1', name: 'Yard', past: 1, stopped: 0 },
+    { site: 's2', name: 'Quarry', past: 2, stopped: 0 },
   ];
-  expect(worstSite(sites)).toEqual({ site: 's2', name: 'Quarry', past: 2 });
+  expect(worstSite(sites)).toEqual({ site: 's2', name: 'Quarry', past: 2, stopped: 0 });
+  expect(worstSite([...sites, { site: 's3', name: 'Pit', past: 1, stopped: 1 }])?.name).toBe('Pit');
   expect(worstSite([])).toBeNull();
-  expect(worstSite([{ site: 's1', name: 'Yard', past: 0 }])).toBeNull();
+  expect(worstSite([{ site: 's1', name: 'Yard', past: 0, stopped: 0 }])).toBeNull();
 });
 
 it('a row says which clock counts, and by whose limit', () => {
   const year = dueRow({ since: '2019-11-25', due: '2025-11-25' });
-  expect([countsText(year, ON), ruleText(year)]).toEqual(['7 y from assembly', 'guide 6 y, DIN 20066']);
+  expect([countsText(year, ON), ruleText(year)]).toEqual(['7 y from assembly', 'guide 6 y']);
 
   const rule = { ...guide, whose: 'yours' as const, stop: true };
   const hours = { limit: 8000, run: 8200, read_on: ON, per_day: 5.2, due: ON, why_not: null, rule };
@@ -53,6 +60,11 @@ it('a row says which clock counts, and by whose limit', () => {
   const seen = { sign: 'CRACK-FINE', name: 'fine cracks', grade: 'caution' as const, seen_on: '2026-11-03' };
   const found = dueRow({ what: 'finding', by: 'finding', seen, years: null, rule: null });
   expect([countsText(found, ON), ruleText(found)]).toEqual(['fine cracks, seen 3 Nov 2026', null]);
+});
+
+it('what the guides rest on is told once for all rows, and never for a rule of the owner’s', () => {
+  const rule = { ...guide, whose: 'yours' as const, source: 'owner' };
+  expect(guideSources([dueRow({}), dueRow({}), dueRow({ rule })])).toEqual(['DIN 20066']);
 });
 
 it('hours that can not count are never left out in silence', () => {
@@ -77,7 +89,10 @@ it('risk says the chance, what a failure does and why', () => {
     why: ['someone-beside' as const],
     product: 0.615,
   };
-  expect(riskText(dueRow({ risk }))).toEqual({ chance: '12 %', consequence: 'consequence 5 of 5: someone beside it' });
-  expect(riskText(dueRow({ risk: { ...risk, from: 'age' } }))?.chance, 'no chance').toBe('12 % used');
+  expect(riskText(dueRow({ risk }))).toEqual({
+    figure: '12 % × 5',
+    consequence: 'consequence 5 of 5: someone beside it',
+  });
+  expect(riskText(dueRow({ risk: { ...risk, from: 'age' } }))?.figure, 'no chance').toBe('12 % used × 5');
   expect(riskText(dueRow({}))).toBeNull();
 });

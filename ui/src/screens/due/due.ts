@@ -8,10 +8,10 @@ const DAY_MS = 86_400_000;
 export const SPANS = [30, 90, 365] as const;
 export type Span = (typeof SPANS)[number];
 
-/** What is looked at: what is to be replaced (fitted, in store, or found wanting), or to be inspected. */
+/** What is looked at: what is to be replaced (fitted, in store, found wanting, or asked too much of), or to be inspected. */
 export type View = 'service' | 'inspection';
 export const VIEWS: Record<View, DueFor[]> = {
-  service: ['service', 'storage', 'finding'],
+  service: ['service', 'storage', 'finding', 'asked'],
   inspection: ['inspection'],
 };
 
@@ -19,6 +19,8 @@ export const VIEWS: Record<View, DueFor[]> = {
 export type By = NonNullable<Question<'register.due'>['by']>;
 
 export interface Groups {
+  /** What must not run on, whatever its day. */
+  stopped: DueLine[];
   /** No day is known to count from. */
   unknown: DueLine[];
   past: DueLine[];
@@ -33,9 +35,10 @@ export function daysUntil(day: string, on: string): number {
 
 /** Rows in their groups; each keeps the register's order. */
 export function groups(list: readonly DueLine[], on: string): Groups {
-  const all: Groups = { unknown: [], past: [], within: { 30: [], 90: [], 365: [] } };
+  const all: Groups = { stopped: [], unknown: [], past: [], within: { 30: [], 90: [], 365: [] } };
   for (const due of list) {
-    if (due.due === null) all.unknown.push(due);
+    if (due.verdict === 'stop') all.stopped.push(due);
+    else if (due.due === null) all.unknown.push(due);
     else if (isPast(due, on)) all.past.push(due);
     else {
       const days = daysUntil(due.due, on);
@@ -51,14 +54,15 @@ export interface SiteDue {
   site: string;
   name: string;
   past: number;
+  stopped: number;
 }
 
-/** The site with most past its limit; null where nothing is, or at no site. */
+/** The site with most stopped, then most past its limit; null where nothing is, or at no site. */
 export function worstSite(
-  sites: readonly { site: string | null; name: string | null; past: number }[],
+  sites: readonly { site: string | null; name: string | null; past: number; stopped: number }[],
 ): SiteDue | null {
   const [worst] = sites
     .filter(({ site, past }) => site !== null && past > 0)
-    .sort((one, other) => other.past - one.past);
-  return worst?.site ? { site: worst.site, name: worst.name ?? '', past: worst.past } : null;
+    .sort((one, other) => other.stopped - one.stopped || other.past - one.past);
+  return worst?.site ? { site: worst.site, name: worst.name ?? '', past: worst.past, stopped: worst.stopped } : null;
 }

@@ -21,17 +21,24 @@ export function countsText(due: Due, on: string): string {
       rate: number(per_day ?? 0, 1),
     });
   }
+  if (due.what === 'asked') return say('due-row-asked');
   const from = say('due-row-from', { from: due.counted_from });
   return due.since ? `${say('due-years', { years: number(years(due.since, on), 1) })} ${from}` : from;
 }
 
-/** Whose limit it is held against, and what that rests on. */
+/** Whose limit it is held against. */
 export function ruleText({ by, hours, rule, years: limit }: Due): string | null {
   if (by === 'hours' && hours) return say(hours.rule.stop ? 'policies-is-stop' : 'policies-is-caution');
   if (!rule || limit === null) return null;
   const values = { count: limit, years: number(limit, 1) };
   if (rule.whose === 'yours') return say('due-row-yours', { ...values, stop: rule.stop ? 'yes' : 'no' });
-  return say('due-row-guide', { ...values, source: rule.source });
+  return say('due-row-guide', values);
+}
+
+/** What the guides of these rows rest on, each once. */
+export function guideSources(rows: readonly Due[]): string[] {
+  const guides = rows.flatMap(({ rule }) => (rule?.whose === 'guide' ? [rule.source] : []));
+  return [...new Set(guides)].sort();
 }
 
 /** Why hours do not count where the owner set a limit of hours: never said by silence. */
@@ -39,12 +46,18 @@ export function hoursWhyNot({ hours }: Due): string | null {
   return hours?.why_not ? sayCode(`due-hours-${hours.why_not}`) : null;
 }
 
-/** The chance as a percentage, or the part of its limit that is used up, which is none; and what a failure would do. */
-export function riskText(due: Due): { chance: string; consequence: string } | null {
+/**
+ * Why it stands where it stands: the chance as a percentage, or the part of its limit that is used up, which is none,
+ * times what a failure would do; and why that is so grave.
+ */
+export function riskText(due: Due): { figure: string; consequence: string } | null {
   if (!due.risk) return null;
   const { chance, from, consequence, why } = due.risk;
   return {
-    chance: say('due-row-chance', { from, part: percentFigure(chance) }),
+    figure: say('due-row-risk', {
+      chance: say('due-row-chance', { from, part: percentFigure(chance) }),
+      of: number(consequence, 0),
+    }),
     consequence: say('due-row-consequence', {
       of: number(consequence, 0),
       why: why.map((one) => say(`due-stake-${one}`)).join(', '),

@@ -31,8 +31,8 @@ export function sortedHits(hits: readonly Hit[]): Hit[] {
   return hits.toSorted((one, other) => order.indexOf(one.what) - order.indexOf(other.what));
 }
 
-/** Why a place comes before the others, gravest first: its hose failed, or came off, and none sits there; its hose is past its limit. */
-const reasons = ['failed', 'came-off', 'past'] as const;
+/** Why a place comes before the others, gravest first: its hose must not run on; failed, or came off, and none sits there; its hose is past its limit. */
+const reasons = ['stopped', 'failed', 'came-off', 'past'] as const;
 export type Reason = (typeof reasons)[number];
 
 /** A place in the list of its machine. */
@@ -48,16 +48,17 @@ export interface PlaceLine {
   job: boolean;
 }
 
-/** The places of a machine: what needs a hose first, then by number. `open` are the places with a job that is not done. */
+/** The places of a machine: what needs a hose first, then by number. `open` are the places with a job that is not done, `stopped` those whose hose must not run on. */
 export function placeLines(
   rows: readonly PlaceRow[],
   ages: ReadonlyMap<string, Aged>,
   open: ReadonlySet<PlaceId> = new Set(),
+  stopped: ReadonlySet<PlaceId> = new Set(),
 ): PlaceLine[] {
   const lines = rows.map((row): PlaceLine => {
     const hoses = row.hoses.filter((stay) => stay.off === null && stay.off_date === null);
     const age = oldest(hoses.flatMap(({ code }) => ages.get(code) ?? []));
-    return { row, hoses, age, reason: reasonOf(row, hoses, age), job: open.has(row.place.place) };
+    return { row, hoses, age, reason: stopped.has(row.place.place) ? 'stopped' : reasonOf(row, hoses, age), job: open.has(row.place.place) };
   });
   return lines.toSorted(
     (one, other) =>

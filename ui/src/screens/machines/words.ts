@@ -1,5 +1,5 @@
 // Codes of the register in words.
-import type { CountedFrom, Proof, Stay } from '../../backend/types';
+import type { CountedFrom, Proof, SiteRow, Stay, Written } from '../../backend/types';
 import type { MachineKind } from '../../drawings/machines';
 import type { App } from '../../state/app.svelte';
 import type { Units } from '../check/fields';
@@ -65,4 +65,11 @@ export function stayText(stay: Stay): string {
   const since = from && say(stay.already_there ? 'machines-stay-found' : 'machines-stay-fitted', { day: from });
   const until = stay.off_date ? say('machines-stay-off', { day: day(stay.off_date) }) : null;
   return [since, until].filter((part) => part).join(', ') || say('machines-counted-unknown');
+}
+
+/** What was written of a machine, in one line: its name, kind and site. */
+export function machineSaid({ body }: Written, sites: readonly SiteRow[]): string {
+  if (body.kind !== 'machine-set') return body.kind;
+  const site = sites.find((one) => one.site === body.site)?.name ?? null;
+  return [body.name, kindName(body.sort), site].filter((part) => part).join(' \u00b7 ');
 }

@@ -4,6 +4,7 @@ import type { Screen } from '../../state/nav.svelte';
 import { number } from '../../words/number';
 import type { WordId } from '../../words/ids';
 import { say } from '../../words/words';
+import { deviceName } from '../parts/device';
 
 const parts = (...some: (string | null | undefined)[]): string => some.filter((part) => part).join(' \u00b7 ');
 
@@ -23,18 +24,14 @@ export function settledAt({ hose, at, machine }: Contradiction): Screen | null {
 
 /** What was told and by whom: `fitted (Van 1); taken off (Van 2)`. */
 export function toldWords({ told, hose }: Contradiction): string {
-  return told.map((one) => say('van-told', { kind: kindWords(one, hose), by: by(one) })).join('; ');
+  const what = (one: Told) => [kindWords(one, hose), one.says].filter((part) => part).join(' ');
+  return told.map((one) => say('van-told', { kind: what(one), by: deviceName(one.by, one.device) })).join('; ');
 }
 
 /** The kind of what was told, and of which hose where that is not said already. */
 export function kindWords(told: Told, about: string | null): string {
   const kind = told.kind in kinds ? say(kinds[told.kind as keyof typeof kinds]) : told.kind;
   return told.hose && !about ? `${told.hose} ${kind}` : kind;
-}
-
-/** The name of the device that told it; the start of its id where it has none. */
-function by(told: Told): string {
-  return told.by ?? say('van-device-unnamed', { id: told.device.slice(0, 8) });
 }
 
 const kinds = {

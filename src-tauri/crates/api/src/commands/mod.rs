@@ -271,7 +271,7 @@ table! {
     "work.look" => work::look: Nothing => Answer<crate::WorkDone>,
     "work.stop" => work::look: Nothing => Answer<crate::WorkDone>,
     "register.overview" => register::overview: Nothing => Answer<register::Overview>,
-    "register.machine" => register::machine: register::MachineQuestion => Answer<hosewright_store::MachineSheet>,
+    "register.machine" => register::machine: register::MachineQuestion => Answer<register::MachineSaid>,
     "register.place" => register::place: register::PlaceQuestion => Answer<register::PlaceSaid>,
     "register.show" => register::show: register::ShowQuestion => Answer<register::HoseShown>,
     "register.due" => care::due: care::DueQuestion => Answer<care::DueList>,

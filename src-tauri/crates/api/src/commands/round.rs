@@ -201,7 +201,7 @@ fn due_on(api: &mut Api, asked: &RoundQuestion, on: NaiveDate) -> Result<Vec<Due
     let mut here: Vec<Due> = Vec::new();
     for machine in &asked.machines {
         let ask = DueAsk {
-            what: vec![DueFor::Service, DueFor::Finding],
+            what: vec![DueFor::Service, DueFor::Finding, DueFor::Asked],
             machine: Some(*machine),
             until: Some(until),
             ..DueAsk::default()

@@ -62,6 +62,8 @@ pub struct Shared {
     pub photos: PhotosHere,
     /// What came here and does not count, by device and reason.
     pub left_out: Vec<LeftOutOf>,
+    /// What devices told in two ways, for a person to settle.
+    pub not_settled: u64,
     /// The last exchange; none before the first.
     pub last: Option<Exchanged>,
 }
@@ -125,6 +127,7 @@ pub fn show(api: &mut Api, _: Nothing, _: &[u8]) -> Result<Answer<Shared>, ApiEr
             here: register.photos_here()?.len() as u64,
         },
         left_out: register.left_out()?,
+        not_settled: u64::try_from(register.conflicts()?.len()).unwrap_or(u64::MAX),
         last,
     };
     Ok(api.answer(shared))

@@ -9,7 +9,7 @@ use hosewright_api::commands::care::{
     Affected, DeskTable, DueLine, DueList, InspectTried, Policies, PolicyAt, PolicyCounts, PolicyTried,
     Survey,
 };
-use hosewright_core::care::{DueClock, Held, HoursClock, RuleAt};
+use hosewright_core::care::{DueClock, DueFor, Held, HoursClock, RuleAt};
 use hosewright_core::check::Verdict;
 use hosewright_words::{Words, number, percent};
 use serde::Serialize;
@@ -33,14 +33,19 @@ impl Plain for DueShown {
     fn plain(&self, words: &Words) -> String {
         let DueList { on, guide, due, chances, .. } = &self.list.content;
         let count = due.len();
-        let shown = if self.all { count } else { count.min(SHOWN) };
+        // What must not run on stands first and is never cut off.
+        let stopped = due.iter().take_while(|line| line.due.row.verdict == Verdict::Stop).count();
+        let shown = if self.all { count } else { count.min(SHOWN.max(stopped)) };
         let rows: Vec<Vec<String>> = due.iter().take(shown).map(|due| due_row(due, words)).collect();
         let cut = if shown < count {
             words.say("due-cut", &[("shown", &shown), ("count", &count)])
         } else {
             String::new()
         };
-        let heading = words.say("due-heading", &[("on", &on.to_string()), ("count", &count)]);
+        let mut heading = words.say("due-heading", &[("on", &on.to_string()), ("count", &count)]);
+        if stopped > 0 {
+            let _ = write!(heading, " {}", words.say("due-stopped", &[("count", &stopped)]));
+        }
         // Said before the rows as well: who reads only the beginning must not take it for the whole.
         let mut out = format!("{}\n", wrapped(format!("{heading} {cut}").trim_end(), 2));
         if let Some(chances) = chances {
@@ -64,9 +69,11 @@ impl Plain for DueShown {
 
 fn due_row(line: &DueLine, words: &Words) -> Vec<String> {
     let due = &line.due;
-    let day = due.row.due.map_or_else(|| words.say("due-no-day", &[]), |day| day.to_string());
+    let day = due.row.due.filter(|_| due.row.what != DueFor::Asked || due.row.since.is_some());
+    let day = day.map_or_else(|| words.say("due-no-day", &[]), |day| day.to_string());
     let mut at: Vec<String> = due.at.as_ref().map(place).into_iter().collect();
     at.extend(line.seen.as_ref().map(|seen| seen.name.clone()));
+    at.extend(line.asked.as_ref().map(|asked| asked.why.clone()));
     at.extend(
         due.row.hours.as_ref().filter(|_| due.row.by == DueClock::Hours).map(|hours| clock(hours, words)),
     );
@@ -78,6 +85,32 @@ fn due_row(line: &DueLine, words: &Words) -> Vec<String> {
     cells.push(due.code.to_string());
     cells.push(at.join("; "));
     cells
+}
+
+/// What falls due of a thing in a line: the verdict, the day, what and why; and in a list of several places, which.
+pub(super) fn due_line(line: &DueLine, at: Option<String>, words: &Words) -> String {
+    let row = &line.due.row;
+    let what = words.say(&format!("due-what-{}", hosewright_api::key(&row.what)), &[]);
+    // A day that nobody knows, of what stops all the same, is none that could be told.
+    let day = row.due.filter(|_| row.what != DueFor::Asked || row.since.is_some());
+    let day = day.map_or_else(|| words.say("due-no-day", &[]), |day| day.to_string());
+    let rule = row.rule.as_ref().filter(|_| row.verdict == Verdict::Stop).map(|rule| rule.why.clone());
+    let why = [line.seen.as_ref().map(|seen| seen.name.clone()), line.asked.as_ref().map(|asked| asked.why.clone()), rule];
+    let said = [at].into_iter().chain(why).flatten().collect::<Vec<_>>().join("; ");
+    let said = if said.is_empty() { said } else { format!(": {said}") };
+    set_in(&format!("{} {day} {what}{said}", verdict(row.verdict, words)), 2, 2)
+}
+
+/// What stops a machine or a place, before anything else is said of it.
+pub(super) fn stopped(lines: &[DueLine], words: &Words) -> String {
+    lines.iter().fold(String::new(), |mut out, line| {
+        let at = line.due.at.as_ref();
+        let number = at.and_then(|at| at.number).map(|number| number.to_string());
+        let name = [number, at.and_then(|at| at.place_name.clone()), Some(line.due.code.to_string())];
+        let name = name.into_iter().flatten().collect::<Vec<_>>().join(", ");
+        let _ = writeln!(out, "{}", due_line(line, Some(name), words));
+        out
+    })
 }
 
 /// Hours against their limit.

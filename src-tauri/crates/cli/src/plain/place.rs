@@ -1,11 +1,14 @@
 //! Places and machines of the register in plain text.
 
 use super::Plain;
+use super::care::stopped;
 use super::check::finding_text;
 use super::text::{columns, set_in, wrapped};
-use hosewright_api::commands::register::PlaceSaid;
+use hosewright_api::commands::care::DueLine;
+use hosewright_api::commands::register::{MachineSaid, PlaceSaid};
 use hosewright_core::catalogue::Catalogue;
-use hosewright_store::{MachineSheet, PlaceAt, PlaceSheet, Stay};
+use hosewright_core::check::Verdict;
+use hosewright_store::{PlaceAt, PlaceSheet, Stay};
 use hosewright_words::{Words, number};
 use std::fmt::Write;
 
@@ -52,13 +55,22 @@ impl Plain for PlaceSheet {
 }
 
 impl Plain for PlaceSaid {
+    fn verdict(&self) -> Option<Verdict> {
+        gravest(&self.stopped_by)
+    }
+
     fn plain(&self, words: &Words) -> String {
-        let mut out = self.sheet.plain(words);
+        let mut out = stopped(&self.stopped_by, words) + &self.sheet.plain(words);
         for finding in &self.findings {
             let _ = writeln!(out, "{}", finding_text(finding, words));
         }
         out
     }
+}
+
+/// The gravest of what falls due; none where nothing does.
+pub(super) fn gravest(lines: &[DueLine]) -> Option<Verdict> {
+    lines.iter().map(|line| line.due.row.verdict).max()
 }
 
 /// Why and when a hose failed.
@@ -67,19 +79,25 @@ fn failure(stay: &Stay) -> Option<String> {
     Some(stay.off_date.map_or_else(|| cause.to_owned(), |day| format!("{cause} ({day})")))
 }
 
-impl Plain for MachineSheet {
+impl Plain for MachineSaid {
+    fn verdict(&self) -> Option<Verdict> {
+        gravest(&self.stopped_by)
+    }
+
     fn plain(&self, words: &Words) -> String {
-        let mut parts: Vec<String> = self.site.iter().map(|site| site.record.name.clone()).collect();
-        parts.extend([self.machine.record.name.clone(), self.machine.record.sort.clone()]);
-        if let Some(read) = &self.hours {
+        let sheet = &self.sheet;
+        let mut parts: Vec<String> = sheet.site.iter().map(|site| site.record.name.clone()).collect();
+        parts.extend([sheet.machine.record.name.clone(), sheet.machine.record.sort.clone()]);
+        if let Some(read) = &sheet.hours {
             let (hours, date) = (number(read.hours, 0), read.date.to_string());
             parts.push(words.say("show-hours", &[("hours", &hours), ("date", &date)]));
         }
-        let rows = self.places.iter().map(|row| {
+        let rows = sheet.places.iter().map(|row| {
             let codes: Vec<String> = row.hoses.iter().map(|stay| stay.code.to_string()).collect();
             let codes = if codes.is_empty() { words.say("show-no-hose", &[]) } else { codes.join(", ") };
             vec![format!("  {:>3}", row.place.record.number), codes, row.place.record.name.clone()]
         });
-        format!("{}\n{}", wrapped(&parts.join(", "), 2), columns(&rows.collect::<Vec<_>>()))
+        let name = wrapped(&parts.join(", "), 2);
+        format!("{name}\n{}{}", stopped(&self.stopped_by, words), columns(&rows.collect::<Vec<_>>()))
     }
 }

@@ -1,13 +1,16 @@
 //! `register` in plain text.
 
 use super::Plain;
-use super::place::{place, stay};
+use super::care::due_line;
+use super::check::verdict;
+use super::place::{gravest, place, stay};
 use super::sheet::headings;
 use super::text::{columns, set_in, wrapped};
 use hosewright_api::commands::register::{
     Backups, Hits, HoseShown, Imported, ListMatches, Merged, Recorded, Verified,
 };
 use hosewright_api::{ApiError, Code};
+use hosewright_core::check::Verdict;
 use hosewright_core::record::Body;
 use hosewright_store::{Hit, Status};
 use hosewright_words::{Pressure, Words, number, pressure};
@@ -139,10 +142,26 @@ fn status(status: &Status) -> &'static str {
 }
 
 impl Plain for HoseShown {
+    /// A record that contradicts itself stops like the tag of the hose does.
+    fn verdict(&self) -> Option<Verdict> {
+        let contradicted = (!self.hose.conflicts.is_empty()).then_some(Verdict::Stop);
+        gravest(&self.due).max(contradicted)
+    }
+
     fn plain(&self, words: &Words) -> String {
         let hose = &self.hose;
         let status = words.say(status(&hose.status), &[]);
         let mut out = format!("{}  {status}\n", hose.code);
+        if !hose.conflicts.is_empty() {
+            let count = hose.conflicts.len();
+            let said = format!("{} {}", verdict(Verdict::Stop, words), words.say("show-not-settled", &[("count", &count)]));
+            let _ = writeln!(out, "{}", set_in(&said, 2, 2));
+        }
+        let (stops, others): (Vec<_>, Vec<_>) =
+            self.due.iter().partition(|line| line.due.row.verdict == Verdict::Stop);
+        for line in stops {
+            let _ = writeln!(out, "{}", due_line(line, None, words));
+        }
         if let Some(made) = hose.assembly.as_ref().map(|made| &made.record) {
             if let Some(hose) = &made.spec.hose {
                 let _ = writeln!(out, "  {} {} DN{}", hose.standard, hose.kind, hose.dn);
@@ -168,12 +187,8 @@ impl Plain for HoseShown {
         for each in &hose.stays {
             let _ = writeln!(out, "{}", stay(each, &place(&each.at), words));
         }
-        for line in &self.due {
-            let what = words.say(&format!("due-what-{}", hosewright_api::key(&line.due.row.what)), &[]);
-            let day = line.due.row.due.map_or_else(|| words.say("due-no-day", &[]), |day| day.to_string());
-            let seen = line.seen.as_ref().map(|seen| format!(": {}", seen.name)).unwrap_or_default();
-            let said = format!("{} {day} {what}{seen}", super::check::verdict(line.due.row.verdict, words));
-            let _ = writeln!(out, "{}", set_in(&said, 2, 2));
+        for line in others {
+            let _ = writeln!(out, "{}", due_line(line, None, words));
         }
         for note in hose.history.iter().filter(|written| !written.void) {
             if let Body::Noted(noted) = &note.body {
@@ -193,6 +208,15 @@ fn failures(place: String, failed: u32, words: &Words) -> String {
     }
 }
 
+/// A name, and that what is on record under it contradicts itself.
+fn not_settled(name: String, unsettled: bool, words: &Words) -> String {
+    if !unsettled {
+        return name;
+    }
+    let said = words.say("search-not-settled", &[]);
+    [name, said].into_iter().filter(|part| !part.is_empty()).collect::<Vec<_>>().join("; ")
+}
+
 impl Plain for Hits {
     fn nothing(&self, words: &Words) -> Option<ApiError> {
         self.hits.is_empty().then(|| ApiError::nothing("words", words.say("search-nothing", &[])))
@@ -200,15 +224,17 @@ impl Plain for Hits {
 
     fn plain(&self, words: &Words) -> String {
         let rows = self.hits.iter().map(|hit| match hit {
-            Hit::Hose { code, at } => vec![
+            Hit::Hose { code, at, unsettled } => vec![
                 words.say("search-hose", &[]),
                 code.to_string(),
-                at.as_ref().map(place).unwrap_or_default(),
+                not_settled(at.as_ref().map(place).unwrap_or_default(), *unsettled, words),
             ],
             Hit::Place { at, failed } => {
                 vec![words.say("search-place", &[]), failures(place(at), *failed, words)]
             }
-            Hit::Machine { name, .. } => vec![words.say("search-machine", &[]), name.clone()],
+            Hit::Machine { name, unsettled, .. } => {
+                vec![words.say("search-machine", &[]), not_settled(name.clone(), *unsettled, words)]
+            }
             Hit::Site { name, .. } => vec![words.say("search-site", &[]), name.clone()],
         });
         columns(&rows.collect::<Vec<_>>())

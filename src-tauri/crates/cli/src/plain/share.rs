@@ -39,6 +39,9 @@ impl Plain for Shared {
                 [("name", &name), ("device", &device), ("count", &left_out.count), ("why", &why)];
             words.say("share-left-out", &values)
         }));
+        if self.not_settled > 0 {
+            lines.push(words.say("share-not-settled", &[("count", &self.not_settled)]));
+        }
         if let Some(last) = &self.last {
             lines.push(String::new());
             lines.push(last.plain(words));

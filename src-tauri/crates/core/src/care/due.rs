@@ -19,6 +19,8 @@ pub enum DueFor {
     Inspection,
     /// Something was seen on it: to be replaced or looked at again.
     Finding,
+    /// Its place asks more of it than it stands: to be replaced.
+    Asked,
 }
 
 impl DueFor {
@@ -29,6 +31,7 @@ impl DueFor {
             DueFor::Storage => "storage",
             DueFor::Inspection => "inspection",
             DueFor::Finding => "finding",
+            DueFor::Asked => "asked",
         }
     }
 }
@@ -59,6 +62,8 @@ pub enum DueClock {
     Hours,
     /// What was seen.
     Finding,
+    /// What its place asks.
+    Asked,
 }
 
 /// Hours of the machine against their limit.
@@ -119,6 +124,8 @@ pub struct Aged {
     pub standing: Vec<Standing>,
     /// What its machine's meter says.
     pub meter: Option<Meter>,
+    /// Its place asks more of it than it is known to stand.
+    pub too_much: bool,
 }
 
 /// One thing that falls due.
@@ -171,7 +178,34 @@ impl Aged {
             self.inspection(&rules.at(DueFor::Inspection, spot), today),
         ];
         due.extend(self.standing.first().map(|standing| found(standing, today)));
+        due.extend(self.too_much.then(|| self.asked(today)));
         due
+    }
+
+    /// What its place asks too much of it must not run on, from the day it was fitted. Where nobody knows a day of it, it
+    /// is taken to sit there since ever: a stop does not wait for a date.
+    fn asked(&self, today: NaiveDate) -> DueRow {
+        let fitted = self.on.and_then(|on| on.day);
+        let (since, from) = match fitted {
+            Some(day) => (Some(day), CountedFrom::Fitted),
+            None => self.made().unwrap_or((None, CountedFrom::Unknown)),
+        };
+        let stop_from = since.unwrap_or_default();
+        DueRow {
+            what: DueFor::Asked,
+            since,
+            counted_from: from,
+            years: None,
+            rule: None,
+            calendar: None,
+            hours: None,
+            guide_day: None,
+            finding: None,
+            due: Some(stop_from),
+            by: DueClock::Asked,
+            stop_from: Some(stop_from),
+            verdict: if stop_from <= today { Verdict::Stop } else { Verdict::Caution },
+        }
     }
 
     fn service(&self, rule: &RuleAt, today: NaiveDate) -> DueRow {
@@ -437,6 +471,20 @@ mod tests {
             seen(of(standing(Verdict::Stop, "2026-05-01"))),
             (DueFor::Finding, due("2026-05-01"), Verdict::Stop)
         );
+    }
+
+    #[test]
+    fn what_its_place_asks_too_much_of_stops_whether_or_not_a_day_of_it_is_known() {
+        let rules = Rules::new(Catalogue::embedded(), []);
+        let known = Aged { too_much: true, ..fitted("2026-01-01", "2026-02-01", None) };
+        let on = Some(OnSince { day: None, already_there: true, hours: None });
+        let unknown = Aged { too_much: true, on, ..Aged::default() };
+        for (hose, since) in [(known, Some("2026-02-01".to_owned())), (unknown, None)] {
+            let row = hose.due(&rules, &Spot::default(), day("2026-05-02")).pop().expect("a row");
+            assert_eq!((row.what, row.verdict), (DueFor::Asked, Verdict::Stop));
+            assert_eq!(row.since.map(|day| day.to_string()), since);
+            assert!(row.is_past(day("2026-05-02")), "a stop is never listed as not known");
+        }
     }
 
     #[test]

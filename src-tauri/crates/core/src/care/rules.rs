@@ -180,7 +180,7 @@ fn rows(catalogue: &Catalogue, what: DueFor) -> impl Iterator<Item = &Age> {
         DueFor::Service => Some(AgeOf::ServiceLife),
         DueFor::Storage => Some(AgeOf::AssemblyStorage),
         DueFor::Inspection => Some(AgeOf::InspectionInterval),
-        DueFor::Finding => None,
+        DueFor::Finding | DueFor::Asked => None,
     };
     catalogue.ages.iter().filter(move |age| Some(age.of) == of && age.practice == Practice::European)
 }
@@ -196,7 +196,7 @@ fn years_of(policy: &PolicySet, what: DueFor) -> Option<f64> {
         DueFor::Service => policy.service_years,
         DueFor::Storage => policy.storage_years,
         DueFor::Inspection => policy.inspection_years,
-        DueFor::Finding => None,
+        DueFor::Finding | DueFor::Asked => None,
     }
 }
 
@@ -204,7 +204,7 @@ fn hours_of(policy: &PolicySet, what: DueFor) -> Option<f64> {
     match what {
         DueFor::Service => policy.service_hours,
         DueFor::Inspection => policy.inspection_hours,
-        DueFor::Storage | DueFor::Finding => None,
+        DueFor::Storage | DueFor::Finding | DueFor::Asked => None,
     }
 }
 

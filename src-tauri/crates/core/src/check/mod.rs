@@ -17,6 +17,7 @@ mod place;
 mod rating;
 mod rivals;
 mod rules;
+mod sits;
 mod sizes;
 mod subject;
 
@@ -28,6 +29,7 @@ pub use input::CheckError;
 pub use overrides::PRUDENCE;
 pub use place::{CauseCount, Failures, OnCircuit, Way, circuit};
 pub(crate) use rules::usual_speed;
+pub use sits::too_much;
 pub(crate) use sizes::wide_enough;
 
 use crate::catalogue::Catalogue;

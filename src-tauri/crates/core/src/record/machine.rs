@@ -103,3 +103,13 @@ pub struct Place {
     #[ts(optional)]
     pub consequence: Option<u8>,
 }
+
+impl Place {
+    /// What a hose has to stand there: what is known of the place stands over the relief setting of its circuit, and that
+    /// over what the hose was once checked for, for a relief raised since then counts. A duty that any of them has is kept.
+    pub fn asks(&self, relief: Option<Bar>, before: Option<Service>) -> Service {
+        let circuit = Service { relief_bar: relief, ..Service::default() };
+        let line = Service { line: self.line, ..Service::default() };
+        self.service.clone().over(circuit.over(before.unwrap_or_default().over(line)))
+    }
+}

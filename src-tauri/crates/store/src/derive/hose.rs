@@ -72,7 +72,10 @@ pub(crate) fn facts(row: &Row<'_>) -> rusqlite::Result<Facts> {
         length_mm: row.get::<_, Option<f64>>("length_mm")?.map(Millimetres),
         new_on: rows::optional(row, "new_on")?,
         spot: spot(row)?,
-        aged: aged(row, rows::optional(row, "inspected")?, rows::json(row, "standing")?)?,
+        aged: Aged {
+            too_much: row.get("too_much")?,
+            ..aged(row, rows::optional(row, "inspected")?, rows::json(row, "standing")?)?
+        },
         grade: rows::named(row, "grade")?,
         stakes: stakes.and_then(|text| serde_json::from_str(&text).ok()),
         consequence: row.get("consequence")?,
@@ -91,7 +94,7 @@ fn spot(row: &Row<'_>) -> rusqlite::Result<Spot> {
     })
 }
 
-/// How old it is, with what was seen on it.
+/// How old it is, with what was seen on it; what its place asks is not looked at.
 fn aged(row: &Row<'_>, inspected: Option<NaiveDate>, standing: Vec<Standing>) -> rusqlite::Result<Aged> {
     let read_on: Option<NaiveDate> = rows::optional(row, "read_on")?;
     let meter = match read_on {
@@ -113,6 +116,7 @@ fn aged(row: &Row<'_>, inspected: Option<NaiveDate>, standing: Vec<Standing>) ->
         inspected,
         standing,
         meter,
+        too_much: false,
     })
 }
 
@@ -149,7 +153,11 @@ pub(super) fn project(db: &Connection, code: TagCode, rules: &Rules<'_>) -> Resu
     };
     let (state, spot) = (state(row, sat)?, spot(row)?);
     let due = if ages(spot.place.is_some(), state) {
-        aged(row, seen.inspected, standing)?.due(rules, &spot, NaiveDate::MIN)
+        let too_much = match spot.place {
+            Some(place) => super::asked::is_too_much(db, code, place)?,
+            None => false,
+        };
+        Aged { too_much, ..aged(row, seen.inspected, standing)? }.due(rules, &spot, NaiveDate::MIN)
     } else {
         Vec::new()
     };

@@ -1,10 +1,12 @@
 //! From the rows of several things to what is asked of all hoses at once: how each stands, when it falls due, and where
 //! a word is found. What an event changes here is worked out anew from the projected rows, so a rebuild gives the same.
 
+mod asked;
 mod hose;
 mod meter;
 mod search;
 
+pub(crate) use asked::question;
 pub(crate) use hose::{FACTS, Facts, facts};
 pub(crate) use search::{HOSES, MACHINES, PLACES, SITES};
 
@@ -58,6 +60,9 @@ impl Touched {
             }
             Track::Hours(machine) => {
                 self.meters.insert(*machine);
+            }
+            Track::Circuit(circuit) => {
+                self.hoses.extend(asked::on_circuit(db, *circuit)?);
             }
             Track::Site(site) => {
                 self.sites.insert(*site);

@@ -2,7 +2,7 @@
 
 use super::{PlaceAt, Stay, Written, stay, written};
 use crate::{Error, Register, rows};
-use hosewright_core::record::{About, Body, DeviceId, EventRef, MachineId, PieceId, PlaceId, Scope};
+use hosewright_core::record::{About, Body, DeviceId, EventRef, MachineId, PieceId, PlaceId, Scope, Track};
 use hosewright_core::tag::TagCode;
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -51,6 +51,8 @@ pub struct Told {
     pub by: Option<String>,
     /// The hose that it is about, where it is about one.
     pub hose: Option<TagCode>,
+    /// The name that was told, where a name was.
+    pub says: Option<String>,
 }
 
 impl Register {
@@ -121,12 +123,44 @@ impl Register {
     }
 }
 
+impl Register {
+    /// What contradicts itself about one thing, by time; nothing where it is settled.
+    ///
+    /// # Errors
+    /// The register can not be read.
+    pub fn contradicting(&self, track: &Track) -> Result<Vec<Written>, Error> {
+        let track = track.to_string();
+        let mut statement = self.db.prepare_cached("SELECT event FROM conflict WHERE track = ?1")?;
+        let named = statement.query_map([&track], |row| rows::parsed(row, "event"))?;
+        let named: Vec<EventRef> = named.collect::<Result<_, _>>()?;
+        if named.is_empty() {
+            return Ok(Vec::new());
+        }
+        let mut events = written::of_tracks(&self.db, &[track])?;
+        events.retain(|written| named.contains(&written.event));
+        Ok(events)
+    }
+}
+
 fn told(written: &Written) -> Told {
     Told {
         kind: kind(&written.body),
         device: written.event.device,
         by: written.by.clone(),
         hose: named(&written.body).hose,
+        says: says(&written.body),
+    }
+}
+
+/// The name that a body gives to what it is about; none where it gives none.
+fn says(body: &Body) -> Option<String> {
+    match body {
+        Body::DeviceNamed(named) => Some(named.name.clone()),
+        Body::SiteNamed(site) => Some(site.name.clone()),
+        Body::MachineSet(machine) => Some(machine.name.clone()),
+        Body::CircuitSet(circuit) => Some(circuit.name.clone()),
+        Body::PlaceSet(place) => Some(place.name.clone()),
+        _ => None,
     }
 }
 

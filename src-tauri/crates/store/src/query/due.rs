@@ -6,6 +6,7 @@ use crate::{Error, Register, rows};
 use chrono::NaiveDate;
 use hosewright_core::care::{DueFor, DueRow, Rules};
 use hosewright_core::catalogue::Stake;
+use hosewright_core::check::{Question, Verdict};
 use hosewright_core::quantity::Dn;
 use hosewright_core::record::{EventRef, MachineId, PlaceId, PolicySet, SiteId};
 use hosewright_core::tag::TagCode;
@@ -68,6 +69,8 @@ pub struct DueAsk {
     pub place: Option<PlaceId>,
     /// Of this hose.
     pub code: Option<TagCode>,
+    /// That must not run on.
+    pub stopped: bool,
     /// Due by that day, or on a day that is not known.
     pub until: Option<NaiveDate>,
     /// So many from the first are left out.
@@ -80,7 +83,8 @@ impl DueAsk {
     /// Whether a thing that falls due is of a kind that is asked for, and by that day.
     fn wants(&self, row: &DueRow) -> bool {
         let is_of_kind = self.what.is_empty() || self.what.contains(&row.what);
-        is_of_kind && self.until.is_none_or(|until| row.due.is_none_or(|due| due <= until))
+        let is_so_grave = !self.stopped || row.verdict == Verdict::Stop;
+        is_of_kind && is_so_grave && self.until.is_none_or(|until| row.due.is_none_or(|due| due <= until))
     }
 }
 
@@ -95,6 +99,8 @@ pub struct DueCounts {
     pub unknown: u32,
     /// Of the past, what must not run on.
     pub stopped: u32,
+    /// Hoses of which something is past or stopped, each counted once.
+    pub hoses: u32,
     /// In the next 30 days.
     pub within_30: u32,
     /// In the next 90 days.
@@ -112,6 +118,8 @@ pub struct DueSite {
     pub name: String,
     /// The day has come.
     pub past: u32,
+    /// Of the past, what must not run on.
+    pub stopped: u32,
     /// No day is known.
     pub unknown: u32,
     /// In the next 90 days.
@@ -127,26 +135,28 @@ pub struct AgeCount {
     pub count: u32,
 }
 
-/// Hoses on machines whose day of service life has come. One of no known age has no such day: it is not among them.
+/// Hoses that are to be replaced by now, each counted once: past their age, stored too long, found wanting, asked too much
+/// of, or stopped by whatever it is. One of no known age has no day that could have come: it is not among them.
 #[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, JsonSchema, TS)]
 pub struct Overdue {
     /// All of them.
     pub hoses: u32,
     /// Those of each machine that has any.
     pub machines: BTreeMap<MachineId, u32>,
+    /// Those that stop their machine, of each machine that is stopped.
+    pub stopped: BTreeMap<MachineId, u32>,
 }
 
+/// What is done about by replacing the hose.
+const REPLACED: &str = "('service', 'storage', 'finding', 'asked')";
+
 impl Register {
-    /// What falls due, what has no known day first and then by day.
+    /// What falls due: what must not run on first, then what has no known day, then by day.
     ///
     /// # Errors
     /// The register can not be read.
     pub fn due(&self, on: NaiveDate, ask: &DueAsk, rules: &Rules<'_>) -> Result<Vec<Due>, Error> {
-        let (sql, values) = listed(ask);
-        let mut statement = self.db.prepare_cached(&sql)?;
-        let keys: Vec<(TagCode, String)> = statement
-            .query_map(params_from_iter(values), |row| Ok((rows::parsed(row, "code")?, row.get("what")?)))?
-            .collect::<Result<_, _>>()?;
+        let keys = self.due_keys(on, ask)?;
         let codes: Vec<String> = keys.iter().map(|(code, _)| code.to_string()).collect();
         let mut known: HashMap<TagCode, (Facts, Vec<DueRow>)> = HashMap::new();
         for facts in facts_of(&self.db, &codes)? {
@@ -161,6 +171,36 @@ impl Register {
         Ok(found.collect())
     }
 
+    /// The keys of a page, those of what must not run on first.
+    fn due_keys(&self, on: NaiveDate, ask: &DueAsk) -> Result<Vec<(TagCode, String)>, Error> {
+        let mut keys = self.keys(&stops(on, ask, ask.limit, ask.offset))?;
+        if ask.stopped {
+            return Ok(keys);
+        }
+        let limit = ask.limit.map(|limit| limit.saturating_sub(u32::try_from(keys.len()).unwrap_or(u32::MAX)));
+        let before = match ask.offset {
+            0 => 0,
+            _ => u32::try_from(self.keys(&stops(on, ask, Some(ask.offset), 0))?.len()).unwrap_or(u32::MAX),
+        };
+        keys.extend(self.keys(&others(on, ask, limit, ask.offset - before))?);
+        Ok(keys)
+    }
+
+    fn keys(&self, (sql, values): &(String, Vec<Value>)) -> Result<Vec<(TagCode, String)>, Error> {
+        let mut statement = self.db.prepare_cached(sql)?;
+        let keys = statement
+            .query_map(params_from_iter(values), |row| Ok((rows::parsed(row, "code")?, row.get("what")?)))?;
+        Ok(keys.collect::<Result<_, _>>()?)
+    }
+
+    /// What the check is asked of a hose that sits at that place; none where nobody knows the hose or the place.
+    ///
+    /// # Errors
+    /// The register can not be read.
+    pub fn asked_of(&self, code: TagCode, place: PlaceId) -> Result<Option<Question>, Error> {
+        derive::question(&self.db, code, place)
+    }
+
     /// How much of what is asked for falls due; its page and day are not looked at.
     ///
     /// # Errors
@@ -171,6 +211,7 @@ impl Register {
             "SELECT count(*) AS total, count(*) FILTER (WHERE day = '') AS unknown,
                     count(*) FILTER (WHERE day > '' AND day <= :on) AS past,
                     count(*) FILTER (WHERE stop_day <= :on) AS stopped,
+                    count(DISTINCT code) FILTER (WHERE day > '' AND day <= :on) AS hoses,
                     count(*) FILTER (WHERE day > :on AND day <= :d30) AS within_30,
                     count(*) FILTER (WHERE day > :on AND day <= :d90) AS within_90,
                     count(*) FILTER (WHERE day > :on AND day <= :d365) AS within_365
@@ -185,6 +226,7 @@ impl Register {
                 past: row.get("past")?,
                 unknown: row.get("unknown")?,
                 stopped: row.get("stopped")?,
+                hoses: row.get("hoses")?,
                 within_30: row.get("within_30")?,
                 within_90: row.get("within_90")?,
                 within_365: row.get("within_365")?,
@@ -192,7 +234,7 @@ impl Register {
         })?)
     }
 
-    /// How much falls due on each site, the one with most past first.
+    /// How much falls due on each site, the one with most stopped first, then with most past.
     ///
     /// # Errors
     /// The register can not be read.
@@ -201,9 +243,10 @@ impl Register {
         let sql = format!(
             "SELECT d.site, coalesce(t.name, '') AS name, count(*) FILTER (WHERE day = '') AS unknown,
                     count(*) FILTER (WHERE day > '' AND day <= :on) AS past,
+                    count(*) FILTER (WHERE stop_day <= :on) AS stopped,
                     count(*) FILTER (WHERE day > :on AND day <= :d90) AS within_90
              FROM due d LEFT JOIN site t ON t.site = d.site
-             WHERE {condition} GROUP BY d.site ORDER BY past DESC, within_90 DESC, name"
+             WHERE {condition} GROUP BY d.site ORDER BY stopped DESC, past DESC, within_90 DESC, name"
         );
         let sql = dated(&sql, &mut values, on, &[(":on", 0), (":d90", 90)]);
         let mut statement = self.db.prepare_cached(&sql)?;
@@ -212,6 +255,7 @@ impl Register {
                 site: rows::optional(row, "site")?,
                 name: row.get("name")?,
                 past: row.get("past")?,
+                stopped: row.get("stopped")?,
                 unknown: row.get("unknown")?,
                 within_90: row.get("within_90")?,
             })
@@ -219,15 +263,16 @@ impl Register {
         Ok(sites.collect::<Result<_, _>>()?)
     }
 
-    /// How many hoses on machines are past their limit of service life.
+    /// How many hoses are to be replaced by now, and how many of them stop which machine.
     ///
     /// # Errors
     /// The register can not be read.
     pub fn overdue(&self, on: NaiveDate) -> Result<Overdue, Error> {
-        let mut statement = self.db.prepare_cached(
-            "SELECT machine, count(*) AS hoses FROM due
-             WHERE what = 'service' AND day > '' AND day <= ?1 GROUP BY machine",
-        )?;
+        let mut statement = self.db.prepare_cached(&format!(
+            "SELECT machine, count(DISTINCT code) AS hoses,
+                    count(DISTINCT code) FILTER (WHERE stop_day <= ?1) AS stopped
+             FROM due WHERE (what IN {REPLACED} AND day > '' AND day <= ?1) OR stop_day <= ?1 GROUP BY machine"
+        ))?;
         let mut overdue = Overdue::default();
         let mut found = statement.query([on.to_string()])?;
         while let Some(row) = found.next()? {
@@ -235,6 +280,10 @@ impl Register {
             overdue.hoses += hoses;
             if let Some(machine) = rows::optional(row, "machine")? {
                 overdue.machines.insert(machine, hoses);
+                let stopped: u32 = row.get("stopped")?;
+                if stopped > 0 {
+                    overdue.stopped.insert(machine, stopped);
+                }
             }
         }
         Ok(overdue)
@@ -325,17 +374,42 @@ fn facts_of(db: &Connection, codes: &[String]) -> Result<Vec<Facts>, Error> {
     Ok(facts.collect::<Result<_, _>>()?)
 }
 
-/// The question for the keys of a page, in order.
-fn listed(ask: &DueAsk) -> (String, Vec<Value>) {
+/// The question for so many of the keys of what must not run on, the longest stopped first.
+fn stops(on: NaiveDate, ask: &DueAsk, limit: Option<u32>, offset: u32) -> (String, Vec<Value>) {
     let (mut condition, mut values) = condition(ask);
+    until(ask, &mut condition, &mut values);
+    values.push(on.to_string().into());
+    // The second condition is that of the index, which has them in this order.
+    condition += &format!(" AND d.stop_day <= ?{} AND d.stop_day < '9999-12-31'", values.len());
+    paged(&condition, "d.stop_day, d.machine, d.code, d.what", limit, offset, values)
+}
+
+/// The question for so many of the keys of all else, in order.
+fn others(on: NaiveDate, ask: &DueAsk, limit: Option<u32>, offset: u32) -> (String, Vec<Value>) {
+    let (mut condition, mut values) = condition(ask);
+    until(ask, &mut condition, &mut values);
+    values.push(on.to_string().into());
+    condition += &format!(" AND +d.stop_day > ?{}", values.len());
+    paged(&condition, "d.day, d.what, d.code", limit, offset, values)
+}
+
+fn until(ask: &DueAsk, condition: &mut String, values: &mut Vec<Value>) {
     if let Some(until) = ask.until {
         values.push(until.to_string().into());
-        condition += &format!(" AND d.day <= ?{}", values.len());
+        *condition += &format!(" AND d.day <= ?{}", values.len());
     }
-    let limit = ask.limit.map_or(-1, i64::from);
+}
+
+fn paged(
+    condition: &str,
+    order: &str,
+    limit: Option<u32>,
+    offset: u32,
+    values: Vec<Value>,
+) -> (String, Vec<Value>) {
+    let limit = limit.map_or(-1, i64::from);
     let sql = format!(
-        "SELECT d.code, d.what FROM due d WHERE {condition} ORDER BY d.day, d.what, d.code LIMIT {limit} OFFSET {}",
-        ask.offset
+        "SELECT d.code, d.what FROM due d WHERE {condition} ORDER BY {order} LIMIT {limit} OFFSET {offset}"
     );
     (sql, values)
 }
@@ -385,8 +459,8 @@ impl Register {
     ///
     /// # Errors
     /// The register can not be read.
-    pub fn due_plan(&self, ask: &DueAsk) -> Result<Vec<String>, Error> {
-        let (sql, values) = listed(ask);
+    pub fn due_plan(&self, on: NaiveDate, ask: &DueAsk) -> Result<Vec<String>, Error> {
+        let (sql, values) = others(on, ask, ask.limit, ask.offset);
         super::plan(&self.db, &sql, params_from_iter(values))
     }
 }

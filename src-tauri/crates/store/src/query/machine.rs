@@ -26,21 +26,6 @@ pub struct MachineSheet {
     pub circuits: Vec<Versioned<Circuit>>,
     /// Its places, by number.
     pub places: Vec<PlaceRow>,
-    /// What was seen on its hoses that stops it, by place.
-    pub stopped_by: Vec<StoppedBy>,
-}
-
-/// Something seen on a hose that stops its machine.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema, TS)]
-pub struct StoppedBy {
-    /// The place.
-    pub place: PlaceId,
-    /// The hose.
-    pub code: TagCode,
-    /// What was seen, by the sign's code.
-    pub sign: String,
-    /// When.
-    pub seen_on: NaiveDate,
 }
 
 /// The last inspection of the hose that sits at a place.
@@ -91,14 +76,12 @@ impl Register {
         let Some((machine, site)) = statement.query_row([&id], machine_and_site).optional()? else {
             return Ok(None);
         };
-        let places = places(&self.db, &id)?;
         Ok(Some(MachineSheet {
             machine,
             site,
             hours: hours(&self.db, &id)?,
             circuits: circuits(&self.db, &id)?,
-            stopped_by: stopped_by(&places),
-            places,
+            places: places(&self.db, &id)?,
         }))
     }
 }
@@ -194,20 +177,4 @@ fn stands(db: &Connection, code: &TagCode) -> Result<(Option<PlaceInspected>, Op
         Ok((inspected, due))
     });
     Ok(found.optional()?.unwrap_or((None, None)))
-}
-
-fn stopped_by(places: &[PlaceRow]) -> Vec<StoppedBy> {
-    let stops = places.iter().flat_map(|row| {
-        let standing = row.inspected.iter().flat_map(|inspected| &inspected.standing);
-        let code = row.hoses.last().map(|stay| stay.code);
-        standing.filter(|standing| standing.grade == Verdict::Stop).filter_map(move |standing| {
-            Some(StoppedBy {
-                place: row.place.record.place,
-                code: code?,
-                sign: standing.sign.clone(),
-                seen_on: standing.seen_on,
-            })
-        })
-    });
-    stops.collect()
 }

@@ -27,7 +27,7 @@ pub use due::{AgeCount, Due, DueAsk, DueCounts, DueHose, DueSite, Overdue};
 pub use hose::{Hose, HoseInspection, HoseNote, HoseOverride, HosePhoto, Status};
 pub use hoses::{HoseFilter, HoseRow, HoseSort, HoseState, HosesGlance};
 pub use list::{MachineRow, SiteRow};
-pub use machine::{MachineSheet, PlaceDue, PlaceInspected, PlaceRow, StoppedBy};
+pub use machine::{MachineSheet, PlaceDue, PlaceInspected, PlaceRow};
 pub(crate) use place::place_at;
 pub use place::{PlaceAt, PlaceSheet, Sister};
 pub use search::Hit;

@@ -20,6 +20,8 @@ pub enum Hit {
         code: TagCode,
         /// Where it sits, if it is fitted.
         at: Option<PlaceAt>,
+        /// What is on record of it contradicts itself.
+        unsettled: bool,
     },
     /// A place.
     Place {
@@ -36,6 +38,8 @@ pub enum Hit {
         name: String,
         /// What people call its site.
         site_name: Option<String>,
+        /// What is on record of it contradicts itself.
+        unsettled: bool,
     },
     /// A site.
     Site {
@@ -99,6 +103,7 @@ fn hit(row: &Row<'_>) -> rusqlite::Result<Hit> {
                 Some(_) => Some(super::place::place_at(row)?),
                 None => None,
             },
+            unsettled: row.get("unsettled")?,
         }
     } else if number >= PLACES {
         Hit::Place { at: super::place::place_at(row)?, failed: row.get("failed")? }
@@ -107,6 +112,7 @@ fn hit(row: &Row<'_>) -> rusqlite::Result<Hit> {
             machine: rows::parsed(row, "machine")?,
             name: row.get("machine_name")?,
             site_name: row.get("site_name")?,
+            unsettled: row.get("unsettled")?,
         }
     } else {
         Hit::Site { site: rows::parsed(row, "site")?, name: row.get("site_name")? }

@@ -71,6 +71,8 @@ stake-not-said = nicht angegeben
 # Fälligkeiten, Regeln, Prüfungen und Begehungen, auf der Befehlszeile und auf Papier.
 due-what-finding = gesehen
 due-finding = An Schlauchleitung { $code } gesehen: { $machine }, { $place }
+due-what-asked = überfordert
+due-asked = Stelle verlangt mehr, als Schlauch { $code } aushält: { $machine }, { $place }
 due-chance-life = Ausfallwahrscheinlichkeit in den nächsten { $days } Tagen, aus den Lebensdauern der eigenen Flotte ({ $failures } Ausfälle), mal Schwere (1 bis 5).
 due-chance-age = Zu wenige Ausfälle für eine Wahrscheinlichkeit ({ $failures }; nötig sind { $needed }): der in { $days } Tagen verbrauchte Anteil der Altersgrenze, mal Schwere (1 bis 5).
 due-hours = { $run } von { $limit } h bei { $rate } h je Tag

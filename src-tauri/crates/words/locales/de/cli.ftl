@@ -170,6 +170,12 @@ due-heading = Stand { $on }: { $count ->
 }.
 due-cut = { $shown } von { $count }; --all zeigt alle.
 due-no-day = kein Tag bekannt
+search-not-settled = nicht geklärt
+due-stopped = { $count ->
+    [one] Einer darf nicht weiterlaufen; er steht zuerst.
+   *[other] { $count } dürfen nicht weiterlaufen; sie stehen zuerst.
+}
+show-not-settled = NICHT GEKLÄRT: { $count } Einträge zu diesem Schlauch widersprechen sich. Bis jemand es auf der Seite des Schlauchs klärt, steht hier der spätere.
 due-what-service = ersetzen
 due-what-storage = gelagert
 due-what-inspection = prüfen

@@ -57,3 +57,7 @@ share-empty = Ein Segment enthält mindestens ein Ereignis
 share-unreadable = Was das Segment enthält, ist nicht zu lesen: Ein neueres Programm hat es gemacht, oder es ist gefälscht
 share-choose-first = Es ist noch keine Ablage gewählt: share set sagt, wo die der Flotte ist
 share-join-first = Dieses Gerät gehört zu keiner Flotte: zuerst eine gründen oder einer beitreten
+share-not-settled = { $count ->
+    [one] 1 Sache ist nicht geklärt: Geräte haben sie auf zwei Arten gesagt. Ein Mensch klärt sie dort, wo sie steht.
+   *[other] { $count } Sachen sind nicht geklärt: Geräte haben sie auf zwei Arten gesagt. Ein Mensch klärt sie dort, wo sie stehen.
+}

@@ -38,6 +38,7 @@ due-no-ages = Noch ist kein Alter bekannt.
 due-unknown = Alter nicht bekannt
 due-unknown-why = Kein Tag der Herstellung, Fertigung oder des Einbaus ist erfasst. Sie zählen nie als jung: Presshülse und Aufdruck ansehen.
 due-past = Über der Grenze
+due-stopped-title = Gestoppt
 due-within-30 = In 30 Tagen
 due-within-90 = In 90 Tagen
 due-within-365 = In 12 Monaten
@@ -70,7 +71,10 @@ due-row-yours = eigene { $years } J{ $stop ->
     [yes] , ein Stopp
    *[no] {""}
   }
-due-row-guide = Richtwert { $years } J, { $source }
+due-row-guide = Richtwert { $years } J
+due-row-asked = durch das, was die Stelle verlangt
+due-row-risk = { $chance } × { $of }
+due-guide-sources = Richtwert: { $sources }
 due-row-consequence = Folge { $of } von 5: { $why }
 due-hours-no-hours-at-fitting = Stunden zählen nicht: beim Einbau keine erfasst
 due-hours-no-reading = Stunden zählen nicht: noch keine abgelesen
@@ -110,6 +114,7 @@ due-plan-then = { $count ->
     [one] { $shown } Schlauchleitung über ihrer Grenze
    *[other] { $shown } Schlauchleitungen über ihrer Grenze
   }
+due-plan-then-stopped = { $stopped } gestoppt, insgesamt { $shown } überfällig
 due-open = { $machine } öffnen
 due-open-then = Stelle { $number }, { $name }
 

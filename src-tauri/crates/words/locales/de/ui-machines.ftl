@@ -58,6 +58,10 @@ machines-hoses = { $count ->
    *[other] { $shown } Schlauchleitungen
 }
 machines-past = { $shown } über Grenze
+machines-stopped-count = { $shown } gestoppt
+machines-row-stopped = gestoppt
+machines-row-unsettled = nicht geklärt
+machines-conflict = Zwei Geräte haben diese Maschine verschieden erfasst. Bis ein Mensch sagt, was gilt, steht hier das Spätere.
 machines-hit-place = Stelle { $number }, { $name }
 machines-hit-loose = An keiner Maschine
 machines-hit-site = Standort
@@ -105,6 +109,7 @@ machines-no-places = Noch keine Stelle. Die Stellen, an denen Schlauchleitungen 
 machines-place-empty = keine Schlauchleitung erfasst
 machines-place-several = { $shown } Schlauchleitungen erfasst
 machines-reason-past = über Grenze
+machines-reason-stopped = gestoppt
 machines-reason-failed = ausgefallen, nicht ersetzt
 machines-reason-job = Auftrag offen
 machines-over = zu viel verlangt

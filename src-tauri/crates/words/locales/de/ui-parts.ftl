@@ -95,6 +95,12 @@ scale-narrower = Schmaler
 scale-wider = Breiter
 scale-keep = Maßstab sichern
 scale-keep-then = Etiketten erscheinen dann in wahrer Größe
+not-settled-name = Nicht geklärt
+not-settled = { $count ->
+    [one] { $shown } nicht geklärt
+   *[other] { $shown } nicht geklärt
+  }
+not-settled-note = Geräte haben es auf zwei Arten gesagt; bis ein Mensch es klärt, steht hier das Spätere
 
 take-back = Zurücknehmen
 take-back-not = Lassen, wie es ist

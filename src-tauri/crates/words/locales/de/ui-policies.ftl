@@ -49,6 +49,18 @@ policies-keep-then = sie gilt von jetzt an, auf jedem Gerät
 policies-remove = Regel wegnehmen
 policies-remove-note = die weitere gilt
 policies-effect-word = WIRKUNG
+policies-effect-longer = LÄNGER ALS DER RICHTWERT
+policies-effect-later = SPÄTER ALS JETZT
+policies-effect-longer-how = { $count ->
+    [0] Keine Schlauchleitung verlässt die Liste der überfälligen.
+    [one] { $off } Schlauchleitung verlässt die Liste der überfälligen.
+   *[other] { $off } Schlauchleitungen verlassen die Liste der überfälligen.
+  } { $over ->
+    [0] {""}
+    [one] { $guide } Tag läge nach dem des Richtwerts. Die Schlauchleitung wird davon nicht jünger.
+   *[other] { $guide } Tage lägen nach denen des Richtwerts. Die Schlauchleitungen werden davon nicht jünger.
+  }
+policies-pick-first = Erst wählen, wo sie gilt.
 policies-effect = { $count ->
     [0] Kein Tag verschiebt sich, von { $hoses } Schlauchleitungen, für die sie gilt.
     [one] { $moved } Tag verschiebt sich, von { $hoses } Schlauchleitungen, für die sie gilt.

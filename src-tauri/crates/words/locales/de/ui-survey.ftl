@@ -29,7 +29,9 @@ off-note = ohne neue
 off-day = Tag des Ausbaus
 off-picked = diese
 machines-stopped = GESTOPPT
-machines-stopped-how = Ein Befund stoppt diese Maschine. Sie bleibt gestoppt, bis die Schlauchleitung ausgebaut oder die Inspektion gestrichen ist.
+machines-stopped-how = Etwas an dieser Maschine darf nicht weiterlaufen. Sie bleibt gestoppt, bis alles davon behoben ist: die Schlauchleitung ausgebaut, die Inspektion gestrichen oder die Regel oder die Angaben der Stelle geändert.
+machines-stopped-rule = Über der eigenen Grenze, die ein Stopp ist
+hose-stopped-how = Diese Schlauchleitung darf nicht weiterlaufen.
 machines-stopped-seen = gesehen { $day } · { $code }
 
 ## Der Rundgang

@@ -71,6 +71,8 @@ stake-not-said = nobody has said
 # What falls due, rules, inspections and surveys, on the command line and on papers.
 due-what-finding = seen
 due-finding = Seen on hose { $code }: { $machine }, { $place }
+due-what-asked = asked too much
+due-asked = Place asks more than hose { $code } stands: { $machine }, { $place }
 due-chance-life = Chance of failing in the next { $days } days, from the lives of this fleet's own hoses ({ $failures } failures), times how bad it would be (1 to 5).
 due-chance-age = Too few failures for a chance ({ $failures }; it takes { $needed }): the part of its limit of age used up in { $days } days, times how bad it would be (1 to 5).
 due-hours = { $run } of { $limit } h at { $rate } h a day

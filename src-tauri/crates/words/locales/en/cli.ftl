@@ -170,6 +170,12 @@ due-heading = As of { $on }: { $count ->
 }.
 due-cut = { $shown } of { $count }; --all shows all.
 due-no-day = no day known
+search-not-settled = not settled
+due-stopped = { $count ->
+    [one] One must not run on; it stands first.
+   *[other] { $count } must not run on; they stand first.
+}
+show-not-settled = NOT SETTLED: { $count } events about this hose contradict each other. Until a person settles it on the hose's page, what is shown is the later of them.
 due-what-service = replace
 due-what-storage = stored
 due-what-inspection = inspect

@@ -57,3 +57,7 @@ share-empty = a segment holds at least one event
 share-unreadable = what the segment holds can not be read: it was made by a newer program or forged
 share-choose-first = no storage is chosen yet: share set tells where the fleet's is
 share-join-first = this device belongs to no fleet: begin one or join one first
+share-not-settled = { $count ->
+    [one] 1 thing is not settled: devices told it in two ways. A person settles it where it stands.
+   *[other] { $count } things are not settled: devices told them in two ways. A person settles them where they stand.
+}

@@ -38,6 +38,7 @@ due-no-ages = No age is known yet.
 due-unknown = Age not known
 due-unknown-why = No day of make, assembly or fitting is recorded. They are never counted as young: look at the ferrule and the print.
 due-past = Past the limit
+due-stopped-title = Stopped
 due-within-30 = Within 30 days
 due-within-90 = Within 90 days
 due-within-365 = Within 12 months
@@ -70,7 +71,10 @@ due-row-yours = yours { $years } y{ $stop ->
     [yes] , a stop
    *[no] {""}
   }
-due-row-guide = guide { $years } y, { $source }
+due-row-guide = guide { $years } y
+due-row-asked = by what its place asks
+due-row-risk = { $chance } × { $of }
+due-guide-sources = Guide: { $sources }
 due-row-consequence = consequence { $of } of 5: { $why }
 due-hours-no-hours-at-fitting = hours do not count: none on record when it was fitted
 due-hours-no-reading = hours do not count: none read yet
@@ -110,6 +114,7 @@ due-plan-then = { $count ->
     [one] { $shown } hose past its limit
    *[other] { $shown } hoses past their limit
   }
+due-plan-then-stopped = { $stopped } stopped, { $shown } past in all
 due-open = Open { $machine }
 due-open-then = place { $number }, { $name }
 

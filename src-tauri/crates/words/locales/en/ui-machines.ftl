@@ -58,6 +58,10 @@ machines-hoses = { $count ->
    *[other] { $shown } hoses
 }
 machines-past = { $shown } past limit
+machines-stopped-count = { $shown } stopped
+machines-row-stopped = stopped
+machines-row-unsettled = not settled
+machines-conflict = Two devices wrote this machine differently. Until a person says which stands, the later is shown.
 machines-hit-place = Place { $number }, { $name }
 machines-hit-loose = On no machine
 machines-hit-site = Site
@@ -105,6 +109,7 @@ machines-no-places = No place yet. Number the places where a hose sits, as on th
 machines-place-empty = no hose on record
 machines-place-several = { $shown } hoses on record
 machines-reason-past = past limit
+machines-reason-stopped = stopped
 machines-reason-failed = failed, not replaced
 machines-reason-job = job open
 machines-over = asked too much

@@ -97,6 +97,12 @@ scale-narrower = Narrower
 scale-wider = Wider
 scale-keep = Keep the scale
 scale-keep-then = labels then show at true size
+not-settled-name = Not settled
+not-settled = { $count ->
+    [one] { $shown } not settled
+   *[other] { $shown } not settled
+  }
+not-settled-note = devices told it in two ways; until a person settles it, the later is shown
 
 # What was done a moment ago, and what is on record and is to count no more
 take-back = Take it back

@@ -49,6 +49,18 @@ policies-keep-then = it holds from now on, on every device
 policies-remove = Take the rule away
 policies-remove-note = the wider rule holds
 policies-effect-word = EFFECT
+policies-effect-longer = LONGER THAN THE GUIDE
+policies-effect-later = LATER THAN NOW
+policies-effect-longer-how = { $count ->
+    [0] No hose leaves the list of what is past.
+    [one] { $off } hose leaves the list of what is past.
+   *[other] { $off } hoses leave the list of what is past.
+  } { $over ->
+    [0] {""}
+    [one] { $guide } day would lie past that of the guide. The hose is no younger for it.
+   *[other] { $guide } days would lie past those of the guide. The hoses are no younger for it.
+  }
+policies-pick-first = Choose where it holds first.
 policies-effect = { $count ->
     [0] No day moves, of { $hoses } hoses that it holds for.
     [one] { $moved } day moves, of { $hoses } hoses that it holds for.

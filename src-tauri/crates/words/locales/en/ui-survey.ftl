@@ -29,7 +29,9 @@ off-note = without a new one
 off-day = Day it came off
 off-picked = this
 machines-stopped = STOPPED
-machines-stopped-how = A finding stops this machine. It stays stopped until the hose is off, or the inspection is struck out.
+machines-stopped-how = Something on this machine must not run on. It stays stopped until each of these is put right: the hose is off, the inspection is struck out, or the rule or what the place asks is changed.
+machines-stopped-rule = Past the owner’s limit, which is a stop
+hose-stopped-how = This hose must not run on.
 machines-stopped-seen = seen { $day } · { $code }
 
 ## The walk

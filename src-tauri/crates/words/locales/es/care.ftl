@@ -71,6 +71,8 @@ stake-not-said = no se ha dicho
 # Vencimientos, reglas, inspecciones y recorridos, en la línea de órdenes y en papel.
 due-what-finding = visto
 due-finding = Visto en la manguera { $code }: { $machine }, { $place }
+due-what-asked = exigido de más
+due-asked = El puesto exige más de lo que aguanta la manguera { $code }: { $machine }, { $place }
 due-chance-life = Probabilidad de fallo en los próximos { $days } días, según la vida de las mangueras propias ({ $failures } fallos), por su gravedad (1 a 5).
 due-chance-age = Muy pocos fallos para una probabilidad ({ $failures }; hacen falta { $needed }): la parte del límite de edad consumida en { $days } días, por su gravedad (1 a 5).
 due-hours = { $run } de { $limit } h a { $rate } h por día

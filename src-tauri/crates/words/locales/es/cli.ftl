@@ -170,6 +170,12 @@ due-heading = A fecha de { $on }: { $count ->
 }.
 due-cut = { $shown } de { $count }; --all muestra todas.
 due-no-day = sin fecha conocida
+search-not-settled = sin resolver
+due-stopped = { $count ->
+    [one] Una no debe seguir en marcha; va primero.
+   *[other] { $count } no deben seguir en marcha; van primero.
+}
+show-not-settled = SIN RESOLVER: { $count } registros de esta manguera se contradicen. Hasta que una persona lo resuelva en la página de la manguera, se muestra el más reciente.
 due-what-service = sustituir
 due-what-storage = almacenada
 due-what-inspection = inspeccionar

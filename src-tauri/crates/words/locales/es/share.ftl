@@ -63,3 +63,7 @@ share-empty = un segmento contiene al menos un evento
 share-unreadable = lo que contiene el segmento no se puede leer: lo hizo un programa más nuevo o es falso
 share-choose-first = aún no se ha elegido ningún almacén: share set dice dónde está el de la flota
 share-join-first = este dispositivo no pertenece a ninguna flota: primero empezar una o unirse a una
+share-not-settled = { $count ->
+    [one] 1 cosa está sin resolver: los dispositivos la contaron de dos maneras. La resuelve una persona donde consta.
+   *[other] { $count } cosas están sin resolver: los dispositivos las contaron de dos maneras. Las resuelve una persona donde constan.
+}

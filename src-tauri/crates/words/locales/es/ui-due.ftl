@@ -38,6 +38,7 @@ due-no-ages = Aún no se conoce ninguna edad.
 due-unknown = Edad desconocida
 due-unknown-why = No consta fecha de fabricación, ensamblaje ni montaje. Nunca cuentan como jóvenes: mirar el casquillo y la impresión.
 due-past = Fuera de plazo
+due-stopped-title = Paradas
 due-within-30 = En 30 días
 due-within-90 = En 90 días
 due-within-365 = En 12 meses
@@ -70,7 +71,10 @@ due-row-yours = límite propio, años: { $years }{ $stop ->
     [yes] , obliga a parar
    *[no] {""}
   }
-due-row-guide = límite orientativo, años: { $years }, { $source }
+due-row-guide = límite orientativo, años: { $years }
+due-row-asked = por lo que exige su sitio
+due-row-risk = { $chance } × { $of }
+due-guide-sources = Orientativo: { $sources }
 due-row-consequence = consecuencia { $of } de 5: { $why }
 due-hours-no-hours-at-fitting = las horas no cuentan: no constan al montarla
 due-hours-no-reading = las horas no cuentan: aún no hay lectura
@@ -110,6 +114,7 @@ due-plan-then = { $count ->
     [one] { $shown } manguera fuera de plazo
    *[other] { $shown } mangueras fuera de plazo
   }
+due-plan-then-stopped = { $stopped } paradas, { $shown } vencidas en total
 due-open = Abrir { $machine }
 due-open-then = sitio { $number }, { $name }
 

@@ -58,6 +58,10 @@ machines-hoses = { $count ->
    *[other] { $shown } mangueras
 }
 machines-past = { $shown } fuera de plazo
+machines-stopped-count = paradas: { $shown }
+machines-row-stopped = parada
+machines-row-unsettled = sin resolver
+machines-conflict = Dos dispositivos anotaron esta máquina de forma distinta. Hasta que una persona diga cuál vale, se muestra lo más reciente.
 machines-hit-place = Sitio { $number }, { $name }
 machines-hit-loose = En ninguna máquina
 machines-hit-site = Sede
@@ -105,6 +109,7 @@ machines-no-places = Aún no hay sitios. Numerar los sitios donde va una manguer
 machines-place-empty = no consta manguera
 machines-place-several = constan { $shown } mangueras
 machines-reason-past = fuera de plazo
+machines-reason-stopped = parada
 machines-reason-failed = falló, sin sustituir
 machines-reason-job = trabajo abierto
 machines-over = se le exige demasiado

@@ -97,6 +97,12 @@ scale-narrower = Más estrecho
 scale-wider = Más ancho
 scale-keep = Guardar la escala
 scale-keep-then = así las etiquetas se ven a tamaño real
+not-settled-name = Sin resolver
+not-settled = { $count ->
+    [one] { $shown } sin resolver
+   *[other] { $shown } sin resolver
+  }
+not-settled-note = los dispositivos lo contaron de dos maneras; hasta que una persona lo resuelva, se muestra lo más reciente
 
 take-back = Deshacerlo
 take-back-not = Dejarlo como está

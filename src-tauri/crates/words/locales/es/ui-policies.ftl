@@ -49,6 +49,18 @@ policies-keep-then = rige desde ahora, en cada dispositivo
 policies-remove = Quitar la regla
 policies-remove-note = rige la más amplia
 policies-effect-word = EFECTO
+policies-effect-longer = MÁS LARGO QUE LA GUÍA
+policies-effect-later = MÁS TARDE QUE AHORA
+policies-effect-longer-how = { $count ->
+    [0] Ninguna manguera sale de la lista de vencidas.
+    [one] { $off } manguera sale de la lista de vencidas.
+   *[other] { $off } mangueras salen de la lista de vencidas.
+  } { $over ->
+    [0] {""}
+    [one] { $guide } fecha quedaría después de la de la guía. La manguera no se hace más joven por eso.
+   *[other] { $guide } fechas quedarían después de las de la guía. Las mangueras no se hacen más jóvenes por eso.
+  }
+policies-pick-first = Elija primero dónde rige.
 policies-effect = { $count ->
     [0] No se mueve ninguna fecha, de { $hoses } mangueras para las que rige.
     [one] Se mueve { $moved } fecha, de { $hoses } mangueras para las que rige.

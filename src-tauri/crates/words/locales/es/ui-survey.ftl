@@ -29,7 +29,9 @@ off-note = sin una nueva
 off-day = Fecha del desmontaje
 off-picked = esta
 machines-stopped = PARADA
-machines-stopped-how = Un hallazgo para esta máquina. Sigue parada hasta desmontar la manguera o tachar la inspección.
+machines-stopped-how = Algo de esta máquina no debe seguir en marcha. Sigue parada hasta corregir todo esto: desmontar la manguera, tachar la inspección o cambiar la regla o lo que exige el sitio.
+machines-stopped-rule = Fuera del límite propio, que obliga a parar
+hose-stopped-how = Esta manguera no debe seguir en marcha.
 machines-stopped-seen = visto { $day } · { $code }
 
 ## The walk

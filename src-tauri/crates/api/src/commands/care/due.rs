@@ -9,7 +9,7 @@ use hosewright_core::care::{
     Chance, ChanceFrom, Chances, DueFor, FEWEST_FAILURES, Lives, Risk, chances, consequence,
 };
 use hosewright_core::catalogue::{Catalogue, Provenance};
-use hosewright_core::check::Verdict;
+use hosewright_core::check::{Finding, Verdict, too_much};
 use hosewright_core::record::{MachineId, PlaceId, PolicySet, SiteId};
 use hosewright_core::tag::TagCode;
 use hosewright_store::{AgeCount, Due, DueAsk, DueCounts, DueSite, HoseFilter, HoseState};
@@ -39,6 +39,9 @@ pub struct DueQuestion {
     pub place: Option<PlaceId>,
     /// Of this hose.
     pub code: Option<TagCode>,
+    /// What must not run on alone.
+    #[ts(as = "Option<bool>")]
+    pub stopped: bool,
     /// Whose day has come, is not known or comes within so many days; all without.
     pub within_days: Option<u32>,
     /// How many days ahead the chance of failing looks; 90 without.
@@ -55,10 +58,10 @@ pub struct DueQuestion {
 #[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
 #[serde(rename_all = "kebab-case")]
 pub enum DueOrder {
-    /// What has no known day first, then by day.
+    /// What must not run on first, then what has no known day, then by day.
     #[default]
     Date,
-    /// What has no known age first, then by chance times consequence.
+    /// What must not run on first, then what has no known age, then by chance times consequence.
     Risk,
 }
 
@@ -90,6 +93,8 @@ pub struct DueLine {
     pub due: Due,
     /// What was seen, in words.
     pub seen: Option<FindingSaid>,
+    /// What its place asks too much, as the check says it.
+    pub asked: Option<Finding>,
     /// Chance times consequence, by risk; none where the age is not known.
     pub risk: Option<Risk>,
 }
@@ -153,7 +158,7 @@ pub fn due(api: &mut Api, asked: DueQuestion, _: &[u8]) -> Result<Answer<DueList
         lines.truncate(ask.limit.map_or(usize::MAX, |limit| limit as usize));
         (lines, None, more)
     };
-    lines.iter_mut().for_each(|line| word(&api.words, line));
+    word_all(api, &mut lines)?;
     let glance = asked.glance.unwrap_or(false).then(|| glance(api, on, &ask)).transpose()?;
     let register = api.register()?;
     let policies = register.policies()?.into_iter().map(|(policy, _)| policy).collect();
@@ -175,6 +180,7 @@ fn ask(asked: &DueQuestion, on: NaiveDate) -> Result<DueAsk, ApiError> {
         machine: asked.machine,
         place: asked.place,
         code: asked.code,
+        stopped: asked.stopped,
         until: until.transpose()?,
         offset: asked.offset.unwrap_or(0),
         limit: asked.limit,
@@ -190,11 +196,40 @@ pub(in crate::commands) fn lines(
     let register = api.register()?;
     let rules = register.rules()?;
     let due = register.due(on, ask, &rules)?;
-    Ok(due.into_iter().map(|due| DueLine { due, seen: None, risk: None }).collect())
+    Ok(due.into_iter().map(|due| DueLine { due, seen: None, asked: None, risk: None }).collect())
+}
+
+/// What must not run on, of a machine or at a place: what stops it, in words.
+pub(in crate::commands) fn stops(api: &mut Api, ask: DueAsk) -> Result<Vec<DueLine>, ApiError> {
+    let on = api.today();
+    let mut stops = lines(api, on, &DueAsk { stopped: true, ..ask })?;
+    word_all(api, &mut stops)?;
+    Ok(stops)
+}
+
+/// Says whose rule each is, what was seen, and what is asked too much.
+pub(super) fn word_all(api: &mut Api, lines: &mut [DueLine]) -> Result<(), ApiError> {
+    for line in lines {
+        word(&api.words, line);
+        line.asked = asked_too_much(api, &line.due)?;
+    }
+    Ok(())
+}
+
+/// What its place asks too much of a hose, where that is why it is due.
+fn asked_too_much(api: &mut Api, due: &Due) -> Result<Option<Finding>, ApiError> {
+    let Some(at) = due.at.as_ref().filter(|_| due.row.what == DueFor::Asked) else { return Ok(None) };
+    let catalogue = api.catalogue;
+    let question = api.register()?.asked_of(due.code, at.place)?;
+    let found = question.and_then(|question| too_much(catalogue, &question).ok().flatten());
+    Ok(found.map(|mut finding| {
+        crate::commands::check::word(&api.words, &mut finding);
+        finding
+    }))
 }
 
 /// Says whose rule it is and what was seen.
-pub(super) fn word(words: &Words, line: &mut DueLine) {
+fn word(words: &Words, line: &mut DueLine) {
     let row = &mut line.due.row;
     let rules = row.rule.iter_mut().chain(row.hours.iter_mut().map(|hours| &mut hours.rule));
     rules.for_each(|rule| words::word(words, rule));
@@ -221,7 +256,7 @@ fn by_risk_of(
     register.each_due(on, ask, [&rules], |[due]| {
         for due in due {
             let risk = risk(catalogue, on, &due, chances);
-            gravest.see(DueLine { due, seen: None, risk });
+            gravest.see(DueLine { due, seen: None, asked: None, risk });
         }
     })?;
     let mut page: Vec<DueLine> = gravest.take().into_iter().skip(offset).collect();
@@ -230,18 +265,23 @@ fn by_risk_of(
     Ok((page, more))
 }
 
-/// What has no known age first, then the gravest, then the soonest.
+/// What must not run on first, then what has no known age, then the gravest, then the soonest.
 fn graver(one: &DueLine, other: &DueLine) -> Ordering {
     let product = |line: &DueLine| line.risk.as_ref().map_or(f64::INFINITY, |risk| risk.product);
     let day = |line: &DueLine| (line.due.row.due, line.due.code, line.due.row.what);
-    product(other).total_cmp(&product(one)).then_with(|| day(one).cmp(&day(other)))
+    let runs = |line: &DueLine| line.due.row.verdict != Verdict::Stop;
+    runs(one)
+        .cmp(&runs(other))
+        .then_with(|| product(other).total_cmp(&product(one)))
+        .then_with(|| day(one).cmp(&day(other)))
 }
 
 /// Chance times consequence of one line. What must not run on is as likely as can be.
 fn risk(catalogue: &Catalogue, on: NaiveDate, due: &Due, chances: &Chances) -> Option<Risk> {
     let consequence = consequence(catalogue, due.stakes.as_deref(), due.consequence);
     let hose = due.hose.as_ref().map(|hose| (hose.standard.clone(), hose.kind.clone()));
-    let stops = due.row.finding.as_ref().is_some_and(|finding| finding.grade == Verdict::Stop);
+    let seen = due.row.finding.as_ref().is_some_and(|finding| finding.grade == Verdict::Stop);
+    let stops = seen || due.row.what == DueFor::Asked;
     let chance = if stops {
         Some(Chance { chance: 1.0, from: chances.from() })
     } else {

@@ -27,7 +27,7 @@ pub use policy::{
 pub use sheet::{RoundPaper, paper as round_paper};
 pub use survey::{Survey, SurveyFound, SurveyPlace, SurveyQuestion, survey};
 
-pub(in crate::commands) use due::lines;
+pub(in crate::commands) use due::{lines, stops};
 
 use hosewright_core::catalogue::Catalogue;
 use hosewright_core::record::Body;

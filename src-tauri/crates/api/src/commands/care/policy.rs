@@ -199,10 +199,18 @@ pub struct PolicyTried {
     pub before: PolicyCounts,
     /// As it would be.
     pub after: PolicyCounts,
+    /// What the rule speaks of, now or as it stands; what is counted is of these alone.
+    pub what: Vec<DueFor>,
     /// How many dates would be others.
     pub moved: usize,
+    /// How many dates or verdicts would be others.
+    pub changed: usize,
     /// The first of them, the gravest and soonest first.
     pub rows: Vec<PolicyMove>,
+    /// How many dates would lie past that of the guide, which they do not now.
+    pub past_guide: usize,
+    /// How many dates have come that would come later.
+    pub put_off: usize,
     /// Machines with a hose that would stop and does not now.
     pub machines_stopped: usize,
 }
@@ -256,7 +264,9 @@ pub fn tried(api: &mut Api, asked: PolicyTry, _: &[u8]) -> Result<Answer<PolicyT
     let register = api.register()?;
     let before = register.rules()?;
     let after = before.with(asked.policy.clone());
-    let mut ask = DueAsk::default();
+    let stands = before.policies().find(|policy| policy.key() == asked.policy.key());
+    let what = spoken_of(&[Some(&asked.policy), stands]);
+    let mut ask = DueAsk { what: what.clone(), ..DueAsk::default() };
     match &asked.policy.scope {
         Scope::Fleet => {}
         Scope::Site(site) => ask.site = Some(*site),
@@ -265,10 +275,37 @@ pub fn tried(api: &mut Api, asked: PolicyTry, _: &[u8]) -> Result<Answer<PolicyT
     }
     let mut seen = Effect::nothing();
     register.each_due(on, &ask, [&before, &after], |both| seen.see(both, on, until))?;
-    let Effect { hoses, before, after, moved, first, stopped } = seen;
-    let rows = first.take();
-    let tried = PolicyTried { name, hoses, before, after, moved, rows, machines_stopped: stopped.len() };
+    let Effect { hoses, before, after, moved, changed, past_guide, put_off, first, stopped } = seen;
+    let (rows, machines_stopped) = (first.take(), stopped.len());
+    let tried = PolicyTried {
+        name,
+        hoses,
+        before,
+        after,
+        what,
+        moved,
+        changed,
+        rows,
+        past_guide,
+        put_off,
+        machines_stopped,
+    };
     Ok(api.answer(tried))
+}
+
+/// What any of these rules sets a limit to.
+fn spoken_of(policies: &[Option<&PolicySet>]) -> Vec<DueFor> {
+    let says = |policy: &PolicySet, what: &DueFor| match what {
+        DueFor::Service => policy.service_years.or(policy.service_hours).is_some(),
+        DueFor::Storage => policy.storage_years.is_some(),
+        DueFor::Inspection => policy.inspection_years.or(policy.inspection_hours).is_some(),
+        DueFor::Finding | DueFor::Asked => false,
+    };
+    let all = [DueFor::Service, DueFor::Storage, DueFor::Inspection];
+    let said = |what: &DueFor| policies.iter().flatten().any(|policy| says(policy, what));
+    // Of a rule that says nothing nothing moves, and everything may be counted.
+    let spoken: Vec<DueFor> = all.into_iter().filter(said).collect();
+    if spoken.is_empty() { all.to_vec() } else { spoken }
 }
 
 /// What was seen of a change.
@@ -277,6 +314,9 @@ struct Effect {
     before: PolicyCounts,
     after: PolicyCounts,
     moved: usize,
+    changed: usize,
+    past_guide: usize,
+    put_off: usize,
     first: First<PolicyMove>,
     stopped: BTreeSet<MachineId>,
 }
@@ -294,13 +334,16 @@ impl Effect {
             before: PolicyCounts::default(),
             after: PolicyCounts::default(),
             moved: 0,
+            changed: 0,
+            past_guide: 0,
+            put_off: 0,
             first: First::of(MOVES_SHOWN, graver),
             stopped: BTreeSet::new(),
         }
     }
 
     fn see(&mut self, [before, after]: [Vec<Due>; 2], on: NaiveDate, until: NaiveDate) {
-        self.hoses += 1;
+        self.hoses += usize::from(!before.is_empty());
         for (was, is) in before.into_iter().zip(after) {
             self.before.count(&was, on, until);
             self.after.count(&is, on, until);
@@ -309,7 +352,10 @@ impl Effect {
             }
             let stops = was.row.verdict != Verdict::Stop && is.row.verdict == Verdict::Stop;
             self.stopped.extend(is.at.as_ref().filter(|_| stops).and_then(|at| at.machine));
-            self.moved += 1;
+            self.changed += 1;
+            self.moved += usize::from(was.row.due != is.row.due);
+            self.past_guide += usize::from(is_past_guide(&is) && !is_past_guide(&was));
+            self.put_off += usize::from(was.row.is_past(on) && !is.row.is_past(on));
             self.first.see(PolicyMove {
                 code: is.code,
                 at: is.at,
@@ -321,6 +367,11 @@ impl Effect {
             });
         }
     }
+}
+
+/// Whether its day lies past that of the guide.
+fn is_past_guide(due: &Due) -> bool {
+    due.row.guide_day.is_some_and(|guide| due.row.due.is_none_or(|day| day > guide))
 }
 
 impl PolicyCounts {

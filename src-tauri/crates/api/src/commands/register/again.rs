@@ -44,7 +44,8 @@ pub(in crate::commands) fn again(
     };
     let contradicted = sitting.len() > 1 || hose.as_ref().is_some_and(|hose| !hose.conflicts.is_empty());
     let made: Option<Assembly> = hose.and_then(|hose| hose.assembly).map(|assembly| assembly.record);
-    let service = asked(sheet, made.as_ref().map(|made| &made.service));
+    let relief = sheet.circuit.as_ref().and_then(|circuit| circuit.record.relief_bar);
+    let service = sheet.place.record.asks(relief, made.as_ref().map(|made| made.service.clone()));
     let settings = made.as_ref().and_then(|made| made.bench.as_ref()).map(|bench| bench.settings.clone());
     let spec = made.map(|made| made.spec).or_else(|| sheet.place.record.spec.clone());
     let spec = spec.filter(|spec| spec.hose.is_some());
@@ -64,17 +65,4 @@ pub(in crate::commands) fn again(
         settings: settings.unwrap_or_default(),
         why_not,
     })
-}
-
-/// What is known of the place stands over the relief setting of its circuit, and that over what the old hose was once checked
-/// for: a relief raised since then counts. A duty that any of them has is kept.
-fn asked(sheet: &PlaceSheet, before: Option<&Service>) -> Service {
-    let place = &sheet.place.record;
-    let before = before.cloned().unwrap_or_default();
-    let circuit = Service {
-        relief_bar: sheet.circuit.as_ref().and_then(|circuit| circuit.record.relief_bar),
-        ..Service::default()
-    };
-    let line = Service { line: place.line, ..Service::default() };
-    place.service.clone().over(circuit.over(before.over(line)))
 }

@@ -2,18 +2,18 @@
 
 use super::again::{Again, again};
 use crate::commands::Nothing;
-use crate::commands::care::{DueLine, DueQuestion, due};
+use crate::commands::care::{DueLine, DueQuestion, due, stops};
 use crate::commands::check::word;
 use crate::{Answer, Api, ApiError};
 use chrono::NaiveDate;
 use hosewright_core::catalogue::Catalogue;
 use hosewright_core::check::{self, Failures, Finding, OnCircuit, Question};
 use hosewright_core::quantity::Bar;
-use hosewright_core::record::{DeviceId, MachineId, PlaceId};
+use hosewright_core::record::{DeviceId, MachineId, PlaceId, Track};
 use hosewright_core::spec::Spec;
 use hosewright_core::tag::TagCode;
 use hosewright_store::{
-    Contradiction, Counts, Hit, Hose, MachineRow, MachineSheet, Overdue, PlaceSheet, SiteRow,
+    Contradiction, Counts, DueAsk, Hit, Hose, MachineRow, MachineSheet, Overdue, PlaceSheet, SiteRow, Written,
 };
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -32,7 +32,7 @@ pub struct Overview {
     pub sites: Vec<SiteRow>,
     /// Machines by site and name.
     pub machines: Vec<MachineRow>,
-    /// Hoses past their limit of service life today.
+    /// Hoses that are to be replaced by now, and the machines that are stopped.
     pub overdue: Overdue,
     /// What contradicts itself, for a person to settle.
     pub contradictions: Vec<Contradiction>,
@@ -65,15 +65,30 @@ pub struct MachineQuestion {
     pub machine: MachineId,
 }
 
-/// A machine with its circuits and places, and what sits at each.
+/// A machine, and what stops it.
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema, TS)]
+pub struct MachineSaid {
+    /// The machine with its circuits and places, and what sits at each.
+    #[serde(flatten)]
+    #[ts(flatten)]
+    pub sheet: MachineSheet,
+    /// What must not run on there: by what was seen, by a rule of the owner's, by what a place asks.
+    pub stopped_by: Vec<DueLine>,
+    /// What was written of it twice and not alike, for a person to settle.
+    pub conflicts: Vec<Written>,
+}
+
+/// A machine with its circuits and places, what sits at each, and what stops it.
 ///
 /// # Errors
 /// There is no such machine.
-pub fn machine(api: &mut Api, asked: MachineQuestion, _: &[u8]) -> Result<Answer<MachineSheet>, ApiError> {
+pub fn machine(api: &mut Api, asked: MachineQuestion, _: &[u8]) -> Result<Answer<MachineSaid>, ApiError> {
     let sheet = api.register()?.machine(asked.machine)?;
     let sheet = sheet
         .ok_or_else(|| ApiError::nothing("machine", format!("there is no machine {}", asked.machine)))?;
-    Ok(api.answer(sheet))
+    let stopped_by = stops(api, DueAsk { machine: Some(asked.machine), ..DueAsk::default() })?;
+    let conflicts = api.register()?.contradicting(&Track::Machine(asked.machine))?;
+    Ok(api.answer(MachineSaid { sheet, stopped_by, conflicts }))
 }
 
 /// Which place.
@@ -97,6 +112,8 @@ pub struct PlaceSaid {
     pub findings: Vec<Finding>,
     /// What is made where the same is made again.
     pub again: Again,
+    /// What must not run on there.
+    pub stopped_by: Vec<DueLine>,
 }
 
 /// A place with every hose that ever sat there, what failed, and how its sisters on the circuit stand beside it.
@@ -134,7 +151,8 @@ pub fn place(api: &mut Api, asked: PlaceQuestion, _: &[u8]) -> Result<Answer<Pla
         word(&api.words, finding);
     }
     let again = again(api, &sheet, &failures)?;
-    Ok(api.answer(PlaceSaid { sheet, failures, findings, again }))
+    let stopped_by = stops(api, DueAsk { place: Some(asked.place), ..DueAsk::default() })?;
+    Ok(api.answer(PlaceSaid { sheet, failures, findings, again, stopped_by }))
 }
 
 /// What a hose carries: as it was recorded, or by its parts. None is not known.
