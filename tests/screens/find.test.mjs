@@ -166,8 +166,8 @@ test('of a hose that is still fitted only what can be reached is asked, and then
   // No thread, no seat, nothing that needs the cut, nothing on the machine.
   const end = ['Hex of the nut', 'Bolt spacing, long', 'Bolt spacing, short'];
   assert.deepEqual(asked, [
-    ...['Hex of the nut', 'How the new end leaves the hose'],
-    ...['What kind of end', 'Which half', ...end, 'How the new end leaves the hose'],
+    ...['Hex of the nut', 'How the end leaves the hose'],
+    ...['What kind of end', 'Which half', ...end, 'How the end leaves the hose'],
     ...['Print on the cover', 'Ø over the cover', 'Kind of cover'],
   ]);
   await done.waitFor();
@@ -207,7 +207,7 @@ for (const [key, most] of [
 
 test('letters of the drawing and the words of the question do not cross', async (t) => {
   const page = await finding(t, asked('form'));
-  const words = await page.getByText('How the new end leaves the hose', { exact: true }).boundingBox();
+  const words = await page.getByText('How the end leaves the hose', { exact: true }).boundingBox();
   const letters = page.getByRole('main').locator('svg text', { hasText: /^[AB]$/ });
   assert.equal(await letters.count(), 2);
   for (const letter of await letters.all()) {

@@ -12,8 +12,11 @@ fit-not-written = NICHT GESICHERT
 fit-tag-first = eingebaut wird nur mit Schild
 fit-tighten = Wie fest
 fit-tighten-how = Die Angabe des Herstellers geht vor. Sonst den einen Wert nehmen, dessen Bedingung zutrifft; nie Tabellen mischen.
+fit-sources = Woher die Werte sind
+fit-sources-fold = Quellen einklappen
 fit-take-figure = den Wert nehmen, dessen Bedingung zutrifft
 fit-no-figure = kein Wert in den Tabellen: nur der des Herstellers
+fit-no-figure-taken = kein Wert genommen: nur nach dem des Herstellers
 fit-flats = { $count ->
     [one] { $flats } Fläche
    *[other] { $flats } Flächen

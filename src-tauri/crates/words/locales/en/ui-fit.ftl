@@ -12,8 +12,11 @@ fit-not-written = NOT KEPT
 fit-tag-first = a hose goes on with its tag
 fit-tighten = How tight
 fit-tighten-how = The maker’s figure comes first. Else take the one figure whose condition holds; never mix tables.
+fit-sources = Where the figures are from
+fit-sources-fold = Fold the sources away
 fit-take-figure = take the figure whose condition holds
 fit-no-figure = no figure in the tables: the maker’s alone
+fit-no-figure-taken = no figure taken: by the maker’s alone
 fit-flats = { $count ->
     [one] { $flats } flat
    *[other] { $flats } flats

@@ -12,8 +12,11 @@ fit-not-written = SIN GUARDAR
 fit-tag-first = una manguera se monta con su etiqueta
 fit-tighten = Cuánto apretar
 fit-tighten-how = La cifra del fabricante va primero. Si no, tomar la única cifra cuya condición se cumpla; nunca mezclar tablas.
+fit-sources = De dónde son las cifras
+fit-sources-fold = Plegar las fuentes
 fit-take-figure = tomar la cifra cuya condición se cumpla
 fit-no-figure = sin cifra en las tablas: solo la del fabricante
+fit-no-figure-taken = sin cifra tomada: solo por la del fabricante
 fit-flats = { $count ->
     [one] { $flats } cara
    *[other] { $flats } caras
