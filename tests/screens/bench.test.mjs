@@ -1,34 +1,55 @@
 // On the bench with gloves: what may not be ticked is not, and what is in hand is in view.
-import assert from 'node:assert/strict';
-import { join } from 'node:path';
-import test from 'node:test';
-import { SETTINGS } from './readings.mjs';
-import { sound } from './looks.mjs';
-import { ask, browse, demo, folder, hosewright, keepJob, open, phone, serve, sizes } from './support.mjs';
-import { make, stepInView, tag } from './technician.mjs';
+import assert from "node:assert/strict";
+import { join } from "node:path";
+import test from "node:test";
+import { SETTINGS } from "./readings.mjs";
+import { sound } from "./looks.mjs";
+import {
+  ask,
+  browse,
+  demo,
+  folder,
+  hosewright,
+  keepJob,
+  open,
+  phone,
+  serve,
+  sizes,
+} from "./support.mjs";
+import { make, stepInView, tag } from "./technician.mjs";
 
-const done = (...names) => Object.fromEntries(names.map((name) => [name, '2026-11-25T10:00:00Z']));
+const done = (...names) =>
+  Object.fromEntries(names.map((name) => [name, "2026-11-25T10:00:00Z"]));
 const END = {
   insertion_mm: 34,
-  skive: 'none',
+  skive: "none",
   ferrule: SETTINGS.Ferrule.text,
   lubricant: SETTINGS.Lubricant.text,
-  die_set: SETTINGS['Die set'].text,
+  die_set: SETTINGS["Die set"].text,
   crimp_diameter_mm: 29.4,
   crimp_tolerance_mm: 0.1,
 };
 /** Everything up to the first crimp's readings. */
 const AT_CRIMP = done(
-  ...['fetch-parts', 'cut', 'clean-bore', 'skive.A', 'mark-insertion.A', 'push-on.A', 'crimp.A', 'fine-instrument.A'],
+  ...[
+    "fetch-parts",
+    "cut",
+    "clean-bore",
+    "skive.A",
+    "mark-insertion.A",
+    "push-on.A",
+    "crimp.A",
+    "fine-instrument.A",
+  ],
 );
 
 /** A page on a checked hose that is being made. */
 async function atBench(t, more) {
   const [browser, { url }] = await Promise.all([browse(t), serve(t)]);
-  const { spec, service } = demo('replacement.json');
-  const settings = ['A', 'B'].map((role) => ({ role, ...END }));
+  const { spec, service } = demo("replacement.json");
+  const settings = ["A", "B"].map((role) => ({ role, ...END }));
   await keepJob(url, {
-    step: 'make',
+    step: "make",
     spec,
     service: { duties: [], ...service },
     settings,
@@ -37,98 +58,145 @@ async function atBench(t, more) {
   return open(t, browser, url, phone);
 }
 
-const thumb = (page) => page.getByRole('contentinfo');
+const thumb = (page) => page.getByRole("contentinfo");
 
-test('a crimp that lies outside is read or crimped again, never ticked, and gets no tag', async (t) => {
+test("a crimp that lies outside is read or crimped again, never ticked, and gets no tag", async (t) => {
   const page = await atBench(t, {
     ticks: AT_CRIMP,
     crimps: { A: [29.4, 29.55, 29.42, 29.38], B: [] },
   });
-  await thumb(page).getByRole('button', { name: 'Read again at A: 29.55' }).waitFor();
-  assert.equal(await thumb(page).getByRole('button', { name: /^Tick/ }).count(), 0);
-  await page.getByRole('checkbox', { name: /^A: Measure the crimp/ }).click();
-  await page.getByRole('heading', { name: /Crimp A, reading/ }).waitFor();
-  await page.getByRole('button', { name: 'Back' }).click();
-  assert.equal(await page.getByRole('checkbox', { name: /^A: Measure the crimp/ }).isChecked(), false);
+  await thumb(page)
+    .getByRole("button", { name: "Read again at A: 29.55" })
+    .waitFor();
+  assert.equal(
+    await thumb(page).getByRole("button", { name: /^Tick/ }).count(),
+    0,
+  );
+  await page.getByRole("checkbox", { name: /^A: Measure the crimp/ }).click();
+  await page.getByRole("heading", { name: /Crimp A, reading/ }).waitFor();
+  await page.getByRole("button", { name: "Back" }).click();
+  assert.equal(
+    await page
+      .getByRole("checkbox", { name: /^A: Measure the crimp/ })
+      .isChecked(),
+    false,
+  );
 
-  await page.getByRole('navigation', { name: 'Steps of the job' }).getByRole('button', { name: 'Tag' }).click();
-  await thumb(page).getByRole('button', { name: 'Crimp A lies outside' }).click();
-  await thumb(page).getByRole('button', { name: 'Crimp A again' }).click();
-  await thumb(page).getByRole('button', { name: 'Tick: A is crimped' }).waitFor();
+  await page
+    .getByRole("navigation", { name: "Steps of the job" })
+    .getByRole("button", { name: "Tag" })
+    .click();
+  await thumb(page)
+    .getByRole("button", { name: "Crimp A lies outside" })
+    .click();
+  await thumb(page).getByRole("button", { name: "Crimp A again" }).click();
+  await thumb(page)
+    .getByRole("button", { name: "Tick: A is crimped" })
+    .waitFor();
 });
 
-test('a second tap of the same thumb ticks nothing more', async (t) => {
-  const page = await atBench(t, { ticks: done('fetch-parts') });
-  const arrow = thumb(page).getByRole('button', { name: 'Tick: hose is cut' });
+test("a second tap of the same thumb ticks nothing more", async (t) => {
+  const page = await atBench(t, { ticks: done("fetch-parts") });
+  const arrow = thumb(page).getByRole("button", { name: "Tick: hose is cut" });
   await arrow.waitFor();
   const { x, y, width, height } = await arrow.boundingBox();
   const tap = () => page.mouse.click(x + width / 2, y + height / 2);
   await tap();
   await tap();
-  await thumb(page).getByRole('button', { name: 'Tick: bore is clean' }).waitFor();
-  assert.equal(await page.getByRole('checkbox', { name: /^Clean the bore/ }).isChecked(), false);
+  await thumb(page)
+    .getByRole("button", { name: "Tick: bore is clean" })
+    .waitFor();
+  assert.equal(
+    await page.getByRole("checkbox", { name: /^Clean the bore/ }).isChecked(),
+    false,
+  );
   await page.waitForTimeout(400);
   await tap();
-  await thumb(page).getByRole('button', { name: 'Tick: bore is clean' }).waitFor({ state: 'hidden' });
+  await thumb(page)
+    .getByRole("button", { name: "Tick: bore is clean" })
+    .waitFor({ state: "hidden" });
 });
 
-test('each step of proving stands in view with its caution, above what is written down', async (t) => {
-  const steps = ['sleeves', 'mark-insertion.B', 'skive.B', 'push-on.B', 'set-turn', 'crimp.B', 'fine-instrument.B'];
-  const after = ['measure-crimp.A', 'measure-crimp.B', 'mark-not-moved', 'bore-gauge', 'nuts-free', 'measure-length'];
+test("each step of proving stands in view with its caution, above what is written down", async (t) => {
+  const steps = [
+    "sleeves",
+    "mark-insertion.B",
+    "skive.B",
+    "push-on.B",
+    "set-turn",
+    "crimp.B",
+    "fine-instrument.B",
+  ];
+  const after = [
+    "measure-crimp.A",
+    "measure-crimp.B",
+    "mark-not-moved",
+    "bore-gauge",
+    "nuts-free",
+    "measure-length",
+  ];
   const page = await atBench(t, {
     ticks: {
       ...AT_CRIMP,
-      ...done(...steps, ...after, 'measure-turn', 'flush-and-cap'),
+      ...done(...steps, ...after, "measure-turn", "flush-and-cap"),
     },
     crimps: { A: Array(12).fill(29.4), B: Array(12).fill(29.4) },
-    crimpedBy: { A: 'micrometer', B: 'micrometer' },
+    crimpedBy: { A: "micrometer", B: "micrometer" },
     proving: {
       rig: true,
       pressure_bar: null,
       hold_s: null,
-      gauge: '',
+      gauge: "",
       calibrated: null,
     },
   });
-  const arrow = thumb(page).getByRole('button').first();
-  const held = page.getByRole('button', { name: /^Pressure held/ });
+  const arrow = thumb(page).getByRole("button").first();
+  const held = page.getByRole("button", { name: /^Pressure held/ });
   for (let ticked = 0; ; ticked += 1) {
     await arrow.waitFor();
-    const verb = (await arrow.innerText()).split('\n')[0];
-    if (!verb.startsWith('Tick')) {
-      assert.equal(verb, 'Write down what was held');
+    const verb = (await arrow.innerText()).split("\n")[0];
+    if (!verb.startsWith("Tick")) {
+      assert.equal(verb, "Write down what was held");
       assert.ok(ticked >= 5, `${ticked} steps of proving`);
       return;
     }
     await stepInView(page);
-    const step = page.locator('.steps > [aria-current=step]');
-    const [above, below] = await Promise.all([step.boundingBox(), held.boundingBox()]);
-    assert.ok(above.y + above.height <= below.y, `${verb}: the step stands above the rows`);
+    const step = page.locator(".steps > [aria-current=step]");
+    const [above, below] = await Promise.all([
+      step.boundingBox(),
+      held.boundingBox(),
+    ]);
+    assert.ok(
+      above.y + above.height <= below.y,
+      `${verb}: the step stands above the rows`,
+    );
     await arrow.click();
-    await thumb(page).getByRole('button', { name: verb }).waitFor({ state: 'hidden' });
+    await thumb(page)
+      .getByRole("button", { name: verb })
+      .waitFor({ state: "hidden" });
   }
 });
 
 /** A checked hose before anything of it is made: cut-offs and settings are not known. */
 function bareJob() {
-  const { spec, service } = demo('replacement.json');
+  const { spec, service } = demo("replacement.json");
   const ends = spec.ends.map(({ cutoff_mm: _, ...end }) => end);
   return {
-    step: 'make',
+    step: "make",
     spec: { ...spec, ends },
     service: { duties: [], ...service },
   };
 }
 
 for (const rig of [true, false]) {
-  test(`a hose is built ${rig ? 'and proved' : 'without a rig'}, and nothing is lost though every step is begun anew`, async (t) => {
+  test(`a hose is built ${rig ? "and proved" : "without a rig"}, and nothing is lost though every step is begun anew`, async (t) => {
     const [browser, { url, db }] = await Promise.all([browse(t), serve(t)]);
-    const { person } = await ask(url, 'people.add', { name: 'A. Fitter' });
+    const { person } = await ask(url, "people.add", { name: "A. Fitter" });
     await keepJob(url, { ...bareJob(), person });
     const page = await open(t, browser, url, phone);
     const reloads = [];
     const between = async (kind) => {
-      await page.getByText('Kept', { exact: true }).waitFor();
+      await page.getByText("Kept", { exact: true }).waitFor();
       await page.reload();
       reloads.push(kind);
     };
@@ -137,22 +205,34 @@ for (const rig of [true, false]) {
     };
     await make(page, look, { rig, between });
     assert.ok(reloads.length > 25, `${reloads.length} reloads`);
-    assert.ok(reloads.includes('half a cut-off'), reloads.join(', '));
-    const label = join(folder(t), 'label.png');
+    assert.ok(reloads.includes("half a cut-off"), reloads.join(", "));
+    const label = join(folder(t), "label.png");
     await tag(page, label);
-    const { code } = JSON.parse(hosewright('tag', 'read', label, '--json'));
-    const { assembly } = JSON.parse(hosewright('register', '--db', db, 'show', code, '--json'));
-    assert.equal(assembly.proof.state, rig ? 'proved' : 'not-proved');
+    const { code } = JSON.parse(hosewright("tag", "read", label, "--json"));
+    const { assembly } = JSON.parse(
+      hosewright("register", "--db", db, "show", code, "--json"),
+    );
+    assert.equal(assembly.proof.state, rig ? "proved" : "not-proved");
     const { bench } = assembly;
     assert.deepEqual(
-      bench.crimps.map(({ role, verdict, readings_mm }) => [role, verdict, readings_mm.length]),
+      bench.crimps.map(({ role, verdict, readings_mm }) => [
+        role,
+        verdict,
+        readings_mm.length,
+      ]),
       [
-        ['A', 'pass', 12],
-        ['B', 'pass', 12],
+        ["A", "pass", 12],
+        ["B", "pass", 12],
       ],
     );
-    assert.deepEqual([bench.cut_length_mm, bench.finished.length_mm, bench.finished.turn_deg], [1155, 1242, 90]);
-    assert.ok(bench.steps.length > 20 && bench.steps.every(({ by }) => by === person), JSON.stringify(bench.steps));
+    assert.deepEqual(
+      [bench.cut_length_mm, bench.finished.length_mm, bench.finished.turn_deg],
+      [1155, 1242, 90],
+    );
+    assert.ok(
+      bench.steps.length > 20 && bench.steps.every(({ by }) => by === person),
+      JSON.stringify(bench.steps),
+    );
   });
 }
 
@@ -160,129 +240,220 @@ for (const rig of [true, false]) {
 const AT_RIG = {
   ticks: {
     ...AT_CRIMP,
-    ...done('sleeves', 'mark-insertion.B', 'skive.B', 'push-on.B', 'set-turn', 'crimp.B', 'fine-instrument.B'),
-    ...done('measure-crimp.A', 'measure-crimp.B', 'mark-not-moved', 'bore-gauge', 'nuts-free', 'measure-length'),
-    ...done('measure-turn', 'flush-and-cap', 'connect-rig', 'bleed-rig', 'close-guard', 'raise-pressure'),
+    ...done(
+      "sleeves",
+      "mark-insertion.B",
+      "skive.B",
+      "push-on.B",
+      "set-turn",
+      "crimp.B",
+      "fine-instrument.B",
+    ),
+    ...done(
+      "measure-crimp.A",
+      "measure-crimp.B",
+      "mark-not-moved",
+      "bore-gauge",
+      "nuts-free",
+      "measure-length",
+    ),
+    ...done(
+      "measure-turn",
+      "flush-and-cap",
+      "connect-rig",
+      "bleed-rig",
+      "close-guard",
+      "raise-pressure",
+    ),
   },
   crimps: { A: Array(12).fill(29.4), B: Array(12).fill(29.4) },
-  crimpedBy: { A: 'micrometer', B: 'micrometer' },
+  crimpedBy: { A: "micrometer", B: "micrometer" },
   finished: { cut_mm: 1155, length_mm: 1242, turn_deg: 90 },
   proving: {
     rig: true,
     pressure_bar: 300,
     hold_s: null,
-    gauge: 'G7',
-    calibrated: '2026-05-01',
+    gauge: "G7",
+    calibrated: "2026-05-01",
   },
 };
 
-test('a hose that fails its proof ends there: it stays on record as failed, and another one is made', async (t) => {
+test("a hose that fails its proof ends there: it stays on record as failed, and another one is made", async (t) => {
   const [browser, { url, db }] = await Promise.all([browse(t), serve(t)]);
-  const { spec, service } = demo('replacement.json');
-  const settings = ['A', 'B'].map((role) => ({ role, ...END }));
+  const { spec, service } = demo("replacement.json");
+  const settings = ["A", "B"].map((role) => ({ role, ...END }));
   await keepJob(url, {
-    step: 'make',
+    step: "make",
     spec,
     service: { duties: [], ...service },
     settings,
     ...AT_RIG,
   });
   const page = await open(t, browser, url, phone);
-  await thumb(page).getByRole('button', { name: 'Tick: held' }).waitFor();
-  await thumb(page).getByRole('button', { name: 'It failed' }).click();
-  await page.getByText('Release all pressure first').waitFor();
-  await sound(page, 'how it failed');
-  await thumb(page).getByRole('button', { name: 'It leaked' }).click();
-  await page.getByText('SCRAP', { exact: true }).waitFor();
+  await thumb(page).getByRole("button", { name: "Tick: held" }).waitFor();
+  await thumb(page).getByRole("button", { name: "It failed" }).click();
+  await page.getByText("Release all pressure first").waitFor();
+  await sound(page, "how it failed");
+  await thumb(page).getByRole("button", { name: "It leaked" }).click();
+  await page.getByText("SCRAP", { exact: true }).waitFor();
   const said = await page.getByText(/on record as [0-9A-Z-]+/).innerText();
   const [, code] = said.match(/on record as ([0-9A-Z-]+)/);
-  await page.getByText('Kept', { exact: true }).waitFor();
+  await page.getByText("Kept", { exact: true }).waitFor();
   await page.reload();
   await page.getByText(`on record as ${code}`).waitFor();
-  await sound(page, 'scrap');
-  const { assembly, status } = JSON.parse(hosewright('register', '--db', db, 'show', code, '--json'));
-  assert.equal(status.state, 'failed-proof');
-  assert.deepEqual([assembly.proof.state, assembly.proof.what, assembly.proof.pressure_bar], ['failed', 'leak', 300]);
+  await sound(page, "scrap");
+  const { assembly, status } = JSON.parse(
+    hosewright("register", "--db", db, "show", code, "--json"),
+  );
+  assert.equal(status.state, "failed-proof");
+  assert.deepEqual(
+    [assembly.proof.state, assembly.proof.what, assembly.proof.pressure_bar],
+    ["failed", "leak", 300],
+  );
 
   await thumb(page)
-    .getByRole('button', { name: /^Make it again/ })
+    .getByRole("button", { name: /^Make it again/ })
     .click();
-  await thumb(page).getByRole('button', { name: 'Tick: parts are here' }).waitFor();
-  await page.getByText('Scrapped before this one').waitFor();
-  await page.getByText('Kept', { exact: true }).waitFor();
-  const { jobs } = await ask(url, 'job.list', {});
+  await thumb(page)
+    .getByRole("button", { name: "Tick: parts are here" })
+    .waitFor();
+  await page.getByText("Scrapped before this one").waitFor();
+  await page.getByText("Kept", { exact: true }).waitFor();
+  const { jobs } = await ask(url, "job.list", {});
   assert.deepEqual(
     jobs[0].content.scraps.map((scrap) => [scrap.code, scrap.failed]),
-    [[code, 'leak']],
+    [[code, "leak"]],
   );
   assert.deepEqual([jobs[0].content.ticks, jobs[0].content.code], [{}, null]);
 });
 
-test('a length that is out of its tolerance is measured again or ends the hose, never ticked', async (t) => {
+test("a length that is out of its tolerance is measured again or ends the hose, never ticked", async (t) => {
   const page = await atBench(t, {
     ...AT_RIG,
     ticks: {
       ...AT_CRIMP,
-      ...done('measure-crimp.A', 'sleeves', 'mark-insertion.B', 'skive.B', 'push-on.B', 'set-turn'),
-      ...done('crimp.B', 'fine-instrument.B', 'measure-crimp.B', 'mark-not-moved', 'bore-gauge', 'nuts-free'),
+      ...done(
+        "measure-crimp.A",
+        "sleeves",
+        "mark-insertion.B",
+        "skive.B",
+        "push-on.B",
+        "set-turn",
+      ),
+      ...done(
+        "crimp.B",
+        "fine-instrument.B",
+        "measure-crimp.B",
+        "mark-not-moved",
+        "bore-gauge",
+        "nuts-free",
+      ),
     },
     finished: { cut_mm: 1155, length_mm: 1275, turn_deg: null },
     proving: undefined,
   });
   await thumb(page)
-    .getByRole('button', { name: /^Measure again: 1275/ })
+    .getByRole("button", { name: /^Measure again: 1275/ })
     .waitFor();
-  await page.getByRole('checkbox', { name: /^Measure the finished length/ }).click();
-  await thumb(page).getByRole('heading', { name: 'Length' }).waitFor();
-  await page.getByRole('button', { name: 'Back' }).click();
-  await thumb(page).getByRole('button', { name: 'It did not pass' }).click();
-  await thumb(page)
-    .getByRole('button', { name: /^It is scrap/ })
+  await page
+    .getByRole("checkbox", { name: /^Measure the finished length/ })
     .click();
-  await page.getByText('SCRAP', { exact: true }).waitFor();
+  await thumb(page).getByRole("heading", { name: "Length" }).waitFor();
+  await page.getByRole("button", { name: "Back" }).click();
+  await thumb(page).getByRole("button", { name: "It did not pass" }).click();
   await thumb(page)
-    .getByRole('button', { name: /^Make it again/ })
+    .getByRole("button", { name: /^It is scrap/ })
+    .click();
+  await page.getByText("SCRAP", { exact: true }).waitFor();
+  await thumb(page)
+    .getByRole("button", { name: /^Make it again/ })
     .waitFor();
 });
 
-test('a caliper that is too coarse for the crimp gives way to the micrometer, and its readings with it', async (t) => {
+test("a caliper that is too coarse for the crimp gives way to the micrometer, and its readings with it", async (t) => {
   const page = await atBench(t, {
     ticks: AT_CRIMP,
     crimps: { A: Array(12).fill(29.4), B: [] },
   });
   await thumb(page)
-    .getByRole('button', { name: /^Read A with the micrometer/ })
+    .getByRole("button", { name: /^Read A with the micrometer/ })
     .click();
-  await page.getByText('micrometer ± 0.01').first().waitFor();
-  await page.getByText('Not read yet').first().waitFor();
-  assert.equal(await page.getByRole('checkbox', { name: /^A: Measure the crimp/ }).isChecked(), false);
+  await page.getByText("micrometer ± 0.01").first().waitFor();
+  await page.getByText("Not read yet").first().waitFor();
+  assert.equal(
+    await page
+      .getByRole("checkbox", { name: /^A: Measure the crimp/ })
+      .isChecked(),
+    false,
+  );
 });
 
 for (const size of sizes) {
   test(`the bench is sound in inches and by psi, ${size.width} × ${size.height}`, async (t) => {
     const [browser, { url }] = await Promise.all([browse(t), serve(t)]);
-    const settings = await ask(url, 'settings.read', {});
+    const settings = await ask(url, "settings.read", {});
     const { unreadable: _, catalogue: __, program: ___, ...kept } = settings;
-    await ask(url, 'settings.write', {
+    await ask(url, "settings.write", {
       ...kept,
-      length_unit: 'inch',
-      pressure_unit: 'psi',
+      length_unit: "inch",
+      pressure_unit: "psi",
     });
-    const { spec, service } = demo('replacement.json');
-    const ends = ['A', 'B'].map((role) => ({ role, ...END }));
+    const { spec, service } = demo("replacement.json");
+    const ends = ["A", "B"].map((role) => ({ role, ...END }));
     await keepJob(url, {
-      step: 'make',
+      step: "make",
       spec,
       service: { duties: [], ...service },
       settings: ends,
       ...AT_RIG,
     });
     const page = await open(t, browser, url, size);
-    await thumb(page).getByRole('button', { name: 'Tick: held' }).waitFor();
+    await thumb(page).getByRole("button", { name: "Tick: held" }).waitFor();
     await page
       .getByText(/5980\spsi \(412\sbar\)/)
       .first()
       .waitFor();
-    await sound(page, 'bench in inches');
+    await sound(page, "bench in inches");
   });
 }
+
+test("the finished length is read in one piece, its tolerance with it", async (t) => {
+  const page = await atBench(t, {
+    ...AT_RIG,
+    ticks: {
+      ...AT_CRIMP,
+      ...done(
+        "measure-crimp.A",
+        "sleeves",
+        "mark-insertion.B",
+        "skive.B",
+        "push-on.B",
+        "set-turn",
+      ),
+      ...done(
+        "crimp.B",
+        "fine-instrument.B",
+        "measure-crimp.B",
+        "mark-not-moved",
+        "bore-gauge",
+        "nuts-free",
+      ),
+    },
+    finished: { cut_mm: 1155, length_mm: null, turn_deg: null },
+    proving: undefined,
+  });
+  for (const { width, height } of sizes) {
+    await page.setViewportSize({ width, height });
+    const figure = page.locator(".figure").filter({ hasText: "1240" });
+    await figure.getByText("+12 −4", { exact: true }).waitFor();
+    // A line box a word: parted words have two.
+    const lines = await figure.evaluate((whole) =>
+      [...whole.querySelectorAll("b, small")].map(
+        (word) => word.getClientRects().length,
+      ),
+    );
+    assert.deepEqual(lines, [1, 1], `at ${width} px`);
+    const { x, width: wide } = await figure.locator("b").boundingBox();
+    assert.ok(x >= 0 && x + wide <= width, `inside ${width} px`);
+  }
+});
