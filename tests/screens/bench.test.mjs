@@ -286,3 +286,28 @@ for (const size of sizes) {
     await sound(page, 'bench in inches');
   });
 }
+
+test('the finished length is read in one piece, its tolerance with it', async (t) => {
+  const page = await atBench(t, {
+    ...AT_RIG,
+    ticks: {
+      ...AT_CRIMP,
+      ...done('measure-crimp.A', 'sleeves', 'mark-insertion.B', 'skive.B', 'push-on.B', 'set-turn'),
+      ...done('crimp.B', 'fine-instrument.B', 'measure-crimp.B', 'mark-not-moved', 'bore-gauge', 'nuts-free'),
+    },
+    finished: { cut_mm: 1155, length_mm: null, turn_deg: null },
+    proving: undefined,
+  });
+  for (const { width, height } of sizes) {
+    await page.setViewportSize({ width, height });
+    const figure = page.locator('.figure').filter({ hasText: '1240' });
+    await figure.getByText('+12 −4', { exact: true }).waitFor();
+    // A line box a word: parted words have two.
+    const lines = await figure.evaluate((whole) =>
+      [...whole.querySelectorAll('b, small')].map((word) => word.getClientRects().length),
+    );
+    assert.deepEqual(lines, [1, 1], `at ${width} px`);
+    const { x, width: wide } = await figure.locator('b').boundingBox();
+    assert.ok(x >= 0 && x + wide <= width, `inside ${width} px`);
+  }
+});

@@ -23,7 +23,9 @@ test('a limit of prudence is taken on with a name and a reason, and both go on t
   const page = await open(t, browser, url, phone);
   const finding = page.getByRole('listitem').filter({ hasText: 'Flow' }).first();
   await finding.getByRole('button').first().click();
-  const take = page.getByRole('button', { name: 'Take it on, with a name and a reason' });
+  const take = page.getByRole('button', {
+    name: 'Take it on, with a name and a reason',
+  });
   assert.equal(await take.isDisabled(), true, 'nobody and nothing');
   await page.getByLabel('Name').fill('Technician 1');
   assert.equal(await take.isDisabled(), true, 'no reason');
@@ -38,28 +40,64 @@ test('a limit of prudence is taken on with a name and a reason, and both go on t
   await taken.getByRole('button', { name: 'Take it back' }).waitFor();
 
   await page.getByRole('button', { name: 'Tag', exact: true }).click();
-  const keep = page.getByRole('button', { name: /^Save the label and keep the hose/ });
+  const keep = page.getByRole('button', {
+    name: /^Save the label and keep the hose/,
+  });
   await Promise.all([page.waitForEvent('download'), keep.click()]);
   await page.getByRole('button', { name: 'Fit', exact: true }).and(page.locator('[aria-current]')).waitFor();
   const { jobs } = await ask(url, 'job.list', {});
-  const { overrides } = await ask(url, 'register.show', { code: jobs[0].content.code });
-  const on = overrides.map(({ rule, name, reason }) => ({ rule, name, reason }));
-  assert.deepEqual(on, [{ rule: 'flow-speed', name: 'Technician 1', reason: 'Short run, twice a day' }]);
+  const { overrides } = await ask(url, 'register.show', {
+    code: jobs[0].content.code,
+  });
+  const on = overrides.map(({ rule, name, reason }) => ({
+    rule,
+    name,
+    reason,
+  }));
+  assert.deepEqual(on, [
+    {
+      rule: 'flow-speed',
+      name: 'Technician 1',
+      reason: 'Short run, twice a day',
+    },
+  ]);
 });
 
 test('a hose of which nobody said what its line asks goes from Fit to Check, and on fitting from there', async (t) => {
   const [browser, { url }] = await Promise.all([browse(t), serve(t)]);
-  const { catalogue, program, hits } = await ask(url, 'register.search', { words: 'stick rod' });
+  const { catalogue, program, hits } = await ask(url, 'register.search', {
+    words: 'stick rod',
+  });
   const { at } = hits[0];
   const code = '0AAKG-EWXTN-P';
   const unsaid = { duties: [] };
   const proof = { state: 'not-proved', why: 'no-rig' };
-  const made = { kind: 'assembly-made', code, spec, service: unsaid, proof, pressure_bar: 206, catalogue, program };
-  const { written } = await ask(url, 'register.record', { events: [{ body: made }] });
-  await keepJob(url, { step: 'fit', at, code, spec, service: unsaid, written: { made: written[0], fitted: null } });
+  const made = {
+    kind: 'assembly-made',
+    code,
+    spec,
+    service: unsaid,
+    proof,
+    pressure_bar: 206,
+    catalogue,
+    program,
+  };
+  const { written } = await ask(url, 'register.record', {
+    events: [{ body: made }],
+  });
+  await keepJob(url, {
+    step: 'fit',
+    at,
+    code,
+    spec,
+    service: unsaid,
+    written: { made: written[0], fitted: null },
+  });
   // There is no sheet of a hose that stops, and that is what Fit says.
   const page = await open(t, browser, url, phone, { refused: ['make'] });
-  const arrow = thumb(page).getByRole('button', { name: /^Enter what the place asks/ });
+  const arrow = thumb(page).getByRole('button', {
+    name: /^Enter what the place asks/,
+  });
   await arrow.waitFor();
   assert.equal(await page.getByRole('status').getByText('DO NOT FIT YET').count(), 1);
   assert.equal(await page.getByText('NOT MADE').count(), 0, 'it is made');
@@ -86,7 +124,12 @@ test('a hose of which nobody said what its line asks goes from Fit to Check, and
 async function atCheck(t, service) {
   const [browser, { url }] = await Promise.all([browse(t), serve(t)]);
   const { spec, service: known } = demo('replacement.json');
-  await keepJob(url, { step: 'check', spec, service: { duties: [], ...known, ...service }, sameForSame: true });
+  await keepJob(url, {
+    step: 'check',
+    spec,
+    service: { duties: [], ...known, ...service },
+    sameForSame: true,
+  });
   return open(t, browser, url, phone);
 }
 
@@ -130,16 +173,28 @@ test('what failed at the place and what its sisters carry stand under the findin
   const [browser, { url }] = await Promise.all([browse(t), serve(t)]);
   const { hits } = await ask(url, 'register.search', { words: 'stick rod' });
   const { at } = hits[0];
-  const { machine, places } = await ask(url, 'register.machine', { machine: at.machine });
+  const { machine, places } = await ask(url, 'register.machine', {
+    machine: at.machine,
+  });
   const [{ id: circuit }, here] = await Promise.all([
     ask(url, 'register.id', {}),
     ask(url, 'register.place', { place: at.place }),
   ]);
   const other = places.find(({ place, hoses }) => place.place !== at.place && hoses.length > 0).place;
-  const on = ({ version, ...place }) => ({ body: { kind: 'place-set', ...place, circuit }, builds_on: [version] });
+  const on = ({ version, ...place }) => ({
+    body: { kind: 'place-set', ...place, circuit },
+    builds_on: [version],
+  });
   await ask(url, 'register.record', {
     events: [
-      { body: { kind: 'circuit-set', circuit, machine: machine.machine, name: 'Boom and stick' } },
+      {
+        body: {
+          kind: 'circuit-set',
+          circuit,
+          machine: machine.machine,
+          name: 'Boom and stick',
+        },
+      },
       on(here.place),
       on(other),
     ],
@@ -149,7 +204,13 @@ test('what failed at the place and what its sisters carry stand under the findin
     sisters.map(({ place }) => place),
     [other.place],
   );
-  await keepJob(url, { step: 'check', at, spec, service: { duties: [], ...service }, sameForSame: true });
+  await keepJob(url, {
+    step: 'check',
+    at,
+    spec,
+    service: { duties: [], ...service },
+    sameForSame: true,
+  });
   const page = await open(t, browser, url, phone);
   await page.getByText('The route over the machine').waitFor();
   await page.getByRole('main').locator('li.finding').filter({ hasText: 'Failed here before' }).waitFor();
@@ -158,4 +219,44 @@ test('what failed at the place and what its sisters carry stand under the findin
   await sound(page, 'check, sisters');
   await row.click();
   await page.getByRole('heading', { level: 1 }).filter({ hasText: other.name }).waitFor();
+});
+
+test('a stop at an end has two ways; a rating of one’s own is asked from where it is and stays marked', async (t) => {
+  const [browser, { url }] = await Promise.all([browse(t), serve(t)]);
+  const more = {
+    ...service,
+    duties: [],
+    relief_bar: 210,
+    surge_pressure_bar: 211,
+  };
+  await keepJob(url, { step: 'check', spec, service: more, ...made });
+  const page = await open(t, browser, url, phone);
+  await page.getByText('STOP', { exact: true }).first().waitFor();
+  await thumb(page).getByRole('button', { name: 'Change end A' }).waitFor();
+  await thumb(page).getByRole('button', { name: 'Enter the supplier’s rating of end A' }).click();
+  await typeNumber(page, '250', 'bar');
+  await page.getByRole('button', { name: /^Keep 250/ }).click();
+  assert.equal(await page.getByRole('button', { name: /^Keep/ }).count(), 0, 'nothing is kept before its source');
+  await page.getByRole('textbox').fill('Supplier S, table 12');
+  await sound(page, 'check, where a rating is from');
+  await page.getByRole('button', { name: /^Keep 250/ }).click();
+  const mark = page.getByText(/^250\sbar AT A: YOURS$/);
+  await mark.waitFor();
+  await page.getByText('Not the table’s. From: Supplier S, table 12.').waitFor();
+  await page.getByRole('listitem').filter({ hasText: 'JIC 37 flare' }).getByText('yours', { exact: true }).waitFor();
+  await sound(page, 'check, a rating of one’s own');
+  await page.getByRole('button', { name: 'Tag', exact: true }).click();
+  await mark.waitFor();
+  await sound(page, 'tag, a rating of one’s own');
+  const keep = page.getByRole('button', {
+    name: /^Save the label and keep the hose/,
+  });
+  assert.equal(await page.getByRole('button', { name: 'Save as picture' }).count(), 0, 'the arrow leaves it once');
+  await Promise.all([page.waitForEvent('download'), keep.click()]);
+  await page.getByRole('button', { name: 'Fit', exact: true }).and(page.locator('[aria-current]')).waitFor();
+  const { jobs } = await ask(url, 'job.list', {});
+  const { notes } = await ask(url, 'register.show', {
+    code: jobs[0].content.code,
+  });
+  assert.match(notes.map(({ text }) => text).join(), /End A .*250\sbar.*Supplier S, table 12/);
 });

@@ -3,12 +3,19 @@ import assert from 'node:assert/strict';
 import test from 'node:test';
 import { typeNumber } from './technician.mjs';
 import { sound } from './looks.mjs';
-import { browse, keepJob, open, phone, serve, sizes } from './support.mjs';
+import { browse, demo, keepJob, open, phone, serve, sizes } from './support.mjs';
 
 /** An end that is half read, so that a look-alike is still possible; asked is one reading more. */
 const asked = (key) => ({
   readings: {
-    ends: [{ role: 'B', gender: 'female', seal: 'o-ring-face', thread_diameter_mm: '23.55 mm' }],
+    ends: [
+      {
+        role: 'B',
+        gender: 'female',
+        seal: 'o-ring-face',
+        thread_diameter_mm: '23.55 mm',
+      },
+    ],
     mates: [],
   },
   finding: { part: 'B', asked: key, forms: {}, chosen: [] },
@@ -49,7 +56,13 @@ test('a number that can not be is refused in the unit typed, and its candidates 
 
 test('a look-alike is said whole over the keys while the keypad is up, and leads to the rest', async (t) => {
   // Seat unread: flares of 37 and 45 degrees and flareless ends share this thread.
-  const end = { role: 'B', gender: 'female', seal: 'cone', thread_diameter_mm: '20.4 mm', tpi: 14 };
+  const end = {
+    role: 'B',
+    gender: 'female',
+    seal: 'cone',
+    thread_diameter_mm: '20.4 mm',
+    tpi: 14,
+  };
   const page = await measuring(t, {}, { ...asked('form'), readings: { ends: [end], mates: [] } });
   const alike = page.getByRole('button', { name: /^Look-alike: / });
   await alike.waitFor();
@@ -64,7 +77,13 @@ test('a look-alike is said whole over the keys while the keypad is up, and leads
 
 for (const size of sizes.slice(0, 2)) {
   test(`no key moves under the thumb while a number is typed, ${size.width} × ${size.height}`, async (t) => {
-    const end = { role: 'B', gender: 'female', seal: 'cone', thread_diameter_mm: '20.4 mm', tpi: 14 };
+    const end = {
+      role: 'B',
+      gender: 'female',
+      seal: 'cone',
+      thread_diameter_mm: '20.4 mm',
+      tpi: 14,
+    };
     const content = { ...asked('form'), readings: { ends: [end], mates: [] } };
     const page = await measuring(t, { refused: ['find'] }, content, size);
     const pad = page.getByRole('group', { name: 'Keypad' });
@@ -101,7 +120,12 @@ test('what goes on under the keys has a sign, and scrolls clear of them', async 
 for (const size of sizes.slice(0, 2)) {
   const at = `${size.width} × ${size.height}`;
   test(`a kept reading is typed anew, and as many figures as it takes stand whole, ${at}`, async (t) => {
-    const end = { role: 'B', gender: 'female', seal: 'o-ring-face', swivel_hex_mm: '2.06 mm' };
+    const end = {
+      role: 'B',
+      gender: 'female',
+      seal: 'o-ring-face',
+      swivel_hex_mm: '2.06 mm',
+    };
     const content = { ...asked('form'), readings: { ends: [end], mates: [] } };
     const page = await measuring(t, { refused: ['find'] }, content, size);
     await typeNumber(page, ['2', '0', '.', '6']);
@@ -120,7 +144,13 @@ for (const size of sizes.slice(0, 2)) {
 
 test('why a candidate stands where it stands is told by what each reading says against the rival picked', async (t) => {
   // As the burst hose of the demo with few readings: the nut alone leaves two dozen kinds open.
-  const end = { role: 'A', gender: 'female', thread_diameter_mm: '20.4 mm', tpi: 14, seal: 'cone' };
+  const end = {
+    role: 'A',
+    gender: 'female',
+    thread_diameter_mm: '20.4 mm',
+    tpi: 14,
+    seal: 'cone',
+  };
   const page = await finding(t, {
     readings: { ends: [end], mates: [] },
     finding: { part: 'A', asked: 'gender', forms: {}, chosen: [] },
@@ -151,7 +181,10 @@ test('why a candidate stands where it stands is told by what each reading says a
 
 test('of a hose that is still fitted only what can be reached is asked, and then what taking it off would give', async (t) => {
   const page = await finding(t, {
-    readings: { ends: [{ role: 'A', kind: 'nut', gender: 'female' }], mates: [] },
+    readings: {
+      ends: [{ role: 'A', kind: 'nut', gender: 'female' }],
+      mates: [],
+    },
     finding: { part: 'A', asked: null, forms: {}, chosen: [] },
   });
   await page.getByText(/^Now: /).waitFor();
@@ -159,7 +192,9 @@ test('of a hose that is still fitted only what can be reached is asked, and then
   await page.getByText('Now: measure the hex').waitFor();
   const asked = [];
   const done = page.getByText('Still fitted, it tells no more. Off the machine, more can be read.');
-  const cannot = page.getByRole('button', { name: /^(can’t tell|Nothing can be read)/ });
+  const cannot = page.getByRole('button', {
+    name: /^(can’t tell|Nothing can be read)/,
+  });
   const task = page.getByRole('main').locator('.what');
   while ((await done.count()) === 0 && asked.length < 20) {
     asked.push(await task.innerText());
@@ -169,8 +204,8 @@ test('of a hose that is still fitted only what can be reached is asked, and then
   // No thread, no seat, nothing that needs the cut, nothing on the machine.
   const end = ['Hex of the nut', 'Bolt spacing, long', 'Bolt spacing, short'];
   assert.deepEqual(asked, [
-    ...['Hex of the nut', 'How the new end leaves the hose'],
-    ...['What kind of end', 'Which half', ...end, 'How the new end leaves the hose'],
+    ...['Hex of the nut', 'How the end leaves the hose'],
+    ...['What kind of end', 'Which half', ...end, 'How the end leaves the hose'],
     ...['Print on the cover', 'Ø over the cover', 'Kind of cover'],
   ]);
   await done.waitFor();
@@ -210,11 +245,41 @@ for (const [key, most] of [
 
 test('letters of the drawing and the words of the question do not cross', async (t) => {
   const page = await finding(t, asked('form'));
-  const words = await page.getByText('How the new end leaves the hose', { exact: true }).boundingBox();
+  const words = await page.getByText('How the end leaves the hose', { exact: true }).boundingBox();
   const letters = page.getByRole('main').locator('svg text', { hasText: /^[AB]$/ });
   assert.equal(await letters.count(), 2);
   for (const letter of await letters.all()) {
     const { y } = await letter.boundingBox();
     assert.ok(y >= words.y + words.height, `letter at ${y}, words to ${words.y + words.height}`);
   }
+});
+
+test('on the settled sheet each part leads to why it is what it is', async (t) => {
+  const page = await finding(t, {
+    readings: { ...demo('burst-readings.json'), overall_length_mm: 1240 },
+    finding: {
+      part: 'A',
+      asked: null,
+      forms: { A: 'elbow45', B: 'elbow90' },
+      chosen: [],
+    },
+  });
+  const use = page.getByRole('contentinfo').getByRole('button', { name: /^Check what may replace it/ });
+  await use.waitFor();
+  for (const [part, name] of [
+    ['End B', 'ORFS'],
+    ['Hose', 'EN 853 2SN'],
+  ]) {
+    await page.getByRole('main').getByRole('listitem').filter({ hasText: part }).getByRole('button').first().click();
+    await page.getByRole('heading', { name: new RegExp(`^${name}.* and the readings`) }).waitFor();
+    await sound(page, `why ${part}`);
+    await page.getByRole('button', { name: 'Back to the reading' }).click();
+    await use.waitFor();
+  }
+});
+
+test('one tap counts as one reading', async (t) => {
+  const page = await finding(t, { readings: { ends: [], mates: [] } });
+  await page.getByRole('button', { name: /^Loose nut/ }).click();
+  await page.getByRole('navigation', { name: 'Parts' }).getByText('1 read', { exact: true }).waitFor();
 });

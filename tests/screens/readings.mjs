@@ -20,7 +20,7 @@ const READ = {
     'Seat angle': { pick: /^74°/ },
     'Shape of the seat': { pick: /^Hollow/ },
     'Hex of the nut': { mm: '25.4' },
-    'How the new end leaves the hose': { pick: /^Elbow 45/ },
+    'How the end leaves the hose': { pick: /^Elbow 45/ },
   },
   'End B': {
     'What kind of end': { pick: /^Loose nut/ },
@@ -29,7 +29,7 @@ const READ = {
     'Thread gauge': { gauge: /^14\b/ },
     'Flank angle': { pick: /^60°/ },
     'Hex of the nut': { mm: '30' },
-    'How the new end leaves the hose': { pick: /^Elbow 90/ },
+    'How the end leaves the hose': { pick: /^Elbow 90/ },
   },
   'Machine’s half of A': {
     'What kind of end': { pick: /^Male/ },
@@ -56,10 +56,17 @@ export const MOST = 60;
 /** Every reading by the name that the screen asks with; a longer name stands before one that it begins with. */
 const NAMES = [
   ...['Print on the cover', 'What carries the pressure', 'Layers', 'Bore of the hose', 'Bore of the male'],
-  ...['Ø over the cover', 'Ø over the reinforcement', 'Kind of cover', 'Overall length', 'What kind of end', 'Which half'],
+  ...[
+    'Ø over the cover',
+    'Ø over the reinforcement',
+    'Kind of cover',
+    'Overall length',
+    'What kind of end',
+    'Which half',
+  ],
   ...['What seals', 'Thread Ø, outside', 'Thread Ø, inside', 'Thread Ø', 'Thread gauge', 'Taper', 'Seat angle'],
   ...['Shape of the seat', 'Flank angle', 'Hex of the nut', 'Tube Ø', 'Second thread Ø', 'Threads between'],
-  ...['How the new end leaves the hose', 'Bolt spacing, long', 'Bolt spacing, short', 'Head Ø', 'Head thickness'],
+  ...['How the end leaves the hose', 'Bolt spacing, long', 'Bolt spacing, short', 'Head Ø', 'Head thickness'],
 ];
 export const QUESTION = new RegExp(`(Hose|End [AB]|Machine’s half of [AB])[\\n ](${NAMES.join('|')})`);
 

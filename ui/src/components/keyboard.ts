@@ -44,5 +44,10 @@ export const byDigit: Attachment<HTMLElement> = (list) => {
 
 /** Whoever works with keys goes on in what just opened, where the focus was lost with what closed. */
 export const takesFocus: Attachment<HTMLElement> = (opened) => {
-  if (last === 'key' && document.activeElement === document.body) opened.focus({ preventScroll: true });
+  if (last === 'key' && document.activeElement === document.body) {
+    // It was put there by no one: the ring would say that something was picked.
+    opened.classList.add('lent');
+    opened.addEventListener('blur', () => opened.classList.remove('lent'), { once: true });
+    opened.focus({ preventScroll: true });
+  }
 };

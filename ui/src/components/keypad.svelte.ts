@@ -47,6 +47,9 @@ const UNITS: Record<Quantity, [Unit, ...Unit[]]> = {
 /** Longest run of digits: enough for a hose of 99 m in mm with a decimal. */
 const DIGITS = 6;
 
+/** Digits of a reel's whole metres or feet: more are millimetres that were meant. */
+const REEL = 4;
+
 /** What stands on the pad, so that half a number survives being put away. */
 export interface Draft {
   unit: string;
@@ -190,6 +193,7 @@ export class Keypad {
         if (typed.includes('/')) return typed;
         const run = /[\d.]*$/.exec(typed)?.[0] ?? '';
         if (run.replace('.', '').length >= DIGITS) return typed;
+        if (this.quantity === 'reel' && /^\d+$/.test(run) && run.length >= REEL) return typed;
         return run === '0' ? `${typed.slice(0, -1)}${key}` : `${typed}${key}`;
       }
     }

@@ -60,6 +60,8 @@ export interface JobDoc {
   finding: Finding;
   /** What will be made; filled from what was found, a tag, a place, or by hand. */
   spec: Given<Spec>;
+  /** Of a rating of one's own at an end: from which table or supplier it is, as it was said. */
+  ratingFrom: Partial<Record<Role, string>>;
   /** Made as the record or tag says it was: flow and route are then not looked at, and said so. */
   sameForSame: boolean;
   service: Given<Service>;
@@ -276,6 +278,7 @@ export function emptyJob(): JobDoc {
     sameForSame: false,
     service: { duties: [] },
     overrides: [],
+    ratingFrom: {},
     route: noRouting(),
     oil: noOil(),
     beside: null,

@@ -7,9 +7,10 @@ import { App } from '../../state/app.svelte';
 import { emptyJob, type JobDoc } from '../../state/job-doc';
 import CheckIn from './CheckIn.test.svelte';
 import { Editing } from './editing.svelte';
-import { addAdapter, endOf, putEnd, putHose } from './fields';
-import { cureOf } from './findings';
-import { inOrder, nextOf, signOf } from './next';
+import { ratingNotes } from '../tag/taken-on';
+import { addAdapter, endOf, putEnd, putHose, ratingFrom } from './fields';
+import { cureOf, otherCureOf } from './findings';
+import { inOrder, isOpen, nextOf, signOf } from './next';
 import { specCells, unratedAdapter } from './shown';
 
 type Some = Pick<Finding, 'case' | 'verdict'> & Partial<Finding>;
@@ -51,9 +52,52 @@ it.each([
 it('the cure of a part too weak opens that part, of one without a rating its rating', () => {
   const above = (part: string) => cureOf(stop('pressure-above-rating', part, 'pressure'));
   expect(above('hose')).toMatchObject({ field: 'hose' });
-  expect(above('B')).toMatchObject({ field: 'B' });
+  expect(above('B')).toMatchObject({ field: 'B.rating_bar' });
+  const own = found({
+    case: 'pressure-above-rating',
+    rule: 'pressure',
+    verdict: 'stop',
+    names: { part: 'B' },
+    basis: 'yours',
+  });
+  expect(cureOf(own)).toMatchObject({ field: 'B' });
   expect(cureOf(stop('pressure-unknown', 'A', 'pressure'))).toMatchObject({ field: 'A.rating_bar' });
   expect(cureOf(stop('pressure-unknown', 'adapter', 'pressure'))).toMatchObject({ field: 'adapters' });
+});
+
+it('an end too weak has two ways out, the rating before the end; one that is rated by the person has but one', () => {
+  const weak = stop('pressure-above-rating', 'A', 'pressure');
+  expect(otherCureOf(weak)).toMatchObject({ field: 'A' });
+  expect(nextOf([weak])).toMatchObject({ cure: { field: 'A.rating_bar' }, other: { field: 'A' } });
+  expect(otherCureOf({ ...weak, basis: 'yours' })).toBeNull();
+  expect(otherCureOf(stop('pressure-above-rating', 'hose', 'pressure'))).toBeNull();
+});
+
+it('a rating of one’s own is kept with where it is from, or not at all, and goes with its end', () => {
+  const doc: JobDoc = { ...emptyJob(), spec: { ends: [{ role: 'A', family: 'JIC 37 flare', size: '-10' }] } };
+  const editing = new Editing(doc, units);
+  editing.edit('A.rating_bar');
+  editing.keep(250);
+  expect(editing.open).toBe('A.rating_from');
+  expect(endOf(doc.spec, 'A')?.rating_bar).toBeUndefined();
+  editing.keepFrom('  ');
+  expect(endOf(doc.spec, 'A')?.rating_bar).toBeUndefined();
+  editing.keepFrom('a supplier, table 12');
+  expect([endOf(doc.spec, 'A')?.rating_bar, ratingFrom(doc, 'A'), editing.open]).toEqual([
+    250,
+    'a supplier, table 12',
+    null,
+  ]);
+  expect(ratingNotes(doc, 'X', units(), []).map(({ body }) => body)).toMatchObject([
+    { kind: 'noted', about: { hose: 'X' }, text: expect.stringContaining('a supplier, table 12') },
+  ]);
+  putEnd(doc, 'A', { family: 'ORFS', size: '-10' });
+  expect([ratingFrom(doc, 'A'), doc.ratingFrom.A]).toEqual([null, undefined]);
+});
+
+it('what was not entered is told apart from what is doubtful, and a stop stays among the stops', () => {
+  const open = found({ case: 'cutoff-missing', verdict: 'caution' });
+  expect([open, caution, stop('relief-missing'), pass].filter(isOpen)).toEqual([open]);
 });
 
 it('an end not settled is gauged, a pass and what was taken on have no cure', () => {

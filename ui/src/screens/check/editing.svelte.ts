@@ -11,6 +11,8 @@ export class Editing {
   keypad: Keypad | null = $state.raw(null);
   /** First half of a choice in two steps: the DN of a hose, the family of an end. */
   half: string | null = $state(null);
+  /** A rating of one's own that was typed: it is kept once it is said from where it is. */
+  rated: number | null = $state(null);
   /** An end was just named, so what else is asked of it comes next. */
   #naming = false;
 
@@ -26,6 +28,7 @@ export class Editing {
   edit(id: fields.FieldId): void {
     this.open = id;
     this.half = null;
+    this.rated = null;
     const about = fields.aboutField(id);
     const typing = this.doc.typing;
     this.keypad = null;
@@ -50,6 +53,7 @@ export class Editing {
     if (this.doc.typing?.of.startsWith(TYPING)) this.doc.typing = null;
     this.open = null;
     this.keypad = null;
+    this.rated = null;
     this.#naming = false;
   }
 
@@ -69,10 +73,30 @@ export class Editing {
     const id = this.open;
     if (!id) return;
     const role = fields.roleOf(id);
+    if (role && id === `${role}.rating_bar`) {
+      if (typeof value === 'number') return this.#askFrom(role, value);
+      delete this.doc.ratingFrom[role];
+    }
     if (id === 'hose' && value === null) this.doc.spec.hose = null;
     else if (role && id === role && value === null) fields.dropEnd(this.doc, role);
     else if (role && id.endsWith('.form')) fields.putForm(this.doc, role, value === null ? null : String(value));
     else fields.put(this.doc, id, typeof value === 'number' ? Math.round(value * 1e4) / 1e4 : value);
+    this.#goOn();
+  }
+
+  /** Half a rating stays typed until its source is said. */
+  #askFrom(role: 'A' | 'B', bar: number): void {
+    this.open = `${role}.rating_from`;
+    this.keypad = null;
+    this.rated = bar;
+  }
+
+  /** Keeps the rating with where it is from: without that it is nobody's. */
+  keepFrom(text: string): void {
+    const role = this.open && fields.roleOf(this.open);
+    if (!role || this.rated === null || text.trim() === '') return;
+    fields.put(this.doc, `${role}.rating_bar`, Math.round(this.rated * 1e4) / 1e4);
+    this.doc.ratingFrom[role] = text.trim();
     this.#goOn();
   }
 

@@ -12,7 +12,18 @@ export type FieldId = string;
 
 /** How a field is changed. */
 export type Kind =
-  'number' | 'turn' | 'hose' | 'family' | 'gender' | 'form' | 'cover' | 'fluid' | 'line' | 'duties' | 'adapters';
+  | 'number'
+  | 'turn'
+  | 'hose'
+  | 'family'
+  | 'gender'
+  | 'form'
+  | 'cover'
+  | 'fluid'
+  | 'line'
+  | 'duties'
+  | 'adapters'
+  | 'source';
 
 interface About {
   kind: Kind;
@@ -65,6 +76,7 @@ const ABOUT: Record<string, About> = {
   drop_mm: { kind: 'number', label: 'check-drop', how: 'check-drop-how', quantity: 'length' },
   cutoff_mm: { kind: 'number', label: 'check-cutoff', how: 'check-cutoff-how', quantity: 'length' },
   rating_bar: { kind: 'number', label: 'check-rating', how: 'check-rating-how', quantity: 'pressure' },
+  rating_from: { kind: 'source', label: 'check-rating-from', how: 'check-rating-from-how' },
   adapters: { kind: 'adapters', label: 'check-adapters', how: 'check-adapters-how' },
   overall_length_mm: { kind: 'number', label: 'check-length', how: 'check-length-how', quantity: 'length' },
   turn_deg: { kind: 'turn', label: 'check-turn', how: 'check-turn-how', quantity: 'plain', unit: '°' },
@@ -141,6 +153,7 @@ export function putEnd(
     return;
   }
   doc.sameForSame = false;
+  delete doc.ratingFrom[role];
   const end = {
     role,
     family: what.family,
@@ -153,9 +166,16 @@ export function putEnd(
   );
 }
 
+/** From where the rating of an end is that stands over the table's; null for a part that has none of its own. */
+export function ratingFrom(doc: JobDoc, part: string): string | null {
+  if ((part !== 'A' && part !== 'B') || endOf(doc.spec, part)?.rating_bar == null) return null;
+  return doc.ratingFrom[part] ?? say('check-rating-unsaid');
+}
+
 /** Takes an end back: it is not known. */
 export function dropEnd(doc: JobDoc, role: Role): void {
   doc.spec.ends = doc.spec.ends.filter((one) => one.role !== role);
+  delete doc.ratingFrom[role];
 }
 
 /** What is asked of an end after a field of it: its half (of a flange none), its form, and of a bent one its drop. */

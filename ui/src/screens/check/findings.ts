@@ -233,7 +233,7 @@ export function cureOf(finding: Finding, now?: HoseRef | null): Cure | null {
   const ofEnd = END_FIELDS[code];
   if (end && ofEnd !== undefined)
     return field(`${end}${ofEnd}`, say(code === 'end-missing' ? 'check-go-end' : 'check-go-change-end', { end }));
-  if (finding.rule === 'pressure') return pressureCure(code, end, part);
+  if (finding.rule === 'pressure') return pressureCure(finding, end, part);
   const known = FIELDS[code];
   if (known) return field(known);
   return OTHER_HOSE.test(code) ? field('hose', say('check-go-other-hose')) : null;
@@ -247,10 +247,22 @@ function sizeOf(finding: Finding, now: HoseRef | null | undefined): HoseRef | nu
     : null;
 }
 
-function pressureCure(code: string, end: 'A' | 'B' | null, part: string): Cure {
+/** A rating that a person gave over the table's. */
+export const isOwn = (finding: Finding): boolean => finding.rule === 'pressure' && finding.basis === 'yours';
+
+/** The other way out of a finding that has two: another end may be no way at a port that is there. */
+export function otherCureOf(finding: Finding): Cure | null {
+  const end = partOf(finding);
+  if (finding.case !== 'pressure-above-rating' || (end !== 'A' && end !== 'B') || isOwn(finding)) return null;
+  return field(end, say('check-go-other-end', { end }));
+}
+
+function pressureCure(finding: Finding, end: 'A' | 'B' | null, part: string): Cure {
+  const { case: code } = finding;
   if (part === 'hose') return field('hose', say('check-go-other-hose'));
   if (!end) return field('adapters', code === 'pressure-above-rating' ? say('check-go-adapter-change') : undefined);
-  return code === 'pressure-above-rating'
+  if (code !== 'pressure-above-rating') return field(`${end}.rating_bar`, say('check-go-rating', { end }));
+  return isOwn(finding)
     ? field(end, say('check-go-other-end', { end }))
-    : field(`${end}.rating_bar`, say('check-go-rating', { end }));
+    : field(`${end}.rating_bar`, say('check-go-supplier-rating', { end }));
 }

@@ -1,7 +1,7 @@
 // Of the answer of a check: which sign stands first, in which order the findings stand, what the one Go does.
 import type { Sign } from '../../components/VerdictSign.svelte';
 import type { Finding, Verdict } from '../../backend/types';
-import { cureOf, type Cure } from './findings';
+import { cureOf, otherCureOf, type Cure } from './findings';
 
 /** What the hose or an end is has not been said or read. */
 const UNSETTLED = /^(hose-missing|end-missing|end-unsettled|end-not-read)$/;
@@ -31,6 +31,9 @@ export function inOrder(findings: readonly Finding[]): { grave: Finding[]; passe
   };
 }
 
+/** A caution that says nothing but that something was not entered. A stop stands among the stops. */
+export const isOpen = ({ verdict, case: code }: Finding): boolean => verdict === 'caution' && /-missing$/.test(code);
+
 /** Without these there is no build sheet, though the hose itself may be made. */
 const FOR_THE_SHEET = /^(length-missing|turn-missing)$/;
 
@@ -38,14 +41,16 @@ const FOR_THE_SHEET = /^(length-missing|turn-missing)$/;
  * What the Go does: the cure of the first stop that has one, then what the build sheet can not be made without, then
  * making it. Nothing while a stop has no cure here.
  */
-export function nextOf(findings: readonly Finding[]): { to: 'cure'; cure: Cure } | { to: 'make' } | null {
+export function nextOf(
+  findings: readonly Finding[],
+): { to: 'cure'; cure: Cure; other: Cure | null } | { to: 'make' } | null {
   const grave = stops(inOrder(findings).grave);
   const sheet = findings.filter((one) => one.verdict === 'caution' && FOR_THE_SHEET.test(one.case));
   const first = grave.length > 0 ? grave : sheet;
   if (first.length === 0) return { to: 'make' };
   for (const one of first) {
     const cure = cureOf(one);
-    if (cure) return { to: 'cure', cure };
+    if (cure) return { to: 'cure', cure, other: otherCureOf(one) };
   }
   return null;
 }

@@ -3,6 +3,7 @@ import type { Tables } from '../../backend/types';
 import { number } from '../../words/number';
 import { covers, coverWords, lineWords, formWords, genderWords, sizeWords } from '../../words/spec';
 import { say } from '../../words/words';
+import { offeredFluids } from '../parts/fluids';
 import type { Editing } from './editing.svelte';
 import * as fields from './fields';
 import { notKnown } from './shown';
@@ -49,7 +50,7 @@ export function offered(editing: Editing, tables: Tables): Offer[] {
     case 'cover':
       return words(covers.map((cover) => word(cover, coverWords(cover))));
     case 'fluid':
-      return words(tables.fluids.map((fluid) => word(fluid.class, fluid.class, fluid.name)));
+      return words(offeredFluids(tables.fluids).map(({ id, note }) => word(id, id, note)));
     case 'line':
       return words(tables.lines.map((line) => word(line, lineWords(line))));
     case 'turn':

@@ -7,6 +7,9 @@ import { lineWords } from '../../words/spec';
 import { say } from '../../words/words';
 import type { Fact } from '../parts/FactList.svelte';
 
+/** Years as they are written: what they are counted by. */
+const tenths = (years: number): number => Math.round(years * 10) / 10;
+
 /** What hoses are put together by, in the order it is offered. */
 export const BY = ['hose', 'line', 'load', 'machine', 'place'] as const satisfies readonly LivesBy[];
 
@@ -79,7 +82,7 @@ export function groupCount({ life }: LivesOf): string {
 
 /** A span of years with its bounds; one that the history does not set is open. */
 export function span(years: number, [low, high]: readonly (number | null)[]): string {
-  return say('due-life-span', { years: number(years, 1), low: side(low), high: side(high) });
+  return say('due-life-span', { years: number(years, 1), count: tenths(years), low: side(low), high: side(high) });
 }
 
 const side = (bound: number | null | undefined, digits = 1) => (bound == null ? '?' : number(bound, digits));
@@ -129,7 +132,7 @@ export function toTell({ life, years_to_tell }: LivesOf): string {
   const { more } = life.to_tell;
   const take = say('due-life-take', { more, shown: number(more, 0) });
   if (years_to_tell === null) return take;
-  return `${take} ${say('due-life-take-years', { years: number(years_to_tell, 1) })}`;
+  return `${take} ${say('due-life-take-years', { years: number(years_to_tell, 1), count: tenths(years_to_tell) })}`;
 }
 
 /** A place as people name it. */

@@ -107,11 +107,14 @@ export function erase(readings: Kept, half: Half, key: Key): void {
 const takenKeys = (place: Plain): string[] =>
   Object.keys(place).filter((key) => key !== 'role' && place[key] !== null && place[key] !== undefined);
 
+/** The kind of an end says which half it is: one tap is one reading. */
+const told = (place: Plain, key: string): boolean => key === 'gender' && (place['kind'] ?? null) !== null;
+
 /** How many readings of a part are kept. */
 export function countOf(readings: Kept, half: Half): number {
   const place = placeOf(readings, half, half === 'hose' ? 'print' : 'gender');
   const length = half === 'hose' && (readings.overall_length_mm ?? null) !== null ? 1 : 0;
-  return (place ? takenKeys(place).length : 0) + length;
+  return (place ? takenKeys(place).filter((key) => !told(place, key)).length : 0) + length;
 }
 
 /** A kept reading as a draft, to show it and to change it; null where it was not taken. */

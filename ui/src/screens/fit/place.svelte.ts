@@ -1,9 +1,11 @@
 import type { Answer, Backend, CallError } from '../../backend';
-import type { PlaceAt, Stay } from '../../backend/types';
+import type { HoursRead, PlaceAt, Stay } from '../../backend/types';
 
 /** The place a hose goes to, as the register has it. */
 export class Place {
   sheet: Answer<'register.place'> | null = $state.raw(null);
+  /** The machine's last reading; null where none was ever read, or it is not known yet. */
+  hours: HoursRead | null = $state.raw(null);
   problem: CallError | null = $state.raw(null);
   #latest = 0;
 
@@ -12,12 +14,18 @@ export class Place {
   async read(at: PlaceAt | null): Promise<void> {
     const mine = ++this.#latest;
     this.sheet = null;
+    this.hours = null;
     this.problem = null;
     if (!at) return;
-    const reply = await this.backend.call('register.place', { place: at.place });
+    const [place, machine] = await Promise.all([
+      this.backend.call('register.place', { place: at.place }),
+      at.machine === null ? null : this.backend.call('register.machine', { machine: at.machine }),
+    ]);
     if (mine !== this.#latest) return;
-    if (reply.ok) this.sheet = reply.value;
-    else this.problem = reply.error;
+    if (place.ok) this.sheet = place.value;
+    if (machine?.ok) this.hours = machine.value.hours;
+    const refused = [place, machine].find((reply) => reply && !reply.ok);
+    this.problem = refused && !refused.ok ? refused.error : null;
   }
 
   /** The hose that sits there and has to come off first. */

@@ -6,7 +6,7 @@ import { number } from '../../words/number';
 import type { WordId } from '../../words/ids';
 import { say } from '../../words/words';
 import { specLine } from '../../words/spec';
-import { proofText } from './words';
+import { hoursAt, proofText } from './words';
 
 /** Where an event's place and cause get their names. */
 export interface Names {
@@ -36,11 +36,12 @@ export function saidBy({ body }: Written, names: Names): string {
       );
     case 'fitted': {
       const id: WordId = body.already_there ? 'hose-did-found' : 'hose-did-fitted';
-      return say(id, { day: day(body.date), place: names.place(body.place) });
+      return parts(say(id, { day: day(body.date), place: names.place(body.place) }), atHours(body.hours));
     }
     case 'taken-off':
       return parts(
         say('hose-did-off', { day: day(body.date), place: names.place(body.place) }),
+        atHours(body.hours),
         body.cause && names.cause(body.cause),
         body.note,
       );
@@ -72,6 +73,8 @@ function foundText(findings: readonly Graded[], names: Names): string[] {
     say('hose-found', { what: names.cause(sign), grade: say(`hose-grade-${grade}`) }),
   );
 }
+
+const atHours = (hours: number | null | undefined) => (hours == null ? null : hoursAt(hours));
 
 const parts = (...some: (string | null | undefined)[]): string => some.filter((part) => part).join('\u00a0· ');
 

@@ -46,6 +46,9 @@ export function hoursText(hours: number): string {
   return withUnit(number(hours, 0), 'h');
 }
 
+/** The machine's hours at which something was done. */
+export const hoursAt = (hours: number): string => say('machines-at-hours', { hours: hoursText(hours) });
+
 /** Whether it was proved, plainly. */
 export function proofText(proof: Proof): string {
   if (proof.state === 'not-proved') {
@@ -61,9 +64,10 @@ export function proofText(proof: Proof): string {
 
 /** When a hose came and went, in one line. */
 export function stayText(stay: Stay): string {
-  const from = stay.on_date ? day(stay.on_date) : null;
+  const at = (date: string, hours: number | null) => [day(date), hours === null ? null : hoursAt(hours)].join(' ').trim();
+  const from = stay.on_date ? at(stay.on_date, stay.on_hours) : null;
   const since = from && say(stay.already_there ? 'machines-stay-found' : 'machines-stay-fitted', { day: from });
-  const until = stay.off_date ? say('machines-stay-off', { day: day(stay.off_date) }) : null;
+  const until = stay.off_date ? say('machines-stay-off', { day: at(stay.off_date, stay.off_hours) }) : null;
   return [since, until].filter((part) => part).join(', ') || say('machines-counted-unknown');
 }
 

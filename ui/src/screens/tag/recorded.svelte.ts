@@ -1,5 +1,5 @@
 import type { Backend } from '../../backend';
-import type { Assembly, HoseOverride, TagCode, Versioned } from '../../backend/types';
+import type { Assembly, HoseNote, HoseOverride, TagCode, Versioned } from '../../backend/types';
 import type { JobDoc } from '../../state/job-doc';
 
 /** The hose as it stands on the record, held against what the job says now. */
@@ -8,6 +8,8 @@ export class Recorded {
   assembly: Versioned<Assembly> | null = $state.raw(null);
   /** What was taken on already. */
   overrides: readonly HoseOverride[] = $state.raw([]);
+  /** What is noted on it. */
+  notes: readonly HoseNote[] = $state.raw([]);
 
   constructor(readonly backend: Backend) {}
 
@@ -15,6 +17,7 @@ export class Recorded {
     const reply = code ? await this.backend.call('register.show', { code }) : null;
     this.assembly = reply?.ok ? reply.value.assembly : null;
     this.overrides = reply?.ok ? reply.value.overrides : [];
+    this.notes = reply?.ok ? reply.value.notes : [];
   }
 
   /** Whether the spec was changed after the hose was recorded: tag and record then say what it is not. */

@@ -1,6 +1,10 @@
 // Limits of prudence that a person took on, as the record keeps them: by whose name, and why.
 import type { Backend, CallError, Question } from '../../backend';
-import type { HoseOverride, Override, PersonId, TagCode } from '../../backend/types';
+import type { HoseNote, HoseOverride, Override, PersonId, TagCode } from '../../backend/types';
+
+import type { JobDoc } from '../../state/job-doc';
+import { say } from '../../words/words';
+import { endOf, ratingFrom, writtenIn, type Units } from '../check/fields';
 
 type Events = Question<'register.record'>['events'];
 type Outcome = { ok: true; events: Events } | { ok: false; error: CallError };
@@ -31,6 +35,16 @@ export async function takenOn(
     events.push({ body: { kind: 'overridden', code, rule: one.rule, reason: one.reason, by: by.value.person } });
   }
   return { ok: true, events };
+}
+
+/** What a rating of one's own rests on, as a note on the hose; what stands there already is not said again. */
+export function ratingNotes(doc: JobDoc, code: TagCode, units: Units, noted: readonly HoseNote[]): Events {
+  return (['A', 'B'] as const).flatMap((end) => {
+    const [bar, from] = [endOf(doc.spec, end)?.rating_bar, ratingFrom(doc, end)];
+    if (typeof bar !== 'number' || from === null) return [];
+    const text = say('check-own-rating-note', { end, value: writtenIn('A.rating_bar', bar, units), from });
+    return noted.some((one) => one.text === text) ? [] : [{ body: { kind: 'noted', about: { hose: code }, text } }];
+  });
 }
 
 /** The person by that name; one not known yet gets an id, under which the name can be erased. */

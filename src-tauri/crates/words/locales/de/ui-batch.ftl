@@ -28,6 +28,7 @@ several-remove-name = { $name } herausnehmen
 several-empty = Liste leeren
 several-cuts = Schnittliste
 several-no-cuts = Noch ist keine Schnittlänge bekannt: Abzugsmaße fehlen. Im Auftrag jeder Schlauchleitung eintragen.
+several-to-job = Abzugsmaße eintragen
 several-cut-drawing = { $stock }, geschnitten in { $pieces }; { $left } bleiben
 several-left-kept = { $left } bleiben: zurück ins Regal
 several-left-scrap = { $left } bleiben: Abfall

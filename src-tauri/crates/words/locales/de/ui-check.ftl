@@ -3,6 +3,7 @@
 check-title = Darf sie gefertigt werden?
 check-first = Anleitung des Herstellers, örtliche Vorschriften und zugelassene Fachpraxis gehen vor.
 check-passes = Alles Geprüfte liegt innerhalb seiner Grenze.
+check-not-entered = Noch nicht angegeben: { $count }
 check-weigh = { $count ->
     [one] 1 Punkt abzuwägen
    *[other] { $count } Punkte abzuwägen
@@ -125,6 +126,7 @@ check-go-other-end = Ende { $end } ändern
 check-go-other-hose = Anderen Schlauch wählen
 check-go-size = { $hose } nehmen
 check-go-rating = Druck für Ende { $end } eintragen
+check-go-supplier-rating = Druck des Lieferanten für Ende { $end } eintragen
 check-go-change = Berichtigen
 check-go-hose = Schlauch nennen
 check-go-working = Betriebsdruck eintragen
@@ -150,6 +152,7 @@ check-surge = Druckspitze
 check-surge-how = Die höchste Spitze, gemessen oder vom Maschinenhersteller.
 check-fluid = Flüssigkeit
 check-fluid-how = Nach Klasse: steht auf dem Typenschild oder in der Anleitung der Maschine.
+check-fluid-usual = übliches Hydrauliköl, 32, 46 oder 68: { $name }
 check-cold = Öl, kältestes
 check-cold-how = Ein Kaltstart im Winter zählt.
 check-hot = Öl, heißestes
@@ -183,6 +186,13 @@ check-cutoff = Abzugsmaß, eigenes
 check-cutoff-how = Eigenes: vom Dichtpunkt zum Schlauchanschlag, vom Lieferanten oder gemessen.
 check-rating = zulässiger Druck, eigener
 check-rating-how = Eigener, vom Lieferanten. Er geht dem der Tabelle vor.
+check-rating-from = woher der Druck ist
+check-rating-from-how = Der Lieferant, und die Tabelle oder Seite, die diesen Wert nennt. Er geht hier dem der Tabelle vor; darum ist er als eigener gekennzeichnet und wird erfasst.
+check-rating-from-label = Ende { $end }, { $value }: nach welcher Tabelle, welchem Lieferanten
+check-rating-unsaid = niemand sagte, woher
+check-own-rating = { $value } AN { $end }: EIGENER WERT
+check-own-rating-from = Nicht der der Tabelle. Aus: { $from }.
+check-own-rating-note = Ende { $end }: { $value } nach eigenem Wert, aus: { $from }
 check-adapters = Adapter
 check-adapters-how = Jedes Teil zwischen Schlauchende und Maschine, mit seinem zulässigen Druck.
 check-length = Gesamtlänge

@@ -143,7 +143,10 @@ due-life-count = { $count ->
 due-life-not-known = Nicht erfasst
 due-life-drawing = { $what }: Anteil, der noch hält, über { $years } Jahre seit Einbau, mit Grenzen. { $count }.
 due-life-b10 = Eine von zehn ist ausgefallen nach
-due-life-span = { $years } Jahre ({ $low } bis { $high })
+due-life-span = { $count ->
+    [one] { $years } Jahr
+   *[other] { $years } Jahre
+} ({ $low } bis { $high })
 due-life-few = Zu wenige für eine Aussage
 due-life-few-why = Mindestens zwei Ausfälle in verschiedenem Alter sind nötig. Bis dahin sagen diese nichts darüber, wie lange solche Schlauchleitungen halten.
 due-life-none = Zu wenige Ausfälle sind erfasst, um zu sagen, wie lange Schlauchleitungen hier halten.
@@ -178,7 +181,10 @@ due-life-take = { $more ->
     [one] Noch { $shown } Ausfall ist nötig, um zu sagen, ob solche Schlauchleitungen verschleißen.
    *[other] Noch { $shown } Ausfälle sind nötig, um zu sagen, ob solche Schlauchleitungen verschleißen.
   }
-due-life-take-years = Im bisherigen Takt: { $years } Jahre.
+due-life-take-years = Im bisherigen Takt: { $count ->
+    [one] { $years } Jahr
+   *[other] { $years } Jahre
+}.
 due-life-between = { $count ->
     [one] { $shown } wurde bei einer Inspektion ausgefallen vorgefunden, seit wann, weiß niemand.
    *[other] { $shown } wurden bei einer Inspektion ausgefallen vorgefunden, seit wann, weiß niemand.

@@ -52,7 +52,7 @@ find-key-tube-od-mm = Rohr-Ø
 find-key-male-bore-mm = Durchgangsbohrung
 find-key-second-thread-diameter-mm = Zweiter Gewinde-Ø
 find-key-threads-apart = Gänge dazwischen
-find-key-form = Wie die neue Armatur vom Schlauch abgeht
+find-key-form = Wie die Armatur vom Schlauch abgeht
 find-key-bolt-long-mm = Lochabstand, lang
 find-key-bolt-short-mm = Lochabstand, kurz
 find-key-head-od-mm = Flanschbund-Ø
@@ -239,7 +239,7 @@ find-made-quarter = { $quarter ->
    *[other] { $quarter }.
  } Quartal { $year }
 find-made-week = Woche { $week } von { $year }
-find-print-empty = Tippen, was noch lesbar ist, mit ? für jeden abgeriebenen Buchstaben: ??N 853 2S?
+find-print-empty = Tippen, was noch lesbar ist, ? für jeden abgeriebenen Buchstaben, „Lücke“, wo beliebig viele fehlen: ??N 853 2S?
 
 ## Kandidaten
 find-candidates = Was es sein kann
@@ -256,7 +256,7 @@ find-decides = { $count ->
    *[other] Es unterscheidet sie: { $what }.
  }
 find-part-settled = Geklärt.
-find-others = { $count } weitere zusammen { $percent }
+find-others = { $count } andere, { $percent }
 find-more-candidates = Alle Kandidaten, und warum
 find-why = { $name } und die Befunde
 find-why-back = Zurück zu den Kandidaten

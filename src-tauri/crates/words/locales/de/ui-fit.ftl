@@ -12,8 +12,11 @@ fit-not-written = NICHT GESICHERT
 fit-tag-first = eingebaut wird nur mit Schild
 fit-tighten = Wie fest
 fit-tighten-how = Die Angabe des Herstellers geht vor. Sonst den einen Wert nehmen, dessen Bedingung zutrifft; nie Tabellen mischen.
+fit-sources = Woher die Werte sind
+fit-sources-fold = Quellen einklappen
 fit-take-figure = den Wert nehmen, dessen Bedingung zutrifft
 fit-no-figure = kein Wert in den Tabellen: nur der des Herstellers
+fit-no-figure-taken = kein Wert genommen: nur nach dem des Herstellers
 fit-flats = { $count ->
     [one] { $flats } Fläche
    *[other] { $flats } Flächen
@@ -26,6 +29,10 @@ fit-say-cause = Sagen, warum die alte ausfiel
 fit-say-cause-then = oder dass sie es nicht war
 fit-hours = Betriebsstunden
 fit-hours-how = Wie sie am Zähler stehen.
+fit-hours-last = Wie sie am Zähler stehen. Zuletzt: { $last }.
+fit-hours-doubt = { $hours }?
+fit-hours-again = Zähler noch einmal ablesen
+fit-hours-right = { $hours } stimmt: behalten
 fit-enter-hours = Betriebsstunden eintragen
 fit-date = Eingebaut am
 fit-refused = NOCH NICHT EINBAUEN

@@ -22,6 +22,10 @@ place-failed = AUSGEFALLEN: { $count ->
     [2] ZWEIMAL
    *[other] { $shown }-MAL
 }
+hose-place-failed = AN IHREM ORT AUSGEFALLEN: { $count ->
+    [one] EINE
+   *[other] { $shown }
+}
 place-failed-why = An dieser Stelle: { $causes }. Nach der Ursache sehen, bevor dieselbe wieder drankommt.
 place-failed-once = Hier einmal ausgefallen: { $causes }.
 place-lives = Schlauchleitungen dieser Stelle

@@ -28,6 +28,7 @@ several-remove-name = Take out { $name }
 several-empty = Empty the list
 several-cuts = Cut list
 several-no-cuts = No length to cut is known yet: cut-offs are missing. Enter them in each hose’s job.
+several-to-job = Enter its cut-offs
 several-cut-drawing = { $stock }, cut into { $pieces }; { $left } left
 several-left-kept = { $left } left: back on its shelf
 several-left-scrap = { $left } left: scrap

@@ -3,6 +3,7 @@
 check-title = May it be made?
 check-first = The maker’s instructions, local codes and licensed practice come first.
 check-passes = All that was looked at is within its limit.
+check-not-entered = Not entered yet: { $count }
 check-weigh = { $count ->
     [one] 1 thing to weigh
    *[other] { $count } things to weigh
@@ -125,6 +126,7 @@ check-go-other-end = Change end { $end }
 check-go-other-hose = Choose another hose
 check-go-size = Take { $hose }
 check-go-rating = Enter the rating of end { $end }
+check-go-supplier-rating = Enter the supplier’s rating of end { $end }
 check-go-change = Put it right
 check-go-hose = Name the hose
 check-go-working = Enter the working pressure
@@ -150,6 +152,7 @@ check-surge = surge
 check-surge-how = The highest peak, measured or from the machine’s maker.
 check-fluid = fluid
 check-fluid-how = By its class: the machine’s plate or manual has it.
+check-fluid-usual = usual hydraulic oil, 32, 46 or 68: { $name }
 check-cold = oil, coldest
 check-cold-how = A cold start in winter counts.
 check-hot = oil, hottest
@@ -183,6 +186,13 @@ check-cutoff = cut-off, yours
 check-cutoff-how = Yours: from sealing point to hose stop, from your supplier or measured.
 check-rating = rating, yours
 check-rating-how = Yours, from your supplier. It stands over the table’s.
+check-rating-from = where the rating is from
+check-rating-from-how = The supplier, and the table or page that gives this figure. It stands over the table’s here, so it is marked as yours and goes on the record.
+check-rating-from-label = End { $end }, { $value }: by which table or supplier
+check-rating-unsaid = nobody said from where
+check-own-rating = { $value } AT { $end }: YOURS
+check-own-rating-from = Not the table’s. From: { $from }.
+check-own-rating-note = End { $end } is rated { $value } by the fitter’s own figure, from: { $from }
 check-adapters = adapters
 check-adapters-how = Each part between hose end and machine, with its rating.
 check-length = overall length

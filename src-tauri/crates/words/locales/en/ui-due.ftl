@@ -143,7 +143,10 @@ due-life-count = { $count ->
 due-life-not-known = Not on record
 due-life-drawing = { $what }: part still holding over { $years } years since fitting, with bounds. { $count }.
 due-life-b10 = One in ten has failed by
-due-life-span = { $years } years ({ $low } to { $high })
+due-life-span = { $count ->
+    [one] { $years } year
+   *[other] { $years } years
+} ({ $low } to { $high })
 due-life-few = Too few to tell
 due-life-few-why = It takes at least two failures at different ages. Until then these say nothing of how long such hoses last.
 due-life-none = Too few failures are on record to tell how long hoses last here.
@@ -178,7 +181,10 @@ due-life-take = { $more ->
     [one] It takes { $shown } more failure to tell whether such hoses wear out.
    *[other] It takes { $shown } more failures to tell whether such hoses wear out.
   }
-due-life-take-years = At the pace so far: { $years } years.
+due-life-take-years = At the pace so far: { $count ->
+    [one] { $years } year
+   *[other] { $years } years
+}.
 due-life-between = { $count ->
     [one] { $shown } was found failed by an inspection, since nobody knows when.
    *[other] { $shown } were found failed by an inspection, since nobody knows when.

@@ -52,7 +52,7 @@ find-key-tube-od-mm = Tube Ø
 find-key-male-bore-mm = Bore of the male
 find-key-second-thread-diameter-mm = Second thread Ø
 find-key-threads-apart = Threads between
-find-key-form = How the new end leaves the hose
+find-key-form = How the end leaves the hose
 find-key-bolt-long-mm = Bolt spacing, long
 find-key-bolt-short-mm = Bolt spacing, short
 find-key-head-od-mm = Head Ø
@@ -239,7 +239,7 @@ find-made-quarter = { $quarter ->
    *[other] { $quarter }th
  } quarter { $year }
 find-made-week = week { $week } of { $year }
-find-print-empty = Type what can still be read, with ? for each worn letter: ??N 853 2S?
+find-print-empty = Type what can still be read, ? for each worn letter, “gap” where any number is gone: ??N 853 2S?
 
 ## Candidates
 find-candidates = What it can be
@@ -256,7 +256,7 @@ find-decides = { $count ->
    *[other] { $what } tells them apart.
  }
 find-part-settled = Settled.
-find-others = { $count } more together { $percent }
+find-others = { $count } others, { $percent }
 find-more-candidates = All candidates, and why
 find-why = { $name } and the readings
 find-why-back = Back to the candidates

@@ -12,8 +12,11 @@ fit-not-written = NOT KEPT
 fit-tag-first = a hose goes on with its tag
 fit-tighten = How tight
 fit-tighten-how = The maker’s figure comes first. Else take the one figure whose condition holds; never mix tables.
+fit-sources = Where the figures are from
+fit-sources-fold = Fold the sources away
 fit-take-figure = take the figure whose condition holds
 fit-no-figure = no figure in the tables: the maker’s alone
+fit-no-figure-taken = no figure taken: by the maker’s alone
 fit-flats = { $count ->
     [one] { $flats } flat
    *[other] { $flats } flats
@@ -26,6 +29,10 @@ fit-say-cause = Say why the old one failed
 fit-say-cause-then = or that it had not
 fit-hours = Machine’s hours
 fit-hours-how = As they stand on the meter.
+fit-hours-last = As they stand on the meter. Last: { $last }.
+fit-hours-doubt = { $hours }?
+fit-hours-again = Read the meter again
+fit-hours-right = { $hours } is right: keep it
 fit-enter-hours = Enter the machine’s hours
 fit-date = Fitted on
 fit-refused = DO NOT FIT YET

@@ -22,6 +22,10 @@ place-failed = FAILED { $count ->
     [2] TWICE
    *[other] { $shown } TIMES
 }
+hose-place-failed = ITS PLACE: { $count ->
+    [one] 1 HOSE FAILED
+   *[other] { $shown } HOSES FAILED
+}
 place-failed-why = At this place: { $causes }. Look at why before the same goes on.
 place-failed-once = Failed once here: { $causes }.
 place-lives = Hoses of this place

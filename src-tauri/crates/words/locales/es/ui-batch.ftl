@@ -28,6 +28,7 @@ several-remove-name = Quitar { $name }
 several-empty = Vaciar la lista
 several-cuts = Lista de corte
 several-no-cuts = Aún no se sabe ninguna longitud de corte: faltan descuentos. Introducirlos en el trabajo de cada manguera.
+several-to-job = Introducir sus descuentos
 several-cut-drawing = { $stock }, se corta en { $pieces }; quedan { $left }
 several-left-kept = quedan { $left }: de vuelta a su estante
 several-left-scrap = quedan { $left }: desecho

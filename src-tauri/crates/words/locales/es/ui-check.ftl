@@ -3,6 +3,7 @@
 check-title = ¿Se puede hacer?
 check-first = Las instrucciones del fabricante, los reglamentos locales y la práctica autorizada van primero.
 check-passes = Todo lo mirado está dentro de su límite.
+check-not-entered = Aún sin indicar: { $count }
 check-weigh = { $count ->
     [one] 1 cosa que sopesar
    *[other] { $count } cosas que sopesar
@@ -125,6 +126,7 @@ check-go-other-end = Cambiar terminal { $end }
 check-go-other-hose = Elegir otra manguera
 check-go-size = Tomar { $hose }
 check-go-rating = Introducir presión de { $end }
+check-go-supplier-rating = Introducir la presión del proveedor para { $end }
 check-go-change = Corregirlo
 check-go-hose = Nombrar la manguera
 check-go-working = Introducir presión de trabajo
@@ -150,6 +152,7 @@ check-surge = pico
 check-surge-how = El pico mayor, medido o del fabricante de la máquina.
 check-fluid = fluido
 check-fluid-how = Por su clase: está en la placa o el manual de la máquina.
+check-fluid-usual = aceite hidráulico usual, 32, 46 o 68: { $name }
 check-cold = aceite, mínima
 check-cold-how = Cuenta un arranque en frío en invierno.
 check-hot = aceite, máxima
@@ -183,6 +186,13 @@ check-cutoff = descuento, propio
 check-cutoff-how = Propio: del punto de sellado al tope de manguera, del proveedor o medido.
 check-rating = presión, propia
 check-rating-how = Propia, del proveedor. Prevalece sobre la de la tabla.
+check-rating-from = de dónde es la presión
+check-rating-from-how = El proveedor, y la tabla o página que da esta cifra. Aquí prevalece sobre la de la tabla; por eso va marcada como propia y queda en el registro.
+check-rating-from-label = Terminal { $end }, { $value }: según qué tabla o proveedor
+check-rating-unsaid = nadie dijo de dónde
+check-own-rating = { $value } EN { $end }: PROPIA
+check-own-rating-from = No es la de la tabla. De: { $from }.
+check-own-rating-note = Terminal { $end }: { $value } por cifra propia, de: { $from }
 check-adapters = adaptadores
 check-adapters-how = Cada pieza entre el terminal y la máquina, con su presión.
 check-length = longitud total

@@ -143,7 +143,10 @@ due-life-count = { $count ->
 due-life-not-known = No consta
 due-life-drawing = { $what }: parte que aún aguanta en { $years } años desde el montaje, con límites. { $count }.
 due-life-b10 = Una de cada diez ha fallado a los
-due-life-span = { $years } años ({ $low } a { $high })
+due-life-span = { $count ->
+    [one] { $years } año
+   *[other] { $years } años
+} ({ $low } a { $high })
 due-life-few = Muy poco para decir
 due-life-few-why = Hacen falta al menos dos fallos a edades distintas. Hasta entonces esto no dice nada de cuánto duran estas mangueras.
 due-life-none = Constan muy pocos fallos para decir cuánto duran aquí las mangueras.
@@ -178,7 +181,10 @@ due-life-take = { $more ->
     [one] Hace falta { $shown } fallo más para decir si estas mangueras se desgastan.
    *[other] Hacen falta { $shown } fallos más para decir si estas mangueras se desgastan.
   }
-due-life-take-years = Al ritmo de hasta ahora: { $years } años.
+due-life-take-years = Al ritmo de hasta ahora: { $count ->
+    [one] { $years } año
+   *[other] { $years } años
+}.
 due-life-between = { $count ->
     [one] { $shown } se encontró con fallo en una inspección, no se sabe desde cuándo.
    *[other] { $shown } se encontraron con fallo en una inspección, no se sabe desde cuándo.

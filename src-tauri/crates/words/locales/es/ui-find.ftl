@@ -52,7 +52,7 @@ find-key-tube-od-mm = Ø del tubo
 find-key-male-bore-mm = Ø de paso del macho
 find-key-second-thread-diameter-mm = Segundo Ø de rosca
 find-key-threads-apart = Hilos entre medias
-find-key-form = Cómo sale el terminal nuevo
+find-key-form = Cómo sale el terminal
 find-key-bolt-long-mm = Tornillos, lado largo
 find-key-bolt-short-mm = Tornillos, lado corto
 find-key-head-od-mm = Ø de la cabeza
@@ -239,7 +239,7 @@ find-made-quarter = { $quarter ->
    *[other] { $quarter }.º
  } trimestre de { $year }
 find-made-week = semana { $week } de { $year }
-find-print-empty = Escribir lo que aún se lee, con ? por cada letra borrada: ??N 853 2S?
+find-print-empty = Escribir lo que aún se lee, ? por cada letra borrada, «hueco» donde faltan varias: ??N 853 2S?
 
 ## Candidates
 find-candidates = Qué puede ser
@@ -256,7 +256,7 @@ find-decides = { $count ->
    *[other] Los distingue: { $what }.
  }
 find-part-settled = Resuelto.
-find-others = { $count } más, juntos { $percent }
+find-others = otros { $count }: { $percent }
 find-more-candidates = Todos los candidatos, y por qué
 find-why = { $name } y las lecturas
 find-why-back = Volver a los candidatos

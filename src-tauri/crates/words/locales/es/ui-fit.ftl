@@ -12,8 +12,11 @@ fit-not-written = SIN GUARDAR
 fit-tag-first = una manguera se monta con su etiqueta
 fit-tighten = Cuánto apretar
 fit-tighten-how = La cifra del fabricante va primero. Si no, tomar la única cifra cuya condición se cumpla; nunca mezclar tablas.
+fit-sources = De dónde son las cifras
+fit-sources-fold = Plegar las fuentes
 fit-take-figure = tomar la cifra cuya condición se cumpla
 fit-no-figure = sin cifra en las tablas: solo la del fabricante
+fit-no-figure-taken = sin cifra tomada: solo por la del fabricante
 fit-flats = { $count ->
     [one] { $flats } cara
    *[other] { $flats } caras
@@ -26,6 +29,10 @@ fit-say-cause = Decir por qué falló la vieja
 fit-say-cause-then = o que no había fallado
 fit-hours = Horas de la máquina
 fit-hours-how = Como están en el contador.
+fit-hours-last = Como están en el contador. Antes: { $last }.
+fit-hours-doubt = ¿{ $hours }?
+fit-hours-again = Leer el contador otra vez
+fit-hours-right = { $hours } está bien: guardarlo
 fit-enter-hours = Introducir las horas de la máquina
 fit-date = Montada el
 fit-refused = NO MONTAR AÚN

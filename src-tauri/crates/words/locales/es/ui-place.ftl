@@ -22,6 +22,10 @@ place-failed = FALLÓ { $count ->
     [2] DOS VECES
    *[other] { $shown } VECES
 }
+hose-place-failed = EN SU LUGAR { $count ->
+    [one] FALLÓ 1
+   *[other] FALLARON { $shown }
+}
 place-failed-why = En este sitio: { $causes }. Mirar por qué antes de montar lo mismo.
 place-failed-once = Falló una vez aquí: { $causes }.
 place-lives = Mangueras de este sitio

@@ -1,0 +1,129 @@
+// Fitting: what the meter may say, why the old hose failed, how tight; and what was fitted by mistake taken back.
+import assert from 'node:assert/strict';
+import test from 'node:test';
+import { sound } from './looks.mjs';
+import { ask, browse, demo, goTo, hosewright, keepJob, open, phone, serve, still } from './support.mjs';
+import { typeNumber } from './technician.mjs';
+
+const { spec, service } = demo('replacement.json');
+const thumb = (page) => page.getByRole('contentinfo');
+const inView = (page, locator) =>
+  locator.evaluate((node) => {
+    const [at, room] = [node, node.closest('main, aside')].map((one) => one.getBoundingClientRect());
+    return at.top >= room.top - 1 && at.top < room.bottom;
+  });
+
+/** A hose that is made and sits nowhere, on its own page. */
+async function madeHose(t) {
+  const [browser, { url, db }] = await Promise.all([browse(t), serve(t)]);
+  const served = { duties: [], ...service };
+  const question = {
+    spec,
+    service: served,
+    overrides: [],
+    length_practice: 'din-20066',
+  };
+  const { tag, program } = await ask(url, 'tag.make', {
+    question,
+    proof: { state: 'not-proved' },
+  });
+  const { code, pressure_bar, catalogue } = tag;
+  const proof = { state: 'not-proved', why: 'no-rig' };
+  const body = {
+    kind: 'assembly-made',
+    code,
+    spec: tag.spec,
+    service: served,
+    proof,
+    pressure_bar,
+    catalogue,
+    program,
+  };
+  await ask(url, 'register.record', { events: [{ body }] });
+  const page = await open(t, browser, url, phone);
+  await goTo(page, 'Machines');
+  await page.getByRole('searchbox').fill(code);
+  await page
+    .getByRole('button', { name: new RegExp(code) })
+    .first()
+    .click();
+  return { page, url, db, code };
+}
+
+test('hours that do not go with the meter are asked about, the causes come into view, and a fit by mistake is taken back', async (t) => {
+  const { page, db, code } = await madeHose(t);
+  const shown = (of) => JSON.parse(hosewright('register', '--db', db, 'show', of, '--json'));
+  await thumb(page)
+    .getByRole('button', { name: /^Fit it/ })
+    .click();
+  await page.getByRole('button', { name: /^Excavator 3/ }).click();
+  await page.getByRole('button', { name: /^14 Stick/ }).click();
+  const arrow = thumb(page).getByRole('button').first();
+  let old = '';
+  for (;;) {
+    await still(page);
+    const verb = (await arrow.innerText()).split('\n')[0];
+    await arrow.click();
+    if (verb === 'Finish') break;
+    if (verb.startsWith('Enter')) {
+      await page.getByText(/Last: 6812\sh, read/).waitFor();
+      await typeNumber(page, '612');
+      await thumb(page).getByRole('button', { name: /^Keep/ }).click();
+      await page.getByText(/^Lower than 6812|Lower than 6812/).waitFor();
+      await sound(page, 'hours in doubt');
+      await thumb(page)
+        .getByRole('button', { name: /^Read the meter again/ })
+        .click();
+      for (let digit = 0; digit < 3; digit += 1) await page.getByRole('button', { name: 'Rub out' }).click();
+      await typeNumber(page, '6813');
+      await thumb(page).getByRole('button', { name: /^Keep/ }).click();
+    } else if (verb.startsWith('Say why')) {
+      const cause = page.getByRole('button', { name: /^abrasion/ });
+      await cause.waitFor();
+      assert.ok(await inView(page, cause), 'what is asked for stands in view');
+      old = (await page.getByRole('heading', { name: /comes off$/ }).innerText()).split(' ')[0];
+      await cause.click();
+    }
+    await thumb(page).getByRole('button', { name: verb }).waitFor({ state: 'hidden' });
+  }
+  await page.getByText(/^fitted .* at 6813\sh/).waitFor();
+  await page.getByText('ITS PLACE: 3 HOSES FAILED', { exact: true }).waitFor();
+  assert.equal(shown(code).status.state, 'fitted');
+  assert.notEqual(shown(old).status.state, 'fitted');
+
+  await page.getByRole('button', { name: /^Fitted by mistake/ }).click();
+  await page.getByText(new RegExp(`${old} sits there again`)).waitFor();
+  const strike = page.getByRole('button', { name: 'Strike it out' });
+  assert.ok(await strike.isDisabled(), 'never without a reason');
+  await page.getByLabel('Why').fill('wrong hose');
+  await sound(page, 'fitted by mistake');
+  await strike.click();
+  await thumb(page)
+    .getByRole('button', { name: /^Fit it/ })
+    .waitFor();
+  await page.getByText('Struck out: wrong hose').waitFor();
+  const [mine, its] = [shown(code), shown(old)];
+  assert.deepEqual([mine.status.state, mine.stays], ['made', []]);
+  assert.deepEqual([its.status.state, its.stays.at(-1).off, its.stays.at(-1).cause], ['fitted', null, null]);
+});
+
+test('where the register is empty a machine and its place are added on the way', async (t) => {
+  const [browser, { url }] = await Promise.all([browse(t), serve(t, { empty: true })]);
+  await keepJob(url, {
+    step: 'fit',
+    spec,
+    service: { duties: [], ...service },
+  });
+  const page = await open(t, browser, url, phone);
+  await page.getByRole('button', { name: 'Add a machine' }).click();
+  await page.getByLabel('Name').fill('Excavator 7');
+  await page.getByRole('button', { name: 'Excavator', exact: true }).click();
+  await thumb(page).getByRole('button', { name: /^Keep/ }).click();
+  await page.getByRole('heading', { name: /Excavator 7/ }).waitFor();
+  await page.getByRole('button', { name: 'Add a place' }).click();
+  await page.getByLabel('Name').fill('Boom cylinder');
+  await thumb(page).getByRole('button', { name: /^Keep/ }).click();
+  await page.getByRole('button', { name: /^1 Boom cylinder/ }).click();
+  await page.getByRole('heading', { name: 'Boom cylinder' }).waitFor();
+  await sound(page, 'fit at a place that was added');
+});
