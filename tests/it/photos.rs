@@ -208,8 +208,8 @@ fn on_the_command_line_photos_are_added_listed_saved_and_go_with_bundle_and_back
     fs::write(&picture, from_a_phone(6)).expect("written");
     fs::write(at("letter.txt"), "Dear customer").expect("written");
     assert_eq!(run(&db, &["import", "../demo/fleet.csv"]).0, 0);
-    let (exit, said, error) = run(&db, &["photo", "add", "Stick cylinder, rod side", &picture]);
-    assert_eq!(exit, 2, "two places are called so: {said}{error}");
+    let (exit, said, error) = run(&db, &["photo", "add", "cylinder", &picture]);
+    assert_eq!(exit, 2, "many places are called so: {said}{error}");
     let (_, hoses, _) = run(&db, &["hoses", "--limit", "1", "--json"]);
     let hoses: Value = serde_json::from_str(&hoses).expect("JSON");
     let hose = hoses["rows"][0]["code"].as_str().expect("a code");

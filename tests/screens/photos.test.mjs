@@ -1,9 +1,9 @@
 // Photos of a place, a machine and a hose: added, looked at, taken back, and what is said where a picture is not there.
 import assert from 'node:assert/strict';
-import { readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import test from 'node:test';
-import { ask, axe, browse, file, fits, folder, hosewright, open, phone, serve, sizes } from './support.mjs';
+import { ask, axe, browse, file, fits, folder, goTo, hosewright, open, phone, serve, sizes } from './support.mjs';
 
 const PICTURE = file('demo/pictures/make.png');
 const OTHER = file('demo/pictures/tag.png');
@@ -120,4 +120,31 @@ test('a machine and a hose have theirs too', async (t) => {
   }
   const { photos } = await ask(url, 'photo.list', {});
   assert.deepEqual(photos.map(({ about }) => Object.keys(about)[0]).toSorted(), ['hose', 'machine']);
+});
+
+test('Other vans says how many pictures went, and which have not come', async (t) => {
+  const [browser, one, two] = await Promise.all([browse(t), serve(t), serve(t, { empty: true })]);
+  const meeting = join(folder(t), 'meeting');
+  mkdirSync(meeting);
+  await ask(one.url, 'fleet.begin', { name: 'North vans' });
+  const { text } = await ask(one.url, 'fleet.hand-on', {});
+  const { device } = await ask(one.url, 'fleet.show', {});
+  await ask(two.url, 'fleet.join', { text, from: device.mark, as: 'own' });
+  for (const { url } of [one, two]) await ask(url, 'share.set', { url: `file://${meeting}` });
+  hosewright('register', '--db', one.db, 'photo', 'add', 'Excavator 3', PICTURE);
+  const page = await open(t, browser, one.url, phone);
+  const others = async (page) => {
+    await goTo(page, 'Van');
+    await page.getByRole('button', { name: /^Other vans/ }).click();
+  };
+  await others(page);
+  await page.getByText('1 of 1 photos are on this device.').waitFor();
+  await page.getByText('All that this device wrote was sent').waitFor();
+  await sound(page, 'sent');
+  for (const name of readdirSync(join(meeting, 'photos'))) rmSync(join(meeting, 'photos', name));
+  const there = await open(t, browser, two.url, phone);
+  await others(there);
+  await there.getByText('0 of 1 photos are on this device.').waitFor();
+  await there.getByText('1 photo has not come yet.').waitFor();
+  await sound(there, 'not come');
 });

@@ -410,6 +410,7 @@ export const wordIds = [
   'exchange-password',
   'exchange-photo-refused',
   'exchange-photos',
+  'exchange-photos-here',
   'exchange-photos-to-come',
   'exchange-photos-to-go',
   'exchange-refused',

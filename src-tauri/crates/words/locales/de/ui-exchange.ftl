@@ -42,6 +42,7 @@ exchange-went = { $count ->
     [one] 1 ging.
    *[other] { $shown } gingen.
  }
+exchange-photos-here = { $here } von { $named } Fotos sind auf diesem Gerät.
 exchange-photos = Fotos: { $came } gekommen, { $went } gegangen.
 exchange-photos-to-come = { $count ->
     [one] 1 Foto ist

@@ -42,6 +42,7 @@ exchange-went = { $count ->
     [one] 1 went.
    *[other] { $shown } went.
  }
+exchange-photos-here = { $here } of { $named } photos are on this device.
 exchange-photos = Photos: { $came } came, { $went } went.
 exchange-photos-to-come = { $count ->
     [one] 1 photo has

@@ -42,6 +42,7 @@ exchange-went = { $count ->
     [one] salió 1.
    *[other] salieron { $shown }.
  }
+exchange-photos-here = { $here } de { $named } fotos están en este dispositivo.
 exchange-photos = Fotos: llegaron { $came }, salieron { $went }.
 exchange-photos-to-come = { $count ->
     [one] 1 foto aún no ha
