@@ -76,6 +76,18 @@ test('a finding that stops says so before it is kept; the machine is stopped unt
   await page.getByText('STOPPED', { exact: true }).waitFor();
   await sound(page, 'a machine that is stopped');
   assert.equal(await stopped(), 1);
+  // Every list says so: of machines, of the walk, of what falls due.
+  await goTo(page, 'Due');
+  const first = page.getByRole('list', { name: 'Stopped', exact: true }).getByRole('button').first();
+  assert.match(await first.innerText(), /Excavator 3[^]*fluid|Excavator 3[^]*[Ll]eak/);
+  assert.doesNotMatch(await first.innerText(), /0 y over/);
+  await sound(page, 'what is stopped stands first');
+  await goTo(page, 'Machines');
+  const row = page.getByRole('button', { name: /^Excavator 3/ }).first();
+  assert.match(await row.innerText(), /stopped/);
+  await sound(page, 'the list of machines');
+  await row.click();
+  await page.getByText('STOPPED', { exact: true }).waitFor();
 
   await page.getByRole('list', { name: 'STOPPED' }).getByRole('button').first().click();
   await page.getByRole('list', { name: 'Sits there' }).getByRole('button').first().click();

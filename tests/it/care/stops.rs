@@ -109,9 +109,8 @@ fn what_must_not_run_on_stands_first_by_day_and_by_risk_page_by_page() {
         let whole = fleet.due(json!({"by": by}));
         assert_eq!((&whole[0]["what"], &whole[0]["verdict"]), (&json!("asked"), &json!("stop")), "{by}");
         assert!(whole[1..].iter().all(|line| line["verdict"] != "stop"), "{by}");
-        let pages: Vec<Value> = (0..whole.len())
-            .flat_map(|at| fleet.due(json!({"by": by, "offset": at, "limit": 1})))
-            .collect();
+        let pages: Vec<Value> =
+            (0..whole.len()).flat_map(|at| fleet.due(json!({"by": by, "offset": at, "limit": 1}))).collect();
         assert_eq!(pages, whole, "{by}");
     }
 }
@@ -126,7 +125,10 @@ fn a_rule_longer_than_the_guide_says_what_leaves_the_list_and_counts_what_it_spe
     let longer = tried(&mut fleet, 9.0, false);
     assert_eq!(longer["what"], json!(["service"]), "inspections are not counted");
     assert_eq!((&longer["before"]["past"], &longer["after"]["past"]), (&json!(1), &json!(0)));
-    assert_eq!((&longer["put_off"], &longer["past_guide"], &longer["moved"]), (&json!(1), &json!(2), &json!(2)));
+    assert_eq!(
+        (&longer["put_off"], &longer["past_guide"], &longer["moved"]),
+        (&json!(1), &json!(2), &json!(2))
+    );
     let same = tried(&mut fleet, 6.0, true);
     assert_eq!((&same["moved"], &same["changed"]), (&json!(0), &json!(1)), "a verdict is no day");
     assert_eq!((&same["put_off"], &same["past_guide"]), (&json!(0), &json!(0)));

@@ -2230,7 +2230,7 @@ b: DrawnEnd, };
 /**
  * Which clock gave the day.
  */
-export type DueClock = "calendar" | "hours" | "finding";
+export type DueClock = "calendar" | "hours" | "finding" | "asked";
 
 /**
  * How much falls due.
@@ -2252,6 +2252,7 @@ unknown: number,
  * Of the past, what must not run on.
  */
 stopped: number, 
+hoses: number, 
 /**
  * In the next 30 days.
  */
@@ -2281,7 +2282,7 @@ as: ListKind, };
 /**
  * What falls due.
  */
-export type DueFor = "service" | "storage" | "inspection" | "finding";
+export type DueFor = "service" | "storage" | "inspection" | "finding" | "asked";
 
 /**
  * What falls due at a glance, the page and the days of the question left aside.
@@ -2325,6 +2326,7 @@ export type DueLine = {
  * What was seen, in words.
  */
 seen: FindingSaid | null, 
+asked: Finding | null, 
 /**
  * Chance times consequence, by risk; none where the age is not known.
  */
@@ -2468,7 +2470,7 @@ code?: TagCode,
 /**
  * Whose day has come, is not known or comes within so many days; all without.
  */
-within_days?: number, 
+within_days?: number, stopped?: boolean, 
 /**
  * How many days ahead the chance of failing looks; 90 without.
  */
@@ -2502,6 +2504,7 @@ name: string,
  * The day has come.
  */
 past: number, 
+stopped: number, 
 /**
  * No day is known.
  */
@@ -4154,7 +4157,7 @@ code: TagCode,
 /**
  * Where it sits, if it is fitted.
  */
-at: PlaceAt | null, } | { "what": "place", 
+at: PlaceAt | null, unsettled: boolean, } | { "what": "place", 
 /**
  * Where it is.
  */
@@ -4174,7 +4177,7 @@ name: string,
 /**
  * What people call its site.
  */
-site_name: string | null, } | { "what": "site", 
+site_name: string | null, unsettled: boolean, } | { "what": "site", 
 /**
  * Which.
  */
@@ -6119,10 +6122,9 @@ circuits: Array<Versioned<Circuit>>,
  * Its places, by number.
  */
 places: Array<PlaceRow>, 
-/**
- * What was seen on its hoses that stops it, by place.
- */
-stopped_by: Array<StoppedBy>, };
+};
+
+export type MachineSaid = MachineSheet & { stopped_by: Array<DueLine>, conflicts: Array<Written>, };
 
 /**
  * When a hose was made, as far as its print says.
@@ -6609,7 +6611,8 @@ hoses: number,
 /**
  * Those of each machine that has any.
  */
-machines: { [key in MachineId]: number }, };
+machines: { [key in MachineId]: number }, 
+stopped: { [key in MachineId]: number }, };
 
 /**
  * A person took a limit of prudence on.
@@ -7251,7 +7254,7 @@ findings: Array<Finding>,
 /**
  * What is made where the same is made again.
  */
-again: Again, 
+again: Again, stopped_by: Array<DueLine>, 
 /**
  * The place and what belongs there.
  */
@@ -7475,7 +7478,7 @@ after: PolicyCounts,
 /**
  * How many dates would be others.
  */
-moved: number, 
+moved: number, changed: number, what: Array<DueFor>, past_guide: number, put_off: number, 
 /**
  * The first of them, the gravest and soonest first.
  */
@@ -8928,7 +8931,7 @@ photos: PhotosHere,
 /**
  * What came here and does not count, by device and reason.
  */
-left_out: Array<LeftOutOf>, 
+left_out: Array<LeftOutOf>, not_settled: number, 
 /**
  * The last exchange; none before the first.
  */
@@ -11075,7 +11078,7 @@ by: string | null,
 /**
  * The hose that it is about, where it is about one.
  */
-hose: TagCode | null, };
+hose: TagCode | null, says: string | null, };
 
 /**
  * How an end is tightened.
@@ -11513,7 +11516,7 @@ export interface Commands {
   'work.look': { input: Nothing; output: Answer<WorkDone> };
   'work.stop': { input: Nothing; output: Answer<WorkDone> };
   'register.overview': { input: Nothing; output: Answer<Overview> };
-  'register.machine': { input: MachineQuestion; output: Answer<MachineSheet> };
+  'register.machine': { input: MachineQuestion; output: Answer<MachineSaid> };
   'register.place': { input: PlaceQuestion; output: Answer<PlaceSaid> };
   'register.show': { input: ShowQuestion; output: Answer<HoseShown> };
   'register.due': { input: DueQuestion; output: Answer<DueList> };

@@ -918,6 +918,7 @@ export const wordIds = [
   'hoses-chosen',
   'hoses-chosen-count',
   'hoses-due',
+  'hoses-due-of-asked',
   'hoses-due-of-finding',
   'hoses-due-of-inspection',
   'hoses-due-of-service',

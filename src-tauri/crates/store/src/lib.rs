@@ -54,8 +54,8 @@ pub use query::{
     AgeCount, Conflict, Contradiction, Counts, Device, Due, DueAsk, DueCounts, DueHose, DueSite, Found, Hit,
     Hose, HoseFilter, HoseInspection, HoseNote, HoseOverride, HosePhoto, HoseRow, HoseSort, HoseState,
     HosesGlance, MachineRow, MachineSheet, Overdue, PieceKept, PlaceAt, PlaceDue, PlaceInspected, PlaceRow,
-    PlaceSheet, Resting, Sister, SiteRow, Spell, Status, Stay, Stock, StockConflict, StockUsed,
-    Told, UsedWhat, Versioned, Written,
+    PlaceSheet, Resting, Sister, SiteRow, Spell, Status, Stay, Stock, StockConflict, StockUsed, Told,
+    UsedWhat, Versioned, Written,
 };
 pub use rotation::{BackupKept, backup_due, backup_late, backups, backups_of, keep_backup};
 pub use scans::{ScanKept, ScanWay, Scanned};

@@ -138,9 +138,9 @@ it('names the next free number and takes whole numbers only', () => {
 it('shows a machine before its places and hoses', () => {
   const hits: Hit[] = [
     { what: 'site', site: 's', name: 's' },
-    { what: 'hose', code: 'c', at: null },
+    { what: 'hose', code: 'c', at: null, unsettled: false },
     { what: 'place', at: at('p'), failed: 0 },
-    { what: 'machine', machine: 'm', name: 'm', site_name: null },
+    { what: 'machine', machine: 'm', name: 'm', site_name: null, unsettled: false },
   ];
   expect(sortedHits(hits).map((hit) => hit.what)).toEqual(['machine', 'place', 'hose', 'site']);
 });
@@ -151,5 +151,14 @@ it('a stay that nobody knows the beginning of is a link of no known length', () 
   expect(lives([unknown, known], '2026-11-25', (code) => `c ${code}`, 'off')).toEqual([
     { months: null, from: '?', why: 'off', failed: false },
     { months: 12, from: '2023', why: 'c ABR', failed: true },
+  ]);
+});
+
+it('a place whose hose must not run on comes before all others', () => {
+  const rows = [row(1), row(2)];
+  const lines = placeLines(rows, new Map(), new Set(), new Set(['p2']));
+  expect(lines.map(({ row, reason }) => [row.place.number, reason])).toEqual([
+    [2, 'stopped'],
+    [1, null],
   ]);
 });

@@ -1,7 +1,6 @@
 // What must not run on, in words: a finding, a rule of the owner's, or what the place asks. The verdicts are the register's.
 import type { DueLine } from '../../backend/types';
 import { day } from '../../words/date';
-import { number } from '../../words/number';
 import { say } from '../../words/words';
 import type { Row } from '../parts/Rows.svelte';
 

@@ -148,8 +148,8 @@ it('offers the one hose whose code fits the letters that can be read', async () 
   const backend = fake({
     'register.search': () => ({
       hits: [
-        { what: 'hose', code: '7KQ4M-2XR9D-D', at: null },
-        { what: 'hose', code: '7KQ4M-2XS9D-8', at: null },
+        { what: 'hose', code: '7KQ4M-2XR9D-D', at: null, unsettled: false },
+        { what: 'hose', code: '7KQ4M-2XS9D-8', at: null, unsettled: false },
       ],
     }),
   });

@@ -8,6 +8,7 @@ const told = (kind: string, by: string | null, hose: string | null = null): Told
   device: 'ab12cd34ef',
   by,
   hose,
+  says: null,
 });
 const one = (more: Partial<Contradiction>): Contradiction => ({
   hose: null,

@@ -95,7 +95,11 @@ pub(super) fn due_line(line: &DueLine, at: Option<String>, words: &Words) -> Str
     let day = row.due.filter(|_| row.what != DueFor::Asked || row.since.is_some());
     let day = day.map_or_else(|| words.say("due-no-day", &[]), |day| day.to_string());
     let rule = row.rule.as_ref().filter(|_| row.verdict == Verdict::Stop).map(|rule| rule.why.clone());
-    let why = [line.seen.as_ref().map(|seen| seen.name.clone()), line.asked.as_ref().map(|asked| asked.why.clone()), rule];
+    let why = [
+        line.seen.as_ref().map(|seen| seen.name.clone()),
+        line.asked.as_ref().map(|asked| asked.why.clone()),
+        rule,
+    ];
     let said = [at].into_iter().chain(why).flatten().collect::<Vec<_>>().join("; ");
     let said = if said.is_empty() { said } else { format!(": {said}") };
     set_in(&format!("{} {day} {what}{said}", verdict(row.verdict, words)), 2, 2)

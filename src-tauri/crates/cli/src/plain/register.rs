@@ -154,7 +154,11 @@ impl Plain for HoseShown {
         let mut out = format!("{}  {status}\n", hose.code);
         if !hose.conflicts.is_empty() {
             let count = hose.conflicts.len();
-            let said = format!("{} {}", verdict(Verdict::Stop, words), words.say("show-not-settled", &[("count", &count)]));
+            let said = format!(
+                "{} {}",
+                verdict(Verdict::Stop, words),
+                words.say("show-not-settled", &[("count", &count)])
+            );
             let _ = writeln!(out, "{}", set_in(&said, 2, 2));
         }
         let (stops, others): (Vec<_>, Vec<_>) =

@@ -173,20 +173,21 @@ impl Register {
 
     /// The keys of a page, those of what must not run on first.
     fn due_keys(&self, on: NaiveDate, ask: &DueAsk) -> Result<Vec<(TagCode, String)>, Error> {
-        let mut keys = self.keys(&stops(on, ask, ask.limit, ask.offset))?;
+        let mut keys = self.keys_of(&stops(on, ask, ask.limit, ask.offset))?;
         if ask.stopped {
             return Ok(keys);
         }
-        let limit = ask.limit.map(|limit| limit.saturating_sub(u32::try_from(keys.len()).unwrap_or(u32::MAX)));
+        let limit =
+            ask.limit.map(|limit| limit.saturating_sub(u32::try_from(keys.len()).unwrap_or(u32::MAX)));
         let before = match ask.offset {
             0 => 0,
-            _ => u32::try_from(self.keys(&stops(on, ask, Some(ask.offset), 0))?.len()).unwrap_or(u32::MAX),
+            _ => u32::try_from(self.keys_of(&stops(on, ask, Some(ask.offset), 0))?.len()).unwrap_or(u32::MAX),
         };
-        keys.extend(self.keys(&others(on, ask, limit, ask.offset - before))?);
+        keys.extend(self.keys_of(&others(on, ask, limit, ask.offset - before))?);
         Ok(keys)
     }
 
-    fn keys(&self, (sql, values): &(String, Vec<Value>)) -> Result<Vec<(TagCode, String)>, Error> {
+    fn keys_of(&self, (sql, values): &(String, Vec<Value>)) -> Result<Vec<(TagCode, String)>, Error> {
         let mut statement = self.db.prepare_cached(sql)?;
         let keys = statement
             .query_map(params_from_iter(values), |row| Ok((rows::parsed(row, "code")?, row.get("what")?)))?;

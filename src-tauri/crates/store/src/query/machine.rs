@@ -6,7 +6,7 @@ use chrono::NaiveDate;
 use hosewright_core::care::{DueFor, Standing};
 use hosewright_core::check::Verdict;
 use hosewright_core::quantity::Bar;
-use hosewright_core::record::{Circuit, HoursRead, Machine, MachineId, Place, PlaceId, Site, Surveyed};
+use hosewright_core::record::{Circuit, HoursRead, Machine, MachineId, Place, Site, Surveyed};
 use hosewright_core::tag::TagCode;
 use rusqlite::{Connection, OptionalExtension, Row};
 use schemars::JsonSchema;

@@ -20,6 +20,7 @@ hoses-due-of-service = Lebensdauer
 hoses-due-of-storage = Lagerung
 hoses-due-of-inspection = Inspektion
 hoses-due-of-finding = Gesehenes
+hoses-due-of-asked = überfordert
 hoses-due-unknown = nicht bekannt
 hoses-due-past = { $days ->
     [0] heute

@@ -20,6 +20,7 @@ hoses-due-of-service = service life
 hoses-due-of-storage = storage
 hoses-due-of-inspection = inspection
 hoses-due-of-finding = what was seen
+hoses-due-of-asked = asked too much
 hoses-due-unknown = not known
 hoses-due-past = { $days ->
     [0] today

@@ -20,6 +20,7 @@ hoses-due-of-service = vida útil
 hoses-due-of-storage = almacenamiento
 hoses-due-of-inspection = inspección
 hoses-due-of-finding = lo visto
+hoses-due-of-asked = exigida de más
 hoses-due-unknown = se desconoce
 hoses-due-past = { $days ->
     [0] hoy

@@ -118,13 +118,19 @@ fn cells(line: &DueLine) -> Vec<String> {
         key(&row.counted_from),
         number(row.years),
         key(&row.by),
-        text(line.seen.as_ref().map(|seen| &seen.name)),
+        why(line),
         text(row.rule.as_ref().map(|rule| &rule.why)),
         text(row.rule.as_ref().map(|rule| &rule.source)),
         number(line.risk.as_ref().map(|risk| risk.chance)),
         line.risk.as_ref().map(|risk| risk.consequence.to_string()).unwrap_or_default(),
         number(line.risk.as_ref().map(|risk| risk.product)),
     ]
+}
+
+/// What was seen, or what is asked too much; blank where it is neither.
+fn why(line: &DueLine) -> String {
+    let seen = line.seen.as_ref().map(|seen| seen.name.clone());
+    seen.or(line.asked.as_ref().map(|asked| asked.why.clone())).unwrap_or_default()
 }
 
 /// A day in the calendar; none for what has no day. What is overdue stands on today, where whoever opens the calendar sees
@@ -136,10 +142,9 @@ fn entry(line: &DueLine, today: NaiveDate, words: &Words) -> Option<calendar::Du
     let machine = name(at.and_then(|at| at.machine_name.as_ref()));
     let place = name(at.and_then(|at| at.place_name.as_ref()));
     let code = line.due.code.to_string();
-    let seen = line.seen.as_ref().map(|seen| seen.name.clone());
     let due = row.due?;
     let act = words.say(&format!("due-{what}"), &[("machine", &machine), ("place", &place), ("code", &code)]);
-    let said = [Some(name(at.and_then(|at| at.site_name.as_ref()))), seen];
+    let said = [Some(name(at.and_then(|at| at.site_name.as_ref()))), Some(why(line))];
     Some(calendar::Due {
         key: format!("{code} {what}"),
         on: due.max(today),

@@ -23,8 +23,8 @@ pub use list::{
     import, matches,
 };
 pub use look::{
-    Hits, HoseClock, HoseClocks, HoseShown, MachineQuestion, MachineSaid, Named, Overview, PlaceQuestion, PlaceSaid,
-    Search, ShowQuestion, machine, named, overview, place, search, show,
+    Hits, HoseClock, HoseClocks, HoseShown, MachineQuestion, MachineSaid, Named, Overview, PlaceQuestion,
+    PlaceSaid, Search, ShowQuestion, machine, named, overview, place, search, show,
 };
 pub use write::{Id, Record, RecordEvent, Recorded, id, record};
 
