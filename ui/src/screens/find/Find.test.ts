@@ -113,7 +113,7 @@ describe('finding', () => {
     const finding = { ...emptyJob().finding, asked: 'form', forms: { B: 'elbow90' } };
     const found = { ...empty, settled: { hose: true, A: false, B: true } };
     open({ readings, finding }, { find: () => found });
-    const drawing = await screen.findByRole('img', { name: /How the new end leaves/ });
+    const drawing = await screen.findByRole('img', { name: /How the end leaves/ });
     const texts = () => [...drawing.querySelectorAll('text')].map((it) => it.textContent?.trim());
     await waitFor(() => expect(texts().filter((text) => text === '?')).toHaveLength(1));
     expect(texts()).toContain('1240');

@@ -64,7 +64,8 @@ export function proofText(proof: Proof): string {
 
 /** When a hose came and went, in one line. */
 export function stayText(stay: Stay): string {
-  const at = (date: string, hours: number | null) => [day(date), hours === null ? null : hoursAt(hours)].join(' ').trim();
+  const at = (date: string, hours: number | null) =>
+    [day(date), hours === null ? null : hoursAt(hours)].join(' ').trim();
   const from = stay.on_date ? at(stay.on_date, stay.on_hours) : null;
   const since = from && say(stay.already_there ? 'machines-stay-found' : 'machines-stay-fitted', { day: from });
   const until = stay.off_date ? say('machines-stay-off', { day: at(stay.off_date, stay.off_hours) }) : null;
