@@ -4,9 +4,8 @@
 use crate::{Error, log, rows};
 use chrono::NaiveDate;
 use hosewright_core::record::{
-    About, Body, DeviceId, EventRef, Fitted, LeftOut, Membership, Place, PlaceId, Scope, Standing, TakenOff,
+    About, Body, DeviceId, EventRef, Fitted, LeftOut, Membership, Place, Scope, Standing, TakenOff,
 };
-use hosewright_core::tag::TagCode;
 use rusqlite::{Connection, OptionalExtension};
 
 /// Whether this device may write that body there, as it stands in its fleet.

@@ -14,7 +14,7 @@ use crate::query::policies;
 use crate::{Error, rows};
 use hosewright_core::care::Rules;
 use hosewright_core::catalogue::Catalogue;
-use hosewright_core::record::{Body, Entry, Hlc, MachineId, PlaceId, Scope, SiteId, Track};
+use hosewright_core::record::{Body, CircuitId, Entry, Hlc, MachineId, PlaceId, Scope, SiteId, Track};
 use hosewright_core::tag::TagCode;
 use rusqlite::Connection;
 use std::collections::{BTreeMap, BTreeSet};
@@ -30,6 +30,7 @@ pub(crate) struct Touched {
     meters: BTreeSet<MachineId>,
     /// Places where hours of their machine were noted with a hose.
     noted: BTreeSet<PlaceId>,
+    circuits: BTreeSet<CircuitId>,
     policies: BTreeSet<Scope>,
 }
 
@@ -62,7 +63,7 @@ impl Touched {
                 self.meters.insert(*machine);
             }
             Track::Circuit(circuit) => {
-                self.hoses.extend(asked::on_circuit(db, *circuit)?);
+                self.circuits.insert(*circuit);
             }
             Track::Site(site) => {
                 self.sites.insert(*site);
@@ -90,6 +91,11 @@ impl Touched {
         }
         for place in &self.places {
             for code in at_place(db, *place)? {
+                self.hoses.entry(code).or_default();
+            }
+        }
+        for circuit in &self.circuits {
+            for code in asked::on_circuit(db, *circuit)? {
                 self.hoses.entry(code).or_default();
             }
         }
