@@ -104,7 +104,7 @@ pub fn a_place(n: u8, on: u8, name: &str) -> Body {
         line: Some(Line::Cylinder),
         circuit: None,
         spec: Some(spec(1240.0)),
-        service: Service { working_pressure_bar: Some(Bar(210.0)), ..Service::default() },
+        service: Service { working_pressure_bar: Some(Bar(200.0)), ..Service::default() },
         ports: Some(
             serde_json::from_value(serde_json::json!({
                 "facing": "u", "closed": {"gap_mm": 300}, "open": {"gap_mm": 420}, "a": {"rigid_mm": 62}

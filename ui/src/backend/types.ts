@@ -2252,6 +2252,9 @@ unknown: number,
  * Of the past, what must not run on.
  */
 stopped: number, 
+/**
+ * Hoses of which something is past or stopped, each counted once.
+ */
 hoses: number, 
 /**
  * In the next 30 days.
@@ -2326,6 +2329,9 @@ export type DueLine = {
  * What was seen, in words.
  */
 seen: FindingSaid | null, 
+/**
+ * What its place asks too much, as the check says it.
+ */
 asked: Finding | null, 
 /**
  * Chance times consequence, by risk; none where the age is not known.
@@ -2468,9 +2474,13 @@ place?: PlaceId,
  */
 code?: TagCode, 
 /**
+ * What must not run on alone.
+ */
+stopped?: boolean, 
+/**
  * Whose day has come, is not known or comes within so many days; all without.
  */
-within_days?: number, stopped?: boolean, 
+within_days?: number, 
 /**
  * How many days ahead the chance of failing looks; 90 without.
  */
@@ -2504,6 +2514,9 @@ name: string,
  * The day has come.
  */
 past: number, 
+/**
+ * Of the past, what must not run on.
+ */
 stopped: number, 
 /**
  * No day is known.
@@ -4157,7 +4170,11 @@ code: TagCode,
 /**
  * Where it sits, if it is fitted.
  */
-at: PlaceAt | null, unsettled: boolean, } | { "what": "place", 
+at: PlaceAt | null, 
+/**
+ * What is on record of it contradicts itself.
+ */
+unsettled: boolean, } | { "what": "place", 
 /**
  * Where it is.
  */
@@ -4177,7 +4194,11 @@ name: string,
 /**
  * What people call its site.
  */
-site_name: string | null, unsettled: boolean, } | { "what": "site", 
+site_name: string | null, 
+/**
+ * What is on record of it contradicts itself.
+ */
+unsettled: boolean, } | { "what": "site", 
 /**
  * Which.
  */
@@ -6099,9 +6120,17 @@ places: number,
 hoses: number, };
 
 /**
- * A machine with its places and what sits there.
+ * A machine, and what stops it.
  */
-export type MachineSheet = { 
+export type MachineSaid = { 
+/**
+ * What must not run on there: by what was seen, by a rule of the owner's, by what a place asks.
+ */
+stopped_by: Array<DueLine>, 
+/**
+ * What was written of it twice and not alike, for a person to settle.
+ */
+conflicts: Array<Written>, 
 /**
  * The machine.
  */
@@ -6121,10 +6150,7 @@ circuits: Array<Versioned<Circuit>>,
 /**
  * Its places, by number.
  */
-places: Array<PlaceRow>, 
-};
-
-export type MachineSaid = MachineSheet & { stopped_by: Array<DueLine>, conflicts: Array<Written>, };
+places: Array<PlaceRow>, };
 
 /**
  * When a hose was made, as far as its print says.
@@ -6601,7 +6627,8 @@ place: PlaceId | null, };
 export type Origin = "north-america" | "europe" | "east-asia" | "unknown";
 
 /**
- * Hoses on machines whose day of service life has come. One of no known age has no such day: it is not among them.
+ * Hoses that are to be replaced by now, each counted once: past their age, stored too long, found wanting, asked too much
+ * of, or stopped by whatever it is. One of no known age has no day that could have come: it is not among them.
  */
 export type Overdue = { 
 /**
@@ -6612,6 +6639,9 @@ hoses: number,
  * Those of each machine that has any.
  */
 machines: { [key in MachineId]: number }, 
+/**
+ * Those that stop their machine, of each machine that is stopped.
+ */
 stopped: { [key in MachineId]: number }, };
 
 /**
@@ -6677,7 +6707,7 @@ sites: Array<SiteRow>,
  */
 machines: Array<MachineRow>, 
 /**
- * Hoses past their limit of service life today.
+ * Hoses that are to be replaced by now, and the machines that are stopped.
  */
 overdue: Overdue, 
 /**
@@ -7254,7 +7284,11 @@ findings: Array<Finding>,
 /**
  * What is made where the same is made again.
  */
-again: Again, stopped_by: Array<DueLine>, 
+again: Again, 
+/**
+ * What must not run on there.
+ */
+stopped_by: Array<DueLine>, 
 /**
  * The place and what belongs there.
  */
@@ -7476,13 +7510,29 @@ before: PolicyCounts,
  */
 after: PolicyCounts, 
 /**
+ * What the rule speaks of, now or as it stands; what is counted is of these alone.
+ */
+what: Array<DueFor>, 
+/**
  * How many dates would be others.
  */
-moved: number, changed: number, what: Array<DueFor>, past_guide: number, put_off: number, 
+moved: number, 
+/**
+ * How many dates or verdicts would be others.
+ */
+changed: number, 
 /**
  * The first of them, the gravest and soonest first.
  */
 rows: Array<PolicyMove>, 
+/**
+ * How many dates would lie past that of the guide, which they do not now.
+ */
+past_guide: number, 
+/**
+ * How many dates have come that would come later.
+ */
+put_off: number, 
 /**
  * Machines with a hose that would stop and does not now.
  */
@@ -8931,7 +8981,11 @@ photos: PhotosHere,
 /**
  * What came here and does not count, by device and reason.
  */
-left_out: Array<LeftOutOf>, not_settled: number, 
+left_out: Array<LeftOutOf>, 
+/**
+ * What devices told in two ways, for a person to settle.
+ */
+not_settled: number, 
 /**
  * The last exchange; none before the first.
  */
@@ -9950,27 +10004,6 @@ critical_time_s: number | null,
  * Rise above the pressure before.
  */
 pressure_rise_bar: Bar | null, };
-
-/**
- * Something seen on a hose that stops its machine.
- */
-export type StoppedBy = { 
-/**
- * The place.
- */
-place: PlaceId, 
-/**
- * The hose.
- */
-code: TagCode, 
-/**
- * What was seen, by the sign's code.
- */
-sign: string, 
-/**
- * When.
- */
-seen_on: string, };
 
 /**
  * A van or shelf at a glance.
@@ -11078,7 +11111,11 @@ by: string | null,
 /**
  * The hose that it is about, where it is about one.
  */
-hose: TagCode | null, says: string | null, };
+hose: TagCode | null, 
+/**
+ * The name that was told, where a name was.
+ */
+says: string | null, };
 
 /**
  * How an end is tightened.

@@ -149,7 +149,10 @@ describe('many marks', () => {
     const dots = ages.map((age, index) => ({ age, stop: index === 3 }));
     const field = stack(dots, { end: 8, limit: 6, width: 350, height: 124 });
     expect(field.marks).toHaveLength(900);
-    expect(field.marks.filter(({ stop }) => stop), 'one hose that is stopped stops no other').toHaveLength(1);
+    expect(
+      field.marks.filter(({ stop }) => stop),
+      'one hose that is stopped stops no other',
+    ).toHaveLength(1);
     expect(field.over).toBe(ages.filter((age) => age > 6).length);
     const line = (6 / 8) * 350;
     for (const mark of field.marks) expect(mark.x < line, `over ${mark.over} at ${mark.x}`).toBe(!mark.over);

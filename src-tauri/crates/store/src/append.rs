@@ -147,7 +147,9 @@ fn take(
         return Ok(());
     };
     let mut entries = log::entries(db, members, &track.to_string())?;
-    let before = if entries.is_empty() { Before::Nothing } else { Before::Rows };
+    // What counts no more since this transaction began still has its rows.
+    let is_new = entries.is_empty() && !log::has(db, &track.to_string())?;
+    let before = if is_new { Before::Nothing } else { Before::Rows };
     log::write(db, event, hash)?;
     log::index(db, event, &body)?;
     let builds_on = event.builds_on.clone();

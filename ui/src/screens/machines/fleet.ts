@@ -58,7 +58,13 @@ export function placeLines(
   const lines = rows.map((row): PlaceLine => {
     const hoses = row.hoses.filter((stay) => stay.off === null && stay.off_date === null);
     const age = oldest(hoses.flatMap(({ code }) => ages.get(code) ?? []));
-    return { row, hoses, age, reason: stopped.has(row.place.place) ? 'stopped' : reasonOf(row, hoses, age), job: open.has(row.place.place) };
+    return {
+      row,
+      hoses,
+      age,
+      reason: stopped.has(row.place.place) ? 'stopped' : reasonOf(row, hoses, age),
+      job: open.has(row.place.place),
+    };
   });
   return lines.toSorted(
     (one, other) =>

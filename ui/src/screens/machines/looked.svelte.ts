@@ -1,5 +1,5 @@
 import type { Backend, CallError } from '../../backend';
-import type { Finding, MachineSheet, PlaceId, PlaceRow } from '../../backend/types';
+import type { Finding, MachineSaid, PlaceId, PlaceRow } from '../../backend/types';
 import { failures, sitting, type Failures } from './ages';
 import { askedOf, sitsUnder } from './sits';
 
@@ -21,7 +21,7 @@ export class LookedAt {
 
   constructor(readonly backend: Backend) {}
 
-  async ask(sheet: MachineSheet): Promise<void> {
+  async ask(sheet: MachineSaid): Promise<void> {
     const turn = ++this.#turn;
     const places = new Map<PlaceId, Looked>();
     let problem: CallError | null = null;
@@ -35,7 +35,7 @@ export class LookedAt {
     this.problem = problem;
   }
 
-  async #look(sheet: MachineSheet, { place }: PlaceRow): Promise<Looked | CallError> {
+  async #look(sheet: MachineSaid, { place }: PlaceRow): Promise<Looked | CallError> {
     const stood = await this.backend.call('register.place', { place: place.place });
     if (!stood.ok) return stood.error;
     const { stays } = stood.value;
