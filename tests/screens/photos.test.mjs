@@ -3,15 +3,11 @@ import assert from 'node:assert/strict';
 import { mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import test from 'node:test';
-import { ask, axe, browse, file, fits, folder, goTo, hosewright, open, phone, serve, sizes } from './support.mjs';
+import { sound } from './looks.mjs';
+import { ask, browse, file, folder, goTo, hosewright, open, phone, serve, sizes } from './support.mjs';
 
 const PICTURE = file('demo/pictures/make.png');
 const OTHER = file('demo/pictures/tag.png');
-
-async function sound(page, where) {
-  await axe(page, where);
-  await fits(page, where);
-}
 
 /** Opens a screen by its name, as a link in the program does. */
 async function openAt(page, at) {
