@@ -63,7 +63,7 @@ for (const size of sizes) {
       await page.getByRole('button', { name: /all its places/ }).click();
       await page
         .getByRole('list', { name: 'Places', exact: true })
-        .getByRole('button', { name: /Stick cylinder, rod side.*asked too much.*failed here twice/s })
+        .getByRole('button', { name: /Stick cylinder, rod side.*Asked too much of it: .*failed here twice/s })
         .waitFor();
       await page.goBack();
       await relief(100);

@@ -7,7 +7,7 @@ import type { Row } from '../parts/Rows.svelte';
 /** Why it must not run on. */
 export function stopWhy(due: DueLine): string {
   if (due.seen) return due.seen.name;
-  if (due.what === 'asked') return due.asked?.why ?? say('place-over');
+  if (due.what === 'asked') return [say('place-over'), due.asked?.why].filter((part) => part).join(': ');
   return say('machines-stopped-rule');
 }
 
