@@ -136,7 +136,8 @@ async function give(program) {
 const heading = (program, within, fields) =>
   program.seen(
     (within, fields) => {
-      const title = document.querySelector(`${within} h2`)?.innerText;
+      // What is drawn begins with a capital.
+      const title = document.querySelector(`${within} h2`)?.textContent.trim();
       return fields.find((field) => title?.startsWith(field));
     },
     [within, fields],
