@@ -94,13 +94,11 @@ test('a finding that stops says so before it is kept; the machine is stopped unt
   await page.getByText('Three clocks').waitFor();
   await sound(page, 'its hose');
   await page.getByRole('button', { name: /^Came off/ }).click();
-  await page
-    .getByRole('list', { name: 'Why it failed' })
-    .getByRole('button', { name: /^pinhole/ })
-    .click();
+  const why = page.getByRole('list', { name: 'Why it failed' });
+  await why.getByRole('button', { name: /^pinhole/ }).click();
   await sound(page, 'came off');
   await page.getByRole('button', { name: /^Keep/ }).click();
-  await page.getByRole('button', { name: /^Came off/ }).waitFor({ state: 'detached' });
+  await why.waitFor({ state: 'detached' });
   assert.equal(await stopped(), 0, 'the hose is off');
 });
 

@@ -14,14 +14,17 @@ function put(text: string): void {
   here.addEventListener('click', () => taken(here.textContent));
   document.body.append(here);
 }
-const tap = (x = 100, detail = 1) =>
-  here.dispatchEvent(new MouseEvent('click', { bubbles: true, cancelable: true, clientX: x, clientY: 100, detail }));
+function tap(x = 100, detail = 1): void {
+  const click = new MouseEvent('click', { bubbles: true, cancelable: true, clientX: x, clientY: 100, detail });
+  Object.defineProperty(click, 'timeStamp', { value: now });
+  here.dispatchEvent(click);
+}
 
 beforeEach(() => {
   now = 0;
   taken.mockClear();
   document.elementFromPoint = () => here;
-  stop = guardSecondTaps(() => now);
+  stop = guardSecondTaps();
 });
 afterEach(() => stop());
 

@@ -11,6 +11,16 @@ export async function leave(backend: Backend, made: Reply<FileMade>, name?: stri
   return saved.ok ? { where: saved.value, bytes: made.bytes.length } : { problem: saved.error };
 }
 
+/**
+ * What was chosen in a file field, which is empty after: the same file again is a new choice. At once, for what is done
+ * with the file may close the screen.
+ */
+export function taken({ currentTarget: field }: { currentTarget: HTMLInputElement }): File | undefined {
+  const file = field.files?.[0];
+  field.value = '';
+  return file;
+}
+
 export async function bytesOf(file: Blob): Promise<Uint8Array> {
   return new Uint8Array(await file.arrayBuffer());
 }
