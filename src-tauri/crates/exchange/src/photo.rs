@@ -5,7 +5,6 @@
 use crate::sealed;
 use hosewright_core::fleet::FleetKey;
 use hosewright_core::record::Hash;
-use sha2::{Digest, Sha256};
 use std::collections::{BTreeMap, BTreeSet};
 
 /// The folder that holds all of them.
@@ -45,14 +44,14 @@ pub fn plan_photos(
 
 /// The object of a photo. The same photo gives the same bytes, whoever writes it.
 pub fn seal_photo(bytes: &[u8], fleet: &FleetKey) -> Vec<u8> {
-    let hash = Hash::from_bytes(Sha256::digest(bytes).into());
+    let hash = Hash::of(bytes);
     sealed::write(fleet, &path(hash), bytes)
 }
 
 /// The photo of that hash in an object; none where it is another, was changed or cut off, or is another fleet's.
 pub fn open_photo(object: &[u8], hash: Hash, fleet: &FleetKey) -> Option<Vec<u8>> {
     let bytes = sealed::read(fleet, &path(hash), object)?;
-    (Hash::from_bytes(Sha256::digest(&bytes).into()) == hash).then_some(bytes)
+    (Hash::of(&bytes) == hash).then_some(bytes)
 }
 
 /// Where it lies in a storage.
@@ -112,7 +111,7 @@ mod tests {
         #[test]
         fn a_photo_comes_back_and_nothing_else_passes_for_it(bytes: Vec<u8>, at: prop::sample::Index) {
             let (ours, theirs) = (FleetKey::from_bytes([7; 32]), FleetKey::from_bytes([8; 32]));
-            let named = Hash::from_bytes(Sha256::digest(&bytes).into());
+            let named = Hash::of(&bytes);
             let object = seal_photo(&bytes, &ours);
             prop_assert_eq!(object.len() as u64, bytes.len() as u64 + sealed::MORE);
             prop_assert_eq!(open_photo(&object, named, &ours), Some(bytes.clone()));

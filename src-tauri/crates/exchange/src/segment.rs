@@ -10,7 +10,6 @@ use crate::{PayloadError, SegmentName, payload, sealed};
 use hosewright_core::fleet::{DeviceKey, DevicePublic, FleetKey, FleetMark};
 use hosewright_core::record::{DeviceId, Event, EventError, Hash};
 use serde::{Deserialize, Serialize};
-use sha2::{Digest, Sha256};
 use thiserror::Error;
 
 /// The number of the format.
@@ -123,7 +122,7 @@ impl Segment {
             previous: first.previous,
             last: last.hash()?,
             fleet: fleet.map(FleetKey::mark),
-            sha256: Hash::from_bytes(Sha256::digest(&payload).into()),
+            sha256: Hash::of(&payload),
             by: by.public().to_string(),
         };
         let head = serde_json::to_string(&head).map_err(EventError::from)?;
@@ -147,7 +146,7 @@ impl Segment {
         if !by.has_signed(head_text, signature) {
             return Err(SegmentError::Signature);
         }
-        if head.sha256 != Hash::from_bytes(Sha256::digest(payload).into()) {
+        if head.sha256 != Hash::of(payload) {
             return Err(SegmentError::NotWhole);
         }
         let events = events(&head, payload, keys)?;

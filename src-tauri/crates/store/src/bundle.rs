@@ -99,7 +99,7 @@ impl Bundle {
             text += &event.line()?;
             text.push('\n');
         }
-        let trailer = Trailer { sha256: Hash::from_bytes(Sha256::digest(&text).into()) };
+        let trailer = Trailer { sha256: Hash::of(&text) };
         Ok(text + &serde_json::to_string(&trailer)? + "\n")
     }
 

@@ -9,7 +9,6 @@ use hosewright_core::record::{About, EventRef, Hash};
 use rusqlite::{Connection, OptionalExtension, params};
 use schemars::JsonSchema;
 use serde::Serialize;
-use sha2::{Digest, Sha256};
 use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
 use std::io::{self, ErrorKind};
@@ -68,7 +67,7 @@ pub fn restore_photos(backup: &Path, register: &Path) -> Result<(), Error> {
     let mut packed = statement.query([])?;
     while let Some(row) = packed.next()? {
         let (hash, bytes): (Hash, Vec<u8>) = (rows::parsed(row, "sha256")?, row.get("bytes")?);
-        if hash_of(&bytes) == hash {
+        if Hash::of(&bytes) == hash {
             keep(&photos_of(register), hash, &bytes)?;
         }
     }
@@ -108,11 +107,6 @@ pub(crate) fn unpacked(db: &Connection) -> Result<(), Error> {
 
 fn carries(db: &Connection) -> Result<bool, Error> {
     Ok(db.prepare("SELECT 1 FROM sqlite_schema WHERE type = 'table' AND name = 'photo_bytes'")?.exists([])?)
-}
-
-/// The hash by which a photo is named.
-fn hash_of(bytes: &[u8]) -> Hash {
-    Hash::from_bytes(Sha256::digest(bytes).into())
 }
 
 /// Writes a photo into a folder, whole or not at all.
@@ -202,7 +196,7 @@ impl Register {
             }
             Err(other) => return Err(cannot(&path, other)),
         };
-        if hash_of(&bytes) == hash {
+        if Hash::of(&bytes) == hash {
             return Ok(bytes);
         }
         // Where it can not be moved it is found broken again.
@@ -215,7 +209,7 @@ impl Register {
     /// # Errors
     /// There is no room, or the folder can not be written.
     pub fn keep_photo(&self, bytes: &[u8]) -> Result<Hash, Error> {
-        let hash = hash_of(bytes);
+        let hash = Hash::of(bytes);
         keep(&photos_of(self.path()), hash, bytes)?;
         Ok(hash)
     }
@@ -248,7 +242,7 @@ impl Register {
                 continue;
             }
             let bytes = fs::read(&file).map_err(|source| cannot(&file, source))?;
-            if hash_of(&bytes) == hash {
+            if Hash::of(&bytes) == hash {
                 keep(&photos_of(self.path()), hash, &bytes)?;
             }
         }

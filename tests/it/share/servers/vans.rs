@@ -97,8 +97,7 @@ fn register(van: &Van) -> Register {
 
 /// What stands for everything that a van's register has.
 fn digest(van: &Van) -> Hash {
-    use sha2::{Digest, Sha256};
-    Hash::from_bytes(Sha256::digest(register(van).dump().expect("reads")).into())
+    Hash::of(register(van).dump().expect("reads"))
 }
 
 /// All vans write and exchange over a line that is bad and a server that is killed in between, and the office keeps its

@@ -5,7 +5,6 @@ use super::{BodyError, BodyText, DeviceId, Hash, HexError, Hlc};
 use schemars::JsonSchema;
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 use serde_json::value::RawValue;
-use sha2::{Digest, Sha256};
 use std::fmt;
 use std::str::FromStr;
 use thiserror::Error;
@@ -139,9 +138,9 @@ impl Event {
         Ok(line)
     }
 
-    /// SHA-256 (FIPS 180-4) of the line.
+    /// That of the line.
     pub fn hash(&self) -> Result<Hash, EventError> {
-        Ok(Hash::from_bytes(Sha256::digest(self.line()?).into()))
+        Ok(Hash::of(self.line()?))
     }
 
     /// From a line.

@@ -1,9 +1,10 @@
 //! Names of things that no two devices give alike: 128 random bits that the caller passes in, and
-//! the hash of an event.
+//! the hash of an event or of a photo.
 
 use super::hex::{self, HexError};
 use schemars::JsonSchema;
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
+use sha2::{Digest, Sha256};
 use std::fmt;
 use std::str::FromStr;
 use ts_rs::TS;
@@ -119,6 +120,11 @@ bytes!(
 impl Hash {
     /// What the first event of a series names as the one before it.
     pub const NONE: Hash = Hash([0; 32]);
+
+    /// SHA-256 (FIPS 180-4) of those bytes.
+    pub fn of(bytes: impl AsRef<[u8]>) -> Self {
+        Hash(Sha256::digest(bytes).into())
+    }
 }
 
 #[cfg(test)]
