@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { test } from 'node:test';
 import { CRIMP, SETTINGS } from './readings.mjs';
 import { sound } from './looks.mjs';
-import { ask, browse, demo, folder, goTo, keepJob, open, phone, pick, serve, sizes } from './support.mjs';
+import { ask, browse, demo, folder, goTo, keepJob, open, phone, pick, serve, sizes, still } from './support.mjs';
 import { make, tag, typeNumber } from './technician.mjs';
 
 const thumb = (page) => page.getByRole('contentinfo');
@@ -68,6 +68,7 @@ test('an empty van is loaded with the thumb, and what was loaded by a slip is ta
   assert.equal(await counted(url, 'S16', 'Van 1'), 80);
   await button(page, 'Take it back').click();
   await page.getByText(/^80 loaded: S16/).waitFor({ state: 'hidden' });
+  await still(page);
   assert.equal((await counted(url, 'S16', 'Van 1')) ?? 0, 0);
 
   const { hoses } = await list(url);
@@ -193,6 +194,7 @@ test('a bin is counted one by one, survives a reload, and nothing is saved befor
   assert.deepEqual(await Promise.all(['Ring A', 'Ring B', 'Ring C'].map((name) => counted(url, name))), [7, 4, 2]);
   await button(page, 'Take it back').click();
   await page.getByText('1 difference saved').waitFor({ state: 'hidden' });
+  await still(page);
   assert.equal(await counted(url, 'Ring A'), 9);
 });
 

@@ -4,7 +4,7 @@ import test from 'node:test';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { sound } from './looks.mjs';
-import { answered, ask, browse, demo, folder, goTo, hosewright, keepJob, open, serve, sizes } from './support.mjs';
+import { answered, ask, browse, demo, folder, goTo, hosewright, keepJob, open, serve, sizes, still } from './support.mjs';
 import { typeNumber } from './technician.mjs';
 
 const { spec, service } = demo('replacement.json');
@@ -75,6 +75,7 @@ for (const size of sizes) {
     await page.getByRole('button', { name: /^60 x 40/ }).click();
     await page.getByRole('button', { name: 'Remove it' }).click();
     await page.getByRole('button', { name: /^60 x 40/ }).waitFor({ state: 'hidden' });
+    await still(page);
     assert.deepEqual((await kept()).map(({ name }) => name), ['Tie-on plate']);
   });
 

@@ -16,8 +16,9 @@ import {
   phone,
   pick,
   serve,
+  sizes,
+  still,
 } from './support.mjs';
-import { sizes } from './support.mjs';
 
 async function sheet(page, name) {
   await goTo(page, 'Van');
@@ -335,6 +336,7 @@ test('a half-matched table outlives a killed program, and is offered until it is
   await again.getByText('No supplier’s table is here yet.').waitFor();
   // What was put away is asked for anew, and is gone a moment later.
   await again.getByRole('button', { name: /^Go on with/ }).waitFor({ state: 'detached' });
+  await still(again);
   assert.equal(await kept(), undefined);
 });
 

@@ -142,5 +142,5 @@ pub fn objections(checked: &Checked) -> Vec<&str> {
 }
 
 pub fn name<'f>(finding: &'f Finding, which: &str) -> Option<&'f str> {
-    finding.case.names.get(which).map(String::as_str)
+    finding.names.get(which).map(String::as_str)
 }

@@ -58,7 +58,7 @@ fn an_adapter_can_be_the_weakest_part_and_without_a_rating_stops() {
     let rated = adapter(Some(Bar(249.0)));
     assert_eq!((rated.assembly_pressure_bar, rated.weakest), (Some(Bar(249.0)), Some(Weakest::Adapter)));
     let named = rated.findings.iter().any(|finding| {
-        finding.limit == Some(249.0) && finding.case.names.get("name").is_some_and(|name| name == "bulkhead")
+        finding.limit == Some(249.0) && finding.names.get("name").is_some_and(|name| name == "bulkhead")
     });
     assert!(named, "several adapters are told apart by their names");
     let unrated = adapter(None);

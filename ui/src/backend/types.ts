@@ -242,6 +242,11 @@ catalogue: string,
 program: string, } & T;
 
 /**
+ * Who asks what a finding is about.
+ */
+export type AskedBy = "line" | "making";
+
+/**
  * The day or the month of assembly, written `2026-11-25` or `2026-11`. Years 1900 to 9999.
  */
 export type Assembled = string;
@@ -3409,13 +3414,22 @@ basis: Basis,
  */
 prudence: boolean, 
 /**
- * Words' key, such as `pressure-above-rating`; one that passes ends in `-ok`.
+ * Names put into the words, such as the `part` or `end` it is about.
+ */
+names: { [key in string]: string }, 
+/**
+ * The key of its words, such as `pressure-above-rating`: `why-<key>` and, where it is no pass, `cure-<key>`. One
+ * that passes ends in `-ok`.
  */
 case: string, 
 /**
- * Names put into the words, such as the `part` or `end` it is about.
+ * Who asks it.
  */
-names: { [key in string]: string }, };
+asked_by: AskedBy, 
+/**
+ * Whether nothing is known to be over its limit: something is not known, or not for sure.
+ */
+open: boolean, };
 
 /**
  * What was seen on a hose.

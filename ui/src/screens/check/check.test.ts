@@ -24,6 +24,8 @@ const found = (some: Some): Finding =>
     why: `why ${some.case}`,
     cure: '',
     prudence: false,
+    asked_by: 'line',
+    open: /-(missing|unknown|unsettled)$/.test(some.case),
     ...some,
   }) as Finding;
 const stop = (code: string, part?: string, rule = code) =>
@@ -97,7 +99,8 @@ it('a rating of one’s own is kept with where it is from, or not at all, and go
 
 it('what was not entered is told apart from what is doubtful, and a stop stays among the stops', () => {
   const open = found({ case: 'cutoff-missing', verdict: 'caution' });
-  expect([open, caution, stop('relief-missing'), pass].filter(isOpen)).toEqual([open]);
+  const without = found({ case: 'suction-helix-missing', verdict: 'caution', open: false });
+  expect([open, caution, without, stop('relief-missing'), pass].filter(isOpen)).toEqual([open]);
 });
 
 it('an end not settled is gauged, a pass and what was taken on have no cure', () => {

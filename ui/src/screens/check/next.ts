@@ -5,15 +5,13 @@ import { cureOf, otherCureOf, type Cure } from './findings';
 
 /** What the hose or an end is has not been said or read. */
 const UNSETTLED = /^(hose-missing|end-missing|end-unsettled|end-not-read)$/;
-/** Nothing is over its limit: something is not known. */
-const DOUBT = /-(missing|unknown|unsettled|not-read|unrated|unverified)$/;
 
 const stops = (findings: readonly Finding[]) => findings.filter((one) => one.verdict === 'stop');
 
 /** The sign over all. A broken square where it is not known what the parts are; a limit overstepped stays a stop. */
 export function signOf(verdict: Verdict, findings: readonly Finding[]): Sign {
   const grave = stops(findings);
-  const unsettled = grave.some((one) => UNSETTLED.test(one.case)) && grave.every((one) => DOUBT.test(one.case));
+  const unsettled = grave.some((one) => UNSETTLED.test(one.case)) && grave.every((one) => one.open);
   return verdict === 'stop' && unsettled ? 'unsettled' : verdict;
 }
 
@@ -23,7 +21,7 @@ export function signOf(verdict: Verdict, findings: readonly Finding[]): Sign {
  */
 export function inOrder(findings: readonly Finding[]): { grave: Finding[]; passes: Finding[] } {
   const settles = (one: Finding) => one.verdict === 'stop' && UNSETTLED.test(one.case);
-  const doubt = (one: Finding) => (DOUBT.test(one.case) ? 1 : 0);
+  const doubt = (one: Finding) => (one.open ? 1 : 0);
   const rank = (one: Finding) => (settles(one) ? 0 : (one.verdict === 'caution' ? 3 : 1) + doubt(one));
   return {
     grave: findings.filter((one) => one.verdict !== 'pass').toSorted((a, b) => rank(a) - rank(b)),
@@ -32,7 +30,8 @@ export function inOrder(findings: readonly Finding[]): { grave: Finding[]; passe
 }
 
 /** A caution that says nothing but that something was not entered. A stop stands among the stops. */
-export const isOpen = ({ verdict, case: code }: Finding): boolean => verdict === 'caution' && /-missing$/.test(code);
+export const isOpen = ({ verdict, open, case: code }: Finding): boolean =>
+  verdict === 'caution' && open && /-missing$/.test(code);
 
 /** Without these there is no build sheet, though the hose itself may be made. */
 const FOR_THE_SHEET = /^(length-missing|turn-missing)$/;

@@ -4,8 +4,18 @@ import { farOut } from './service';
 import { askedOf, contradictions, sitsUnder } from './sits';
 import type { Ground } from './start-job';
 
-const finding = (verdict: Verdict, code: string, rule = code): Finding =>
-  ({ rule, case: code, verdict, why: `why ${code}`, names: {} }) as unknown as Finding;
+type Asked = Partial<Pick<Finding, 'rule' | 'asked_by' | 'open'>>;
+const finding = (verdict: Verdict, code: string, asked: Asked = {}): Finding =>
+  ({
+    rule: code,
+    case: code,
+    asked_by: 'line',
+    open: false,
+    verdict,
+    why: `why ${code}`,
+    names: {},
+    ...asked,
+  }) as unknown as Finding;
 const checked = (...findings: Finding[]) => ({ findings }) as unknown as Checked;
 const spec = { hose: { standard: 'EN 853', type: '2SN', dn: 16 }, ends: [] };
 const ground = (over: Partial<Ground> = {}): Ground => ({
@@ -21,27 +31,32 @@ const ground = (over: Partial<Ground> = {}): Ground => ({
 describe('what the check says of a hose that sits', () => {
   it('is what is asked too much of it, and nothing of what making one would need', () => {
     const over = finding('stop', 'pressure-above-rating');
-    const sits = sitsUnder(checked(finding('caution', 'end-not-read'), over, finding('caution', 'cutoff-missing')));
+    const ofMaking = finding('caution', 'cutoff-missing', { asked_by: 'making', open: true });
+    const sits = sitsUnder(checked(finding('caution', 'adapters-stacked', { asked_by: 'making' }), over, ofMaking));
     expect(sits).toEqual({ sign: 'stop', over: [over], open: [], why: 'why pressure-above-rating' });
   });
 
   it('is never a pass while something is not known: it is named', () => {
-    const sits = sitsUnder(checked(finding('pass', 'pressure-ok'), finding('caution', 'surge-missing')));
+    const sits = sitsUnder(
+      checked(finding('pass', 'pressure-ok'), finding('caution', 'surge-missing', { open: true })),
+    );
     expect([sits.sign, sits.why, sits.open.length]).toEqual(['caution', null, 1]);
   });
 
   it('is not asked too much by an estimate: that is named as not known', () => {
-    const sits = sitsUnder(checked(finding('caution', 'surge-estimated-above')));
+    const sits = sitsUnder(checked(finding('caution', 'surge-estimated-above', { open: true })));
     expect([sits.sign, sits.over, sits.open.length]).toEqual(['caution', [], 1]);
   });
 
   it('is not settled where a stop is for want of knowing', () => {
-    expect(sitsUnder(checked(finding('stop', 'hose-missing'))).sign).toBe('unsettled');
-    expect(sitsUnder(checked(finding('stop', 'pressure-unknown'))).sign).toBe('unsettled');
+    expect(sitsUnder(checked(finding('stop', 'hose-missing', { asked_by: 'making', open: true }))).sign).toBe(
+      'unsettled',
+    );
+    expect(sitsUnder(checked(finding('stop', 'pressure-unknown', { open: true }))).sign).toBe('unsettled');
   });
 
   it('of an empty place tells only what can not both be right', () => {
-    const two = finding('stop', 'relief-below-working', 'pressure-contradiction');
+    const two = finding('stop', 'relief-below-working', { rule: 'pressure-contradiction' });
     expect(contradictions(checked(finding('stop', 'hose-missing'), two))).toEqual([two]);
   });
 });

@@ -5,11 +5,6 @@ import type { Sign } from '../../components/VerdictSign.svelte';
 import { titleOf } from '../check/findings';
 import { serviceOf, type Ground } from './start-job';
 
-/** What a place asks of its hose; the other findings are about making one. */
-const ASKED =
-  /^(working|relief|surge|pressure|heat|fluid|out-of-scope|cold|frost|ambient|bend|duty|vacuum|suction|flow)(-|$)/;
-/** Nothing is over its limit: something is not known for sure. */
-const DOUBT = /-(missing|unknown|unrated|unverified|proxy|reckoned|estimated|estimated-above|estimated-near)$/;
 /** Two figures of the place itself that can not both be right, whatever hose sits there. */
 const CONTRADICTION = 'pressure-contradiction';
 
@@ -27,8 +22,9 @@ export interface Sits {
 /** What a check of the hose that sits there comes to. */
 export function sitsUnder(checked: Checked): Sits {
   const grave = checked.findings.filter((one) => one.verdict !== 'pass');
-  const over = grave.filter((one) => ASKED.test(one.case) && !DOUBT.test(one.case));
-  const doubt = grave.filter((one) => ASKED.test(one.case) && DOUBT.test(one.case));
+  const asked = grave.filter((one) => one.asked_by === 'line');
+  const over = asked.filter((one) => !one.open);
+  const doubt = asked.filter((one) => one.open);
   const blind = over.length === 0 ? grave.find((one) => one.verdict === 'stop') : undefined;
   return {
     sign: over[0]?.verdict ?? (blind ? 'unsettled' : doubt.length > 0 ? 'caution' : 'pass'),

@@ -42,7 +42,7 @@ pub(super) fn word(words: &Words, finding: &mut Finding) {
     let written =
         |number: Option<f64>| number.map_or_else(String::new, |number| words.quantity(number, finding.unit));
     let (value, limit) = (written(finding.value), written(finding.limit));
-    let names = finding.case.names.iter().map(|(key, what)| (*key, named(words, key, what)));
+    let names = finding.names.iter().map(|(key, what)| (*key, named(words, key, what)));
     let names: Vec<(&str, String)> = names.collect();
     let mut values: Vec<(&str, &dyn Say)> = vec![("value", &value), ("limit", &limit)];
     values.extend(names.iter().map(|(key, what)| (*key, what as &dyn Say)));

@@ -39,13 +39,13 @@ impl<'a> Edited<'a> {
     }
 
     fn finding(&self, row: &HoseRow) -> Finding {
-        let (verdict, key) = match self.is_newer {
+        let (verdict, case) = match self.is_newer {
             Some(true) => (Verdict::Pass, cases::ORIGINAL_EDITION_NEWER),
             Some(false) => (Verdict::Pass, cases::ORIGINAL_EDITION_OLDER),
             None => (Verdict::Caution, cases::ORIGINAL_EDITION_OPEN),
         };
         let year = self.edition.from_year.map_or_else(|| "unknown".to_owned(), |year| year.to_string());
-        Finding::new("original", verdict, key)
+        Finding::new("original", verdict, case)
             .measured(self.older.get(), self.newer.get(), Bar::UNIT)
             .about("rival", hose_name(row))
             .about("year", year)

@@ -1,6 +1,6 @@
 //! What a check found, and what it was asked.
 
-use super::PRUDENCE;
+use super::{Case, PRUDENCE};
 use crate::catalogue::{Basis, LengthPractice, Provenance};
 use crate::find::{Contradiction, EndFound, Found, HoseCandidate, NextReading, Settled, Stray, UnknownHose};
 use crate::quantity::{Bar, Dn, Millimetres};
@@ -188,15 +188,17 @@ pub struct Finding {
     pub basis: Basis,
     /// Whether it is a limit of prudence, which a person may take on with a name and a reason.
     pub prudence: bool,
-    /// Which case of the rule it is: the words' key behind the rule's name, and the names in it.
+    /// Which case of the rule it is.
     #[serde(flatten)]
     #[ts(flatten)]
     pub case: Case,
+    /// Names put into the words, such as the `part` or `end` it is about.
+    pub names: BTreeMap<&'static str, String>,
 }
 
 impl Finding {
     /// A finding with nothing measured yet.
-    pub(crate) fn new(rule: &str, verdict: Verdict, key: &'static str) -> Self {
+    pub(crate) fn new(rule: &str, verdict: Verdict, case: Case) -> Self {
         Self {
             rule: rule.to_owned(),
             verdict,
@@ -208,7 +210,8 @@ impl Finding {
             source: String::new(),
             basis: Basis::None,
             prudence: PRUDENCE.contains(&rule),
-            case: Case { key, names: BTreeMap::new() },
+            case,
+            names: BTreeMap::new(),
         }
     }
 
@@ -224,19 +227,9 @@ impl Finding {
 
     /// A name that stands in its words.
     pub(crate) fn about(mut self, name: &'static str, what: impl Into<String>) -> Self {
-        self.case.names.insert(name, what.into());
+        self.names.insert(name, what.into());
         self
     }
-}
-
-/// Which words a finding needs: a key and the names and numbers that stand in them.
-#[derive(Debug, Clone, Default, PartialEq, Serialize, JsonSchema, TS)]
-pub struct Case {
-    /// Words' key, such as `pressure-above-rating`; one that passes ends in `-ok`.
-    #[serde(rename = "case")]
-    pub key: &'static str,
-    /// Names put into the words, such as the `part` or `end` it is about.
-    pub names: BTreeMap<&'static str, String>,
 }
 
 /// Another hose put through the same check.

@@ -1,6 +1,6 @@
 //! Holding a value against a limit.
 
-use super::{Finding, Verdict};
+use super::{Case, Finding, Verdict};
 use crate::catalogue::{Basis, Provenance};
 
 /// A rule that holds a value against a limit of the tables, and the cases it can be.
@@ -9,11 +9,11 @@ pub(super) struct Limit {
     pub(super) rule: &'static str,
     pub(super) unit: &'static str,
     /// Within a limit that is sure enough.
-    pub(super) ok: &'static str,
+    pub(super) ok: Case,
     /// Within a limit that nobody has verified.
-    pub(super) unverified: &'static str,
+    pub(super) unverified: Case,
     /// Not within.
-    pub(super) broken: &'static str,
+    pub(super) broken: Case,
 }
 
 impl Limit {
@@ -28,12 +28,12 @@ impl Limit {
     }
 
     fn held(self, value: f64, limit: f64, within: bool, from: &Provenance) -> Finding {
-        let (verdict, key) = match (within, unverified(from.basis)) {
+        let (verdict, case) = match (within, unverified(from.basis)) {
             (false, _) => (Verdict::Stop, self.broken),
             (true, true) => (Verdict::Caution, self.unverified),
             (true, false) => (Verdict::Pass, self.ok),
         };
-        Finding::new(self.rule, verdict, key).measured(value, limit, self.unit).from(from)
+        Finding::new(self.rule, verdict, case).measured(value, limit, self.unit).from(from)
     }
 }
 

@@ -21,9 +21,9 @@ mod sits;
 mod sizes;
 mod subject;
 
-pub use cases::CASES;
+pub use cases::{AskedBy, CASES, Case};
 pub use finding::{
-    Alternative, Case, Checked, Evidence, Finding, NotChecked, Override, Question, Verdict, Weakest,
+    Alternative, Checked, Evidence, Finding, NotChecked, Override, Question, Verdict, Weakest,
 };
 pub use input::CheckError;
 pub use overrides::PRUDENCE;

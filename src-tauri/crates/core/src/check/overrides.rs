@@ -2,7 +2,7 @@
 //! fluid and conductivity are none.
 
 use super::subject::practice;
-use super::{Finding, Override, Verdict, cases};
+use super::{Case, Finding, Override, Verdict, cases};
 use std::collections::BTreeMap;
 
 /// The rules that a person may take on.
@@ -26,14 +26,14 @@ pub(super) fn take(findings: &mut Vec<Finding>, overrides: &[Override]) {
 
 fn take_on(finding: &mut Finding, given: &Override) {
     finding.verdict = Verdict::Caution;
-    finding.case.key = cases::OVERRIDE_TAKEN;
-    finding.case.names = BTreeMap::from([
+    finding.case = cases::OVERRIDE_TAKEN;
+    finding.names = BTreeMap::from([
         ("rule", given.rule.clone()),
         ("by", given.by.clone()),
         ("reason", given.reason.clone()),
     ]);
 }
 
-fn refused(given: &Override, key: &'static str) -> Finding {
-    Finding::new("override", Verdict::Stop, key).about("rule", &given.rule).from(&practice())
+fn refused(given: &Override, case: Case) -> Finding {
+    Finding::new("override", Verdict::Stop, case).about("rule", &given.rule).from(&practice())
 }

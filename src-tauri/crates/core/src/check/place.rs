@@ -1,7 +1,7 @@
 //! What a place says before a hose is made for it: how its sisters on the same circuit stand, and what failed there.
 
 use super::subject::practice;
-use super::{Finding, Verdict, cases};
+use super::{Case, Finding, Verdict, cases};
 use crate::catalogue::{Catalogue, Provenance};
 use crate::quantity::Bar;
 use schemars::JsonSchema;
@@ -126,18 +126,18 @@ fn compared(own: &OnCircuit, sister: &OnCircuit, from: &Provenance) -> Finding {
     let Some((own, other)) = own.pressure.zip(sister.pressure) else {
         return on_circuit(Verdict::Caution, cases::CIRCUIT_UNKNOWN, sister, from);
     };
-    let (verdict, key) = if own.get() > other.get() * MUCH {
+    let (verdict, case) = if own.get() > other.get() * MUCH {
         (Verdict::Caution, cases::CIRCUIT_SISTER_WEAKER)
     } else if other.get() > own.get() * MUCH {
         (Verdict::Caution, cases::CIRCUIT_WEAKER)
     } else {
         (Verdict::Pass, cases::CIRCUIT_OK)
     };
-    on_circuit(verdict, key, sister, from).measured(own.get(), other.get(), Bar::UNIT)
+    on_circuit(verdict, case, sister, from).measured(own.get(), other.get(), Bar::UNIT)
 }
 
-fn on_circuit(verdict: Verdict, key: &'static str, hose: &OnCircuit, from: &Provenance) -> Finding {
-    Finding::new("circuit", verdict, key).about("place", hose.place.to_string()).from(from)
+fn on_circuit(verdict: Verdict, case: Case, hose: &OnCircuit, from: &Provenance) -> Finding {
+    Finding::new("circuit", verdict, case).about("place", hose.place.to_string()).from(from)
 }
 
 #[cfg(test)]

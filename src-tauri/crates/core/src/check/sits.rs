@@ -1,40 +1,9 @@
 //! Whether what sits at a place stands what the place asks of it now. Most findings of a check are about making a hose;
 //! these are about letting one run on.
 
-use super::{CheckError, Finding, Question, Verdict, findings_of};
+use super::{AskedBy, CheckError, Finding, Question, Verdict, findings_of};
 use crate::catalogue::Catalogue;
 use crate::spec::Service;
-
-/// The cases, by how their keys begin, that say what a place asks of its hose; the others are about making one.
-const ASKED: [&str; 15] = [
-    "working",
-    "relief",
-    "surge",
-    "pressure",
-    "heat",
-    "fluid",
-    "out-of-scope",
-    "cold",
-    "frost",
-    "ambient",
-    "bend",
-    "duty",
-    "vacuum",
-    "suction",
-    "flow",
-];
-
-/// How the key of a case ends where nothing is known to be over its limit: something is not known for sure.
-const DOUBT: [&str; 8] = [
-    "-missing",
-    "-unknown",
-    "-unrated",
-    "-unverified",
-    "-proxy",
-    "-reckoned",
-    "-estimated",
-    "-estimated-above",
-];
 
 /// The gravest that the place asks and that the hose is known not to stand; none where nothing is asked, or nothing that
 /// is known is too much. What is not known is no pass: the check of the place itself says it.
@@ -47,10 +16,7 @@ pub fn too_much(catalogue: &Catalogue, question: &Question) -> Result<Option<Fin
         return Ok(None);
     }
     let stops = |finding: &Finding| {
-        let key = finding.case.key;
-        finding.verdict == Verdict::Stop
-            && ASKED.iter().any(|asked| key.starts_with(asked))
-            && !DOUBT.iter().any(|doubt| key.ends_with(doubt))
+        finding.verdict == Verdict::Stop && finding.case.asked_by == AskedBy::Line && !finding.case.open
     };
     Ok(findings_of(catalogue, question)?.into_iter().find(stops))
 }

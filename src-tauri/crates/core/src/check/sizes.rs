@@ -23,7 +23,7 @@ pub(crate) fn wide_enough<'a>(
 /// too wide for the place or carry too little. Done for the spec's own hose alone: its rivals of the same size have the
 /// same to say.
 pub(super) fn name_cure(subject: &Subject<'_>, found: &mut [Finding]) {
-    let too_fast = found.iter_mut().find(|finding| finding.case.key == cases::FLOW_TOO_FAST);
+    let too_fast = found.iter_mut().find(|finding| finding.case == cases::FLOW_TOO_FAST);
     let (Some(too_fast), Some(hose), Some(flow)) = (too_fast, subject.hose, subject.service.flow_l_min)
     else {
         return;
@@ -37,13 +37,13 @@ pub(super) fn name_cure(subject: &Subject<'_>, found: &mut [Finding]) {
     match (wide.iter().find(|row| passes(row)), wide.first()) {
         (Some(row), _) => {
             let brought_to = velocity(flow, row.id_nom_mm);
-            too_fast.case.key = cases::FLOW_TOO_FAST_SIZE;
-            too_fast.case.names.insert("hose", hose_name(row));
-            too_fast.case.names.insert("speed", format!("{brought_to:.1}"));
+            too_fast.case = cases::FLOW_TOO_FAST_SIZE;
+            too_fast.names.insert("hose", hose_name(row));
+            too_fast.names.insert("speed", format!("{brought_to:.1}"));
         }
         (None, Some(row)) => {
-            too_fast.case.key = cases::FLOW_TOO_FAST_STOPPED;
-            too_fast.case.names.insert("hose", hose_name(row));
+            too_fast.case = cases::FLOW_TOO_FAST_STOPPED;
+            too_fast.names.insert("hose", hose_name(row));
         }
         (None, None) => {}
     }

@@ -225,7 +225,7 @@ fn sizes(
     };
     let own = found(hose)?;
     let tried = rows.into_iter().take(SIZES).map(|row| {
-        let as_own = |finding: &Finding| own.iter().any(|own| own.case.key == finding.case.key);
+        let as_own = |finding: &Finding| own.iter().any(|own| own.case == finding.case);
         let new = found(row)?.into_iter().filter(|finding| !as_own(finding));
         Ok(SizeTried {
             standard: row.standard.clone(),

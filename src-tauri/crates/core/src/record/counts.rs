@@ -42,6 +42,8 @@ struct Deed<'a> {
     lot: Lot<'a>,
     /// The event that was struck out.
     strikes: Option<EventRef>,
+    /// When it was struck out first.
+    until: Option<Hlc>,
 }
 
 impl<'a> Count<'a> {
@@ -60,11 +62,12 @@ impl<'a> Count<'a> {
         own || self.seen.iter().any(|seen| seen.device == other.device && seen.number >= other.number)
     }
 
-    /// Whether it was made later than the deed, without knowing of it. What was struck out counts where it was known
-    /// before.
+    /// Whether it was made later than the deed and while it stood, without knowing of it. What was struck out counts
+    /// where it was known before.
     fn missed(&self, deed: &Deed<'_>) -> bool {
         deed.lot == self.lot
             && deed.time < self.time
+            && deed.until.is_none_or(|until| self.time < until)
             && !self.knows(deed.at)
             && deed.strikes.is_none_or(|struck| self.knows(struck))
     }
@@ -73,16 +76,16 @@ impl<'a> Count<'a> {
 fn deeds(entries: &[Entry]) -> Vec<Deed<'_>> {
     let mut deeds = Vec::new();
     for entry in entries {
+        let until = entry.struck_out.iter().map(|(_, time)| *time).min();
         for lot in lots(&entry.body) {
-            match entry.struck_out.as_slice() {
-                [] => deeds.push(Deed { at: entry.at, time: entry.time, lot, strikes: None }),
-                strikes => deeds.extend(strikes.iter().map(|(at, time)| Deed {
-                    at: *at,
-                    time: *time,
-                    lot,
-                    strikes: Some(entry.at),
-                })),
-            }
+            deeds.push(Deed { at: entry.at, time: entry.time, lot, strikes: None, until });
+            deeds.extend(entry.struck_out.iter().map(|(at, time)| Deed {
+                at: *at,
+                time: *time,
+                lot,
+                strikes: Some(entry.at),
+                until: None,
+            }));
         }
     }
     deeds
@@ -167,5 +170,15 @@ mod tests {
         assert_eq!(blind_counts(&[used.clone(), known]), [at(1, 2), at(2, 1)]);
         let unheard = entry(at(2, 1), 3, 2, Some(&[]));
         assert_eq!(blind_counts(&[used, unheard]), [], "to the count it never was");
+    }
+
+    #[test]
+    fn a_count_between_a_deed_and_its_striking_out_missed_the_deed() {
+        let mut used = entry(at(1, 1), 1, -2, None);
+        used.struck_out.push((at(1, 2), Hlc { ms: 3, count: 0 }));
+        for (seen, blind) in [(vec![], vec![at(1, 1), at(2, 1)]), (vec![at(1, 1)], vec![])] {
+            let counted = entry(at(2, 1), 2, 2, Some(&seen));
+            assert_eq!(blind_counts(&[used.clone(), counted]), blind);
+        }
     }
 }

@@ -13,7 +13,7 @@ pub(super) fn duties(subject: &Subject<'_>) -> Vec<Finding> {
 }
 
 fn kept(subject: &Subject<'_>, duty: Duty, reinforcement: Option<Reinforcement>) -> Finding {
-    let (verdict, key) = if duty == Duty::NonConductive && !free_of_wire(reinforcement) {
+    let (verdict, case) = if duty == Duty::NonConductive && !free_of_wire(reinforcement) {
         (Verdict::Stop, cases::DUTY_WIRE_CONDUCTS)
     } else if subject.spec.cover != Some(cover_for(duty)) {
         (Verdict::Stop, cases::DUTY_COVER_MISSING)
@@ -25,7 +25,7 @@ fn kept(subject: &Subject<'_>, duty: Duty, reinforcement: Option<Reinforcement>)
         Duty::FlameResistant => ("flame-resistant", "C28"),
         Duty::Antistatic => ("antistatic", "C28"),
     };
-    Finding::new(RULE, verdict, key).about("duty", name).from(&subject.caution(caution))
+    Finding::new(RULE, verdict, case).about("duty", name).from(&subject.caution(caution))
 }
 
 /// What is not known to be free of wire may lead the current.

@@ -44,13 +44,13 @@ fn settled(subject: &Subject<'_>, end: &End<'_>) -> Finding {
     );
     let read = subject.end_found(role);
     let said = subject.found().and_then(|found| found.settled).map(|settled| settled.end(role));
-    let (verdict, key) = match (read, said) {
+    let (verdict, case) = match (read, said) {
         (_, Some(false)) | (Some(_), None) => (Verdict::Stop, cases::END_UNSETTLED),
         (None, _) => (Verdict::Caution, cases::END_NOT_READ),
         (Some(read), Some(true)) if is_the_one(read, &seen) => (Verdict::Pass, cases::END_OK),
         (Some(_), Some(true)) => (Verdict::Stop, cases::END_DIFFERS),
     };
-    Finding::new("end-unsettled", verdict, key).from(&practice())
+    Finding::new("end-unsettled", verdict, case).from(&practice())
 }
 
 /// What the machine sees of the assembly at an end.
@@ -94,16 +94,16 @@ fn described(end: &End<'_>) -> Vec<Finding> {
 /// An end of another size than its hose (a jump size) exists, but is seldom meant.
 fn size(subject: &Subject<'_>, end: &End<'_>) -> Option<Finding> {
     let hose = subject.hose?.row.dn;
-    let new = |verdict, key| Finding::new("end-size", verdict, key).from(&practice());
+    let new = |verdict, case| Finding::new("end-size", verdict, case).from(&practice());
     Some(match end.connection.dn() {
         None => new(Verdict::Caution, cases::SIZE_UNKNOWN),
         Some(dn) => {
-            let (verdict, key) = if subject.catalogue.one_size(dn, hose) {
+            let (verdict, case) = if subject.catalogue.one_size(dn, hose) {
                 (Verdict::Pass, cases::SIZE_OK)
             } else {
                 (Verdict::Caution, cases::SIZE_JUMP)
             };
-            new(verdict, key).measured(dn.get(), hose.get(), "DN")
+            new(verdict, case).measured(dn.get(), hose.get(), "DN")
         }
     })
 }

@@ -26,7 +26,7 @@ pub(super) fn fluid(subject: &Subject<'_>) -> Vec<Finding> {
 /// What the standard of the hose says: excluded, or not named at all.
 fn by_standard(hose: Hose<'_>, fluid: Fluid<'_>) -> Option<Finding> {
     let listed = |list: &[String]| list.contains(&fluid.class.class);
-    let (verdict, key) = if listed(&hose.kind.fluids_excluded) {
+    let (verdict, case) = if listed(&hose.kind.fluids_excluded) {
         (Verdict::Stop, cases::FLUID_EXCLUDED)
     } else if !listed(&hose.kind.fluids) {
         (Verdict::Caution, cases::FLUID_NOT_NAMED)
@@ -34,7 +34,7 @@ fn by_standard(hose: Hose<'_>, fluid: Fluid<'_>) -> Option<Finding> {
         return None;
     };
     let source = Provenance { source: hose.kind.provenance.source.clone(), basis: hose.kind.columns.fluids };
-    Some(Finding::new(RULE, verdict, key).from(&source))
+    Some(Finding::new(RULE, verdict, case).from(&source))
 }
 
 /// Each material the tube may be of: the type does not say which, so all of them must stand it.
@@ -49,7 +49,7 @@ fn stands(tube: &str, fluid: Fluid<'_>) -> Finding {
     let Some(row) = fluid.in_tube(tube) else {
         return Finding::new(RULE, Verdict::Stop, cases::FLUID_UNRATED).from(&practice());
     };
-    let (verdict, key) = match row.rating {
+    let (verdict, case) = match row.rating {
         FluidRating::Not => (Verdict::Stop, cases::FLUID_DESTROYS_TUBE),
         FluidRating::Limited => (Verdict::Caution, cases::FLUID_LIMITED),
         FluidRating::Recommended if unverified(row.provenance.basis) => {
@@ -57,5 +57,5 @@ fn stands(tube: &str, fluid: Fluid<'_>) -> Finding {
         }
         FluidRating::Recommended => (Verdict::Pass, cases::FLUID_OK),
     };
-    Finding::new(RULE, verdict, key).from(&row.provenance)
+    Finding::new(RULE, verdict, case).from(&row.provenance)
 }

@@ -12,7 +12,7 @@ pub(super) fn geometry(subject: &Subject<'_>) -> Vec<Finding> {
 
 fn length(subject: &Subject<'_>) -> Vec<Finding> {
     const RULE: &str = "length";
-    let new = |verdict, key| Finding::new(RULE, verdict, key).from(&practice());
+    let new = |verdict, case| Finding::new(RULE, verdict, case).from(&practice());
     let mut findings = Vec::new();
     if subject.spec.overall_length_mm.is_none() {
         findings.push(new(Verdict::Caution, cases::LENGTH_MISSING));
@@ -22,12 +22,12 @@ fn length(subject: &Subject<'_>) -> Vec<Finding> {
             .push(new(Verdict::Caution, cases::CUTOFF_MISSING).about("end", format!("{:?}", end.spec.role)));
     }
     if let Some(left) = length::left_to_cut(subject.spec) {
-        let (verdict, key) = if left.get() > 0.0 {
+        let (verdict, case) = if left.get() > 0.0 {
             (Verdict::Pass, cases::CUT_LENGTH_OK)
         } else {
             (Verdict::Stop, cases::CUT_LENGTH_IMPOSSIBLE)
         };
-        findings.push(new(verdict, key).measured(left.get(), 0.0, Millimetres::UNIT));
+        findings.push(new(verdict, case).measured(left.get(), 0.0, Millimetres::UNIT));
     }
     findings
 }
@@ -47,7 +47,7 @@ fn turn(subject: &Subject<'_>) -> Option<Finding> {
     if bent(Role::A) != Some(true) || bent(Role::B) != Some(true) {
         return None;
     }
-    let new = |verdict, key| Finding::new("turn", verdict, key).from(&practice());
+    let new = |verdict, case| Finding::new("turn", verdict, case).from(&practice());
     Some(match subject.spec.turn_deg {
         Some(turn) => new(Verdict::Pass, cases::TURN_OK).measured(turn.get(), None, Degrees::UNIT),
         None => new(Verdict::Caution, cases::TURN_MISSING),

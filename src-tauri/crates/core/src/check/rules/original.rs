@@ -4,7 +4,7 @@ use crate::catalogue::{Basis, HoseRow, Provenance};
 use crate::check::edition;
 use crate::check::rivals::{Rivals, UNLIKELY};
 use crate::check::subject::{Hose, Subject, hose_name, practice};
-use crate::check::{Evidence, Finding, Verdict, cases};
+use crate::check::{Case, Evidence, Finding, Verdict, cases};
 use crate::quantity::{Bar, Celsius, Millimetres};
 
 const RULE: &str = "original";
@@ -80,8 +80,8 @@ fn bore(subject: &Subject<'_>, own: &HoseRow, rivals: &Rivals<'_>) -> Finding {
     let other = |row: &HoseRow| (!subject.catalogue.one_size(row.dn, own.dn)).then(|| row.dn.get());
     let larger = rivals.most(other).filter(|(_, dn)| *dn > own.dn.get());
     let smaller = || rivals.least(other);
-    let judged = |verdict, key, (rival, dn): (&HoseRow, f64)| {
-        Finding::new(RULE, verdict, key).measured(own.dn.get(), dn, "DN").about("rival", hose_name(rival))
+    let judged = |verdict, case, (rival, dn): (&HoseRow, f64)| {
+        Finding::new(RULE, verdict, case).measured(own.dn.get(), dn, "DN").about("rival", hose_name(rival))
     };
     let finding = if let Some(rival) = larger {
         judged(Verdict::Stop, cases::ORIGINAL_BORE_LARGER, rival)
@@ -94,34 +94,30 @@ fn bore(subject: &Subject<'_>, own: &HoseRow, rivals: &Rivals<'_>) -> Finding {
 }
 
 /// What was measured at the machine counts; without it the spec must bear what the original bore.
-fn less_than_original(
-    measured: bool,
-    unmeasured_key: &'static str,
-    measured_key: &'static str,
-) -> (Verdict, &'static str) {
-    if measured { (Verdict::Caution, measured_key) } else { (Verdict::Stop, unmeasured_key) }
+fn less_than_original(measured: bool, unmeasured_case: Case, measured_case: Case) -> (Verdict, Case) {
+    if measured { (Verdict::Caution, measured_case) } else { (Verdict::Stop, unmeasured_case) }
 }
 
 fn heat(subject: &Subject<'_>, own: &HoseRow, rivals: &Rivals<'_>) -> Option<Finding> {
     let (rival, asked) = rivals.most(|row| Some(row.temp_max_c.get()))?;
-    let (verdict, key) = if own.temp_max_c.get() >= asked {
+    let (verdict, case) = if own.temp_max_c.get() >= asked {
         (Verdict::Pass, cases::ORIGINAL_HEAT_OK)
     } else {
         let measured = subject.service.fluid_max_c.is_some();
         less_than_original(measured, cases::ORIGINAL_HEAT_ABOVE, cases::ORIGINAL_HEAT_MEASURED)
     };
-    Some(rival_finding(verdict, key, own.temp_max_c.get(), asked, Celsius::UNIT, rival))
+    Some(rival_finding(verdict, case, own.temp_max_c.get(), asked, Celsius::UNIT, rival))
 }
 
 fn cold(subject: &Subject<'_>, own: &HoseRow, rivals: &Rivals<'_>) -> Option<Finding> {
     let (rival, asked) = rivals.least(|row| Some(row.temp_min_c.get()))?;
-    let (verdict, key) = if own.temp_min_c.get() <= asked {
+    let (verdict, case) = if own.temp_min_c.get() <= asked {
         (Verdict::Pass, cases::ORIGINAL_COLD_OK)
     } else {
         let measured = subject.service.fluid_min_c.is_some();
         less_than_original(measured, cases::ORIGINAL_COLD_BELOW, cases::ORIGINAL_COLD_MEASURED)
     };
-    Some(rival_finding(verdict, key, own.temp_min_c.get(), asked, Celsius::UNIT, rival))
+    Some(rival_finding(verdict, case, own.temp_min_c.get(), asked, Celsius::UNIT, rival))
 }
 
 /// Only while nobody measured the bend: a measured one is held against the hose itself.
@@ -133,7 +129,7 @@ fn bend(subject: &Subject<'_>, own: Hose<'_>, rivals: &Rivals<'_>) -> Option<Fin
     let (own, source) = own.min_bend_radius();
     let own = own.map(Millimetres::get);
     let as_tight = own.is_some_and(|own| own <= asked);
-    let (verdict, key) = if as_tight {
+    let (verdict, case) = if as_tight {
         (Verdict::Pass, cases::ORIGINAL_BEND_OK)
     } else {
         (Verdict::Stop, cases::ORIGINAL_BEND_TIGHTER)
@@ -142,7 +138,7 @@ fn bend(subject: &Subject<'_>, own: Hose<'_>, rivals: &Rivals<'_>) -> Option<Fin
         value: own,
         limit: Some(asked),
         unit: Millimetres::UNIT,
-        ..Finding::new(RULE, verdict, key)
+        ..Finding::new(RULE, verdict, case)
     };
     Some(finding.about("rival", hose_name(rival)).from(&compared_by(source, rival.bend_provenance())))
 }
@@ -152,13 +148,13 @@ fn vacuum(subject: &Subject<'_>, own: Hose<'_>, rivals: &Rivals<'_>) -> Option<F
     let (rival, asked) = rivals.least(|row| row.vacuum_kpa_abs)?;
     let (own, source) = own.vacuum_kpa_abs();
     let as_deep = own.is_some_and(|own| own <= asked);
-    let (verdict, key) = if as_deep {
+    let (verdict, case) = if as_deep {
         (Verdict::Pass, cases::ORIGINAL_VACUUM_OK)
     } else {
         let measured = subject.service.line.is_some();
         less_than_original(measured, cases::ORIGINAL_VACUUM_DEEPER, cases::ORIGINAL_VACUUM_NOT_ASKED)
     };
-    let finding = Finding::new(RULE, verdict, key).about("rival", hose_name(rival));
+    let finding = Finding::new(RULE, verdict, case).about("rival", hose_name(rival));
     let finding = finding.from(&compared_by(source, rival.vacuum_provenance()));
     Some(Finding { value: own, limit: Some(asked), unit: "kPa abs", ..finding })
 }
@@ -170,14 +166,14 @@ fn compared_by(own: Provenance, rival: Provenance) -> Provenance {
 
 fn rival_finding(
     verdict: Verdict,
-    key: &'static str,
+    case: Case,
     value: f64,
     limit: f64,
     unit: &'static str,
     rival: &HoseRow,
 ) -> Finding {
     let source = Provenance { source: rival.source.clone(), basis: rival.basis };
-    Finding::new(RULE, verdict, key)
+    Finding::new(RULE, verdict, case)
         .measured(value, limit, unit)
         .about("rival", hose_name(rival))
         .from(&source)

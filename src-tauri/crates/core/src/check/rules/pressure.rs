@@ -4,7 +4,7 @@ use crate::catalogue::{Basis, Provenance};
 use crate::check::limit::unverified;
 use crate::check::rating::{self, Rated};
 use crate::check::subject::Subject;
-use crate::check::{Finding, Verdict, Weakest, cases};
+use crate::check::{Case, Finding, Verdict, Weakest, cases};
 use crate::quantity::Bar;
 use crate::spec::Service;
 
@@ -33,7 +33,7 @@ fn missing(subject: &Subject<'_>, source: &Provenance) -> Vec<Finding> {
         (service.relief_bar, Verdict::Caution, cases::RELIEF_MISSING),
     ];
     let missing = asked.into_iter().filter(|(given, _, _)| given.is_none());
-    let missing = missing.map(|(_, verdict, key)| Finding::new(MISSING, verdict, key).from(source));
+    let missing = missing.map(|(_, verdict, case)| Finding::new(MISSING, verdict, case).from(source));
     let surge = service.surge_pressure_bar.is_none().then(|| {
         let unknown = || Finding::new(MISSING, Verdict::Caution, cases::SURGE_MISSING).from(source);
         estimated_surge(subject).unwrap_or_else(unknown)
@@ -73,10 +73,10 @@ fn contradictions(service: &Service, source: &Provenance) -> Vec<Finding> {
         (service.relief_bar, cases::RELIEF_BELOW_WORKING),
         (service.surge_pressure_bar, cases::SURGE_BELOW_WORKING),
     ];
-    let crossed = |(given, key): (Option<Bar>, &'static str)| {
+    let crossed = |(given, case): (Option<Bar>, Case)| {
         let (given, working) = (given?, service.working_pressure_bar?);
         (given < working).then(|| {
-            Finding::new("pressure-contradiction", Verdict::Stop, key)
+            Finding::new("pressure-contradiction", Verdict::Stop, case)
                 .measured(given.get(), working.get(), Bar::UNIT)
                 .from(source)
         })
@@ -85,14 +85,14 @@ fn contradictions(service: &Service, source: &Provenance) -> Vec<Finding> {
 }
 
 fn held(part: Rated, required: Option<Bar>) -> Finding {
-    let (verdict, key) = judged(&part, required);
+    let (verdict, case) = judged(&part, required);
     let name = match part.part {
         Weakest::Hose => "hose",
         Weakest::A => "A",
         Weakest::B => "B",
         Weakest::Adapter => "adapter",
     };
-    let mut finding = Finding::new(RULE, verdict, key).about("part", name).from(&part.provenance);
+    let mut finding = Finding::new(RULE, verdict, case).about("part", name).from(&part.provenance);
     finding = finding.about("name", part.name.unwrap_or_default());
     finding.value = required.map(Bar::get);
     finding.limit = part.pressure.map(Bar::get);
@@ -101,7 +101,7 @@ fn held(part: Rated, required: Option<Bar>) -> Finding {
 }
 
 /// A stand-in (proxy) is no rating: within it a caution at best, above it a stop.
-fn judged(part: &Rated, required: Option<Bar>) -> (Verdict, &'static str) {
+fn judged(part: &Rated, required: Option<Bar>) -> (Verdict, Case) {
     let Some(rating) = part.pressure else { return (Verdict::Stop, cases::PRESSURE_UNKNOWN) };
     let within = required.is_none_or(|required| required <= rating);
     match (within, part.provenance.basis) {

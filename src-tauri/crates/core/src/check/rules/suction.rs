@@ -34,8 +34,8 @@ pub(super) fn suction(subject: &Subject<'_>) -> Vec<Finding> {
 
 fn vacuum(hose: Hose<'_>, asked: Option<f64>) -> Finding {
     let (deepest, source) = hose.vacuum_kpa_abs();
-    let unheld = |verdict, key| {
-        let finding = Finding::new(VACUUM.rule, verdict, key).from(&source);
+    let unheld = |verdict, case| {
+        let finding = Finding::new(VACUUM.rule, verdict, case).from(&source);
         Finding { value: asked, limit: deepest, unit: VACUUM.unit, ..finding }
     };
     match (deepest, asked) {
@@ -46,9 +46,9 @@ fn vacuum(hose: Hose<'_>, asked: Option<f64>) -> Finding {
 }
 
 fn helix(hose: Hose<'_>) -> Finding {
-    let (verdict, key) = match hose.kind.reinforcement {
+    let (verdict, case) = match hose.kind.reinforcement {
         Some(Reinforcement::SuctionHelix) => (Verdict::Pass, cases::SUCTION_HELIX_OK),
         _ => (Verdict::Caution, cases::SUCTION_HELIX_MISSING),
     };
-    Finding::new("suction-helix", verdict, key).from(&practice())
+    Finding::new("suction-helix", verdict, case).from(&practice())
 }

@@ -120,7 +120,7 @@ fn ends(case: &Case<'_>) -> Vec<Finding> {
 
 fn length_change(case: &Case<'_>) -> Finding {
     let stands = case.stands;
-    let (verdict, key) = if stands.change_taken {
+    let (verdict, said) = if stands.change_taken {
         (Verdict::Caution, cases::ROUTE_CHANGE_TAKEN)
     } else if unverified(stands.change_from.basis) {
         (Verdict::Caution, cases::ROUTE_CHANGE_UNVERIFIED)
@@ -128,7 +128,7 @@ fn length_change(case: &Case<'_>) -> Finding {
         (Verdict::Pass, cases::ROUTE_CHANGE_OK)
     };
     let [least, greatest] = stands.change_pct;
-    Finding::new("route-length-change", verdict, key)
+    Finding::new("route-length-change", verdict, said)
         .measured(least, greatest, "%")
         .about("hose", &stands.name)
         .from(&stands.change_from)
@@ -139,7 +139,7 @@ fn bend(case: &Case<'_>, routed: &Routed) -> Vec<Finding> {
     let stands = case.stands;
     let inside = routed.min_inside_radius_mm.map(Millimetres::get);
     let has = |reason: Reason| routed.reasons.contains(&reason);
-    let (verdict, key) = if stands.least_inside_mm.is_none() {
+    let (verdict, said) = if stands.least_inside_mm.is_none() {
         (Verdict::Stop, cases::BEND_LIMIT_UNKNOWN)
     } else if has(Reason::BelowLimit) {
         (Verdict::Stop, cases::BEND_TOO_TIGHT)
@@ -152,8 +152,8 @@ fn bend(case: &Case<'_>, routed: &Routed) -> Vec<Finding> {
     } else {
         (Verdict::Pass, cases::BEND_OK)
     };
-    let held = |verdict, key, from: &Provenance| {
-        let finding = Finding::new("bend", verdict, key).about("hose", &stands.name).from(from);
+    let held = |verdict, said, from: &Provenance| {
+        let finding = Finding::new("bend", verdict, said).about("hose", &stands.name).from(from);
         Finding { value: inside, limit: stands.least_inside_mm, unit: Millimetres::UNIT, ..finding }
     };
     let rival = has(Reason::RivalTooTight).then(|| {
@@ -161,7 +161,7 @@ fn bend(case: &Case<'_>, routed: &Routed) -> Vec<Finding> {
         let tightest = tightest.map(|radius| radius.get() - stands.od_mm / 2.0).fold(f64::INFINITY, f64::min);
         Finding { value: Some(tightest), ..held(Verdict::Caution, cases::ROUTE_RIVAL, &stands.bend_from) }
     });
-    std::iter::once(held(verdict, key, &stands.bend_from)).chain(rival).collect()
+    std::iter::once(held(verdict, said, &stands.bend_from)).chain(rival).collect()
 }
 
 /// Room to lie straight behind each ferrule: kept in the bend, the rest must still keep the least radius. A hose
@@ -170,7 +170,7 @@ fn straight(case: &Case<'_>, lain: &Lain, rules: &Rules) -> Option<Finding> {
     let too_tight = |routed: &Routed| routed.reasons.contains(&Reason::BelowLimit);
     let least = case.stands.least_inside_mm.filter(|_| !lain.routed.as_ref().is_ok_and(too_tight))?;
     let [full, smallest] = lain.straight_inside_mm;
-    let (verdict, key, inside, rule) = if keeps(full, Some(least)) {
+    let (verdict, said, inside, rule) = if keeps(full, Some(least)) {
         (Verdict::Pass, cases::ROUTE_BEHIND_OK, full, &rules.straight)
     } else if keeps(smallest, Some(least)) {
         (Verdict::Caution, cases::ROUTE_BEHIND_SHORT, full, &rules.straight)
@@ -178,7 +178,7 @@ fn straight(case: &Case<'_>, lain: &Lain, rules: &Rules) -> Option<Finding> {
         (Verdict::Stop, cases::ROUTE_BEHIND_NONE, smallest, &rules.straight_least)
     };
     let straight_mm = rule.value * case.stands.od_mm;
-    let finding = Finding::new("route-behind-ferrule", verdict, key)
+    let finding = Finding::new("route-behind-ferrule", verdict, said)
         .about("straight", format!("{straight_mm:.0}"))
         .about("times", format!("{}", rule.value))
         .from(&rule.from);
@@ -219,12 +219,12 @@ fn turn(case: &Case<'_>, routed: &Routed, asked: &Asked<'_>) -> Option<Finding> 
     let allowed = tolerance.map_or(0.0, |tolerance| tolerance.plus_minus_deg);
     let from = tolerance.map_or_else(practice, |tolerance| tolerance.provenance.clone());
     let off = (given.get() - needed + 180.0).rem_euclid(360.0) - 180.0;
-    let (verdict, key) = if off.abs() <= allowed {
+    let (verdict, said) = if off.abs() <= allowed {
         (Verdict::Pass, cases::ROUTE_TURN_OK)
     } else {
         (Verdict::Stop, cases::ROUTE_TURN_DIFFERS)
     };
-    Some(Finding::new("turn", verdict, key).measured(given.get(), needed, Degrees::UNIT).from(&from))
+    Some(Finding::new("turn", verdict, said).measured(given.get(), needed, Degrees::UNIT).from(&from))
 }
 
 /// The turn between two bent ends that the ports ask for, to whole degrees.
