@@ -93,7 +93,7 @@ columns! {
         "diámetro nominal", "diametro nominal"];
     /// Duty of its cover.
     Cover = "cover", Text, ["cover", "außenschicht", "decke", "cubierta"];
-    /// Family of end A.
+    /// Family of end A; with its size in the same cell where that has no column.
     AFamily = "a_family", Text, ["a family", "end a", "fitting a", "connection a", "anschluss a", "armatur a", "extremo a",
         "conexión a", "racor a"];
     /// Its size.
@@ -103,7 +103,7 @@ columns! {
     AGender = "a_gender", Text, ["a gender", "gender a", "end a gender", "geschlecht a", "género a"];
     /// Straight or how it is bent.
     AForm = "a_form", Text, ["a form", "form a", "end a form", "bend a", "bogen a", "forma a"];
-    /// Family of end B.
+    /// Family of end B; with its size in the same cell where that has no column.
     BFamily = "b_family", Text, ["b family", "end b", "fitting b", "connection b", "anschluss b", "armatur b", "extremo b",
         "conexión b", "racor b"];
     /// Its size.
@@ -143,7 +143,8 @@ columns! {
         "nota", "notas", "observaciones"];
 }
 
-/// What no row can be without: a place has a number or a name; a hose is one text, or standard, type and size.
+/// What no row can be without: a place has a number or a name; a hose is one text, or standard, type and size; an end's
+/// family may have its size behind it.
 fn missing(present: &[Column]) -> Vec<Column> {
     let has = |column: Column| present.contains(&column);
     let mut needed = vec![Column::Site, Column::Machine];
@@ -153,7 +154,7 @@ fn missing(present: &[Column]) -> Vec<Column> {
     if !has(Column::Hose) {
         needed.extend([Column::Standard, Column::Type, Column::Dn]);
     }
-    needed.extend([Column::AFamily, Column::ASize, Column::BFamily, Column::BSize, Column::Fitted]);
+    needed.extend([Column::AFamily, Column::BFamily, Column::Fitted]);
     needed.retain(|column| !has(*column));
     needed
 }

@@ -1,6 +1,7 @@
 //! Lists of hoses as offices keep them: one row for each hose that sat, or sits, at a place.
 
 mod column;
+mod end_words;
 mod read;
 mod row;
 

@@ -1,18 +1,20 @@
 //! A sheet of cells -> rows of a hose list.
 
+use super::end_words::{self, EndWords};
 use super::{Column, Row};
 use crate::catalogue::{Catalogue, UnknownName};
 use crate::print;
-use crate::quantity::{Degrees, Dn};
+use crate::quantity::{Degrees, Dn, Millimetres};
 use crate::sheet::cell::{CellError, dn, hours, pressure, sure_length};
 use crate::sheet::{Cell, DayError, How, Part, Sheet, SheetError, SheetRefused, SheetRow, day};
 use crate::spec::{Cover, EndSpec, Gender, HoseRef, Line, Role, Service, Spec};
-use chrono::NaiveDate;
+use chrono::{Datelike, NaiveDate};
 use serde::de::DeserializeOwned;
 use serde_json::Value;
 use std::cell::RefCell;
 use std::collections::HashMap;
 use std::hash::Hash;
+use std::ops::RangeInclusive;
 use std::str::FromStr;
 use thiserror::Error;
 
@@ -48,14 +50,28 @@ enum Wrong {
     NoHose(String),
     #[error("\"{0}\" may be {1}; write standard, type and size in columns of their own")]
     ManyHoses(String, String),
-    #[error("{removed} is before {fitted}, when it was fitted")]
-    Before { removed: NaiveDate, fitted: NaiveDate },
+    #[error("\"{0}\" is no end of the tables; write family and size in columns of their own")]
+    NoEnd(String),
+    #[error("\"{0}\" may be {1}; write family and size in columns of their own")]
+    ManyEnds(String, String),
+    #[error("{0} is still to come")]
+    ToCome(NaiveDate),
+    #[error("{day} is before {other}, when it was {what}")]
+    Before { day: NaiveDate, other: NaiveDate, what: &'static str },
+    #[error("no hose assembly is {0:.0} mm long; is its unit right?")]
+    Length(f64),
+    #[error("its size is said to be {said}, and \"{text}\" is DN{dn}")]
+    OtherSize { text: String, dn: Dn, said: String },
 }
 
 /// Family and size as they were written, and what the tables call them.
 type EndsKnown = HashMap<[String; 2], Result<[String; 2], UnknownName>>;
 
 type At = (Column, Wrong);
+
+/// Shortest and longest hose assembly that a list is believed, in mm (common practice: two ferrules and hose between them;
+/// a line to a boom's end). A figure beyond is most often one of another unit.
+const LENGTHS: RangeInclusive<f64> = 100.0..=50_000.0;
 
 /// Reads the rows of one list. A list has many hoses of few kinds: each name is looked up once.
 #[derive(Debug)]
@@ -65,8 +81,9 @@ pub struct Reader<'a> {
     /// The hose's size stands in a column of dash sizes.
     dashes: bool,
     hoses: RefCell<HashMap<[String; 3], Result<HoseRef, At>>>,
-    printed: RefCell<HashMap<String, Result<HoseRef, Wrong>>>,
+    printed: RefCell<HashMap<[Option<String>; 2], Result<HoseRef, At>>>,
     ends: RefCell<EndsKnown>,
+    ends_in_words: RefCell<HashMap<String, Result<EndWords, Vec<[String; 2]>>>>,
 }
 
 /// What was found for a key before, or is found now.
@@ -116,6 +133,7 @@ impl<'a> Reader<'a> {
             hoses: RefCell::default(),
             printed: RefCell::default(),
             ends: RefCell::default(),
+            ends_in_words: RefCell::default(),
         }
     }
 
@@ -135,8 +153,15 @@ impl<'a> Reader<'a> {
         let (number, place_name) = place(row)?;
         let fitted = self.day(row, Column::Fitted, Part::Whole)?.ok_or((Column::Fitted, Wrong::Blank))?;
         let removed = self.day(row, Column::Removed, Part::Whole)?;
-        if let Some(removed) = removed.filter(|removed| *removed < fitted) {
-            return Err((Column::Removed, Wrong::Before { removed, fitted }));
+        let hose_made = self.day(row, Column::HoseMade, Part::MonthWillDo)?;
+        let assembled = self.day(row, Column::Assembled, Part::MonthWillDo)?;
+        in_order((Column::Removed, removed), Some(fitted), "fitted")?;
+        in_order((Column::Fitted, Some(fitted)), assembled, "assembled")?;
+        in_order((Column::Fitted, Some(fitted)), hose_made, "made")?;
+        // Of both the year alone may be known: its first day is taken.
+        let year = |day: NaiveDate| day.year();
+        if assembled.map(year) < hose_made.map(year) && assembled.is_some() {
+            in_order((Column::Assembled, assembled), hose_made, "made")?;
         }
         Ok(Row {
             row: row.number,
@@ -149,8 +174,8 @@ impl<'a> Reader<'a> {
             code: parsed(row, Column::Code)?,
             spec: self.spec(row)?,
             service: service(row)?,
-            hose_made: self.day(row, Column::HoseMade, Part::MonthWillDo)?,
-            assembled: self.day(row, Column::Assembled, Part::MonthWillDo)?,
+            hose_made,
+            assembled,
             fitted,
             fitted_hours: hours_in(row, Column::FittedHours)?,
             removed,
@@ -161,7 +186,10 @@ impl<'a> Reader<'a> {
     }
 
     fn day(&self, row: SheetRow<'_, Column>, column: Column, part: Part) -> Result<Option<NaiveDate>, At> {
-        with(row, column, |cell| day(&cell.text, cell.days, part, self.today))
+        with(row, column, |cell| match day(&cell.text, cell.days, part, self.today)? {
+            day if day > self.today => Err(Wrong::ToCome(day)),
+            day => Ok(day),
+        })
     }
 
     fn cause(&self, row: SheetRow<'_, Column>) -> Result<Option<String>, At> {
@@ -186,21 +214,20 @@ impl<'a> Reader<'a> {
                 self.end(row, Role::B, [BFamily, BSize, BGender, BForm])?,
             ],
             adapters: Vec::new(),
-            overall_length_mm: with(row, Column::Length, sure_length)?,
+            overall_length_mm: with(row, Column::Length, assembly_length)?,
             turn_deg: parsed::<Degrees>(row, Column::Turn)?,
             cover: choice::<Cover>(row, Column::Cover)?,
         })
     }
 
-    /// From its own columns, or where one of these is blank from the text that says all.
+    /// From its own columns, or where one of these is blank from the text that says all, or all but the size.
     fn hose(&self, row: SheetRow<'_, Column>) -> Result<HoseRef, At> {
         let own =
             [Column::Standard, Column::Type, Column::Dn].iter().all(|column| row.get(*column).is_some());
         match row.text(Column::Hose) {
-            Some(text) if !own => {
-                let found = once(&self.printed, text, |text| self.printed(text));
-                found.map_err(|wrong| (Column::Hose, wrong))
-            }
+            Some(text) if !own => once(&self.printed, [Some(text), row.text(Column::Dn)], |[text, size]| {
+                self.printed(text.as_deref().unwrap_or_default(), size.as_deref())
+            }),
             None if !row.has(Column::Standard) => Err((Column::Hose, Wrong::Blank)),
             _ => {
                 let [standard, kind] = [needed(row, Column::Standard)?, needed(row, Column::Type)?];
@@ -223,21 +250,32 @@ impl<'a> Reader<'a> {
         Ok(HoseRef::named(&found.standard, &found.kind, dn))
     }
 
-    /// The one hose that a text means.
-    fn printed(&self, text: &str) -> Result<HoseRef, Wrong> {
-        let printed = print::read(self.catalogue, text).map_err(|error| Wrong::Text(error.to_string()))?;
-        if let (Some(standard), Some(kind), Some(dn)) = (&printed.standard, &printed.kind, printed.dn) {
-            return Ok(HoseRef::named(standard, kind, dn));
+    /// The one hose that a text means, with the size of a column of its own where there is one.
+    fn printed(&self, text: &str, size: Option<&str>) -> Result<HoseRef, At> {
+        let printed = print::read(self.catalogue, text)
+            .map_err(|error| (Column::Hose, Wrong::Text(error.to_string())))?;
+        if let (Some(standard), Some(kind)) = (&printed.standard, &printed.kind) {
+            let of_size = size.map(|size| self.named(standard, kind, size)).transpose()?;
+            match (printed.dn, of_size) {
+                (Some(dn), Some(of_size)) if of_size.dn != dn => {
+                    let said = size.unwrap_or_default().to_owned();
+                    return Err((Column::Dn, Wrong::OtherSize { text: text.to_owned(), dn, said }));
+                }
+                (Some(dn), _) => return Ok(HoseRef::named(standard, kind, dn)),
+                (None, Some(of_size)) => return Ok(of_size),
+                (None, None) => {}
+            }
         }
         let said: Vec<String> = printed
             .candidates
             .iter()
             .map(|hose| format!("{} {} DN{}", hose.standard, hose.kind, Dn::to_string(&hose.dn)))
             .collect();
-        match said.len() {
-            0 => Err(Wrong::NoHose(text.to_owned())),
-            _ => Err(Wrong::ManyHoses(text.to_owned(), shortened(&said))),
-        }
+        let wrong = match said.len() {
+            0 => Wrong::NoHose(text.to_owned()),
+            _ => Wrong::ManyHoses(text.to_owned(), shortened(&said)),
+        };
+        Err((Column::Hose, wrong))
     }
 
     fn end(
@@ -246,26 +284,71 @@ impl<'a> Reader<'a> {
         role: Role,
         [family, size, gender, form]: [Column; 4],
     ) -> Result<EndSpec, At> {
-        let named = [needed(row, family)?, needed(row, size)?];
-        let found = once(&self.ends, named, |[family, size]| {
-            let found = self.catalogue.connection(family, size)?;
-            Ok([found.family().to_owned(), found.size().to_owned()])
-        });
-        let [found_family, found_size] = found.map_err(|error| {
-            let column = if error.what == "family" { family } else { size };
-            (column, Wrong::from(error))
-        })?;
+        let end = match row.text(size) {
+            Some(_) => self.end_in_columns(row, family, size)?,
+            None => self.end_in_words(row, family, size)?,
+        };
+        let [named_family, named_size] = end.named;
         Ok(EndSpec {
             role,
-            family: found_family,
-            size: found_size,
-            gender: choice::<Gender>(row, gender)?,
-            form: row.text(form),
+            family: named_family,
+            size: named_size,
+            gender: choice::<Gender>(row, gender)?.or(end.gender),
+            form: row.text(form).or(end.form),
             drop_mm: None,
             cutoff_mm: None,
             rating_bar: None,
         })
     }
+
+    fn end_in_columns(
+        &self,
+        row: SheetRow<'_, Column>,
+        family: Column,
+        size: Column,
+    ) -> Result<EndWords, At> {
+        let named = [needed(row, family)?, needed(row, size)?];
+        let found = once(&self.ends, named, |[family, size]| {
+            let found = self.catalogue.connection(family, size)?;
+            Ok([found.family().to_owned(), found.size().to_owned()])
+        });
+        let named = found.map_err(|error| {
+            let column = if error.what == "family" { family } else { size };
+            (column, Wrong::from(error))
+        })?;
+        Ok(EndWords { named, gender: None, form: None })
+    }
+
+    /// The family's cell says the size too.
+    fn end_in_words(&self, row: SheetRow<'_, Column>, family: Column, size: Column) -> Result<EndWords, At> {
+        let text = needed(row, family)?;
+        let found = once(&self.ends_in_words, text.clone(), |text| end_words::read(self.catalogue, text));
+        found.map_err(|several| match several.is_empty() {
+            true if self.catalogue.families_named(&text).is_ok() => (size, Wrong::Blank),
+            true => (family, Wrong::NoEnd(text)),
+            false => {
+                let said: Vec<String> = several.iter().map(|named| named.join(" ")).collect();
+                (family, Wrong::ManyEnds(text, shortened(&said)))
+            }
+        })
+    }
+}
+
+/// Of two days that can not be the other way round one is a slip.
+fn in_order(
+    (column, day): (Column, Option<NaiveDate>),
+    other: Option<NaiveDate>,
+    what: &'static str,
+) -> Result<(), At> {
+    match (day, other) {
+        (Some(day), Some(other)) if day < other => Err((column, Wrong::Before { day, other, what })),
+        _ => Ok(()),
+    }
+}
+
+fn assembly_length(cell: &Cell) -> Result<Millimetres, Wrong> {
+    let length = sure_length(cell)?;
+    if LENGTHS.contains(&length.get()) { Ok(length) } else { Err(Wrong::Length(length.get())) }
 }
 
 /// The first few of many.
@@ -373,6 +456,9 @@ mod tests {
             ("25.03.2024", "", Column::Fitted, "blank"),
             ("1240 mm", "1240", Column::Length, "mm or in"),
             ("1240 mm", "1.240 mm", Column::Length, "1.240 or 1240"),
+            ("1240 mm", "48 mm", Column::Length, "48 mm long"),
+            ("1240 mm", "3000 in", Column::Length, "76200 mm long"),
+            ("25.03.2024", "25.03.2027", Column::Fitted, "still to come"),
             ("207 bar", "3,000 psi", Column::Working, "3.000 or 3000"),
             ("207 bar", "207", Column::Working, "bar, psi or MPa"),
             ("EN 853 2SN DN 16", "rubber", Column::Hose, "no hose"),
@@ -382,6 +468,73 @@ mod tests {
             let [refused] = read.refused.as_slice() else { panic!("{to}: {read:?}") };
             assert_eq!(refused.column, Some(column), "{to}: {}", refused.why);
             assert!(refused.why.contains(why), "{to}: {}", refused.why);
+        }
+    }
+
+    #[test]
+    fn days_that_can_not_follow_each_other_are_refused_and_a_month_or_year_alone_is_not() {
+        let head = format!("{HEAD};Herstelldatum;Konfektioniert");
+        let row = "Nord;Bagger 3;Ausleger;EN 853 2SN DN 16;ORFS;-10;ORFS;-10;1240 mm;207 bar;25.03.2024";
+        let today = NaiveDate::from_ymd_opt(2026, 11, 26).unwrap();
+        for (made, assembled, refused) in [
+            ("15.02.2024", "2024", None),
+            ("2024", "2024", None),
+            ("03/2024", "03/2024", None),
+            ("26.03.2024", "", Some(Column::Fitted)),
+            ("", "26.03.2024", Some(Column::Fitted)),
+            ("2024", "2023", Some(Column::Assembled)),
+        ] {
+            let list = cells(&[&head, &format!("{row};{made};{assembled}")]);
+            let read = read(Catalogue::embedded(), &list, &How::default(), today).unwrap();
+            let why = read.refused.first().map(|refused| refused.column);
+            assert_eq!(why, refused.map(Some), "made {made}, assembled {assembled}: {:?}", read.refused);
+        }
+    }
+
+    #[test]
+    fn a_hose_in_words_takes_its_size_from_a_column_of_its_own() {
+        let head = format!("{HEAD};DN");
+        let today = NaiveDate::from_ymd_opt(2026, 11, 26).unwrap();
+        for (hose, size, is) in [
+            ("EN 853 2SN", "16", Ok("16")),
+            ("EN 853 2SN", "-10", Ok("16")),
+            ("EN 853 2SN DN 16", "", Ok("16")),
+            ("EN 853 2SN DN 16", "-10", Ok("16")),
+            ("EN 853 2SN DN 16", "12", Err(Column::Dn)),
+            ("EN 853 2SN", "", Err(Column::Hose)),
+            ("EN 853 2SN", "17", Err(Column::Dn)),
+        ] {
+            let row =
+                format!("Nord;Bagger 3;Ausleger;{hose};ORFS;-10;ORFS;-10;1240 mm;207 bar;25.03.2024;{size}");
+            let read = read(Catalogue::embedded(), &cells(&[&head, &row]), &How::default(), today).unwrap();
+            let found = match (read.rows.first(), read.refused.first()) {
+                (Some(row), _) => Ok(row.spec.hose.clone().unwrap().dn.to_string()),
+                (None, refused) => Err(refused.unwrap().column.unwrap()),
+            };
+            assert_eq!(found, is.map(str::to_owned), "{hose} and {size}: {:?}", read.refused);
+        }
+    }
+
+    #[test]
+    fn an_end_in_words_needs_no_column_of_its_size() {
+        let head = "Standort;Maschine;Bezeichnung;Schlauch;End A;End B;Size B;Eingebaut";
+        let today = NaiveDate::from_ymd_opt(2026, 11, 26).unwrap();
+        let of = |ends: &str| {
+            let row = format!("Nord;Bagger 3;Ausleger;EN 853 2SN DN 16;{ends};25.03.2024");
+            read(Catalogue::embedded(), &cells(&[head, &row]), &How::default(), today).unwrap()
+        };
+        let taken = of("ORFS -10 female 90°;JIC -10;");
+        let [a, b] = taken.rows[0].spec.ends.as_slice() else { panic!("{taken:?}") };
+        assert_eq!((a.family.as_str(), a.size.as_str(), a.gender), ("ORFS", "-10", Some(Gender::Female)));
+        assert_eq!(a.form.as_deref(), Some("elbow90"));
+        assert_eq!((b.family.as_str(), b.size.as_str()), ("JIC 37 flare", "-10"));
+        for (ends, column) in [
+            ("ORFS;ORFS;-10", Column::ASize),
+            ("ORFS -10;ORFS;", Column::BSize),
+            ("bayonet -10;ORFS;-10", Column::AFamily),
+            (";ORFS;-10", Column::AFamily),
+        ] {
+            assert_eq!(of(ends).refused[0].column, Some(column), "{ends}");
         }
     }
 }

@@ -2,7 +2,8 @@
 
 use super::{CELLS, TableError, too_many_cells};
 use calamine::{DataRef, ExcelDateTime, Reader, Xlsx};
-use rust_xlsxwriter::{Format, Workbook, XlsxError};
+use chrono::{Datelike, NaiveDate};
+use rust_xlsxwriter::{ExcelDateTime as XlsxDateTime, Format, Workbook, XlsxError};
 use std::io::{Cursor, Read};
 use std::panic::catch_unwind;
 
@@ -137,8 +138,8 @@ fn date(value: &ExcelDateTime) -> String {
     if (hour, minute, second) == (0, 0, 0) { day } else { format!("{day} {hour:02}:{minute:02}:{second:02}") }
 }
 
-/// Rows as a workbook of one sheet, the first row as its head. What is plainly a number is written
-/// as one; everything else is text, which a spreadsheet never takes for a formula.
+/// Rows as a workbook of one sheet, the first row as its head. What is plainly a number or a day, such as `2026-11-25`, is
+/// written as one; everything else is text, which a spreadsheet never takes for a formula.
 ///
 /// # Errors
 /// When the rows or the sheet's name are more than a sheet can hold.
@@ -147,15 +148,17 @@ pub fn to_xlsx<R: AsRef<[String]>>(sheet: &str, rows: &[R]) -> Result<Vec<u8>, T
     let mut workbook = Workbook::new();
     let page = workbook.add_worksheet();
     page.set_name(sheet).map_err(failed)?;
-    let (head, plain) = (Format::new().set_bold(), Format::new());
+    let (head, plain, day) =
+        (Format::new().set_bold(), Format::new(), Format::new().set_num_format("yyyy-mm-dd"));
     for (row, cells) in rows.iter().enumerate() {
         let row = u32::try_from(row).map_err(|error| TableError::Writing(error.to_string()))?;
         let format = if row == 0 { &head } else { &plain };
         for (column, cell) in cells.as_ref().iter().enumerate() {
             let column = u16::try_from(column).map_err(|error| TableError::Writing(error.to_string()))?;
-            match plain_number(cell) {
-                Some(number) => page.write_number_with_format(row, column, number, format),
-                None => page.write_string_with_format(row, column, cell, format),
+            match (plain_number(cell), plain_day(cell)) {
+                (Some(number), _) => page.write_number_with_format(row, column, number, format),
+                (_, Some(date)) => page.write_datetime_with_format(row, column, &date, &day),
+                (None, None) => page.write_string_with_format(row, column, cell, format),
             }
             .map_err(failed)?;
         }
@@ -163,7 +166,21 @@ pub fn to_xlsx<R: AsRef<[String]>>(sheet: &str, rows: &[R]) -> Result<Vec<u8>, T
     if !rows.is_empty() {
         page.set_freeze_panes(1, 0).map_err(failed)?;
     }
+    // A day that is wider than its column is shown as a row of marks.
+    page.autofit();
     workbook.save_to_buffer().map_err(failed)
+}
+
+/// A day that a spreadsheet has: before 1901 they count days that were none.
+fn plain_day(cell: &str) -> Option<XlsxDateTime> {
+    let day: NaiveDate = cell.parse().ok().filter(|_| cell.len() == 10)?;
+    XlsxDateTime::from_ymd(
+        u16::try_from(day.year()).ok()?,
+        u8::try_from(day.month()).ok()?,
+        u8::try_from(day.day()).ok()?,
+    )
+    .ok()
+    .filter(|_| day.year() > 1900)
 }
 
 /// A number that a spreadsheet gives back letter by letter: not `007`, not a serial of 20 figures.
@@ -183,6 +200,7 @@ mod tests {
             vec!["code", "size", "length", "serial"],
             vec!["7KQ4M-2XR9D-D", "-10", "1240.5", "007"],
             vec!["=1+1", "1/2", "+5", "12345678901234567890"],
+            vec!["2026-11-25", "2026-11", "1/11/2026", "0224-03-25"],
         ]
         .into_iter()
         .map(|row| row.into_iter().map(str::to_owned).collect())
@@ -201,6 +219,14 @@ mod tests {
         }
         let rows = read(&workbook.save_to_buffer().unwrap(), "merged.xlsx").unwrap();
         assert_eq!(rows, [["EN 853", "0"], ["EN 853", "1"], ["EN 853", "2"]]);
+    }
+
+    #[test]
+    fn a_day_is_written_as_a_day() {
+        let bytes = to_xlsx("days", &[vec!["fitted".to_owned()], vec!["2026-11-25".to_owned()]]).unwrap();
+        let mut workbook: Xlsx<_> = calamine::open_workbook_from_rs(Cursor::new(bytes)).unwrap();
+        let sheet = workbook.worksheet_range("days").unwrap();
+        assert!(matches!(sheet.get_value((1, 0)), Some(calamine::Data::DateTime(_))), "{sheet:?}");
     }
 
     #[test]

@@ -148,7 +148,8 @@ impl Cutting {
             }
             let cuts_mm = one.pieces.iter().filter_map(|place| lengths.get(*place).copied()).collect();
             self.from.push(cut_from(kept, cuts_mm, one.left_mm, one.kept));
-            self.said.extend(aged(api, &kept.piece.record));
+            // Two offcuts of one bin are one thing to say.
+            self.said.extend(aged(api, &kept.piece.record).filter(|said| !self.said.contains(said)));
         }
         self.plan = Some(plan);
         Ok(())
@@ -186,10 +187,17 @@ fn cut_from(kept: &PieceKept, cuts_mm: Vec<Millimetres>, left_mm: Millimetres, k
     }
 }
 
+/// A hose by its name and what stands on its piece, or where that lies.
+fn piece_name(piece: &Piece) -> String {
+    let name = hose_name(&piece.hose);
+    let marks = [piece.label.as_str(), piece.bin.as_str()];
+    marks.into_iter().find(|mark| !mark.is_empty()).map_or(name.clone(), |mark| format!("{name} ({mark})"))
+}
+
 /// A piece older than hose should be when it is made into an assembly, by the shortest guide age that may be meant; or of
 /// an age that nobody knows.
 pub(super) fn aged(api: &Api, piece: &Piece) -> Option<Said> {
-    let name = hose_name(&piece.hose);
+    let name = piece_name(piece);
     let Some(made) = piece.made else {
         return Some(Said::of(api.words(), SaidCode::HoseAgeNotKnown, &[("name", &name)]));
     };
