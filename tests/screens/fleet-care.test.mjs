@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { sound } from './looks.mjs';
-import { ask, browse, goTo, hosewright, open, phone, serve, sizes } from './support.mjs';
+import { ask, browse, goTo, hosewright, open, phone, serve, sizes, still } from './support.mjs';
 
 const desk = sizes[2];
 async function openMachine(page, name) {
@@ -93,6 +93,29 @@ test('a finding that stops says so before it is kept; the machine is stopped unt
   await page.getByRole('list', { name: 'Sits there' }).getByRole('button').first().click();
   await page.getByText('Three clocks').waitFor();
   await sound(page, 'its hose');
+  // Nothing wrong seen later lifts no stop.
+  await page.getByRole('button', { name: /^Inspected/ }).click();
+  await page.getByRole('button', { name: /^Nothing wrong/ }).click();
+  await page.getByText(/STOP Excavator 3 stays stopped/).waitFor();
+  await page.getByRole('button', { name: 'Back', exact: true }).click();
+  // What was seen by mistake is struck out with a reason, and the machine may run.
+  const mistake = page.getByRole('button', { name: /^Seen by mistake/ });
+  await mistake.click();
+  const strike = page.getByRole('button', { name: 'Strike it out' });
+  assert.equal(await strike.isDisabled(), true, 'without a reason');
+  await page.getByLabel('Why', { exact: false }).fill('another hose');
+  await sound(page, 'strike out what was seen');
+  await strike.click();
+  await mistake.waitFor({ state: 'detached' });
+  await still(page);
+  assert.equal(await stopped(), 0, 'nothing was seen');
+  await page.getByRole('button', { name: /^Inspected/ }).click();
+  await page.getByRole('button', { name: /^Leak/ }).click();
+  await page.getByRole('list', { name: 'Leak' }).getByRole('button').first().click();
+  await page.getByRole('button', { name: /^Keep/ }).click();
+  await mistake.waitFor();
+  await still(page);
+  assert.equal(await stopped(), 1);
   await page.getByRole('button', { name: /^Came off/ }).click();
   const why = page.getByRole('list', { name: 'Why it failed' });
   await why.getByRole('button', { name: /^pinhole/ }).click();

@@ -75,7 +75,7 @@ test('the key goes from screen to screen; the partner’s tags are then known, a
   const page = await open(t, browser, south.url, phone, { refused: ['fleet.look'] });
   const scanned = async (word) => {
     await goTo(page, 'Job');
-    await page.getByRole('button', { name: /Scan the old tag/ }).click();
+    await page.getByRole('button', { name: /Scan or type the tag/ }).click();
     await pick(page, page.getByRole('button', { name: /^Photograph the tag/ }), tag);
     await page.getByText(word, { exact: true }).waitFor();
   };

@@ -15,7 +15,7 @@ const ownCode = (db) => hoseOf(db).code;
 
 async function scan(page) {
   await goTo(page, 'Job');
-  await page.getByRole('button', { name: /Scan the old tag/ }).click();
+  await page.getByRole('button', { name: /Scan or type the tag/ }).click();
   await page.getByRole('heading', { name: 'Scan a tag' }).waitFor();
 }
 

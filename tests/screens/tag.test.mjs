@@ -142,7 +142,7 @@ test('the print window gets the label alone, on a page of its size; the next one
     window.print = () => (window.prints += 1);
   });
   await goTo(page, 'Job');
-  await page.getByRole('button', { name: /Scan the old tag/ }).click();
+  await page.getByRole('button', { name: /Scan or type the tag/ }).click();
   await page.getByRole('button', { name: 'Type the code' }).click();
   await page.keyboard.type(code.replaceAll('-', ''));
   await page.getByRole('button', { name: /^Print the label again/ }).click();

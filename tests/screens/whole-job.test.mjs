@@ -54,7 +54,7 @@ for (const size of sizes) {
     });
 
     await goTo(page, 'Job');
-    await page.getByRole('button', { name: /Scan the old tag/ }).click();
+    await page.getByRole('button', { name: /Scan or type the tag/ }).click();
     const picture = await photograph(browser, join(folder(t), 'tag.jpg'), [
       { picture: label, x: 150, y: 120, width: 850 },
     ]);

@@ -11,7 +11,7 @@ test('it opens at the size of a phone and its screens reach the use cases', asyn
   const program = await device(t).open();
   const size = await program.run(() => [innerWidth, innerHeight]);
   assert.deepEqual(size, [390, 844]);
-  await program.find('button', 'Scan the old tag');
+  await program.find('button', 'Scan or type the tag');
   await program.find('button', 'Measure');
 
   const tables = await program.call('tables');

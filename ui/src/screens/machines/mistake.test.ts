@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
-import type { Stay } from '../../backend/types';
+import type { HoseInspection, Stay, Verdict } from '../../backend/types';
 import { placeAt } from '../place.fixture';
-import { endedFor, unfit } from './mistake';
+import { endedFor, mistakable, unfit } from './mistake';
 
 const stay = (code: string, over: Partial<Stay>): Stay => ({
   code,
@@ -36,4 +36,19 @@ it('leaves off what came off on its own, or was written by another device', () =
   expect(endedFor([stay('OLD', { off: 'shop/9' }), fitted], 'van/10')).toBeNull();
   expect(endedFor([fitted], 'van/1')).toBeNull();
   expect(unfit('van/10', null, 'wrong hose')).toHaveLength(1);
+});
+
+it('offers to strike out the latest inspection and each that stops, the latest first', () => {
+  const seen = (version: string, date: string, ...grades: Verdict[]): HoseInspection => ({
+    version,
+    date,
+    findings: grades.map((grade) => ({ sign: 'LEAK', grade })),
+    opened: false,
+  });
+  const all = [
+    seen('van/1', '2026-01-02', 'stop'),
+    seen('van/2', '2026-03-02'),
+    seen('van/3', '2026-02-02', 'caution'),
+  ];
+  expect(mistakable(all).map(({ version }) => version)).toEqual(['van/2', 'van/1']);
 });

@@ -1,6 +1,6 @@
-// A hose that was fitted by mistake: what was written of it is struck out, and the hose that came off for it sits again.
+// What was written down by mistake: a fitting, and with it that another hose came off for it; an inspection.
 import type { Given } from '../../backend';
-import type { EventRef, RecordEvent, Stay } from '../../backend/types';
+import type { EventRef, HoseInspection, RecordEvent, Stay } from '../../backend/types';
 
 /** The event written right before another by the same device; null where it was its first. */
 function before(event: EventRef): EventRef | null {
@@ -18,4 +18,10 @@ export function endedFor(stays: readonly Stay[], fitted: EventRef): Stay | null 
 export function unfit(fitted: EventRef, ended: Stay | null, reason: string): Given<RecordEvent>[] {
   const struck = [fitted, ...(ended?.off ? [ended.off] : [])];
   return struck.map((event) => ({ body: { kind: 'voided', reason }, builds_on: [event] }));
+}
+
+/** Inspections that a person may have to strike out: the latest one, and each that stops the machine. Latest first. */
+export function mistakable(inspections: readonly HoseInspection[]): HoseInspection[] {
+  const latestFirst = inspections.toSorted((a, b) => b.date.localeCompare(a.date));
+  return latestFirst.filter(({ findings }, at) => at === 0 || findings.some(({ grade }) => grade === 'stop'));
 }

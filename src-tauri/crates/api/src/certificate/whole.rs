@@ -5,7 +5,7 @@ use crate::sheet::{end_name, key};
 use hosewright_core::make::EndSettings;
 use hosewright_core::quantity::Millimetres;
 use hosewright_core::record::Proof;
-use hosewright_core::spec::Role;
+use hosewright_core::spec::{Role, Service};
 use hosewright_papers::sheet::Body;
 use hosewright_store::Stay;
 use hosewright_words::{Pressure, Words, pressure};
@@ -18,8 +18,19 @@ pub(super) fn facts(of: &Certificate, words: &Words) -> Facts {
     let say = |id: &str| words.say(id, &[]);
     let bar = |value: f64| pressure(value, Pressure::Bar);
     let hose = made.spec.hose.as_ref().map(|hose| format!("{} {} DN{}", hose.standard, hose.kind, hose.dn));
-    let end = |role| made.spec.end(role).map(|end| end_name(end, words));
+    let end = |role| {
+        let end = made.spec.end(role)?;
+        let name = end_name(end, words);
+        Some(end.rating_bar.map_or(name.clone(), |own| {
+            words.say("certificate-own-rating", &[("end", &name), ("rating", &bar(own.get()))])
+        }))
+    };
     let verdict = made.verdict.map(|verdict| words.say(&format!("verdict-{}", key(&verdict)), &[]));
+    // A pass says nothing without what was asked for.
+    let verdict = verdict.map(|verdict| match made.service == Service::default() {
+        true => words.say("certificate-verdict-unasked", &[("verdict", &verdict)]),
+        false => verdict,
+    });
     let facts = [
         ("certificate-code", Some(made.code.to_string())),
         ("sheet-hose", hose),

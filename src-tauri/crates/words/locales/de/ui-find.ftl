@@ -18,6 +18,7 @@ find-tab-third = 3.
 find-tab-needed = wenn nötig
 find-tab-not-needed = nicht nötig
 find-begin-a = Erst Ende A, dann Ende B, dann der Schlauch. Einen Lappen an ein Ende binden und es A nennen.
+find-before-loosening = Noch an der Maschine? Last ab, Motor aus, Druck nachweislich weg, bevor etwas gelöst wird. Öl unter der Haut: sofort ins Krankenhaus.
 find-begin-settled = { $part } ist geklärt: { $name }.
 find-begin-open = { $part } ist noch nicht geklärt.
 find-begin-b = Jetzt das andere Ende.

@@ -18,6 +18,7 @@ find-tab-third = 3rd
 find-tab-needed = if needed
 find-tab-not-needed = not needed
 find-begin-a = First end A, then end B, then the hose. Tie a rag to one end and call it A.
+find-before-loosening = Still on the machine? Load down, engine off, pressure proved gone before you loosen anything. Oil under the skin: hospital at once.
 find-begin-settled = { $part } is settled: { $name }.
 find-begin-open = { $part } is not settled yet.
 find-begin-b = Now the other end.

@@ -8,7 +8,7 @@ signs-group-end = Ends
 signs-group-leak = Leak
 signs-group-routing = How it lies
 signs-group-marking = Marking
-signs-group-other = Something else
+signs-group-other = Other
 signs-count = { $count ->
     [one] { $shown } seen
    *[other] { $shown } seen
@@ -20,8 +20,9 @@ signs-within = { $days ->
   }
 signs-grade = How grave is it here?
 signs-leak-word = NO HANDS
-signs-leak = Never feel for a leak. Load down, engine off, pressure gone; then a card, never a hand. Fluid under the skin is a surgical emergency even when it looks small.
+signs-leak = Never feel for a leak. Look from away, or with a card, never a hand; touch it only with the load down, the engine off and the pressure gone. Fluid under the skin is a surgical emergency even when it looks small.
 found-stops = { $machine } is stopped by this.
+found-stays = { $machine } stays stopped, whatever is seen now. Take the hose off, or strike out what was seen by mistake, on its page.
 found-due = Due { $day }.
 found-nothing = Nothing found: no day moves.
 off-title = Came off
@@ -33,8 +34,12 @@ mistake-note = it never went on
 mistake-how = Its fitting is struck out: the hose is in the hand again, and no hose is on record at the place. The log keeps what was struck out, and why. A meter reading that was kept with it stays.
 mistake-how-both = Its fitting is struck out, and so is that { $code } came off for it: { $code } sits there again, this hose is in the hand. The log keeps what was struck out, and why. A meter reading that was kept with it stays.
 mistake-do = Strike it out
+seen-mistake-title = Seen by mistake
+seen-mistake-note = { $day } · { $what }
+seen-mistake-nothing = nothing wrong
+seen-mistake-how = The inspection is struck out and counts no more: what it stopped may run again, what it moved falls due as before. The log keeps it, and why it was struck out.
 machines-stopped = STOPPED
-machines-stopped-how = Something on this machine must not run on. It stays stopped until each of these is put right: the hose is off, the inspection is struck out, or the rule or what the place asks is changed.
+machines-stopped-how = Something on this machine must not run on. It stays stopped until each of these is put right: the hose is off, the inspection is struck out on the page of its hose, or the rule or what the place asks is changed.
 machines-stopped-rule = Past the owner’s limit, which is a stop
 hose-stopped-how = This hose must not run on.
 machines-stopped-seen = seen { $day } · { $code }

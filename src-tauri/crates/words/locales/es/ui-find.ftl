@@ -18,6 +18,7 @@ find-tab-third = 3.º
 find-tab-needed = quizá
 find-tab-not-needed = sobra
 find-begin-a = Primero el terminal A, luego el B, luego la manguera. Atar un trapo a un extremo y llamarlo A.
+find-before-loosening = ¿Todavía en la máquina? Carga abajo, motor parado y presión comprobada a cero antes de aflojar nada. Aceite bajo la piel: al hospital de inmediato.
 find-begin-settled = Resuelto: { $part }, { $name }.
 find-begin-open = Aún sin resolver: { $part }.
 find-begin-b = Ahora el otro terminal.
