@@ -283,3 +283,10 @@ test('one tap counts as one reading', async (t) => {
   await page.getByRole('button', { name: /^Loose nut/ }).click();
   await page.getByRole('navigation', { name: 'Parts' }).getByText('1 read', { exact: true }).waitFor();
 });
+
+test('pressure is spoken of before anything is loosened', async (t) => {
+  const first = { readings: { ends: [], mates: [] }, finding: { part: 'A', asked: null, forms: {}, chosen: [] } };
+  const page = await finding(t, first);
+  await page.getByText(/pressure proved gone before you loosen anything/).waitFor();
+  await sound(page, 'the first question');
+});

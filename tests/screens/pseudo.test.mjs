@@ -40,7 +40,9 @@ function* said(value, key) {
 function listen(page, known) {
   page.on('response', async (response) => {
     if (!response.url().includes('/api/') || !response.headers()['content-type']?.includes('json')) return;
-    for (const text of said(await response.json().catch(() => null))) for (const word of wordsOf(text)) known.add(word);
+    const words = [...said(await response.json().catch(() => null))].flatMap(wordsOf);
+    // A tag's code is also shown in parts.
+    for (const word of words.flatMap((word) => [word, ...word.split('-')])) known.add(word);
   });
 }
 

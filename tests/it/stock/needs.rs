@@ -74,6 +74,22 @@ fn what_is_short_never_kept_or_doubtful_is_never_there() {
 }
 
 #[test]
+fn what_was_never_kept_here_keeps_nothing_else_from_going_off_the_stock() {
+    let mut van = device(1);
+    loaded(&mut van);
+    let mut asked = make();
+    for settings in asked["settings"].as_array_mut().expect("settings") {
+        settings["ferrule"] = json!("a ferrule of another shelf");
+    }
+    let need = van.get("stock.need", json!({"make": asked}));
+    assert!(states(&need).contains(&state("ferrule", "not-kept")), "{need}");
+    let used = &need["used"][0];
+    assert_eq!(used["pieces"].as_array().map(Vec::len), Some(1), "{need}");
+    assert!(used["items"].as_array().is_some_and(|items| !items.is_empty()), "the ends: {need}");
+    assert!(!used["items"].to_string().contains("ferrule"), "{used}");
+}
+
+#[test]
 fn a_ferrule_that_nobody_named_and_a_length_that_nobody_knows_are_not_known() {
     let mut van = device(1);
     loaded(&mut van);

@@ -6342,7 +6342,8 @@ substitutes: Array<HoseSubstitute>,
  */
 adapters: Array<AdapterWay>, 
 /**
- * What the record of each build may be told that it used; none while something is not there or not known.
+ * What the record of each build may be told that it used, without what was never kept here; none while something is
+ * short or not known.
  */
 used: Array<StockUsed>, 
 /**

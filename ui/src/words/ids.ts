@@ -1488,6 +1488,7 @@ export const wordIds = [
   'not-settled',
   'not-settled-name',
   'not-settled-note',
+  'off-by-hand',
   'off-day',
   'off-goes',
   'off-hose',

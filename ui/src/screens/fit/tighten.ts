@@ -8,6 +8,12 @@ export function keyOf(value: TorqueValue): string {
   return [value.method, value.condition, value.source].join('|');
 }
 
+/** Whether another figure of the end has the same condition: then only the source tells them apart. */
+export function hasTwin(value: TorqueValue, end: Tighten): boolean {
+  const same = (one: TorqueValue) => one.method === value.method && one.condition === value.condition;
+  return end.values.filter(same).length > 1;
+}
+
 /** The figure as it is written: a torque, flats from finger tight, or an angle. */
 export function figureOf(value: TorqueValue): string {
   const decimals = value.method === 'flats-from-finger-tight' ? 2 : 0;

@@ -184,6 +184,7 @@ need-take-adapter = { $end }: { $names }
 need-adapter-leaves = lässt { $pressure }
 need-adapter-not-known = zulässiger Druck nicht bekannt
 off-take = Vom Bestand abbuchen
+off-by-hand = Nicht alles davon ist da oder bekannt: Nichts geht von selbst vom Lager ab. Was verwendet wurde, unter Wagen, Lager zählen.
 off-goes = Geht mit dieser Schlauchleitung von { $store } ab: { $what }
 off-hose = { $length } Schlauch
 off-items = { $count } Teile

@@ -184,6 +184,7 @@ need-take-adapter = { $end }: { $names }
 need-adapter-leaves = leaves { $pressure }
 need-adapter-not-known = rating not known
 off-take = Take this off the stock
+off-by-hand = Not all of it is there, or known: nothing goes off the stock by itself. Count what you used under Van, Stock.
 off-goes = Goes off { $store } with this hose: { $what }
 off-hose = { $length } of hose
 off-items = { $count } parts

@@ -184,6 +184,7 @@ need-take-adapter = { $end }: { $names }
 need-adapter-leaves = deja { $pressure }
 need-adapter-not-known = presión admisible desconocida
 off-take = Descontarlo de las existencias
+off-by-hand = No todo está o se conoce: nada se descuenta solo de las existencias. Contar lo usado en Furgón, Existencias.
 off-goes = Sale de { $store } con esta manguera: { $what }
 off-hose = { $length } de manguera
 off-items = piezas: { $count }

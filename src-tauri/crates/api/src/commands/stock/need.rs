@@ -65,7 +65,8 @@ pub struct Need {
     pub substitutes: Vec<HoseSubstitute>,
     /// For an end that is short: another end with an adapter on it, by the whole check.
     pub adapters: Vec<AdapterWay>,
-    /// What the record of each build may be told that it used; none while something is not there or not known.
+    /// What the record of each build may be told that it used, without what was never kept here; none while something is
+    /// short or not known.
     pub used: Vec<Used>,
     /// What a person must see.
     pub said: Vec<Said>,
@@ -105,9 +106,11 @@ pub fn need(api: &mut Api, asked: NeedQuestion, _: &[u8]) -> Result<Answer<Need>
     Ok(api.answer(Need { store: shelf.store, verdict, lines, cuts, substitutes, adapters, used, said }))
 }
 
-/// What each build uses, where all of it is there. One that takes from the doubtful is for a person to say.
+/// What each build uses, where all of it is there but what was never kept here: of that there is nothing to take. One that
+/// takes from the doubtful is for a person to say.
 fn used(shelf: &Shelf, cut: &Cutting, found: &[Found], count: u32) -> Vec<Used> {
-    let all_there = found.iter().all(|one| one.stands == Stands::There);
+    let never_kept = |one: &Found| one.stands == Stands::NotKept && one.doubtful.is_empty();
+    let all_there = found.iter().all(|one| one.stands == Stands::There || never_kept(one));
     let pieces: Option<Vec<PieceId>> = cut.of.iter().copied().collect();
     let lengths: Vec<(PieceId, Millimetres)> =
         cut.from.iter().flat_map(|from| from.cuts_mm.iter().map(|length| (from.piece, *length))).collect();
