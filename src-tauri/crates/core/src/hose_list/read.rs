@@ -64,8 +64,8 @@ enum Wrong {
     OtherSize { text: String, dn: Dn, said: String },
 }
 
-/// Family and size as they were written, and what the tables call them.
-type EndsKnown = HashMap<[String; 2], Result<[String; 2], UnknownName>>;
+/// What was found for what was written, so that it is looked up once.
+type Known<K, V, E> = RefCell<HashMap<K, Result<V, E>>>;
 
 type At = (Column, Wrong);
 
@@ -80,10 +80,10 @@ pub struct Reader<'a> {
     today: NaiveDate,
     /// The hose's size stands in a column of dash sizes.
     dashes: bool,
-    hoses: RefCell<HashMap<[String; 3], Result<HoseRef, At>>>,
-    printed: RefCell<HashMap<[Option<String>; 2], Result<HoseRef, At>>>,
-    ends: RefCell<EndsKnown>,
-    ends_in_words: RefCell<HashMap<String, Result<EndWords, Vec<[String; 2]>>>>,
+    hoses: Known<[String; 3], HoseRef, At>,
+    printed: Known<[Option<String>; 2], HoseRef, At>,
+    ends: Known<[String; 2], [String; 2], UnknownName>,
+    ends_in_words: Known<String, EndWords, Vec<[String; 2]>>,
 }
 
 /// What was found for a key before, or is found now.
