@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import type { HoseInspection, Stay, Verdict } from '../../backend/types';
+import type { DueLine, HoseInspection, Stay, Verdict } from '../../backend/types';
 import { placeAt } from '../place.fixture';
 import { endedFor, mistakable, unfit } from './mistake';
 
@@ -50,5 +50,6 @@ it('offers to strike out the latest inspection and each that stops, the latest f
     seen('van/2', '2026-03-02'),
     seen('van/3', '2026-02-02', 'caution'),
   ];
-  expect(mistakable(all).map(({ version }) => version)).toEqual(['van/2', 'van/1']);
+  const stop = { verdict: 'stop', seen: { sign: 'LEAK', seen_on: '2026-01-02' } } as DueLine;
+  expect(mistakable(all, [stop]).map(({ version }) => version)).toEqual(['van/2', 'van/1']);
 });

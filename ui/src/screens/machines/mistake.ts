@@ -1,6 +1,6 @@
 // What was written down by mistake: a fitting, and with it that another hose came off for it; an inspection.
-import type { Given } from '../../backend';
-import type { EventRef, HoseInspection, RecordEvent, Stay } from '../../backend/types';
+import type { DueLine, EventRef, HoseInspection, Stay } from '../../backend/types';
+import { struckOut } from '../parts/write';
 
 /** The event written right before another by the same device; null where it was its first. */
 function before(event: EventRef): EventRef | null {
@@ -15,13 +15,14 @@ export function endedFor(stays: readonly Stay[], fitted: EventRef): Stay | null 
 }
 
 /** The fitting struck out, and the coming off that was written with it: both or neither. */
-export function unfit(fitted: EventRef, ended: Stay | null, reason: string): Given<RecordEvent>[] {
-  const struck = [fitted, ...(ended?.off ? [ended.off] : [])];
-  return struck.map((event) => ({ body: { kind: 'voided', reason }, builds_on: [event] }));
+export function unfit(fitted: EventRef, ended: Stay | null, reason: string) {
+  return struckOut([fitted, ...(ended?.off ? [ended.off] : [])], reason);
 }
 
-/** Inspections that a person may have to strike out: the latest one, and each that stops the machine. Latest first. */
-export function mistakable(inspections: readonly HoseInspection[]): HoseInspection[] {
+/** Inspections that a person may have to strike out: the latest one, and each that stops by what it saw. Latest first. */
+export function mistakable(inspections: readonly HoseInspection[], stops: readonly DueLine[]): HoseInspection[] {
+  const stopping = ({ date, findings }: HoseInspection) =>
+    stops.some(({ seen }) => seen?.seen_on === date && findings.some(({ sign }) => sign === seen.sign));
   const latestFirst = inspections.toSorted((a, b) => b.date.localeCompare(a.date));
-  return latestFirst.filter(({ findings }, at) => at === 0 || findings.some(({ grade }) => grade === 'stop'));
+  return latestFirst.filter((inspection, at) => at === 0 || stopping(inspection));
 }

@@ -1,4 +1,5 @@
 import type { CallError, Question } from '../../backend';
+import type { EventRef } from '../../backend/types';
 import type { App } from '../../state/app.svelte';
 
 type Events = Question<'register.record'>['events'];
@@ -9,6 +10,11 @@ export async function write(app: App, events: Events): Promise<CallError | null>
   if (!reply.ok) return reply.error;
   await app.refresh();
   return null;
+}
+
+/** Each of those events struck out, as events to write. */
+export function struckOut(events: readonly EventRef[], reason: string): Events {
+  return events.map((event) => ({ body: { kind: 'voided', reason }, builds_on: [event] }));
 }
 
 /** An id that no two devices give alike; the error where the register gives none. */

@@ -2,7 +2,7 @@ import type { CallError } from '../../backend';
 import type { EventRef } from '../../backend/types';
 import type { App } from '../../state/app.svelte';
 import { say } from '../../words/words';
-import { write } from '../parts/write';
+import { struckOut, write } from '../parts/write';
 import type { Change, Said } from './stock';
 
 /** A change that was written, and how it is taken back. */
@@ -48,9 +48,7 @@ export class Changing {
     const { done } = this;
     if (!done || this.busy) return;
     this.busy = true;
-    const reason = say('shelf-undo-reason');
-    const events = done.written.map((event) => ({ body: { kind: 'voided' as const, reason }, builds_on: [event] }));
-    this.problem = await write(this.app, events);
+    this.problem = await write(this.app, struckOut(done.written, say('shelf-undo-reason')));
     this.busy = false;
     if (this.problem) return;
     this.done = null;

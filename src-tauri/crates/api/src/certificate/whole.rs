@@ -21,15 +21,16 @@ pub(super) fn facts(of: &Certificate, words: &Words) -> Facts {
     let end = |role| {
         let end = made.spec.end(role)?;
         let name = end_name(end, words);
-        Some(end.rating_bar.map_or(name.clone(), |own| {
-            words.say("certificate-own-rating", &[("end", &name), ("rating", &bar(own.get()))])
-        }))
+        Some(match end.rating_bar {
+            Some(own) => words.say("certificate-own-rating", &[("end", &name), ("rating", &bar(own.get()))]),
+            None => name,
+        })
     };
     let verdict = made.verdict.map(|verdict| words.say(&format!("verdict-{}", key(&verdict)), &[]));
     // A pass says nothing without what was asked for.
-    let verdict = verdict.map(|verdict| match made.service == Service::default() {
-        true => words.say("certificate-verdict-unasked", &[("verdict", &verdict)]),
-        false => verdict,
+    let unasked = made.service == Service::default();
+    let verdict = verdict.map(|verdict| {
+        if unasked { words.say("certificate-verdict-unasked", &[("verdict", &verdict)]) } else { verdict }
     });
     let facts = [
         ("certificate-code", Some(made.code.to_string())),

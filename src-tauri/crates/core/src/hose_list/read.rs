@@ -159,10 +159,8 @@ impl<'a> Reader<'a> {
         in_order((Column::Fitted, Some(fitted)), assembled, "assembled")?;
         in_order((Column::Fitted, Some(fitted)), hose_made, "made")?;
         // Of both the year alone may be known: its first day is taken.
-        let year = |day: NaiveDate| day.year();
-        if assembled.map(year) < hose_made.map(year) && assembled.is_some() {
-            in_order((Column::Assembled, assembled), hose_made, "made")?;
-        }
+        let in_a_later_year = |made: &NaiveDate| assembled.is_some_and(|day| day.year() < made.year());
+        in_order((Column::Assembled, assembled), hose_made.filter(in_a_later_year), "made")?;
         Ok(Row {
             row: row.number,
             site: needed(row, Column::Site)?,

@@ -173,7 +173,10 @@ pub fn to_xlsx<R: AsRef<[String]>>(sheet: &str, rows: &[R]) -> Result<Vec<u8>, T
 
 /// A day that a spreadsheet has: before 1901 they count days that were none.
 fn plain_day(cell: &str) -> Option<XlsxDateTime> {
-    let day: NaiveDate = cell.parse().ok().filter(|_| cell.len() == 10)?;
+    if cell.len() != 10 {
+        return None;
+    }
+    let day: NaiveDate = cell.parse().ok()?;
     XlsxDateTime::from_ymd(
         u16::try_from(day.year()).ok()?,
         u8::try_from(day.month()).ok()?,

@@ -191,7 +191,10 @@ fn cut_from(kept: &PieceKept, cuts_mm: Vec<Millimetres>, left_mm: Millimetres, k
 fn piece_name(piece: &Piece) -> String {
     let name = hose_name(&piece.hose);
     let marks = [piece.label.as_str(), piece.bin.as_str()];
-    marks.into_iter().find(|mark| !mark.is_empty()).map_or(name.clone(), |mark| format!("{name} ({mark})"))
+    match marks.into_iter().find(|mark| !mark.is_empty()) {
+        Some(mark) => format!("{name} ({mark})"),
+        None => name,
+    }
 }
 
 /// A piece older than hose should be when it is made into an assembly, by the shortest guide age that may be meant; or of
