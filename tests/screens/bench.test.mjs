@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import test from 'node:test';
 import { SETTINGS } from './readings.mjs';
 import { sound } from './looks.mjs';
-import { ask, browse, demo, folder, hosewright, keepJob, open, phone, serve, sizes } from './support.mjs';
+import { ask, browse, demo, folder, hosewright, keepJob, open, phone, resize, serve, sizes } from './support.mjs';
 import { make, stepInView, tag } from './technician.mjs';
 
 const done = (...names) => Object.fromEntries(names.map((name) => [name, '2026-11-25T10:00:00Z']));
@@ -298,7 +298,7 @@ test('the finished length is read in one piece, its tolerance with it', async (t
     proving: undefined,
   });
   for (const { width, height } of sizes) {
-    await page.setViewportSize({ width, height });
+    await resize(page, { width, height });
     const figure = page.locator('.figure').filter({ hasText: '1240' });
     await figure.getByText('+12 −4', { exact: true }).waitFor();
     // A line box a word: parted words have two.

@@ -4,7 +4,7 @@ import assert from 'node:assert/strict';
 import test from 'node:test';
 import { faint, stumbles, violations } from './looks.mjs';
 import { states } from './states.mjs';
-import { ask, browse, open, phone, serve, sizes } from './support.mjs';
+import { ask, browse, drawn, open, phone, resize, serve, sizes } from './support.mjs';
 import { go, named, stocked } from './walker.mjs';
 import { catalogue } from '../../ui/tools/catalogues.mjs';
 
@@ -16,8 +16,10 @@ const REFUSED = ['make', 'oil', 'register.show'];
 const only = process.env.ONLY ? new RegExp(process.env.ONLY) : null;
 
 const inTheme = (page, theme) => page.evaluate((name) => (document.documentElement.dataset.theme = name), theme);
-const inType = (page, percent) =>
-  page.evaluate((size) => (document.documentElement.style.fontSize = size), percent === 100 ? '' : `${percent}%`);
+async function inType(page, percent) {
+  await page.evaluate((size) => (document.documentElement.style.fontSize = size), percent === 100 ? '' : `${percent}%`);
+  await drawn(page);
+}
 
 test('what these tests look for is found where it is', async (t) => {
   const [browser, { url }] = await Promise.all([browse(t), serve(t, { empty: true })]);
@@ -80,11 +82,11 @@ for (const language of ['en', 'de', 'es']) {
         looked += 1;
       }
       for (const size of sizes) {
-        await timed('size', () => page.setViewportSize(size));
+        await timed('size', () => resize(page, size));
         say(`${size.width}`, await timed('stumbles', () => stumbles(page)));
         looked += 1;
       }
-      await timed('phone', () => page.setViewportSize(phone));
+      await timed('phone', () => resize(page, phone));
       await timed('type', () => inType(page, 200));
       say('200 %', await timed('stumbles', () => stumbles(page, { targets: false })));
       await timed('type back', () => inType(page, 100));

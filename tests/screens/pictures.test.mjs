@@ -5,7 +5,7 @@ import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import test from 'node:test';
 import { states } from './states.mjs';
-import { answered, browse, file, open, serve, sizes } from './support.mjs';
+import { answered, browse, file, open, resize, serve, sizes } from './support.mjs';
 import { go, named, stocked } from './walker.mjs';
 import { catalogue } from '../../ui/tools/catalogues.mjs';
 
@@ -54,7 +54,7 @@ test('telling screens look as they did at four sizes, and a deliberate change is
   const all = states(fleet);
   for (const name of SHOWN) {
     for (const size of SIZES) {
-      await page.setViewportSize(size);
+      await resize(page, size);
       await go(page, url, all[name], named(catalogue('en')));
       await page.evaluate(() => {
         document.activeElement?.blur();
@@ -74,7 +74,7 @@ test('telling screens look as they did at four sizes, and a deliberate change is
   t.diagnostic(`${found.length} pictures, at most ${worst[1].toFixed(1)} of 1000 pixels off (${worst[0]}); ${PER_MILLE} may be`);
 
   // What a slip would do: a word too much, another accent, a key that is gone.
-  await page.setViewportSize(SIZES[1]);
+  await resize(page, SIZES[1]);
   const before = await picture(page);
   const slips = {
     'a heading in another size': 'h2 { font-size: 115% !important }',

@@ -171,7 +171,17 @@ export async function still(page) {
 export async function answered(page) {
   const patience = Date.now() + 1000;
   while ((calls.get(page)?.open ?? 0) > 0 && Date.now() < patience) await new Promise((done) => setTimeout(done, 20));
-  await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+  await drawn(page);
+}
+
+/** Waits until what was changed is drawn: parts that measure themselves do so in one frame and are laid out in the next. */
+export const drawn = (page) =>
+  page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+
+/** Gives the screen another size, drawn when this returns. */
+export async function resize(page, size) {
+  await page.setViewportSize(size);
+  await drawn(page);
 }
 
 /**
