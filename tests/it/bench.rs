@@ -438,6 +438,23 @@ mod papers {
         assert!(text.lines().all(|line| line.chars().count() <= 80), "{text}");
     }
 
+    /// A crimp that was read until it pleased.
+    #[test]
+    fn readings_that_others_took_the_place_of_stand_on_the_certificate() {
+        let (_folder, mut api) = begin();
+        let mut done = bench();
+        done["crimps"][0]["retaken_mm"] = json!([28.72, 28.65]);
+        let code = recorded(&mut api, &done).expect("recorded")["code"].clone();
+        let text = paper(&mut api, "certificate.paper", json!({"code": code, "paper": "a4", "as": "text"}));
+        let text = String::from_utf8(text).expect("text");
+        let told = text.split_whitespace().collect::<Vec<_>>().join(" ");
+        assert!(told.contains("taken anew or struck, in mm: 28.720; 28.650."), "{text}");
+        done["crimps"][0]["retaken_mm"] = json!([-1]);
+        assert!(
+            recorded(&mut api, &done).is_err_and(|error| error.message.contains("crimps.retaken_mm is -1"))
+        );
+    }
+
     #[test]
     fn a_pass_says_where_nobody_wrote_down_what_was_asked_for() {
         let code = "7KQ4M-2XR9D-D";

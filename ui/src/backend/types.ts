@@ -1367,6 +1367,11 @@ tolerance_mm?: Millimetres | null,
  */
 readings_mm: Array<Millimetres | null>, 
 /**
+ * Readings that another took the place of, in the order they were given up: what was pressed again, read again or
+ * struck.
+ */
+retaken_mm?: Array<Millimetres>, 
+/**
  * What they were read with.
  */
 instrument: Instrument, 
@@ -1484,6 +1489,11 @@ role: Role,
  * Four directions at each of three places; none was not read.
  */
 readings_mm: Array<Millimetres | null>, 
+/**
+ * Readings that another took the place of, in the order they were given up: what was pressed again, read again or
+ * struck.
+ */
+retaken_mm?: Array<Millimetres>, 
 /**
  * What they were read with.
  */

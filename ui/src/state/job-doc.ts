@@ -80,6 +80,8 @@ export interface JobDoc {
   ticks: Record<string, Tick>;
   /** Crimped diameters over the flats in mm, as they were read; see `CRIMP_DIRECTIONS`. Null was struck. */
   crimps: Record<Role, (number | null)[]>;
+  /** Readings in mm that others took the place of, in the order they were given up: they stay on record. */
+  retaken: Record<Role, number[]>;
   /** What the crimp of each end is read with. */
   crimpedBy: Record<Role, Instrument>;
   /** What was measured of a new end in mm, from its sealing point to its hose stop, again and again. */
@@ -286,6 +288,7 @@ export function emptyJob(): JobDoc {
     settings: [],
     ticks: {},
     crimps: { A: [], B: [] },
+    retaken: { A: [], B: [] },
     crimpedBy: { A: 'caliper', B: 'caliper' },
     cutoffs: { A: [], B: [] },
     finished: noFinish(),

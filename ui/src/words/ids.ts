@@ -1210,6 +1210,7 @@ export const wordIds = [
   'make-crimp-read-on',
   'make-crimp-read-with',
   'make-crimp-reading',
+  'make-crimp-retaken',
   'make-crimp-span-name',
   'make-crimp-strike',
   'make-crimp-taper',

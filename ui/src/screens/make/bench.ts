@@ -10,7 +10,10 @@ export type BenchQuestion = Question<'bench.judge'>;
 const ROLES: readonly Role[] = ['A', 'B'];
 
 /** What of a job the bench is judged by. */
-export type Benched = Pick<JobDoc, 'settings' | 'ticks' | 'crimps' | 'crimpedBy' | 'finished' | 'proving' | 'scrap'>;
+export type Benched = Pick<
+  JobDoc,
+  'settings' | 'ticks' | 'crimps' | 'retaken' | 'crimpedBy' | 'finished' | 'proving' | 'scrap'
+>;
 
 /** The instrument a crimp is read with, and how far off it may read. */
 export function instrumentOf(by: JobDoc['crimpedBy'][Role], settings: Settings) {
@@ -29,6 +32,7 @@ export function benchOf(doc: Benched, question: Question<'check'>, settings: Set
       crimps: ROLES.map((role) => ({
         role,
         readings_mm: doc.crimps[role],
+        retaken_mm: doc.retaken[role],
         instrument: { ...instrumentOf(doc.crimpedBy[role], settings), error_is: 'standard' as const },
       })),
       cut_length_mm: cut_mm,

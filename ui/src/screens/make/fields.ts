@@ -172,8 +172,17 @@ export const FINISHED_STEPS: Record<FinishedKey, string> = { length_mm: 'measure
 /** Writes a reading of a crimp, or strikes it. What was ticked rested on the readings as they stood. */
 export function putReading(doc: JobDoc, role: Role, index: number, mm: number | null): void {
   const readings = doc.crimps[role];
+  const before = readings[index] ?? null;
+  if (before !== null && before !== mm) doc.retaken[role].push(before);
   readings[index] = mm;
   while (readings.at(-1) === null) readings.pop();
+  delete doc.ticks[`measure-crimp.${role}`];
+}
+
+/** Gives the readings of a crimp up: it is pressed once more, or read with something else. */
+export function readAnew(doc: JobDoc, role: Role): void {
+  doc.retaken[role].push(...doc.crimps[role].filter((mm) => mm !== null));
+  doc.crimps[role] = [];
   delete doc.ticks[`measure-crimp.${role}`];
 }
 

@@ -5,10 +5,11 @@ import { emptyJob, type JobDoc } from '../../state/job-doc';
 import { benchSheet, judge } from './bench.fixture';
 import type { BenchQuestion } from './bench';
 import { atPlace, lastPlaceOf, nextAtPlace } from './crimp';
-import { fieldName, fieldOf, putReading, settingsForB, setValue, valueOf, type Field } from './fields';
+import { fieldName, fieldOf, putReading, readAnew, settingsForB, setValue, valueOf, type Field } from './fields';
 import Host from './Host.fixture.svelte';
 import { heroOf } from './hero';
 import { crimped, draftOf } from './lengths';
+import { makeAgain } from './scrap';
 import { benchSteps, rowsOf, tick } from './steps';
 
 const now = new Date('2026-11-25T10:00:00Z');
@@ -72,6 +73,19 @@ describe('crimp readings', () => {
     expect(doc.ticks).toEqual({});
     putReading(doc, 'A', 2, null);
     expect(doc.crimps.A).toEqual([28.5]);
+  });
+
+  it('that others take the place of stay on record: typed over, struck, pressed again', () => {
+    const doc = job({ crimps: { A: [28.72], B: [] } });
+    putReading(doc, 'A', 0, 28.72);
+    putReading(doc, 'A', 1, 28.5);
+    expect(doc.retaken).toEqual({ A: [], B: [] });
+    putReading(doc, 'A', 0, 28.6);
+    putReading(doc, 'A', 1, null);
+    readAnew(doc, 'A');
+    expect(doc).toMatchObject({ crimps: { A: [] }, retaken: { A: [28.72, 28.5, 28.6], B: [] } });
+    makeAgain(doc);
+    expect(doc.retaken.A).toEqual([]);
   });
 
   it('go on to the next direction until the place is full', () => {
@@ -182,6 +196,25 @@ describe('the screen', () => {
     await fireEvent.click(screen.getByRole('button', { name: /Read on at A: place 1 of 3/ }));
     await fireEvent.click(screen.getByRole('button', { name: 'Rub out' }));
     expect(left.typing?.of).toBe('make.crimp.A.0');
+    expect(left.retaken.A).toEqual([28.65, 28.62]);
+  });
+
+  it('a caliper that is too coarse leads to the micrometer, and the crimp stays pressed', async () => {
+    const doc = job({ ticks: done('fetch-parts', 'cut', 'crimp.A') });
+    doc.crimps.A = [...TWELVE];
+    let left = doc;
+    const coarse = (asked: unknown) => {
+      const judged = judge(asked as BenchQuestion);
+      const crimps = judged.crimps.map((one) => ({ ...one, verdict: 'unsettled' as const, do: 'finer-instrument' }));
+      return { ...judged, crimps };
+    };
+    const backend = bench(undefined, { 'bench.judge': coarse });
+    render(Host, { backend, doc, onchange: (next: JobDoc) => (left = next) });
+    await fireEvent.click(await screen.findByRole('button', { name: /Read A with the micrometer/ }));
+    expect(left.crimpedBy.A).toBe('micrometer');
+    expect(left.ticks).toHaveProperty('crimp.A');
+    expect(left.crimps.A).toEqual([]);
+    expect(left.retaken.A).toEqual(TWELVE);
   });
 
   it('takes all settings of A for B with one tap that says them, once A lacks none', async () => {

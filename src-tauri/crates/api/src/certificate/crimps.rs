@@ -15,9 +15,10 @@ pub(super) fn crimps(of: &Certificate, words: &Words) -> Vec<Section> {
         .filter_map(|done| Some((done, done.judged().ok()?)))
         .flat_map(|(done, judged)| {
             let heading = words.say("certificate-crimp", &[("end", &format!("{:?}", done.role))]);
+            let said = std::iter::once(limits(done, &judged, words)).chain(retaken(done, words));
             [
                 Section { heading, body: table(&judged, words) },
-                Section { heading: String::new(), body: Body::Text(vec![limits(done, &judged, words)]) },
+                Section { heading: String::new(), body: Body::Text(said.collect()) },
             ]
         })
         .collect();
@@ -48,6 +49,13 @@ fn table(judged: &Crimped, words: &Words) -> Body {
             .collect()
     });
     Body::Table { head: head.collect(), rows: rows.collect() }
+}
+
+/// What was read before these readings: a crimp that was read until it pleased looks like any other else.
+fn retaken(done: &CrimpDone, words: &Words) -> Option<String> {
+    let read = done.retaken_mm.iter().map(|mm| words.fixed(mm.get(), 3));
+    let read = read.collect::<Vec<_>>().join("; ");
+    (!read.is_empty()).then(|| words.say("certificate-retaken", &[("readings", &read)]))
 }
 
 fn limits(done: &CrimpDone, judged: &Crimped, words: &Words) -> String {

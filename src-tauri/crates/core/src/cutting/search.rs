@@ -11,7 +11,7 @@ const ROUNDS: usize = 15_000;
 
 /// Words of bits after which it ends earlier: lengths of many different tenths make long sets. It is counted and not timed,
 /// so that the same batch has the same plan on a fast machine and on a slow one.
-const WORK: u64 = 9_000_000;
+const WORK: u64 = 6_500_000;
 
 /// Offcuts filled anew at once, at most.
 const EMPTIED: usize = 5;

@@ -62,6 +62,10 @@ pub struct CrimpDone {
     pub tolerance_mm: Option<Millimetres>,
     /// Diameters over the flats, four at each of three places.
     pub readings_mm: Vec<Option<Millimetres>>,
+    /// Readings that another took the place of, in the order they were given up: what was pressed again, read again or
+    /// struck.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub retaken_mm: Vec<Millimetres>,
     /// What they were read with.
     pub instrument: Instrument,
     /// What they said.

@@ -21,6 +21,8 @@ const LEADING: f64 = 1.3;
 const GAP: f64 = 1.8;
 /// Space between columns of a table.
 const GUTTER: f64 = 4.0;
+/// A table up to this part of a page's height stays on one page.
+const SHORT: f64 = 0.3;
 /// From a step's left edge to its text: room for the box and the number.
 const STEP_INDENT: f64 = 14.0;
 /// Width of thin and of strong lines.
@@ -30,35 +32,16 @@ const STRONG: f64 = 0.6;
 pub(super) fn pages(sheet: &Sheet, paper: Paper, words: &Words) -> Vec<Drawing> {
     let mut page = Pages::new(sheet, paper);
     for section in &sheet.sections {
-        // A heading stays with its drawing.
-        let beneath = if let Body::Drawing { drawing, .. } = &section.body {
-            drawing.height_mm + GAP
-        } else {
-            6.0 * EM
-        };
-        page.heading(&section.heading, beneath);
-        match &section.body {
-            Body::Facts(facts) => page.facts(facts),
-            Body::Table { head, rows } => page.table(head, rows),
-            Body::Steps(steps) => page.steps(steps, words),
-            Body::Drawing { drawing, .. } => {
-                let left = page.left();
-                let ops = drawing.ops.iter().map(|op| op.moved(left, 0.0)).collect();
-                page.place(Block { ops, height: drawing.height_mm });
-            }
-            Body::Text(paragraphs) => {
-                for paragraph in paragraphs {
-                    let block = page.block(paragraph, Weight::Regular, page.left(), page.width());
-                    page.place(block);
-                }
-            }
-        }
+        let laid = page.laid(&section.body, words);
+        page.heading(&section.heading, laid.first_height());
+        page.put(laid);
         page.y += GAP;
     }
     page.finish(words)
 }
 
 /// Operations below each other, y from their own top, that stay on one page.
+#[derive(Clone)]
 struct Block {
     ops: Vec<Op>,
     height: f64,
@@ -80,6 +63,21 @@ impl Block {
     fn beside(&mut self, mut other: Block) {
         self.ops.append(&mut other.ops);
         self.height = self.height.max(other.height);
+    }
+}
+
+/// A section's body in blocks below each other.
+struct Laid {
+    /// What its columns are: stands on every page that it goes on.
+    head: Option<Block>,
+    blocks: Vec<Block>,
+}
+
+impl Laid {
+    /// What stands beneath the section's heading, whatever the page.
+    fn first_height(&self) -> f64 {
+        let head = self.head.as_ref().map_or(0.0, |head| head.height + GAP);
+        head + self.blocks.first().map_or(0.0, |block| block.height)
     }
 }
 
@@ -162,61 +160,83 @@ impl<'a> Pages<'a> {
         block
     }
 
-    /// A heading, with room for what stands beneath it.
+    /// A heading, on the page of what stands beneath it.
     fn heading(&mut self, heading: &str, beneath: f64) {
         if heading.is_empty() {
             return;
         }
-        // A heading never stands alone at a page's foot: some lines must fit beneath it.
-        if self.y + HEADING + beneath > self.bottom() {
+        let y = CAP_HEIGHT * HEADING;
+        let height = y + 0.3 * HEADING;
+        if !self.has_room(height + GAP + beneath) {
             self.turn();
         }
-        let y = CAP_HEIGHT * HEADING;
-        self.place(Block {
-            ops: vec![text(self.left(), y, HEADING, Weight::Bold, Anchor::Start, heading)],
-            height: y + 0.3 * HEADING,
-        });
+        let ops = vec![text(self.left(), y, HEADING, Weight::Bold, Anchor::Start, heading)];
+        self.place(Block { ops, height });
     }
 
-    fn facts(&mut self, facts: &[(String, String)]) {
+    fn laid(&self, body: &Body, words: &Words) -> Laid {
+        let blocks = match body {
+            Body::Table { head, rows } => return self.table(head, rows),
+            Body::Facts(facts) => self.facts(facts),
+            Body::Steps(steps) => self.steps(steps, words),
+            Body::Drawing { drawing, .. } => {
+                let ops = drawing.ops.iter().map(|op| op.moved(self.left(), 0.0)).collect();
+                vec![Block { ops, height: drawing.height_mm }]
+            }
+            Body::Text(paragraphs) => {
+                let block = |said: &String| self.block(said, Weight::Regular, self.left(), self.width());
+                paragraphs.iter().map(block).collect()
+            }
+        };
+        Laid { head: None, blocks }
+    }
+
+    fn put(&mut self, Laid { head, blocks }: Laid) {
+        let mut headed = false;
+        for block in blocks {
+            match &head {
+                Some(head) if !headed || !self.has_room(block.height) => {
+                    let mut first = head.clone();
+                    first.below(GAP, block);
+                    self.place(first);
+                    headed = true;
+                }
+                _ => self.place(block),
+            }
+        }
+    }
+
+    fn facts(&self, facts: &[(String, String)]) -> Vec<Block> {
         let widest = facts.iter().map(|(name, _)| font::width(name, EM, Weight::Regular));
         let name_width = widest.fold(0.0, f64::max).min(self.width() * 0.4);
         let indent = name_width + GUTTER;
-        for (name, value) in facts {
+        let row = |(name, value): &(String, String)| {
             let mut row = self.block(name, Weight::Regular, self.left(), name_width);
             row.beside(self.block(value, Weight::Bold, self.left() + indent, self.width() - indent));
-            self.place(row);
-        }
+            row
+        };
+        facts.iter().map(row).collect()
     }
 
-    fn table(&mut self, head: &[String], rows: &[Vec<String>]) {
+    fn table(&self, head: &[String], rows: &[Vec<String>]) -> Laid {
         let columns = self.columns(head, rows);
-        let table_row = |pages: &Self, cells: &[String], weight| {
+        let ruled = |cells: &[String], weight, line| {
             let mut row = Block::empty();
             for (cell, (x, width)) in cells.iter().zip(&columns) {
-                row.beside(pages.block(cell, weight, *x, *width));
+                row.beside(self.block(cell, weight, *x, *width));
             }
+            row.height += GAP / 2.0;
+            row.ops.push(rule(self.left(), self.right(), row.height, line));
             row
         };
-        let ruled = |pages: &Self, mut row: Block, line| {
-            let y = row.height + GAP / 2.0;
-            row.ops.push(rule(pages.left(), pages.right(), y, line));
-            row.height = y;
-            row
-        };
-        let headed = |pages: &Self| ruled(pages, table_row(pages, head, Weight::Bold), STRONG);
-        let mut begun = false;
-        for cells in rows {
-            let row = ruled(self, table_row(self, cells, Weight::Regular), THIN);
-            // What a column is stands on every page that the table goes on.
-            if begun && self.has_room(row.height) {
-                self.place(row);
-            } else {
-                let mut first = headed(self);
-                first.below(GAP, row);
-                self.place(first);
-                begun = true;
-            }
+        let head = ruled(head, Weight::Bold, STRONG);
+        let rows: Vec<Block> = rows.iter().map(|cells| ruled(cells, Weight::Regular, THIN)).collect();
+        let mut whole = head.clone();
+        rows.iter().for_each(|row| whole.below(GAP, row.clone()));
+        if whole.height <= SHORT * self.size.1 {
+            Laid { head: None, blocks: vec![whole] }
+        } else {
+            Laid { head: Some(head), blocks: rows }
         }
     }
 
@@ -248,10 +268,11 @@ impl<'a> Pages<'a> {
         columns
     }
 
-    fn steps(&mut self, steps: &[Step], words: &Words) {
+    /// A step and its cautions stay on one page.
+    fn steps(&self, steps: &[Step], words: &Words) -> Vec<Block> {
         let (left, right) = (self.left(), self.right());
-        for (index, step) in steps.iter().enumerate() {
-            let x = left + STEP_INDENT;
+        let x = left + STEP_INDENT;
+        let laid = |(index, step): (usize, &Step)| {
             let mut block = self.block(&step.text, Weight::Regular, x, right - x);
             block.ops.push(Op::Rect { x: left, y: 0.0, width: 4.0, height: 4.0, line: Some(0.3) });
             let number = (index + 1).to_string();
@@ -264,9 +285,9 @@ impl<'a> Pages<'a> {
                 beneath.ops.push(bar);
                 block.below(GAP, beneath);
             }
-            // A step and its cautions stay on one page.
-            self.place(block);
-        }
+            block
+        };
+        steps.iter().enumerate().map(laid).collect()
     }
 
     fn finish(mut self, words: &Words) -> Vec<Drawing> {
@@ -357,6 +378,28 @@ mod tests {
                 let texts = texts(page);
                 let heads = texts.iter().filter(|text| **text == "End B").count();
                 assert_eq!(heads, 1, "{texts:?}");
+            }
+        }
+    }
+
+    #[test]
+    fn a_short_table_and_what_a_heading_is_of_stay_on_one_page() {
+        let cells = |at: usize| vec![format!("row {at}"), "A".to_owned()];
+        let head = vec!["Setting".to_owned(), "End A".to_owned()];
+        let table = super::super::Body::Table { head, rows: (0..7).map(cells).collect() };
+        let step = super::super::Step { text: "row 0".to_owned(), cautions: vec!["look".to_owned(); 6] };
+        for (body, last) in [(table, "row 6"), (super::super::Body::Steps(vec![step]), "row 0")] {
+            for above in 0..60 {
+                let mut sheet = example::sheet(1);
+                let filled = super::super::Body::Text(vec!["above".to_owned(); above]);
+                sheet.sections = vec![
+                    super::super::Section { heading: String::new(), body: filled },
+                    super::super::Section { heading: "Settings".to_owned(), body: body.clone() },
+                ];
+                let pages = sheet.pages(Paper::A4, &Words::of(Language::English));
+                let on = |wanted: &str| pages.iter().position(|page| texts(page).contains(&wanted));
+                assert_eq!((on("Settings"), on("row 0")), (on(last), on(last)), "{above} lines above");
+                assert!(on(last).is_some(), "{above} lines above");
             }
         }
     }

@@ -28,6 +28,7 @@ certificate-place-3 = 3, vor dem Ende
 certificate-mean = Mittel
 certificate-oval = Unrund
 certificate-crimp-limits = Toleranz { $low } bis { $high }; angenommen { $accept-low } bis { $accept-high }, die erweiterte Unsicherheit von { $instrument } (U = { $expanded }) abgezogen [{ $source }]. Alle { $count }: Mittel { $mean }, Standardabweichung { $spread }. { $verdict }.
+certificate-retaken = Vorher gemessen und neu gemessen oder gestrichen, in mm: { $readings }.
 certificate-instrument = einem Messmittel ohne Namen
 certificate-no-crimp = Keine Messwerte von Pressungen sind erfasst.
 certificate-proof = Druckprüfung

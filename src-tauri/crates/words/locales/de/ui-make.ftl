@@ -118,6 +118,7 @@ make-crimp-change-anew = wechseln zu { $instrument }: Dann wird neu gemessen
 make-crimp-finer = { $end } mit der Messschraube messen
 make-caliper = Messschieber
 make-micrometer = Messschraube
+make-crimp-retaken = Vorher gemessen, bleibt vermerkt: { $readings }
 make-crimp-none = Noch nicht gemessen
 make-crimp-name = Pressung von Ende { $end } im Schnitt. Messwerte: { $readings }.
 make-crimp-span-name = Messwerte gegen Soll { $target }: { $min } bis { $max }, Mittel { $mean }.

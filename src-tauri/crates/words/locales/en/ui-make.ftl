@@ -118,6 +118,7 @@ make-crimp-change-anew = change to { $instrument }: the readings are taken anew
 make-crimp-finer = Read { $end } with the micrometer
 make-caliper = caliper
 make-micrometer = micrometer
+make-crimp-retaken = Read before, kept on record: { $readings }
 make-crimp-none = Not read yet
 make-crimp-name = Crimp of end { $end } in section. Readings: { $readings }.
 make-crimp-span-name = Readings against target { $target }: { $min } to { $max }, mean { $mean }.

@@ -118,6 +118,7 @@ make-crimp-change-anew = cambiar a { $instrument }: se mide todo de nuevo
 make-crimp-finer = Medir { $end } con el micrómetro
 make-caliper = pie de rey
 make-micrometer = micrómetro
+make-crimp-retaken = Leído antes, queda anotado: { $readings }
 make-crimp-none = Aún sin medir
 make-crimp-name = Prensado del terminal { $end } en sección. Lecturas: { $readings }.
 make-crimp-span-name = Lecturas frente al nominal { $target }: { $min } a { $max }, media { $mean }.

@@ -60,6 +60,11 @@ fn sheet(planned: &Planned, subject: &str, catalogue: &str, words: &Words) -> Sh
     if !cautions.is_empty() {
         sections.push(section("sheet-cautions", Body::Text(cautions)));
     }
+    // Of the pieces and the parts: it is to be read before anything is cut.
+    if !planned.said.is_empty() {
+        let said = planned.said.iter().map(|said| said.words.clone()).collect();
+        sections.push(section("batch-mind", Body::Text(said)));
+    }
     for cut in &planned.cuts {
         let heading = words.say("batch-cut-list", &[("hose", &cut.hose)]);
         let cuts = cut.steps.iter().map(|step| cut_words(step, words));
@@ -83,10 +88,6 @@ fn sheet(planned: &Planned, subject: &str, catalogue: &str, words: &Words) -> Sh
     let then: Vec<Step> = then.map(|step| crate::sheet::step(step, words)).collect();
     if !then.is_empty() {
         sections.push(section("batch-each", Body::Steps(then)));
-    }
-    if !planned.said.is_empty() {
-        let said = planned.said.iter().map(|said| said.words.clone()).collect();
-        sections.push(section("batch-mind", Body::Text(said)));
     }
     Sheet {
         title: say("batch-title"),

@@ -8,7 +8,7 @@ use crate::{Api, ApiError, PROGRAM};
 use hosewright_core::life::{Expected, LeastCost};
 use hosewright_papers::LivesDrawn;
 use hosewright_papers::sheet::{Body, Section, Sheet};
-use hosewright_words::{Words, number};
+use hosewright_words::Words;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
@@ -88,7 +88,7 @@ fn of_group(group: &LivesOf, end: f64, words: &Words) -> [Section; 2] {
 
 fn facts(group: &LivesOf, words: &Words) -> Vec<(String, String)> {
     let life = &group.life;
-    let side = |bound: Option<f64>| bound.map_or_else(|| "?".to_owned(), |bound| number(bound, 1));
+    let side = |bound: Option<f64>| bound.map_or_else(|| "?".to_owned(), |bound| words.number(bound, 1));
     let span = |value: Option<f64>, [low, high]: [Option<f64>; 2]| {
         format!("{} ({} \u{2013} {})", side(value), side(low), side(high))
     };
@@ -98,18 +98,18 @@ fn facts(group: &LivesOf, words: &Words) -> Vec<(String, String)> {
         (words.say("life-scale", &[]), span(life.scale, life.scale_ci95)),
     ];
     if let Some(next) = &group.expected {
-        facts.push((words.say("lives-next", &[]), expected(next)));
+        facts.push((words.say("lives-next", &[]), expected(next, words)));
     }
     if let Some(LeastCost { age: Some(age), age_ci95, ratio, .. }) = &group.least_cost {
-        let heading = words.say("lives-least", &[("ratio", &number(*ratio, 1))]);
+        let heading = words.say("lives-least", &[("ratio", &words.number(*ratio, 1))]);
         facts.push((heading, span(Some(*age), *age_ci95)));
     }
     facts
 }
 
-fn expected(next: &Expected) -> String {
+fn expected(next: &Expected, words: &Words) -> String {
     let [low, high] = next.ci95;
-    format!("{} ({low} \u{2013} {high})", number(next.failures, 1))
+    format!("{} ({low} \u{2013} {high})", words.number(next.failures, 1))
 }
 
 fn places(told: &[PlaceLives], words: &Words) -> Body {
@@ -117,19 +117,20 @@ fn places(told: &[PlaceLives], words: &Words) -> Body {
         let names = [&place.at.site_name, &place.at.machine_name, &place.at.place_name];
         let named: Vec<&str> = names.into_iter().flatten().map(String::as_str).collect();
         let excess = &place.excess;
-        let [low, high] = excess.ratio_ci95.map(|bound| number(bound, 1));
+        let [low, high] = excess.ratio_ci95.map(|bound| words.number(bound, 1));
         let out = if place.stands_out { "lives-place-stands-out" } else { "lives-place-chance" };
         vec![
             named.join(", "),
             words.say(
                 "lives-place-seen",
-                &[("seen", &excess.seen), ("expected", &number(excess.expected, 1))],
+                &[("seen", &excess.seen), ("expected", &words.number(excess.expected, 1))],
             ),
-            format!("{} ({low} \u{2013} {high})", number(excess.ratio, 1)),
+            format!("{} ({low} \u{2013} {high})", words.number(excess.ratio, 1)),
             words.say(out, &[]),
         ]
     });
-    Body::Table { head: vec![String::new(); 4], rows: rows.collect() }
+    let head = ["lives-place", "lives-place-failures", "lives-place-times", "lives-place-verdict"];
+    Body::Table { head: head.map(|id| words.say(id, &[])).to_vec(), rows: rows.collect() }
 }
 
 fn count(group: &LivesOf, words: &Words) -> String {
