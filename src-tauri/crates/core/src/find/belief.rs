@@ -68,12 +68,11 @@ pub(super) fn classes<K: Ord + Copy>(
     order.sort_unstable();
     let mut classes: Vec<Class> = order
         .chunk_by(|a, b| a.0 == b.0)
-        .map(|chunk| {
-            let members: Vec<usize> = chunk.iter().map(|(_, i)| *i).collect();
-            let probability = members.iter().map(|&i| probabilities[i]).sum();
-            Class { members, probability }
+        .filter_map(|chunk| {
+            let probability = chunk.iter().map(|(_, i)| probabilities[*i]).sum();
+            let members = || chunk.iter().map(|(_, i)| *i).collect();
+            (probability >= SHOWN).then(|| Class { members: members(), probability })
         })
-        .filter(|class| class.probability >= SHOWN)
         .collect();
     classes.sort_by(|a, b| b.probability.total_cmp(&a.probability).then(a.members.cmp(&b.members)));
     let all = unknown + classes.iter().map(|class| class.probability).sum::<f64>();

@@ -101,8 +101,10 @@ fn pair(classes: &[Class], unknown: f64, why: &Why) -> Option<Pair> {
 fn said(pair: &Pair, model: &Model, seen: &[(usize, Seen)]) -> Vec<Said> {
     let each = seen.iter().map(|&(at, seen)| {
         let column = &model.columns[at];
-        let rival =
-            pair.of_rival.map_or_else(|| model.ln_of_unknown(at, seen), |rival| column.ln_of(seen, rival));
+        let rival = match pair.of_rival {
+            Some(rival) => column.ln_of(seen, rival),
+            None => model.work_out(&[(at, seen)]).ln_of_unknown_apart(),
+        };
         Said { reading: column.key.to_owned(), bits: (column.ln_of(seen, pair.of_candidate) - rival) / LN_2 }
     });
     each.collect()

@@ -33,9 +33,9 @@ const COVER_BEYOND_BORE_MM: (f64, f64) = (2.5, 35.0);
 /// and a half of their largest, reinforcements within one.
 const ONE_LIMIT_SCALE_MM: f64 = 0.8;
 
-/// Logarithm of the likelihood of the readings where the hose is in no table. Its bore may be that of
-/// some row, and what lies round a bore lies as near it as that of any hose.
-pub(super) fn ln_likelihood_of_unknown(model: &Model, seen: &[(usize, Seen)]) -> f64 {
+/// What a hose in no table adds to the logarithm of the likelihood of its readings: what lies round a bore lies as
+/// near it as that of any hose.
+pub(super) fn ln_round_a_bore(model: &Model, seen: &[(usize, Seen)]) -> f64 {
     let value = |column: usize| {
         seen.iter().find_map(|&(of, seen)| match seen {
             Seen::Value { value, .. } if of == column => Some(value),
@@ -47,9 +47,7 @@ pub(super) fn ln_likelihood_of_unknown(model: &Model, seen: &[(usize, Seen)]) ->
         let is_near = beyond.is_some_and(|beyond| (least..=most).contains(&beyond));
         if is_near { -((most - least) * model.columns[column].scale.flat()).ln() } else { 0.0 }
     };
-    model.ln_likelihood_of_unknown(seen)
-        + round(REINFORCEMENT_OD, REINFORCEMENT_BEYOND_BORE_MM)
-        + round(COVER_OD, COVER_BEYOND_BORE_MM)
+    round(REINFORCEMENT_OD, REINFORCEMENT_BEYOND_BORE_MM) + round(COVER_OD, COVER_BEYOND_BORE_MM)
 }
 
 /// Every hypothesis about the hose, and what each says of every reading.

@@ -85,16 +85,17 @@ impl<'m> Possible<'m> {
         taken: &'m [(usize, Seen)],
     ) -> Self {
         let best = ln_likelihood.iter().copied().fold(f64::NEG_INFINITY, f64::max);
-        let mut classes: HashMap<u32, f64> = HashMap::new();
+        let least = best + POSSIBLE.ln();
+        let mut classes = vec![0.0; ends.model.class.len()];
         for (&class, probability) in ends.model.class.iter().zip(probabilities) {
-            *classes.entry(class).or_default() += probability;
+            classes[class as usize] += probability;
         }
         let mut rows = vec![Left::default(); ends.partners.of_row.len()];
         for (i, hypothesis) in ends.hypotheses.iter().enumerate() {
             let left = &mut rows[hypothesis.at(ends)];
             left.probability += probabilities[i];
-            left.held += classes[&ends.model.class[i]];
-            left.is_possible |= ln_likelihood[i] - best >= POSSIBLE.ln();
+            left.held += classes[ends.model.class[i] as usize];
+            left.is_possible |= ln_likelihood[i] >= least;
             let half = usize::from(left.halves[0].is_some());
             left.halves[half] = Some(i);
         }

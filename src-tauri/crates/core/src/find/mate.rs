@@ -36,8 +36,8 @@ impl Mate {
             return None;
         }
         let ln_prior = ends.model.ln_prior();
-        let ln_own = ends.model.ln_likelihood(seen);
-        let ln_unknown = ends.model.ln_likelihood_of_unknown(seen);
+        let worked = ends.model.work_out(seen);
+        let (ln_own, ln_unknown) = (worked.ln_likelihood(), worked.ln_likelihood_of_unknown());
         let top = ln_own.iter().copied().fold(ln_unknown, f64::max);
         let scaled = |ln: f64| (ln - top).exp();
         let anything = ln_prior.iter().zip(&ln_own).map(|(prior, ln)| prior.exp() * scaled(*ln)).sum();

@@ -27,6 +27,7 @@ mod sizes;
 mod stray;
 mod terms;
 mod truth;
+mod worked;
 
 pub use contradiction::{Contradicted, Contradiction, Stated};
 pub use error::FindError;
@@ -147,9 +148,11 @@ impl Job {
             None => (Vec::new(), ""),
         };
         let print = print::evidence(catalogue, text, &hose::rows(catalogue))?;
-        let mut likelihood = model.ln_likelihood(&hose_seen);
+        let worked = model.work_out(&hose_seen);
+        let mut likelihood = worked.ln_likelihood();
         likelihood.iter_mut().zip(&print.rows).for_each(|(ln, print)| *ln += print);
-        let unknown = hose::ln_likelihood_of_unknown(model, &hose_seen) + print.unknown;
+        let unknown =
+            worked.ln_likelihood_of_unknown() + hose::ln_round_a_bore(model, &hose_seen) + print.unknown;
         let hose = Evidence::new(model.ln_prior(), likelihood, unknown);
         let read = [Role::A, Role::B].map(|role| EndRead::of(&models.ends, readings, role, caliper));
         let named = origins::named(readings.origin);
@@ -287,8 +290,8 @@ impl EndRead {
         };
         let seen = of(&readings.ends);
         let mate = Mate::read(ends, &of(&readings.mates));
-        let mut likelihood = ends.model.ln_likelihood(&seen);
-        let mut unknown = ends.model.ln_likelihood_of_unknown(&seen);
+        let worked = ends.model.work_out(&seen);
+        let (mut likelihood, mut unknown) = (worked.ln_likelihood(), worked.ln_likelihood_of_unknown());
         if let Some(mate) = &mate {
             likelihood.iter_mut().enumerate().for_each(|(i, ln)| *ln += mate.ln_likelihood(i));
             unknown += mate.ln_likelihood_of_unknown();

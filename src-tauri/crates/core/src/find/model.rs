@@ -2,9 +2,9 @@
 //! hypothesis which of them it holds. A reading is worked out once for each distinct truth.
 
 use super::information::Outlook;
-use super::likelihood::ln_sum;
 use super::sizes;
 use super::truth::{Scale, Seen, Terms, Truth};
+use super::worked::Worked;
 use crate::catalogue::{Catalogue, PartKind, Reach};
 use crate::quantity::Dn;
 use std::collections::HashMap;
@@ -13,15 +13,6 @@ use std::sync::{Arc, Mutex, OnceLock, PoisonError};
 /// Probability, before any reading, that a part is none of the catalogue's. Common practice: rare
 /// in the trade, and never excluded.
 pub(super) const UNKNOWN_PRIOR: f64 = 0.04;
-
-/// Share of parts in no table that have a trait (its thread, its way of sealing) of some row all the same, and
-/// of those that do not the share of readings that are like some row's: makers put their own seats on common
-/// threads, and known seats on threads of their own. Common practice, no source.
-const COMMON_SHARE: f64 = 0.7;
-
-/// Share of parts in no table that are some row's in all but their sizes: a size of its family that the tables
-/// have not. Common practice, no source.
-const ODD_SIZE_SHARE: f64 = 0.3;
 
 /// One reading and what each hypothesis says of it.
 #[derive(Debug)]
@@ -35,17 +26,19 @@ pub(super) struct Column {
     /// How far the hose must be apart for it.
     pub(super) reach: Reach,
     /// The trait it is read of, which a part in no table may share with those that are.
-    of_trait: Option<usize>,
+    pub(super) of_trait: Option<usize>,
     /// Each truth once; the first is the one of a part of which nothing is known.
     truths: Vec<Truth>,
     of: Vec<u16>,
     ids: HashMap<[u64; 3], u16>,
     /// What a reading shows, with the error it was last asked for: a technician has one caliper.
     outlook: Mutex<Option<Arc<Outlook>>>,
+    /// Logarithm of the prior of each truth. Worked out when it is first asked for.
+    ln_prior: OnceLock<Vec<f64>>,
 }
 
 /// Place of [`Truth::Unstated`] among the truths of a column.
-const UNSTATED: usize = 0;
+pub(super) const UNSTATED: usize = 0;
 
 impl Column {
     fn new(
@@ -58,7 +51,18 @@ impl Column {
         let cost = catalogue.efforts.iter().find(|row| row.part == part && row.reading == key);
         // A test over the tables holds that every reading has its effort.
         let (effort, reach) = cost.map_or((1.0, Reach::Off), |row| (row.effort, row.reach));
-        Self { key, scale, effort, reach, of_trait, truths, of: Vec::new(), ids, outlook: Mutex::new(None) }
+        Self {
+            key,
+            scale,
+            effort,
+            reach,
+            of_trait,
+            truths,
+            of: Vec::new(),
+            ids,
+            outlook: Mutex::new(None),
+            ln_prior: OnceLock::new(),
+        }
     }
 
     fn push(&mut self, truth: Truth) {
@@ -70,11 +74,15 @@ impl Column {
         self.of.push(id);
     }
 
-    /// Logarithm of the likelihood of a reading under each hypothesis, added to `ln_weights`.
-    pub(super) fn add(&self, seen: Seen, ln_weights: &mut [f64]) {
-        let each: Vec<f64> = self.truths.iter().map(|&truth| self.scale.ln_likelihood(truth, seen)).collect();
-        for (weight, &id) in ln_weights.iter_mut().zip(&self.of) {
-            *weight += each[usize::from(id)];
+    /// Logarithm of the likelihood of a reading under each truth.
+    pub(super) fn ln_of_each(&self, seen: Seen) -> Vec<f64> {
+        self.truths.iter().map(|&truth| self.scale.ln_likelihood(truth, seen)).collect()
+    }
+
+    /// Adds to each hypothesis what its truth has.
+    pub(super) fn add(&self, of_each: &[f64], to: &mut [f64]) {
+        for (sum, &id) in to.iter_mut().zip(&self.of) {
+            *sum += of_each[usize::from(id)];
         }
     }
 
@@ -101,9 +109,12 @@ impl Column {
         self.scale.apart(truth(one), truth(other), seen)
     }
 
-    /// The same where nothing is known of the part.
-    fn ln_of_anything(&self, seen: Seen) -> f64 {
-        self.scale.ln_likelihood(Truth::Unstated, seen)
+    /// Logarithm of the prior of each truth, by those of the hypotheses.
+    pub(super) fn ln_prior(&self, of_hypotheses: &[f64]) -> &[f64] {
+        self.ln_prior.get_or_init(|| {
+            let priors: Vec<f64> = of_hypotheses.iter().map(|ln| ln.exp()).collect();
+            self.weights(&priors, 0.0).into_iter().map(f64::ln).collect()
+        })
     }
 
     /// What a reading with that standard error is expected to tell, in bits.
@@ -208,66 +219,10 @@ impl Model {
         })
     }
 
-    /// Logarithm of the likelihood of the readings under each hypothesis.
-    pub(super) fn ln_likelihood(&self, seen: &[(usize, Seen)]) -> Vec<f64> {
-        let mut ln = vec![0.0; self.class.len()];
-        for &(column, seen) in seen {
-            self.columns[column].add(seen, &mut ln);
-        }
-        ln
+    /// The readings, each worked out once for each truth of its column.
+    pub(super) fn work_out(&self, seen: &[(usize, Seen)]) -> Worked<'_> {
+        Worked::new(self, seen)
     }
-
-    /// The same for a part that is in no table: a row of another size, or a part put together anew.
-    pub(super) fn ln_likelihood_of_unknown(&self, seen: &[(usize, Seen)]) -> f64 {
-        let ways = [
-            ODD_SIZE_SHARE.ln() + self.ln_of_another_size(seen),
-            (1.0 - ODD_SIZE_SHARE).ln() + self.ln_of_a_new_whole(seen),
-        ];
-        ln_sum(ways.into_iter())
-    }
-
-    /// All but the sizes are some row's; each size is one for itself.
-    fn ln_of_another_size(&self, seen: &[(usize, Seen)]) -> f64 {
-        let is_size = |column: usize| matches!(self.columns[column].scale, Scale::Length { .. });
-        let (sizes, rest): (Vec<_>, Vec<_>) = seen.iter().partition(|(column, _)| is_size(*column));
-        let each = sizes.into_iter().map(|(column, seen)| self.ln_of_unknown(column, seen));
-        self.ln_of_some_row(&rest) + each.sum::<f64>()
-    }
-
-    /// Each trait is that of some row, or each reading of it is like some row's for itself, or all of it is of
-    /// a standard that the tables have not: a strange thread is strange in diameter and pitch alike.
-    fn ln_of_a_new_whole(&self, seen: &[(usize, Seen)]) -> f64 {
-        let mut ordered = seen.to_vec();
-        ordered.sort_by_key(|(column, _)| self.columns[*column].of_trait);
-        let traits =
-            ordered.chunk_by(|(a, _), (b, _)| self.columns[*a].of_trait == self.columns[*b].of_trait);
-        let of_trait = |seen: &[(usize, Seen)]| {
-            let alone = seen.iter().map(|&(column, seen)| self.ln_of_unknown(column, seen)).sum();
-            let is_one = seen.len() == 1 || self.columns[seen[0].0].of_trait.is_none();
-            let anything = seen.iter().map(|&(column, seen)| self.columns[column].ln_of_anything(seen)).sum();
-            if is_one { alone } else { either(self.ln_of_some_row(seen), either(alone, anything)) }
-        };
-        traits.map(of_trait).sum()
-    }
-
-    /// Logarithm of the likelihood of one reading for itself where the part is in no table.
-    pub(super) fn ln_of_unknown(&self, column: usize, seen: Seen) -> f64 {
-        let anything = self.columns[column].ln_of_anything(seen);
-        match self.columns[column].of_trait {
-            Some(_) => either(self.ln_of_some_row(&[(column, seen)]), anything),
-            None => anything,
-        }
-    }
-
-    fn ln_of_some_row(&self, seen: &[(usize, Seen)]) -> f64 {
-        let rows = self.ln_prior().iter().zip(self.ln_likelihood(seen));
-        ln_sum(rows.map(|(prior, likelihood)| prior + likelihood)) - (1.0 - UNKNOWN_PRIOR).ln()
-    }
-}
-
-/// What a part in no table has of some row, or has not.
-fn either(of_some_row: f64, otherwise: f64) -> f64 {
-    ln_sum([COMMON_SHARE.ln() + of_some_row, (1.0 - COMMON_SHARE).ln() + otherwise].into_iter())
 }
 
 #[cfg(test)]
@@ -324,7 +279,7 @@ mod tests {
         let model = &models.ends.model;
         let mut beliefs = vec![(
             "nothing".to_owned(),
-            Evidence::new(model.ln_prior(), model.ln_likelihood(&[]), 0.0).alone(),
+            Evidence::new(model.ln_prior(), model.work_out(&[]).ln_likelihood(), 0.0).alone(),
         )];
         let text = include_str!("../../../../../tests/vectors/connection_cases.csv");
         let mut reader = csv::Reader::from_reader(text.as_bytes());
@@ -348,10 +303,10 @@ mod tests {
                 ..serde_json::from_value(serde_json::json!({"role": Role::A})).expect("an end")
             };
             let seen = end::seen(&readings, CALIPER_ERROR.get());
-            let unknown = model.ln_likelihood_of_unknown(&seen);
+            let unknown = model.work_out(&seen).ln_likelihood_of_unknown();
             beliefs.push((
                 format!("{row:?}"),
-                Evidence::new(model.ln_prior(), model.ln_likelihood(&seen), unknown).alone(),
+                Evidence::new(model.ln_prior(), model.work_out(&seen).ln_likelihood(), unknown).alone(),
             ));
         }
         beliefs

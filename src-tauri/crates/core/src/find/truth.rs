@@ -1,7 +1,7 @@
 //! What a hypothesis says a reading should be, on what scale it is read, and how likely a reading
 //! is then.
 
-use super::likelihood::{ln_at_least, ln_at_most, ln_band, ln_worn};
+use super::likelihood::{self, ln_at_least, ln_at_most, ln_band};
 use crate::catalogue::Direction;
 
 /// Share of readings that are given although the part has no such feature: a reading taken of
@@ -16,6 +16,11 @@ const SWAPPED_SHARE: f64 = 0.1;
 
 /// Counts of threads that are tried where two diameters came without one.
 const THREADS_APART: [f64; 3] = [3.0, 5.0, 8.0];
+
+/// A Gaussian this many standard errors out, and an exponential this many means out, are below 1e-20 of their middle:
+/// less than the last bit of what strays there.
+const FAR: f64 = 11.0;
+const FAR_WORN: f64 = 50.0;
 
 /// What a hypothesis says about one reading.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -194,7 +199,22 @@ impl Scale {
 
     fn length(&self, truth: Truth, value: f64, error: f64) -> f64 {
         let stray = self.stray(truth);
-        stray * self.flat() + (1.0 - stray) * self.core_density(truth, value, error)
+        let strays = stray * self.flat();
+        if strays > 0.0 && self.is_far(truth, value, error) {
+            return strays;
+        }
+        strays + (1.0 - stray) * self.core_density(truth, value, error)
+    }
+
+    /// Whether a reading lies so far from a band that nothing but strays counts there, to the last bit.
+    fn is_far(&self, truth: Truth, value: f64, error: f64) -> bool {
+        let Truth::Band { min, max, terms } = truth else { return false };
+        let worn = |direction| {
+            let of = self.terms(terms).iter().filter(|term| term.direction == direction);
+            of.map(|term| term.mean).fold(0.0, f64::max)
+        };
+        let beyond = |over: f64, direction| over > FAR * error + FAR_WORN * worn(direction);
+        beyond(min - value, Direction::Smaller) || beyond(value - max, Direction::Larger)
     }
 
     fn slope(&self, expected: f64, value: f64, error: f64) -> f64 {
@@ -246,13 +266,13 @@ impl Scale {
     fn band(&self, min: f64, max: f64, terms: &[Term], value: f64, error: f64) -> f64 {
         let as_new = 1.0 - terms.iter().map(|term| term.share).sum::<f64>();
         let off = terms.iter().map(|term| {
-            let ln = match term.direction {
-                Direction::Smaller => ln_worn(value, min, max, error, term.mean),
-                Direction::Larger => ln_worn(-value, -max, -min, error, term.mean),
+            let density = match term.direction {
+                Direction::Smaller => likelihood::worn(value, min, max, error, term.mean),
+                Direction::Larger => likelihood::worn(-value, -max, -min, error, term.mean),
             };
-            term.share * ln.exp()
+            term.share * density
         });
-        as_new * ln_band(value, min, max, error).exp() + off.sum::<f64>()
+        as_new * likelihood::band(value, min, max, error) + off.sum::<f64>()
     }
 
     /// How many standard errors of a reading like this two truths lie apart; nothing where the tables do

@@ -161,6 +161,9 @@ pub(crate) fn evidence(
     text: &str,
     rows: &[&HoseRow],
 ) -> Result<PrintEvidence, PrintError> {
+    if text.trim().is_empty() {
+        return Ok(PrintEvidence { rows: vec![0.0; rows.len()], unknown: 0.0, said: Said::default() });
+    }
     let names = Names::of(catalogue);
     let clues = clues_of(&names, text)?;
     let against = |fits: Option<bool>, ln: f64| if fits == Some(false) { ln } else { 0.0 };
