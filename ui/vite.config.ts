@@ -75,5 +75,7 @@ export default defineConfig({
     environment: 'happy-dom',
     include: ['src/**/*.test.ts'],
     setupFiles: ['src/words/spoken-in-tests.ts'],
+    // A machine that does other things is slower than the default allows for.
+    testTimeout: 30_000,
   },
 });

@@ -194,6 +194,18 @@ fn lives_are_left_as_a_sheet_with_their_curves() {
     let svg = String::from_utf8(file.bytes).expect("text");
     assert!(svg.contains("EN 853 2SN"), "the group is named");
     assert!(svg.matches("<path").count() + svg.matches("<polyline").count() > 5, "the curves are drawn");
+
+    let mut settings = answer(&mut api, "settings.read", json!({})).expect("settings");
+    let fields = settings.as_object_mut().expect("settings");
+    ["catalogue", "program", "unreadable"].map(|answered| fields.remove(answered));
+    fields.insert("language".to_owned(), json!("de"));
+    answer(&mut api, "settings.write", settings).expect("written");
+    api.speak_as_set();
+    let asked = json!({"lives": {"on": "2026-01-01"}, "paper": "a4", "kind": "text"});
+    let Ok(Reply::File(file)) = api.call("register.life.paper", asked, &[]) else { panic!("no file came") };
+    let text = String::from_utf8(file.bytes).expect("text");
+    let shape = text.lines().find(|line| line.contains("Formparameter")).expect("a shape");
+    assert!(shape.contains(',') && !shape.contains('.'), "{shape}");
 }
 
 #[test]

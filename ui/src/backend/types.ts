@@ -1367,10 +1367,9 @@ tolerance_mm?: Millimetres | null,
  */
 readings_mm: Array<Millimetres | null>, 
 /**
- * Readings that another took the place of, in the order they were given up: what was pressed again, read again or
- * struck.
+ * Readings that were given up before these, in that order.
  */
-retaken_mm?: Array<Millimetres>, 
+given_up?: Array<GivenUp>, 
 /**
  * What they were read with.
  */
@@ -1490,10 +1489,9 @@ role: Role,
  */
 readings_mm: Array<Millimetres | null>, 
 /**
- * Readings that another took the place of, in the order they were given up: what was pressed again, read again or
- * struck.
+ * Readings that were given up before these, in that order.
  */
-retaken_mm?: Array<Millimetres>, 
+given_up?: Array<GivenUp>, 
 /**
  * What they were read with.
  */
@@ -3998,6 +3996,23 @@ height: number, };
  * Which half of a connection a part is, by its thread.
  */
 export type Gender = "male" | "female";
+
+/**
+ * A reading of a crimp that was given up. A crimp that was read until it pleased looks like any other else.
+ */
+export type GivenUp = { 
+/**
+ * What was read, whether it can be or is a slip of the finger.
+ */
+mm: Millimetres, 
+/**
+ * What it was read with.
+ */
+instrument: Instrument, 
+/**
+ * Why it counts no more.
+ */
+why: WhyGivenUp, };
 
 /**
  * Hoses at a glance.
@@ -11446,6 +11461,11 @@ candidate: number,
  * "none of these".
  */
 rival?: number | null, };
+
+/**
+ * Why a reading of a crimp counts no more.
+ */
+export type WhyGivenUp = "read-again" | "struck" | "pressed-again";
 
 /**
  * How far the work is.

@@ -14,6 +14,7 @@ import type {
   Spec,
   TagCode,
   TagProof,
+  WhyGivenUp,
 } from '../backend/types';
 import type { Draft as Typing } from '../components/keypad.svelte';
 import type { Stroke } from '../components/SignaturePad.svelte';
@@ -80,8 +81,8 @@ export interface JobDoc {
   ticks: Record<string, Tick>;
   /** Crimped diameters over the flats in mm, as they were read; see `CRIMP_DIRECTIONS`. Null was struck. */
   crimps: Record<Role, (number | null)[]>;
-  /** Readings in mm that others took the place of, in the order they were given up: they stay on record. */
-  retaken: Record<Role, number[]>;
+  /** Readings that were given up, in that order: they stay on record. */
+  givenUp: Record<Role, GivenUp[]>;
   /** What the crimp of each end is read with. */
   crimpedBy: Record<Role, Instrument>;
   /** What was measured of a new end in mm, from its sealing point to its hose stop, again and again. */
@@ -173,6 +174,13 @@ export interface Finished {
   cut_mm: number | null;
   length_mm: number | null;
   turn_deg: number | null;
+}
+
+/** A reading of a crimp in mm that counts no more, what it was read with, and why. */
+export interface GivenUp {
+  mm: number;
+  by: Instrument;
+  why: WhyGivenUp;
 }
 
 /** What a crimp can be read with; its error stands among the settings. */
@@ -288,7 +296,7 @@ export function emptyJob(): JobDoc {
     settings: [],
     ticks: {},
     crimps: { A: [], B: [] },
-    retaken: { A: [], B: [] },
+    givenUp: { A: [], B: [] },
     crimpedBy: { A: 'caliper', B: 'caliper' },
     cutoffs: { A: [], B: [] },
     finished: noFinish(),

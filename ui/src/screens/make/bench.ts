@@ -12,14 +12,16 @@ const ROLES: readonly Role[] = ['A', 'B'];
 /** What of a job the bench is judged by. */
 export type Benched = Pick<
   JobDoc,
-  'settings' | 'ticks' | 'crimps' | 'retaken' | 'crimpedBy' | 'finished' | 'proving' | 'scrap'
+  'settings' | 'ticks' | 'crimps' | 'givenUp' | 'crimpedBy' | 'finished' | 'proving' | 'scrap'
 >;
 
 /** The instrument a crimp is read with, and how far off it may read. */
 export function instrumentOf(by: JobDoc['crimpedBy'][Role], settings: Settings) {
-  return by === 'micrometer'
-    ? { name: settings.instruments.micrometer, error_mm: settings.micrometer_error_mm }
-    : { name: settings.instruments.caliper, error_mm: settings.caliper_error_mm };
+  const read =
+    by === 'micrometer'
+      ? { name: settings.instruments.micrometer, error_mm: settings.micrometer_error_mm }
+      : { name: settings.instruments.caliper, error_mm: settings.caliper_error_mm };
+  return { ...read, error_is: 'standard' as const };
 }
 
 /** The question to `bench.judge` and `bench.record`. */
@@ -32,8 +34,8 @@ export function benchOf(doc: Benched, question: Question<'check'>, settings: Set
       crimps: ROLES.map((role) => ({
         role,
         readings_mm: doc.crimps[role],
-        retaken_mm: doc.retaken[role],
-        instrument: { ...instrumentOf(doc.crimpedBy[role], settings), error_is: 'standard' as const },
+        given_up: doc.givenUp[role].map(({ mm, by, why }) => ({ mm, why, instrument: instrumentOf(by, settings) })),
+        instrument: instrumentOf(doc.crimpedBy[role], settings),
       })),
       cut_length_mm: cut_mm,
       finished: {

@@ -86,8 +86,8 @@ export function useBuild(app: App, job: () => JobDoc | null): Build {
   const benched = $derived.by(() => {
     const doc = job();
     if (!doc) return null;
-    const { settings, ticks, crimps, retaken, crimpedBy, finished, proving, scrap } = doc;
-    return JSON.stringify({ settings, ticks, crimps, retaken, crimpedBy, finished, proving, scrap });
+    const { settings, ticks, crimps, givenUp, crimpedBy, finished, proving, scrap } = doc;
+    return JSON.stringify({ settings, ticks, crimps, givenUp, crimpedBy, finished, proving, scrap });
   });
   $effect(() => {
     // Of what may not be made nothing is judged.

@@ -1,6 +1,6 @@
 // What is typed on the bench: which field, how it is typed, and where in the job it is kept.
 import type { Given } from '../../backend';
-import type { BuildSheet, EndSettings, Missing, Role, Skive } from '../../backend/types';
+import type { BuildSheet, EndSettings, Missing, Role, Skive, WhyGivenUp } from '../../backend/types';
 import type { Quantity } from '../../components/keypad.svelte';
 import type { WordId } from '../../words/ids';
 import type { JobDoc } from '../../state/job-doc';
@@ -173,15 +173,19 @@ export const FINISHED_STEPS: Record<FinishedKey, string> = { length_mm: 'measure
 export function putReading(doc: JobDoc, role: Role, index: number, mm: number | null): void {
   const readings = doc.crimps[role];
   const before = readings[index] ?? null;
-  if (before !== null && before !== mm) doc.retaken[role].push(before);
+  if (before !== null && before !== mm) giveUp(doc, role, before, mm === null ? 'struck' : 'read-again');
   readings[index] = mm;
   while (readings.at(-1) === null) readings.pop();
   delete doc.ticks[`measure-crimp.${role}`];
 }
 
-/** Gives the readings of a crimp up: it is pressed once more, or read with something else. */
-export function readAnew(doc: JobDoc, role: Role): void {
-  doc.retaken[role].push(...doc.crimps[role].filter((mm) => mm !== null));
+function giveUp(doc: JobDoc, role: Role, mm: number, why: WhyGivenUp): void {
+  doc.givenUp[role].push({ mm, by: doc.crimpedBy[role], why });
+}
+
+/** Gives all readings of a crimp up: it is pressed once more, or read again with something else. */
+export function readAnew(doc: JobDoc, role: Role, why: WhyGivenUp): void {
+  for (const mm of doc.crimps[role]) if (mm !== null) giveUp(doc, role, mm, why);
   doc.crimps[role] = [];
   delete doc.ticks[`measure-crimp.${role}`];
 }

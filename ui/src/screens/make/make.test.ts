@@ -79,13 +79,18 @@ describe('crimp readings', () => {
     const doc = job({ crimps: { A: [28.72], B: [] } });
     putReading(doc, 'A', 0, 28.72);
     putReading(doc, 'A', 1, 28.5);
-    expect(doc.retaken).toEqual({ A: [], B: [] });
+    expect(doc.givenUp).toEqual({ A: [], B: [] });
     putReading(doc, 'A', 0, 28.6);
     putReading(doc, 'A', 1, null);
-    readAnew(doc, 'A');
-    expect(doc).toMatchObject({ crimps: { A: [] }, retaken: { A: [28.72, 28.5, 28.6], B: [] } });
+    readAnew(doc, 'A', 'pressed-again');
+    expect(doc.crimps.A).toEqual([]);
+    expect(doc.givenUp.A).toEqual([
+      { mm: 28.72, by: 'caliper', why: 'read-again' },
+      { mm: 28.5, by: 'caliper', why: 'struck' },
+      { mm: 28.6, by: 'caliper', why: 'pressed-again' },
+    ]);
     makeAgain(doc);
-    expect(doc.retaken.A).toEqual([]);
+    expect(doc.givenUp.A).toEqual([]);
   });
 
   it('go on to the next direction until the place is full', () => {
@@ -196,7 +201,7 @@ describe('the screen', () => {
     await fireEvent.click(screen.getByRole('button', { name: /Read on at A: place 1 of 3/ }));
     await fireEvent.click(screen.getByRole('button', { name: 'Rub out' }));
     expect(left.typing?.of).toBe('make.crimp.A.0');
-    expect(left.retaken.A).toEqual([28.65, 28.62]);
+    expect(left.givenUp.A).toMatchObject([{ mm: 28.65 }, { mm: 28.62, why: 'struck' }]);
   });
 
   it('a caliper that is too coarse leads to the micrometer, and the crimp stays pressed', async () => {
@@ -214,7 +219,7 @@ describe('the screen', () => {
     expect(left.crimpedBy.A).toBe('micrometer');
     expect(left.ticks).toHaveProperty('crimp.A');
     expect(left.crimps.A).toEqual([]);
-    expect(left.retaken.A).toEqual(TWELVE);
+    expect(left.givenUp.A).toEqual(TWELVE.map((mm) => ({ mm, by: 'caliper', why: 'read-again' })));
   });
 
   it('takes all settings of A for B with one tap that says them, once A lacks none', async () => {

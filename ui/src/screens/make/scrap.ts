@@ -70,7 +70,7 @@ export function makeAgain(doc: JobDoc): void {
   doc.stock = null;
   doc.ticks = {};
   doc.crimps = { A: [], B: [] };
-  doc.retaken = { A: [], B: [] };
+  doc.givenUp = { A: [], B: [] };
   doc.finished = noFinish();
   doc.proving = noProof();
   doc.assembled = null;

@@ -3,8 +3,9 @@
 use super::{Certificate, Section};
 use crate::sheet::key;
 use hosewright_core::crimp::{Crimped, DIRECTIONS};
+use hosewright_core::measure::Instrument;
 use hosewright_core::quantity::Millimetres;
-use hosewright_core::record::CrimpDone;
+use hosewright_core::record::{CrimpDone, GivenUp};
 use hosewright_papers::sheet::Body;
 use hosewright_words::Words;
 
@@ -15,11 +16,14 @@ pub(super) fn crimps(of: &Certificate, words: &Words) -> Vec<Section> {
         .filter_map(|done| Some((done, done.judged().ok()?)))
         .flat_map(|(done, judged)| {
             let heading = words.say("certificate-crimp", &[("end", &format!("{:?}", done.role))]);
-            let said = std::iter::once(limits(done, &judged, words)).chain(retaken(done, words));
-            [
-                Section { heading, body: table(&judged, words) },
-                Section { heading: String::new(), body: Body::Text(said.collect()) },
-            ]
+            let body = if judged.places.is_empty() {
+                Body::Text(vec![words.say("certificate-no-crimp", &[])])
+            } else {
+                table(&judged, words)
+            };
+            let limits = (!judged.places.is_empty()).then(|| limits(done, &judged, words));
+            let said = limits.into_iter().chain(given_up(done, words)).collect();
+            [Section { heading, body }, Section { heading: String::new(), body: Body::Text(said) }]
         })
         .collect();
     if sections.is_empty() {
@@ -51,21 +55,29 @@ fn table(judged: &Crimped, words: &Words) -> Body {
     Body::Table { head: head.collect(), rows: rows.collect() }
 }
 
-/// What was read before these readings: a crimp that was read until it pleased looks like any other else.
-fn retaken(done: &CrimpDone, words: &Words) -> Option<String> {
-    let read = done.retaken_mm.iter().map(|mm| words.fixed(mm.get(), 3));
-    let read = read.collect::<Vec<_>>().join("; ");
-    (!read.is_empty()).then(|| words.say("certificate-retaken", &[("readings", &read)]))
+/// What was read before the readings that count.
+fn given_up(done: &CrimpDone, words: &Words) -> Option<String> {
+    let one = |one: &GivenUp| {
+        words.say(
+            &format!("certificate-given-up-{}", key(&one.why)),
+            &[("reading", &words.length(one.mm.get(), 3)), ("instrument", &named(&one.instrument, words))],
+        )
+    };
+    let all = done.given_up.iter().map(one).collect::<Vec<_>>().join("; ");
+    (!all.is_empty()).then(|| words.say("certificate-given-up", &[("readings", &all)]))
+}
+
+fn named(instrument: &Instrument, words: &Words) -> String {
+    match instrument.name.trim() {
+        "" => words.say("certificate-instrument", &[]),
+        name => name.to_owned(),
+    }
 }
 
 fn limits(done: &CrimpDone, judged: &Crimped, words: &Words) -> String {
     let mm =
         |value: Option<Millimetres>| value.map_or_else(|| "?".to_owned(), |mm| words.length(mm.get(), 3));
     let limits = judged.limits;
-    let instrument = match done.instrument.name.trim() {
-        "" => words.say("certificate-instrument", &[]),
-        name => name.to_owned(),
-    };
     words.say(
         "certificate-crimp-limits",
         &[
@@ -73,7 +85,7 @@ fn limits(done: &CrimpDone, judged: &Crimped, words: &Words) -> String {
             ("high", &mm(limits.map(|limits| limits.high_mm))),
             ("accept-low", &mm(limits.and_then(|limits| limits.accept_low_mm))),
             ("accept-high", &mm(limits.and_then(|limits| limits.accept_high_mm))),
-            ("instrument", &instrument),
+            ("instrument", &named(&done.instrument, words)),
             ("expanded", &mm(Some(Millimetres(done.instrument.expanded_mm())))),
             ("source", &judged.source),
             ("count", &judged.count),

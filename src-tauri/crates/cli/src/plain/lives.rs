@@ -5,7 +5,7 @@ use super::place::place;
 use super::text::{columns, set_in, wrapped};
 use hosewright_api::commands::register::{Lives, LivesOf, PlaceLives};
 use hosewright_core::life::{Expected, LeastCost};
-use hosewright_words::{Words, number};
+use hosewright_words::Words;
 use std::fmt::Write;
 
 impl Plain for Lives {
@@ -57,7 +57,7 @@ fn to_tell(of: &LivesOf, words: &Words) -> String {
         words.say("lives-to-tell", &[("more", &of.life.to_tell.more), ("all", &of.life.to_tell.failures)]);
     match of.years_to_tell {
         Some(years) => {
-            format!("{more} {}", words.say("lives-to-tell-years", &[("years", &number(years, 1))]))
+            format!("{more} {}", words.say("lives-to-tell-years", &[("years", &words.number(years, 1))]))
         }
         None => more,
     }
@@ -65,19 +65,20 @@ fn to_tell(of: &LivesOf, words: &Words) -> String {
 
 fn expected(id: &str, expected: &Expected, words: &Words) -> String {
     let [low, high] = expected.ci95;
-    words.say(id, &[("failures", &number(expected.failures, 1)), ("low", &low), ("high", &high)])
+    words.say(id, &[("failures", &words.number(expected.failures, 1)), ("low", &low), ("high", &high)])
 }
 
 fn least_cost(cost: &LeastCost, words: &Words) -> String {
-    let years = |age: Option<f64>| age.map_or_else(|| words.say("lives-waiting", &[]), |age| number(age, 1));
-    let ratio = number(cost.ratio, 1);
+    let years =
+        |age: Option<f64>| age.map_or_else(|| words.say("lives-waiting", &[]), |age| words.number(age, 1));
+    let ratio = words.number(cost.ratio, 1);
     let Some(age) = cost.age else { return words.say("lives-waiting-pays", &[("ratio", &ratio)]) };
     let [low, high] = cost.age_ci95;
-    let part = number(cost.cost * 100.0, 0);
+    let part = words.number(cost.cost * 100.0, 0);
     words.say(
         "lives-least-cost",
         &[
-            ("age", &number(age, 1)),
+            ("age", &words.number(age, 1)),
             ("low", &years(low)),
             ("high", &years(high)),
             ("ratio", &ratio),
@@ -93,17 +94,17 @@ fn places(told: &[PlaceLives], looked_at: usize, words: &Words) -> String {
     let mut out = format!("\n{}\n", wrapped(&words.say("lives-places", &[("count", &looked_at)]), 0));
     let rows = told.iter().map(|one| {
         let excess = &one.excess;
-        let [low, high] = excess.ratio_ci95.map(|bound| number(bound, 1));
+        let [low, high] = excess.ratio_ci95.map(|bound| words.number(bound, 1));
         let stands_out = if one.stands_out { "lives-place-stands-out" } else { "lives-place-chance" };
         vec![
             format!(
                 "  {}",
                 words.say(
                     "lives-place-seen",
-                    &[("seen", &excess.seen), ("expected", &number(excess.expected, 1))]
+                    &[("seen", &excess.seen), ("expected", &words.number(excess.expected, 1))]
                 )
             ),
-            format!("{} ({low} \u{2013} {high})", number(excess.ratio, 1)),
+            format!("{} ({low} \u{2013} {high})", words.number(excess.ratio, 1)),
             words.say(stands_out, &[]),
             place(&one.at),
         ]

@@ -92,7 +92,7 @@ impl BenchJudged {
                 target_mm: settings(read.role).and_then(|settings| settings.crimp_diameter_mm),
                 tolerance_mm: settings(read.role).and_then(|settings| settings.crimp_tolerance_mm),
                 readings_mm: read.readings_mm.clone(),
-                retaken_mm: read.retaken_mm.clone(),
+                given_up: read.given_up.clone(),
                 instrument: read.instrument.clone(),
                 verdict: judged.verdict,
             })

@@ -1,9 +1,9 @@
 //! What was read, measured and proved.
 
-use crate::crimp::{CrimpError, MOST_MM};
+use crate::crimp::CrimpError;
 use crate::measure::Instrument;
 use crate::quantity::{Bar, Millimetres};
-use crate::record::{Finished, ProofFailure, StepDone};
+use crate::record::{Finished, GivenUp, ProofFailure, StepDone};
 use crate::spec::Role;
 use chrono::NaiveDate;
 use schemars::JsonSchema;
@@ -36,10 +36,9 @@ pub struct CrimpRead {
     pub role: Role,
     /// Four directions at each of three places; none was not read.
     pub readings_mm: Vec<Option<Millimetres>>,
-    /// Readings that another took the place of, in the order they were given up: what was pressed again, read again or
-    /// struck.
+    /// Readings that were given up before these, in that order.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
-    pub retaken_mm: Vec<Millimetres>,
+    pub given_up: Vec<GivenUp>,
     /// What they were read with.
     pub instrument: Instrument,
 }
@@ -109,10 +108,6 @@ impl Bench {
             if self.crimps.iter().filter(|read| read.role == role).count() > 1 {
                 return Err(BenchError::CrimpTwice(role));
             }
-        }
-        for given_up in self.crimps.iter().flat_map(|read| &read.retaken_mm) {
-            let mm = Some(given_up.get());
-            number("crimps.retaken_mm", mm, |mm| (0.0..=MOST_MM).contains(&mm), "a diameter up to 500 mm")?;
         }
         let Finished { length_mm, length_error_mm, turn_deg, turn_error_deg } = self.finished;
         let mm = |given: Option<Millimetres>| given.map(|given| given.get());

@@ -7,6 +7,5 @@ mod wanted;
 
 pub use advice::CODES;
 pub use answer::{CrimpLimits, CrimpPlace, CrimpReading, Crimped, InstrumentFit, crimp};
-pub(crate) use question::MOST_MM;
 pub use question::{CrimpError, CrimpQuestion};
 pub use wanted::{DIRECTIONS, PLACES, WANTED};

@@ -62,7 +62,7 @@ pub enum CrimpError {
 }
 
 /// Largest diameter over a ferrule that is taken.
-pub(crate) const MOST_MM: f64 = 500.0;
+const MOST_MM: f64 = 500.0;
 
 impl CrimpError {
     /// The field that is wrong.

@@ -70,8 +70,8 @@ pub(super) fn classes<K: Ord + Copy>(
         .chunk_by(|a, b| a.0 == b.0)
         .filter_map(|chunk| {
             let probability = chunk.iter().map(|(_, i)| probabilities[*i]).sum();
-            let members = || chunk.iter().map(|(_, i)| *i).collect();
-            (probability >= SHOWN).then(|| Class { members: members(), probability })
+            let class = || Class { members: chunk.iter().map(|(_, i)| *i).collect(), probability };
+            (probability >= SHOWN).then(class)
         })
         .collect();
     classes.sort_by(|a, b| b.probability.total_cmp(&a.probability).then(a.members.cmp(&b.members)));

@@ -5,6 +5,7 @@ use super::belief::Class;
 use super::end::Ends;
 use super::model::Model;
 use super::truth::Seen;
+use super::worked::Worked;
 use super::{End, FindError, Job, Models, Part, Readings, hose};
 use crate::catalogue::{Catalogue, Provenance};
 use schemars::JsonSchema;
@@ -103,7 +104,7 @@ fn said(pair: &Pair, model: &Model, seen: &[(usize, Seen)]) -> Vec<Said> {
         let column = &model.columns[at];
         let rival = match pair.of_rival {
             Some(rival) => column.ln_of(seen, rival),
-            None => model.work_out(&[(at, seen)]).ln_of_unknown_apart(),
+            None => Worked::new(model, &[(at, seen)]).ln_of_unknown_each_alone(),
         };
         Said { reading: column.key.to_owned(), bits: (column.ln_of(seen, pair.of_candidate) - rival) / LN_2 }
     });

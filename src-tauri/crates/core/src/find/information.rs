@@ -162,10 +162,7 @@ fn reach(scale: &Scale, truth: Truth, error: f64) -> Option<(f64, f64)> {
     let far = REACH * error;
     match truth {
         Truth::Band { min, max, terms } => {
-            let furthest = |direction: Direction| {
-                let of = scale.terms(terms).iter().filter(|term| term.direction == direction);
-                of.map(|term| term.mean).fold(0.0, f64::max)
-            };
+            let furthest = |direction| scale.furthest(terms, direction);
             let (below, above) = (furthest(Direction::Smaller), furthest(Direction::Larger));
             Some((min - far - WEAR_REACH * below, max + far + WEAR_REACH * above))
         }

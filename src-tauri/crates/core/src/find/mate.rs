@@ -5,6 +5,7 @@ use super::belief::{Evidence, classes};
 use super::end::Ends;
 use super::found::MateFound;
 use super::truth::Seen;
+use super::worked::Worked;
 use crate::catalogue::Catalogue;
 
 /// Share of jobs where the machine's half is of another size or family than the hose's end: whoever
@@ -36,7 +37,7 @@ impl Mate {
             return None;
         }
         let ln_prior = ends.model.ln_prior();
-        let worked = ends.model.work_out(seen);
+        let worked = Worked::new(&ends.model, seen);
         let (ln_own, ln_unknown) = (worked.ln_likelihood(), worked.ln_likelihood_of_unknown());
         let top = ln_own.iter().copied().fold(ln_unknown, f64::max);
         let scaled = |ln: f64| (ln - top).exp();

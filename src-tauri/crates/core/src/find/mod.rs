@@ -52,6 +52,7 @@ use mate::Mate;
 use origins::Origins;
 use sizes::Sizes;
 use truth::Seen;
+use worked::Worked;
 
 /// Standard error of a caliper, operator and out-of-round included, unless it is given: common
 /// practice.
@@ -148,7 +149,7 @@ impl Job {
             None => (Vec::new(), ""),
         };
         let print = print::evidence(catalogue, text, &hose::rows(catalogue))?;
-        let worked = model.work_out(&hose_seen);
+        let worked = Worked::new(model, &hose_seen);
         let mut likelihood = worked.ln_likelihood();
         likelihood.iter_mut().zip(&print.rows).for_each(|(ln, print)| *ln += print);
         let unknown =
@@ -290,7 +291,7 @@ impl EndRead {
         };
         let seen = of(&readings.ends);
         let mate = Mate::read(ends, &of(&readings.mates));
-        let worked = ends.model.work_out(&seen);
+        let worked = Worked::new(&ends.model, &seen);
         let (mut likelihood, mut unknown) = (worked.ln_likelihood(), worked.ln_likelihood_of_unknown());
         if let Some(mate) = &mate {
             likelihood.iter_mut().enumerate().for_each(|(i, ln)| *ln += mate.ln_likelihood(i));

@@ -4,7 +4,6 @@
 use super::information::Outlook;
 use super::sizes;
 use super::truth::{Scale, Seen, Terms, Truth};
-use super::worked::Worked;
 use crate::catalogue::{Catalogue, PartKind, Reach};
 use crate::quantity::Dn;
 use std::collections::HashMap;
@@ -109,14 +108,6 @@ impl Column {
         self.scale.apart(truth(one), truth(other), seen)
     }
 
-    /// Logarithm of the prior of each truth, by those of the hypotheses.
-    pub(super) fn ln_prior(&self, of_hypotheses: &[f64]) -> &[f64] {
-        self.ln_prior.get_or_init(|| {
-            let priors: Vec<f64> = of_hypotheses.iter().map(|ln| ln.exp()).collect();
-            self.weights(&priors, 0.0).into_iter().map(f64::ln).collect()
-        })
-    }
-
     /// What a reading with that standard error is expected to tell, in bits.
     pub(super) fn gain(&self, probabilities: &[f64], unknown: f64, error: f64) -> f64 {
         self.outlook(error).gain(&self.weights(probabilities, unknown))
@@ -219,9 +210,13 @@ impl Model {
         })
     }
 
-    /// The readings, each worked out once for each truth of its column.
-    pub(super) fn work_out(&self, seen: &[(usize, Seen)]) -> Worked<'_> {
-        Worked::new(self, seen)
+    /// Logarithm of the prior of each truth of a column: the sum over the hypotheses that hold it.
+    pub(super) fn ln_prior_of_truths(&self, column: usize) -> &[f64] {
+        let column = &self.columns[column];
+        column.ln_prior.get_or_init(|| {
+            let priors: Vec<f64> = self.ln_prior().iter().map(|ln| ln.exp()).collect();
+            column.weights(&priors, 0.0).into_iter().map(f64::ln).collect()
+        })
     }
 }
 
@@ -230,6 +225,7 @@ mod tests {
     use super::*;
     use crate::catalogue::Catalogue;
     use crate::find::belief::{Belief, Evidence};
+    use crate::find::worked::Worked;
     use crate::find::{CALIPER_ERROR, EndReadings, Models, end};
     use crate::quantity::{Millimetres, Reading};
     use crate::spec::{Gender, Role};
@@ -279,7 +275,7 @@ mod tests {
         let model = &models.ends.model;
         let mut beliefs = vec![(
             "nothing".to_owned(),
-            Evidence::new(model.ln_prior(), model.work_out(&[]).ln_likelihood(), 0.0).alone(),
+            Evidence::new(model.ln_prior(), Worked::new(model, &[]).ln_likelihood(), 0.0).alone(),
         )];
         let text = include_str!("../../../../../tests/vectors/connection_cases.csv");
         let mut reader = csv::Reader::from_reader(text.as_bytes());
@@ -303,10 +299,11 @@ mod tests {
                 ..serde_json::from_value(serde_json::json!({"role": Role::A})).expect("an end")
             };
             let seen = end::seen(&readings, CALIPER_ERROR.get());
-            let unknown = model.work_out(&seen).ln_likelihood_of_unknown();
+            let worked = Worked::new(model, &seen);
             beliefs.push((
                 format!("{row:?}"),
-                Evidence::new(model.ln_prior(), model.work_out(&seen).ln_likelihood(), unknown).alone(),
+                Evidence::new(model.ln_prior(), worked.ln_likelihood(), worked.ln_likelihood_of_unknown())
+                    .alone(),
             ));
         }
         beliefs

@@ -17,9 +17,11 @@ const SWAPPED_SHARE: f64 = 0.1;
 /// Counts of threads that are tried where two diameters came without one.
 const THREADS_APART: [f64; 3] = [3.0, 5.0, 8.0];
 
-/// A Gaussian this many standard errors out, and an exponential this many means out, are below 1e-20 of their middle:
-/// less than the last bit of what strays there.
+/// This many standard errors out a Gaussian is below 1e-26 of its middle ...
 const FAR: f64 = 11.0;
+
+/// ... and so many means out an exponential below 1e-21: both less than the last bit of what strays on a scale of some
+/// hundred mm, where one reading of fifty does.
 const FAR_WORN: f64 = 50.0;
 
 /// What a hypothesis says about one reading.
@@ -209,11 +211,7 @@ impl Scale {
     /// Whether a reading lies so far from a band that nothing but strays counts there, to the last bit.
     fn is_far(&self, truth: Truth, value: f64, error: f64) -> bool {
         let Truth::Band { min, max, terms } = truth else { return false };
-        let worn = |direction| {
-            let of = self.terms(terms).iter().filter(|term| term.direction == direction);
-            of.map(|term| term.mean).fold(0.0, f64::max)
-        };
-        let beyond = |over: f64, direction| over > FAR * error + FAR_WORN * worn(direction);
+        let beyond = |over: f64, direction| over > FAR * error + FAR_WORN * self.furthest(terms, direction);
         beyond(min - value, Direction::Smaller) || beyond(value - max, Direction::Larger)
     }
 
@@ -254,8 +252,14 @@ impl Scale {
         }
     }
 
+    /// The largest mean of the terms that go that way.
+    pub(super) fn furthest(&self, terms: Terms, direction: Direction) -> f64 {
+        let those = self.terms(terms).iter().filter(|term| term.direction == direction);
+        those.map(|term| term.mean).fold(0.0, f64::max)
+    }
+
     /// The terms of that half.
-    pub(super) fn terms(&self, of: Terms) -> &[Term] {
+    fn terms(&self, of: Terms) -> &[Term] {
         match (self, of) {
             (Scale::Length { male, .. }, Terms::Male) => male,
             (Scale::Length { female, .. }, Terms::Female) => female,
@@ -325,4 +329,30 @@ impl Scale {
 pub(super) fn slope_density(expected: f64, value: f64, error: f64) -> f64 {
     (1.0 - SWAPPED_SHARE) * ln_band(value, expected, expected, error).exp()
         + SWAPPED_SHARE * ln_band(value, -expected, -expected, error).exp()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    proptest::proptest! {
+        /// Near, far, and just where the one becomes the other.
+        #[test]
+        fn a_far_reading_has_the_density_it_would_have_to_the_last_bit(
+            value in 5.0..80.0_f64, near in -1.0..1.0_f64, error in 0.01..0.3_f64, mean in 0.02..0.5_f64, female: bool,
+        ) {
+            let off = |direction| vec![Term { direction, share: 0.3, mean }];
+            let (male, female_terms) = (off(Direction::Smaller), off(Direction::Larger));
+            let scale = Scale::Length { lowest: 5.0, highest: 80.0, outliers: 0.02, male, female: female_terms };
+            let terms = if female { Terms::Female } else { Terms::Male };
+            let truth = Truth::Band { min: 36.0, max: 36.3, terms };
+            let edge = FAR * error + FAR_WORN * mean;
+            for value in [value, 36.0 - edge + near, 36.3 + edge + near, 36.3 + FAR * error + near] {
+                let stray = scale.stray(truth);
+                let whole = stray * scale.flat() + (1.0 - stray) * scale.core_density(truth, value, error);
+                proptest::prop_assert!((scale.length(truth, value, error) - whole).abs() <= f64::EPSILON * whole);
+            }
+            proptest::prop_assert!(scale.is_far(truth, 5.0, 0.01) || female || mean > 0.6);
+        }
+    }
 }

@@ -24,6 +24,7 @@ pub(super) struct Worked<'a> {
 /// One reading.
 #[derive(Debug)]
 struct One<'a> {
+    at: usize,
     column: &'a Column,
     /// Logarithm of its likelihood under each truth of the column.
     of_each: Vec<f64>,
@@ -31,9 +32,9 @@ struct One<'a> {
 
 impl<'a> Worked<'a> {
     pub(super) fn new(model: &'a Model, seen: &[(usize, Seen)]) -> Self {
-        let one = |&(column, seen): &(usize, Seen)| {
-            let column = &model.columns[column];
-            One { column, of_each: column.ln_of_each(seen) }
+        let one = |&(at, seen): &(usize, Seen)| {
+            let column = &model.columns[at];
+            One { at, column, of_each: column.ln_of_each(seen) }
         };
         let mut readings: Vec<One<'_>> = seen.iter().map(one).collect();
         // Those of one trait stand together.
@@ -55,8 +56,8 @@ impl<'a> Worked<'a> {
         ln_sum(ways.into_iter())
     }
 
-    /// The same as if each reading stood for itself.
-    pub(super) fn ln_of_unknown_apart(&self) -> f64 {
+    /// The same of each reading for itself, together.
+    pub(super) fn ln_of_unknown_each_alone(&self) -> f64 {
         self.readings.iter().map(|one| self.ln_alone(one)).sum()
     }
 
@@ -90,16 +91,15 @@ impl<'a> Worked<'a> {
     }
 
     fn ln_of_some_row(&self, readings: &[&One<'_>]) -> f64 {
-        let ln_prior = self.model.ln_prior();
         let all = match readings {
             [] => return 0.0,
             // Of one column the few truths stand for all rows.
             [one] => {
-                let truths = one.column.ln_prior(ln_prior).iter().zip(&one.of_each);
+                let truths = self.model.ln_prior_of_truths(one.at).iter().zip(&one.of_each);
                 ln_sum(truths.map(|(prior, likelihood)| prior + likelihood))
             }
             _ => {
-                let rows = ln_prior.iter().zip(self.of_rows(readings.iter().copied()));
+                let rows = self.model.ln_prior().iter().zip(self.of_rows(readings.iter().copied()));
                 ln_sum(rows.map(|(prior, likelihood)| prior + likelihood))
             }
         };
@@ -130,4 +130,36 @@ impl One<'_> {
 /// What a part in no table has of some row, or has not.
 fn either(of_some_row: f64, otherwise: f64) -> f64 {
     ln_sum([COMMON_SHARE.ln() + of_some_row, (1.0 - COMMON_SHARE).ln() + otherwise].into_iter())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::catalogue::Catalogue;
+    use crate::find::Models;
+
+    /// Some reading of every column.
+    fn reading(scale: &Scale) -> Seen {
+        match *scale {
+            Scale::Length { lowest, highest, .. } => {
+                Seen::Value { value: 0.7 * lowest + 0.3 * highest, error: 0.05 }
+            }
+            Scale::Slope { .. } => Seen::Difference { value: 0.4, apart: Some(5.0), error: 0.07 },
+            Scale::Gauge { .. } | Scale::Choice(_) => scale.answers()[0],
+        }
+    }
+
+    #[test]
+    fn one_reading_says_of_the_truths_what_it_says_of_their_rows() {
+        let models = Models::of(Catalogue::embedded());
+        for model in [&models.hoses.model, &models.ends.model] {
+            for (at, column) in model.columns.iter().enumerate() {
+                let worked = Worked::new(model, &[(at, reading(&column.scale))]);
+                let rows = model.ln_prior().iter().zip(worked.ln_likelihood());
+                let by_rows = ln_sum(rows.map(|(prior, ln)| prior + ln)) - (1.0 - UNKNOWN_PRIOR).ln();
+                let by_truths = worked.ln_of_some_row(&[&worked.readings[0]]);
+                assert!((by_rows - by_truths).abs() < 1e-12, "{}: {by_rows}, {by_truths}", column.key);
+            }
+        }
+    }
 }

@@ -161,7 +161,8 @@ pub(crate) fn evidence(
     text: &str,
     rows: &[&HoseRow],
 ) -> Result<PrintEvidence, PrintError> {
-    if text.trim().is_empty() {
+    // Most hoses come without: nothing is looked up for them.
+    if text.is_empty() {
         return Ok(PrintEvidence { rows: vec![0.0; rows.len()], unknown: 0.0, said: Said::default() });
     }
     let names = Names::of(catalogue);

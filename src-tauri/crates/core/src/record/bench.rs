@@ -62,14 +62,37 @@ pub struct CrimpDone {
     pub tolerance_mm: Option<Millimetres>,
     /// Diameters over the flats, four at each of three places.
     pub readings_mm: Vec<Option<Millimetres>>,
-    /// Readings that another took the place of, in the order they were given up: what was pressed again, read again or
-    /// struck.
+    /// Readings that were given up before these, in that order.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
-    pub retaken_mm: Vec<Millimetres>,
+    pub given_up: Vec<GivenUp>,
     /// What they were read with.
     pub instrument: Instrument,
     /// What they said.
     pub verdict: Judged,
+}
+
+/// A reading of a crimp that was given up. A crimp that was read until it pleased looks like any other else.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(deny_unknown_fields)]
+pub struct GivenUp {
+    /// What was read, whether it can be or is a slip of the finger.
+    pub mm: Millimetres,
+    /// What it was read with.
+    pub instrument: Instrument,
+    /// Why it counts no more.
+    pub why: WhyGivenUp,
+}
+
+/// Why a reading of a crimp counts no more.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(rename_all = "kebab-case")]
+pub enum WhyGivenUp {
+    /// Another was read in its place.
+    ReadAgain,
+    /// It was struck.
+    Struck,
+    /// The ferrule was pressed once more.
+    PressedAgain,
 }
 
 impl CrimpDone {

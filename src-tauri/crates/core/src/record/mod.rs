@@ -28,7 +28,7 @@ mod whereabouts;
 
 pub use arrange::{Arranged, Entry, Node, Shape, arrange};
 pub use assembly::{Assembly, Labelled, LabelledHow, NotProved, Proof, ProofFailure, TagWithdrawn, TakenIn};
-pub use bench::{BenchRecord, CrimpDone, Finished, StepDone};
+pub use bench::{BenchRecord, CrimpDone, Finished, GivenUp, StepDone, WhyGivenUp};
 pub use beside::{About, Graded, Inspected, Noted, Overridden, PhotoAdded, SurveyState, Surveyed};
 pub use body::{Body, BodyError, BodyText, DeviceNamed, SCHEMA, Voided};
 pub use clock::Hlc;

@@ -21,7 +21,7 @@ const LEADING: f64 = 1.3;
 const GAP: f64 = 1.8;
 /// Space between columns of a table.
 const GUTTER: f64 = 4.0;
-/// A table up to this part of a page's height stays on one page.
+/// A table up to this part of a page's height stays on one page: the settings of two ends do. Chosen by eye.
 const SHORT: f64 = 0.3;
 /// From a step's left edge to its text: room for the box and the number.
 const STEP_INDENT: f64 = 14.0;
@@ -33,7 +33,7 @@ pub(super) fn pages(sheet: &Sheet, paper: Paper, words: &Words) -> Vec<Drawing> 
     let mut page = Pages::new(sheet, paper);
     for section in &sheet.sections {
         let laid = page.laid(&section.body, words);
-        page.heading(&section.heading, laid.first_height());
+        page.heading(&section.heading, laid.begun());
         page.put(laid);
         page.y += GAP;
     }
@@ -74,10 +74,13 @@ struct Laid {
 }
 
 impl Laid {
-    /// What stands beneath the section's heading, whatever the page.
-    fn first_height(&self) -> f64 {
+    /// How high it is at least that stands beneath the section's heading, whatever the page: the first block, and some
+    /// lines.
+    fn begun(&self) -> f64 {
         let head = self.head.as_ref().map_or(0.0, |head| head.height + GAP);
-        head + self.blocks.first().map_or(0.0, |block| block.height)
+        let first = self.blocks.first().map_or(0.0, |block| block.height);
+        let all = self.blocks.iter().map(|block| block.height + GAP).sum::<f64>() - GAP;
+        head + first.max(all.min(6.0 * EM))
     }
 }
 
@@ -229,15 +232,19 @@ impl<'a> Pages<'a> {
             row.ops.push(rule(self.left(), self.right(), row.height, line));
             row
         };
-        let head = ruled(head, Weight::Bold, STRONG);
         let rows: Vec<Block> = rows.iter().map(|cells| ruled(cells, Weight::Regular, THIN)).collect();
-        let mut whole = head.clone();
-        rows.iter().for_each(|row| whole.below(GAP, row.clone()));
-        if whole.height <= SHORT * self.size.1 {
-            Laid { head: None, blocks: vec![whole] }
-        } else {
-            Laid { head: Some(head), blocks: rows }
+        if rows.is_empty() {
+            return Laid { head: None, blocks: rows };
         }
+        let mut head = ruled(head, Weight::Bold, STRONG);
+        let height = head.height + rows.iter().map(|row| GAP + row.height).sum::<f64>();
+        if height > SHORT * self.size.1 {
+            return Laid { head: Some(head), blocks: rows };
+        }
+        for row in rows {
+            head.below(GAP, row);
+        }
+        Laid { head: None, blocks: vec![head] }
     }
 
     /// Left edge and width of each column: as wide as its widest cell, shrunk in proportion where
@@ -313,7 +320,7 @@ fn rule(left: f64, right: f64, y: f64, width: f64) -> Op {
 
 #[cfg(test)]
 mod tests {
-    use super::super::example;
+    use super::super::{Section, example};
     use super::*;
     use crate::drawing::text_start;
     use hosewright_words::Language;
@@ -369,8 +376,8 @@ mod tests {
         let mut sheet = example::sheet(1);
         let long = |at: usize| vec![format!("row {at}"), "A".to_owned(), "B".to_owned()];
         let head = ["Setting", "End A", "End B"].map(str::to_owned).to_vec();
-        let body = super::super::Body::Table { head, rows: (0..120).map(long).collect() };
-        sheet.sections = vec![super::super::Section { heading: "Settings".to_owned(), body }];
+        let body = Body::Table { head, rows: (0..120).map(long).collect() };
+        sheet.sections = vec![Section { heading: "Settings".to_owned(), body }];
         for paper in [Paper::A4, Paper::Letter] {
             let pages = sheet.pages(paper, &Words::of(Language::English));
             assert!(pages.len() > 1);
@@ -386,30 +393,49 @@ mod tests {
     fn a_short_table_and_what_a_heading_is_of_stay_on_one_page() {
         let cells = |at: usize| vec![format!("row {at}"), "A".to_owned()];
         let head = vec!["Setting".to_owned(), "End A".to_owned()];
-        let table = super::super::Body::Table { head, rows: (0..7).map(cells).collect() };
-        let step = super::super::Step { text: "row 0".to_owned(), cautions: vec!["look".to_owned(); 6] };
-        for (body, last) in [(table, "row 6"), (super::super::Body::Steps(vec![step]), "row 0")] {
-            for above in 0..60 {
+        let table = |rows: usize| Body::Table { head: head.clone(), rows: (0..rows).map(cells).collect() };
+        let step = Step { text: "row 0".to_owned(), cautions: vec!["look".to_owned(); 6] };
+        let facts = (0..9).map(|at| (format!("row {at}"), "A".to_owned())).collect();
+        // Of a long body some lines stand with its heading.
+        for (body, last) in [
+            (table(7), "row 6"),
+            (table(90), "row 0"),
+            (Body::Steps(vec![step]), "row 0"),
+            (Body::Facts(facts), "row 2"),
+        ] {
+            for (above, paper) in (0..60).flat_map(|above| [(above, Paper::A4), (above, Paper::Letter)]) {
                 let mut sheet = example::sheet(1);
-                let filled = super::super::Body::Text(vec!["above".to_owned(); above]);
-                sheet.sections = vec![
-                    super::super::Section { heading: String::new(), body: filled },
-                    super::super::Section { heading: "Settings".to_owned(), body: body.clone() },
-                ];
-                let pages = sheet.pages(Paper::A4, &Words::of(Language::English));
+                let filled = Body::Text(vec!["above".to_owned(); above]);
+                sheet.sections = [("", filled), ("Settings", body.clone())]
+                    .map(|(heading, body)| Section { heading: heading.to_owned(), body })
+                    .to_vec();
+                let pages = sheet.pages(paper, &Words::of(Language::English));
                 let on = |wanted: &str| pages.iter().position(|page| texts(page).contains(&wanted));
-                assert_eq!((on("Settings"), on("row 0")), (on(last), on(last)), "{above} lines above");
-                assert!(on(last).is_some(), "{above} lines above");
+                assert!(on(last).is_some(), "{above} lines above, {paper:?}");
+                assert_eq!(
+                    (on("Settings"), on("row 0")),
+                    (on(last), on(last)),
+                    "{above} lines above, {paper:?}"
+                );
             }
         }
+    }
+
+    #[test]
+    fn a_table_without_rows_has_no_head_either() {
+        let mut sheet = example::sheet(1);
+        let body = Body::Table { head: vec!["Setting".to_owned()], rows: Vec::new() };
+        sheet.sections = vec![Section { heading: "Settings".to_owned(), body }];
+        let pages = sheet.pages(Paper::A4, &Words::of(Language::English));
+        assert!(!texts(&pages[0]).contains(&"Setting"), "{:?}", texts(&pages[0]));
     }
 
     #[test]
     fn the_widest_name_of_the_facts_stands_on_one_line() {
         for name in ["Schlauch", "Overall length", "Tolerancia de la longitud total"] {
             let mut sheet = example::sheet(1);
-            let body = super::super::Body::Facts(vec![(name.to_owned(), "1240 mm".to_owned())]);
-            sheet.sections = vec![super::super::Section { heading: String::new(), body }];
+            let body = Body::Facts(vec![(name.to_owned(), "1240 mm".to_owned())]);
+            sheet.sections = vec![Section { heading: String::new(), body }];
             let pages = sheet.pages(Paper::A4, &Words::of(Language::German));
             assert!(texts(&pages[0]).contains(&name), "{:?}", texts(&pages[0]));
         }

@@ -28,7 +28,10 @@ certificate-place-3 = 3, vor dem Ende
 certificate-mean = Mittel
 certificate-oval = Unrund
 certificate-crimp-limits = Toleranz { $low } bis { $high }; angenommen { $accept-low } bis { $accept-high }, die erweiterte Unsicherheit von { $instrument } (U = { $expanded }) abgezogen [{ $source }]. Alle { $count }: Mittel { $mean }, Standardabweichung { $spread }. { $verdict }.
-certificate-retaken = Vorher gemessen und neu gemessen oder gestrichen, in mm: { $readings }.
+certificate-given-up = Davor gemessen: { $readings }.
+certificate-given-up-read-again = { $reading } mit { $instrument }, neu gemessen
+certificate-given-up-struck = { $reading } mit { $instrument }, gestrichen
+certificate-given-up-pressed-again = { $reading } mit { $instrument }, bevor noch einmal gepresst wurde
 certificate-instrument = einem Messmittel ohne Namen
 certificate-no-crimp = Keine Messwerte von Pressungen sind erfasst.
 certificate-proof = Druckprüfung

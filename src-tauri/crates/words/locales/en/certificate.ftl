@@ -28,7 +28,10 @@ certificate-place-3 = 3, before the end
 certificate-mean = Mean
 certificate-oval = Out of round
 certificate-crimp-limits = Tolerance { $low } to { $high }; accepted { $accept-low } to { $accept-high }, the expanded uncertainty of { $instrument } (U = { $expanded }) taken off [{ $source }]. All { $count }: mean { $mean }, standard deviation { $spread }. { $verdict }.
-certificate-retaken = Read before and taken anew or struck, in mm: { $readings }.
+certificate-given-up = Before these were read: { $readings }.
+certificate-given-up-read-again = { $reading } with { $instrument }, read again
+certificate-given-up-struck = { $reading } with { $instrument }, struck
+certificate-given-up-pressed-again = { $reading } with { $instrument }, before it was pressed once more
 certificate-instrument = an instrument without a name
 certificate-no-crimp = No readings of crimps are on record.
 certificate-proof = Proof test

@@ -28,7 +28,10 @@ certificate-place-3 = 3, antes del final
 certificate-mean = Media
 certificate-oval = Ovalado
 certificate-crimp-limits = Tolerancia { $low } a { $high }; aceptado { $accept-low } a { $accept-high }, descontada la incertidumbre expandida de { $instrument } (U = { $expanded }) [{ $source }]. Las { $count }: media { $mean }, desviación típica { $spread }. { $verdict }.
-certificate-retaken = Leído antes y medido de nuevo o tachado, en mm: { $readings }.
+certificate-given-up = Leído antes: { $readings }.
+certificate-given-up-read-again = { $reading } con { $instrument }, leído de nuevo
+certificate-given-up-struck = { $reading } con { $instrument }, tachado
+certificate-given-up-pressed-again = { $reading } con { $instrument }, antes de prensar otra vez
 certificate-instrument = un instrumento sin nombre
 certificate-no-crimp = No constan lecturas de prensado.
 certificate-proof = Prueba de presión
