@@ -197,7 +197,9 @@ fn lives_are_left_as_a_sheet_with_their_curves() {
 
     let mut settings = answer(&mut api, "settings.read", json!({})).expect("settings");
     let fields = settings.as_object_mut().expect("settings");
-    ["catalogue", "program", "unreadable"].map(|answered| fields.remove(answered));
+    for answered in ["catalogue", "program", "unreadable"] {
+        fields.remove(answered);
+    }
     fields.insert("language".to_owned(), json!("de"));
     answer(&mut api, "settings.write", settings).expect("written");
     api.speak_as_set();
