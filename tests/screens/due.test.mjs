@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { sound } from './looks.mjs';
-import { answered, browse, goTo, open, serve, sizes } from './support.mjs';
+import { browse, goTo, open, serve, sizes, still } from './support.mjs';
 
 /** The file that a button leaves. */
 async function saved(page, name) {
@@ -32,7 +32,7 @@ for (const size of sizes) {
     await page.getByRole('button', { name: /^Plan / }).click();
     await page.getByRole('button', { name: /^Open / }).waitFor();
     // The rows of all sites stand until those of the one have come.
-    await answered(page);
+    await still(page);
     const here = await past.getByRole('button').count();
     assert.ok(here > 0 && here < all, `${here} of ${all} hoses are past their limit at one site`);
     const total = page.getByRole('banner').or(page.locator('.title')).first();
