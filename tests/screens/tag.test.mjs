@@ -4,7 +4,7 @@ import test from 'node:test';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { sound } from './looks.mjs';
-import { answered, ask, browse, demo, folder, goTo, hosewright, keepJob, open, serve, sizes, still } from './support.mjs';
+import { ask, browse, demo, folder, goTo, hosewright, keepJob, open, serve, sizes, still } from './support.mjs';
 import { typeNumber } from './technician.mjs';
 
 const { spec, service } = demo('replacement.json');
@@ -61,7 +61,7 @@ for (const size of sizes) {
     const row = page.getByRole('button', { name: /^Tie-on plate/ });
     await row.waitFor();
     const kept = async () => {
-      await answered(page);
+      await still(page);
       return (await ask(url, 'settings.read', {})).label_stocks;
     };
     assert.deepEqual((await kept()).at(-1), {
