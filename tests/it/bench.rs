@@ -479,6 +479,49 @@ mod papers {
         }
     }
 
+    /// A verdict alone tells whoever answers for the hose nothing; the record keeps no more than that.
+    #[test]
+    fn a_certificate_says_what_keeps_the_hose_from_a_pass() {
+        let code = "7KQ4M-2XR9D-D";
+        let spec = &make()["question"]["spec"];
+        let told = |verdict: &str, service: &Value, command: &str| {
+            let (_folder, mut api) = begin();
+            let made = json!({"kind": "assembly-made", "code": code, "spec": spec, "service": service, "catalogue": "c",
+                "proof": {"state": "not-proved", "why": "no-rig"}, "verdict": verdict, "program": "p"});
+            answer(&mut api, "register.record", json!({"events": [{"body": made}]})).expect("written");
+            let asked = json!({"code": code, "paper": "a4", "as": "text"});
+            let text = String::from_utf8(paper(&mut api, command, asked)).expect("text");
+            text.split_whitespace().collect::<Vec<_>>().join(" ")
+        };
+        // No surge and no relief valve: two cautions at least.
+        let service = json!({"working_pressure_bar": 180.0});
+        let checked =
+            answer(&mut api(), "check", json!({"spec": spec, "service": service})).expect("checked");
+        let findings = checked["findings"].as_array().expect("findings");
+        let cautions: Vec<&str> = findings
+            .iter()
+            .filter(|finding| finding["verdict"] == "caution")
+            .map(|finding| finding["why"].as_str().expect("words"))
+            .collect();
+        assert!(cautions.len() > 1, "{findings:?}");
+        for command in ["certificate.paper", "report.paper"] {
+            let text = told(checked["verdict"].as_str().expect("a verdict"), &service, command);
+            for caution in &cautions {
+                assert!(text.contains(&format!("CAUTION: {caution}")), "{caution} is not in: {text}");
+            }
+            assert!(!text.contains("reasons that are not told here"), "{text}");
+        }
+        // What the old hose may have been is not on record.
+        let text = told("stop", &service, "certificate.paper");
+        assert_eq!(
+            text.contains("the check said STOP (tables c), for reasons"),
+            checked["verdict"] != "stop",
+            "{text}"
+        );
+        let text = told("pass", &json!({}), "certificate.paper");
+        assert!(!text.contains("keeps it from a pass"), "{text}");
+    }
+
     /// The letters of English, German and Spanish come out of the PDF as they went in.
     #[test]
     fn every_letter_can_be_copied_from_a_paper() {

@@ -6,6 +6,7 @@ mod whole;
 use crate::sheet::{DRAWN_MM, drawn_end};
 use chrono::NaiveDate;
 use hosewright_core::catalogue::Provenance;
+use hosewright_core::check::Finding;
 use hosewright_core::record::{Assembly, PersonId};
 use hosewright_core::spec::Role;
 use hosewright_papers::sheet::{Body, Section, Sheet};
@@ -22,6 +23,8 @@ pub(crate) struct Certificate {
     pub(crate) stays: Vec<Stay>,
     /// What sat at its place before it.
     pub(crate) before: Option<Stay>,
+    /// What keeps it from a pass in the check.
+    pub(crate) found: Vec<Finding>,
     /// The tolerance of its length by the practice that is worked to.
     pub(crate) tolerance: Option<LengthHeld>,
     pub(crate) signed_by: Option<String>,
@@ -63,11 +66,11 @@ fn section(heading: &str, body: Body, words: &Words) -> Section {
 }
 
 fn beginning(of: &Certificate, words: &Words) -> Vec<Section> {
-    vec![
-        section("certificate-what", Body::Facts(whole::facts(of, words)), words),
-        section("certificate-drawing", drawing(of, words), words),
-        section("certificate-lengths", Body::Facts(whole::lengths(of, words)), words),
-    ]
+    let mut sections = vec![section("certificate-what", Body::Facts(whole::facts(of, words)), words)];
+    sections.extend(whole::found(of, words));
+    sections.push(section("certificate-drawing", drawing(of, words), words));
+    sections.push(section("certificate-lengths", Body::Facts(whole::lengths(of, words)), words));
+    sections
 }
 
 fn ending(title: &str, of: &Certificate, mut sections: Vec<Section>, words: &Words) -> Sheet {

@@ -2,13 +2,14 @@
 
 use super::{Certificate, Section};
 use crate::sheet::{end_name, key};
+use hosewright_core::check::Verdict;
 use hosewright_core::make::EndSettings;
 use hosewright_core::quantity::Millimetres;
 use hosewright_core::record::Proof;
 use hosewright_core::spec::{Role, Service};
 use hosewright_papers::sheet::Body;
 use hosewright_store::Stay;
-use hosewright_words::{Pressure, Words, pressure};
+use hosewright_words::{Pressure, Say, Words, pressure};
 
 type Facts = Vec<(String, String)>;
 
@@ -48,6 +49,22 @@ pub(super) fn facts(of: &Certificate, words: &Words) -> Facts {
     let known =
         |(name, value): (&str, Option<String>)| (say(name), value.unwrap_or_else(|| say("sheet-not-known")));
     facts.into_iter().map(known).collect()
+}
+
+/// What keeps it from a pass in the check, where anything does.
+pub(super) fn found(of: &Certificate, words: &Words) -> Option<Section> {
+    let verdict = of.assembly.verdict?;
+    let said = |verdict: Verdict| words.say(&format!("verdict-{}", key(&verdict)), &[]);
+    let mut told: Vec<String> =
+        of.found.iter().map(|finding| format!("{}: {}", said(finding.verdict), finding.why)).collect();
+    // Rivals of a hose whose make was in doubt are not on record, nor are the tables of that day.
+    if verdict > of.found.iter().map(|finding| finding.verdict).max().unwrap_or(Verdict::Pass) {
+        let catalogue = &of.assembly.catalogue;
+        let values: [(&str, &dyn Say); 2] = [("verdict", &said(verdict)), ("catalogue", catalogue)];
+        told.push(words.say("certificate-found-more", &values));
+    }
+    let heading = words.say("certificate-found", &[]);
+    (!told.is_empty()).then(|| Section { heading, body: Body::Text(told) })
 }
 
 /// What was asked for and what was measured.

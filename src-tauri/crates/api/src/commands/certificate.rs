@@ -4,8 +4,11 @@ use super::File;
 use super::make::{PaperKind, PaperSize};
 use crate::certificate::{self, Certificate};
 use crate::{Api, ApiError};
-use hosewright_core::record::Proof;
+use hosewright_core::check::{Finding, Override, Question, Verdict};
+use hosewright_core::record::{Assembly, Proof};
+use hosewright_core::spec::Service;
 use hosewright_core::tag::TagCode;
+use hosewright_store::HoseOverride;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
@@ -69,7 +72,9 @@ fn read(api: &mut Api, asked: &CertificateQuestion) -> Result<Certificate, ApiEr
     let nothing = api.words.say("certificate-nothing", &[("code", &asked.code.to_string())]);
     let register = api.register()?;
     let hose = register.hose(&asked.code)?;
-    let Some((made, stays)) = hose.and_then(|hose| Some((hose.assembly?.record, hose.stays))) else {
+    let Some((made, stays, overrides)) =
+        hose.and_then(|hose| Some((hose.assembly?.record, hose.stays, hose.overrides)))
+    else {
         return Err(ApiError::nothing("code", nothing));
     };
     let people = register.people()?;
@@ -89,6 +94,7 @@ fn read(api: &mut Api, asked: &CertificateQuestion) -> Result<Certificate, ApiEr
         Some((row.at(overall), row.provenance.clone()))
     });
     Ok(Certificate {
+        found: found(api, &made, overrides),
         assembly: made,
         stays,
         before,
@@ -98,4 +104,25 @@ fn read(api: &mut Api, asked: &CertificateQuestion) -> Result<Certificate, ApiEr
         names,
         strokes: asked.signature.as_ref().map(|signature| signature.strokes.clone()),
     })
+}
+
+/// What keeps an assembly that was checked from a pass, by the tables as they are now; the record keeps the verdict alone.
+fn found(api: &Api, made: &Assembly, overrides: Vec<HoseOverride>) -> Vec<Finding> {
+    let taken_on = |taken: HoseOverride| Override {
+        rule: taken.rule,
+        by: taken.name.unwrap_or_else(|| taken.person.to_string()),
+        reason: taken.reason,
+    };
+    let question = Question {
+        spec: made.spec.clone(),
+        service: made.service.clone(),
+        overrides: overrides.into_iter().map(taken_on).collect(),
+        ..Question::default()
+    };
+    // For a service that is not on record nothing can be found; what can not be checked now is told by the verdict, which
+    // is graver than what was found.
+    let asked = made.verdict.is_some() && made.service != Service::default();
+    let checked = asked.then(|| super::check::checked(api, &question).ok()).flatten();
+    let findings = checked.map(|checked| checked.findings).unwrap_or_default();
+    findings.into_iter().filter(|finding| finding.verdict != Verdict::Pass).collect()
 }
