@@ -12,6 +12,7 @@ mod limits;
 mod line;
 mod missing;
 mod original;
+mod place;
 mod pressure;
 mod properties;
 mod prudence;

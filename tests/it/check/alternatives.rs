@@ -1,7 +1,7 @@
 //! Other hoses of the size.
 
-use super::line::{asked, catalogue, checked, dn, known};
-use hosewright_core::check::{Alternative, Verdict};
+use super::line::{asked, catalogue, checked, dn, hose, known};
+use hosewright_core::check::{Alternative, Verdict, alternatives_of};
 use hosewright_core::quantity::{Bar, Millimetres};
 
 #[test]
@@ -54,6 +54,43 @@ fn the_nearest_alternative_comes_first_and_says_what_speaks_for_it() {
         .find(|other| (other.standard.as_str(), other.kind.as_str()) == ("ISO 1436", "2SN"));
     let twin = twin.expect("its twin is the nearest of all");
     assert!(twin.grounds.iter().any(|why| why.case.key == "alternative-twin-ok"), "{:?}", twin.grounds);
+}
+
+#[test]
+fn what_an_alternative_does_less_well_speaks_against_it() {
+    let (mut lower, mut wider) = (0, 0);
+    for (standard, kind, size) in [("EN 856", "4SP", 19.0), ("EN 857", "2SC", 16.0)] {
+        let own = catalogue().hose(standard, kind, dn(size)).expect("in the tables");
+        let checked = asked(|question| question.spec.hose = Some(hose(standard, kind, size)));
+        for other in &checked.alternatives {
+            let row = catalogue().hose(&other.standard, &other.kind, other.dn).expect("in the tables");
+            let against =
+                |key: &str, own: Option<f64>, other_has: Option<f64>, worse: fn(f64, f64) -> bool| {
+                    let told = other.grounds.iter().find(|why| why.case.key == key);
+                    let told = told.map(|why| (why.verdict, why.value, why.limit));
+                    let expected = own.zip(other_has).filter(|(own, other)| worse(*other, *own));
+                    let expected = expected.map(|(own, other)| (Verdict::Caution, Some(other), Some(own)));
+                    assert_eq!(told, expected, "{key} of {} beside {kind}", row.kind);
+                    usize::from(told.is_some())
+                };
+            let bars = [own, row].map(|row| row.max_working_pressure_bar.map(Bar::get));
+            lower += against("alternative-pressure-less", bars[0], bars[1], |other, own| other < own);
+            let bends = [own, row].map(|row| row.min_bend_radius_mm.map(Millimetres::get));
+            wider += against("alternative-bend-wider", bends[0], bends[1], |other, own| other > own);
+        }
+    }
+    assert!(lower > 0 && wider > 0, "{lower} carry less, {wider} bend wider: nothing was tried");
+}
+
+/// The van's own hoses are put through the check by name.
+#[test]
+fn hoses_that_are_named_are_tried_and_the_own_hose_is_none_of_them() {
+    let named = [hose("EN 853", "2SN", 16.0), hose("ISO 1436", "2SN", 16.0), hose("EN 856", "4SP", 16.0)];
+    let tried = alternatives_of(catalogue(), &known(), &named).expect("is checked");
+    let kinds: Vec<_> = tried.iter().map(|other| (other.standard.as_str(), other.kind.as_str())).collect();
+    assert_eq!(kinds, [("ISO 1436", "2SN"), ("EN 856", "4SP")]);
+    let all = checked(&known()).alternatives;
+    assert!(all.iter().any(|other| *other == tried[0]), "each as it is among all");
 }
 
 #[test]

@@ -1,7 +1,7 @@
 //! One mark with two pressures: the print and the date tell which the old hose carried.
 
 use super::line::{asked, catalogue, evidence, finding, has, hose, objections, was};
-use hosewright_core::check::{Checked, Verdict};
+use hosewright_core::check::{Checked, Evidence, Verdict};
 use hosewright_core::find::find;
 use hosewright_core::quantity::Bar;
 use rstest::rstest;
@@ -71,6 +71,9 @@ fn a_print_of_either_edition_is_read_and_contradicts_nothing(
     assert_eq!((found.printed_pressure_bar.map(Bar::get), found.printed_year), (bar, year));
     assert!(found.contradictions.is_empty(), "{:?}", found.contradictions);
     assert_eq!(found.hose[0].kind, "100R2AT", "{:?}", found.hose);
+    // What was printed goes along to the check.
+    let evidence = Evidence::from(found);
+    assert_eq!((evidence.printed_pressure_bar.map(Bar::get), evidence.printed_year), (bar, year));
 }
 
 #[test]

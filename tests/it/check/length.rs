@@ -34,6 +34,12 @@ fn the_length_tolerance_is_that_of_the_practice(
     let same = |a: [f64; 2], b: [f64; 2]| (a[0] - b[0]).abs() < 1e-9 && (a[1] - b[1]).abs() < 1e-9;
     let given = checked.length_tolerance_mm;
     assert!(given.zip(expected).is_some_and(|(a, b)| same(a, b)), "{given:?}, {expected:?} by the table");
+    let table = match practice {
+        LengthPractice::Din20066 => "DIN 20066",
+        LengthPractice::American => "IP-2",
+    };
+    let from = checked.length_source.expect("a tolerance says where it is from").source;
+    assert!(from.contains(table), "{from}");
 }
 
 #[test]

@@ -1,6 +1,6 @@
 //! The weakest part sets the pressure, and a stand-in is no rating.
 
-use super::line::{Change, asked, end, end_was, evidence, finding, has, objections};
+use super::line::{Change, asked, catalogue, end, end_was, evidence, finding, has, objections};
 use hosewright_core::catalogue::Basis;
 use hosewright_core::check::{Question, Verdict, Weakest};
 use hosewright_core::quantity::Bar;
@@ -125,4 +125,25 @@ fn a_recalled_rating_is_at_least_a_caution() {
     assert_eq!(objections(&checked), ["pressure-unverified"]);
     assert_eq!(finding(&checked, "pressure-unverified").basis, Basis::Memory);
     assert_eq!(checked.verdict, Verdict::Caution);
+}
+
+/// An estimate may reach the rating, as a pressure may.
+#[test]
+fn an_estimated_peak_that_just_reaches_the_rating_is_not_above_it() {
+    let factor = catalogue().limit("surge-over-relief").and_then(|limit| limit.value).expect("a factor");
+    for (rating, key) in
+        [(150.0 * factor, "surge-estimated"), (150.0 * factor - 0.1, "surge-estimated-above")]
+    {
+        let checked = asked(|question| {
+            question.service.working_pressure_bar = Some(Bar(140.0));
+            question.service.relief_bar = Some(Bar(150.0));
+            question.service.surge_pressure_bar = None;
+            question.spec.ends[0].rating_bar = Some(Bar(rating));
+        });
+        let told = finding(&checked, key);
+        assert_eq!(
+            (told.value, told.limit, told.verdict),
+            (Some(150.0 * factor), Some(rating), Verdict::Caution)
+        );
+    }
 }

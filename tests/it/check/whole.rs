@@ -106,10 +106,8 @@ fn a_figure_that_was_worked_out_is_said_so_and_needs_a_margin() {
             ..Estimated::default()
         });
     });
-    assert_eq!(
-        (reckoned.verdict, finding(&reckoned, "surge-reckoned").value),
-        (Verdict::Caution, Some(250.0))
-    );
+    let told = finding(&reckoned, "surge-reckoned");
+    assert_eq!((reckoned.verdict, told.value, told.unit), (Verdict::Caution, Some(250.0), "bar"));
 }
 
 /// What is found over hoses of every kind, in oil and in water glycol, the original being that hose or the next.

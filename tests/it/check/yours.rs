@@ -44,6 +44,23 @@ fn a_bend_radius_of_the_users_stands_over_the_tables() {
     assert_eq!(finding(&own(150.0), "bend-ok").basis, Basis::Yours, "less strict");
 }
 
+/// The original, 2SN DN 16, bends to 200 mm by the tables.
+#[test]
+fn what_is_compared_with_the_original_says_whose_figure_it_is() {
+    let own = |radius: Option<f64>| {
+        let checked = asked(|question| {
+            question.service.bend_radius_mm = None;
+            question.spec.hose.as_mut().expect("a hose").min_bend_radius_mm = radius.map(Millimetres);
+        });
+        let held = finding(&checked, "original-bend-ok");
+        (held.value, held.basis, held.source.clone())
+    };
+    assert_eq!(own(Some(150.0)), (Some(150.0), Basis::Yours, "yours".to_owned()));
+    let (value, basis, source) = own(None);
+    assert_eq!((value, basis == Basis::Yours), (Some(200.0), false));
+    assert!(source.contains("853"), "{source}");
+}
+
 fn sucked(question: &mut Question, own: Option<f64>) {
     question.service.line = Some(Line::Suction);
     question.service.vacuum_kpa_abs = Some(80.0);

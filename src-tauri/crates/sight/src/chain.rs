@@ -13,6 +13,8 @@ use crate::settle::{Look, settle};
 use crate::surface::{Surface, flat, surfaces};
 use crate::symbol::Symbol;
 use crate::trio::{Trio, trios};
+use std::cell::OnceCell;
+use std::iter;
 
 /// How much is spent on a picture.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -59,8 +61,12 @@ const NEAR_REACH: usize = 8;
 const NOISE: f32 = 3.0;
 const DEVIATIONS: f32 = 1.5;
 
-/// Pixels of a picture that is smoothed and searched once more: of a larger one its halves are, which are smooth already.
-const SMOOTHED: usize = 4_000_000;
+/// Pixels of a large picture. Its halves are searched before it, at a quarter of the work: they show every code of
+/// more than some 2.5 pixels a module. It is not smoothed, for its halves are smooth already.
+const LARGE: usize = 4_000_000;
+
+/// Longest mark in a row of a picture that has a half, which shows it as well: 7 modules of 11 pixels.
+const LONGEST: f32 = 80.0;
 
 /// Shortest side of a picture that is halved again.
 const SMALLEST: usize = 120;
@@ -87,9 +93,24 @@ struct Level {
     /// Pixels of the whole picture that one of these stands for.
     scale: f32,
     grey: Grey,
-    contrast: Contrast,
+    /// Made when it is asked for: a large picture's is dear.
+    contrast: OnceCell<Contrast>,
     /// Contrast below which nothing counts.
     noise: i8,
+    /// Pixels of the longest mark that is looked for: its half shows a longer one.
+    longest: f32,
+}
+
+impl Level {
+    fn of(grey: Grey, scale: f32) -> Self {
+        let noise = (grey.noise() * DEVIATIONS).max(NOISE) as i8;
+        Self { scale, contrast: OnceCell::new(), noise, longest: f32::INFINITY, grey }
+    }
+
+    /// How much each place stands out.
+    fn contrast(&self) -> &Contrast {
+        self.contrast.get_or_init(|| self.grey.contrast(REACH))
+    }
 }
 
 /// What became of a picture.
@@ -112,20 +133,23 @@ pub(crate) fn read(picture: &Grey, effort: Effort) -> Looked {
     let levels = levels(if cut_out { picture.framed(RIM, 255) } else { picture.clone() }, effort);
     let mut all = Vec::new();
     let mut found: Vec<Found> = Vec::new();
-    for level in &levels {
-        gather(&mut all, &level.contrast, level.noise, level.scale);
-    }
-    attempt(&levels, &all, 0, effort, &mut found);
-    // Marks that belong to no code that was read tell of another one.
-    let unread = all
-        .iter()
-        .filter(|mark| mark.misfit < SURE && !found.iter().any(|found| inside(&found.corners, mark.middle)))
-        .count();
-    if effort == Effort::Photo && (found.is_empty() || unread > 1) {
+    let (large, rest) =
+        levels.split_at(levels.iter().take_while(|level| level.grey.pixels.len() > LARGE).count());
+    for together in iter::once(rest).chain(large.chunks(1).rev()) {
         let first = all.len();
-        for level in levels.iter().filter(|level| level.grey.pixels.len() <= SMOOTHED) {
+        for level in together {
+            gather(&mut all, level, level.contrast(), level.noise);
+        }
+        attempt(&levels, &all, first, effort, &mut found);
+        if !wanting(&all, &found) {
+            break;
+        }
+    }
+    if effort == Effort::Photo && wanting(&all, &found) {
+        let first = all.len();
+        for level in levels.iter().filter(|level| level.grey.pixels.len() <= LARGE) {
             let smooth = level.grey.smoothed().contrast(NEAR_REACH);
-            gather(&mut all, &smooth, (level.noise + 2) / 3, level.scale);
+            gather(&mut all, level, &smooth, (level.noise + 2) / 3);
         }
         attempt(&levels, &all, first, effort, &mut found);
     }
@@ -137,30 +161,35 @@ pub(crate) fn read(picture: &Grey, effort: Effort) -> Looked {
     Looked { found, likely }
 }
 
+/// Whether nothing was read, or marks that belong to no code that was read tell of another one.
+fn wanting(all: &[Mark], found: &[Found]) -> bool {
+    let unread =
+        |mark: &&Mark| mark.misfit < SURE && !found.iter().any(|found| inside(&found.corners, mark.middle));
+    found.is_empty() || all.iter().filter(unread).count() >= TELLING
+}
+
 /// The picture, doubled where it is small, and its halves.
 fn levels(picture: Grey, effort: Effort) -> Vec<Level> {
     let mut levels = Vec::new();
     let small = picture.width.max(picture.height) <= SMALL + 2 * RIM;
-    let level = |grey: Grey, scale: f32| {
-        let noise = (grey.noise() * DEVIATIONS).max(NOISE) as i8;
-        Level { scale, contrast: grey.contrast(REACH), noise, grey }
-    };
     if small && effort == Effort::Photo {
-        levels.push(level(picture.doubled(), 0.5));
+        levels.push(Level::of(picture.doubled(), 0.5));
     }
-    levels.push(level(picture, 1.0));
-    while let Some(last) = levels.last().filter(|last| last.grey.width.min(last.grey.height) >= 2 * SMALLEST)
+    levels.push(Level::of(picture, 1.0));
+    while let Some(last) =
+        levels.last_mut().filter(|last| last.grey.width.min(last.grey.height) >= 2 * SMALLEST)
     {
-        let next = level(last.grey.halved(), last.scale * 2.0);
+        last.longest = LONGEST;
+        let next = Level::of(last.grey.halved(), last.scale * 2.0);
         levels.push(next);
     }
     levels
 }
 
 /// Adds the marks of a picture to those that are known, unless they are the same.
-fn gather(all: &mut Vec<Mark>, contrast: &Contrast, noise: i8, scale: f32) {
-    for mark in marks(contrast, noise) {
-        let mark = mark.times(scale);
+fn gather(all: &mut Vec<Mark>, level: &Level, contrast: &Contrast, noise: i8) {
+    for mark in marks(contrast, noise, level.longest) {
+        let mark = mark.times(level.scale);
         let same = |known: &Mark| {
             known.inverted == mark.inverted && (known.middle - mark.middle).length() < 1.5 * mark.module()
         };
@@ -197,7 +226,7 @@ fn inside(corners: &[(f32, f32); 4], place: Point) -> bool {
 fn code(levels: &[Level], trio: &Trio, effort: Effort, left: &mut usize) -> Option<Found> {
     let level = levels.iter().rfind(|level| trio.module() / level.scale >= BEST_MODULE).or(levels.first())?;
     let trio = trio.times(1.0 / level.scale);
-    surfaces(&trio, &level.contrast)
+    surfaces(&trio, level.contrast())
         .into_iter()
         .take(effort.versions())
         .filter(|(timing, ..)| *timing > TIMING)
@@ -209,8 +238,8 @@ fn shaped(level: &Level, version: u32, mut surface: Surface, left: &mut usize) -
     let symbol = Symbol::of(version)?;
     let inverted = surface.trio().inverted;
     let scale = scale(level, &symbol, &surface, inverted);
-    let look = Look { contrast: &level.contrast, scale, symbol: &symbol };
-    surface.aligned(&level.contrast, &symbol, scale);
+    let look = Look { contrast: level.contrast(), scale, symbol: &symbol };
+    surface.aligned(level.contrast(), &symbol, scale);
     let far = symbol.side as f32 - if symbol.side < 25 { 3.5 } else { 6.5 };
     let fourth = (at(far, far), surface.place(at(far, far)));
     let plane = flat(surface.trio(), symbol.side, fourth).map(|plane| Mesh::over(symbol.side, plane));
@@ -247,7 +276,7 @@ fn scale(level: &Level, symbol: &Symbol, surface: &Surface, inverted: bool) -> f
         let (column, row) = (number % symbol.side, number / symbol.side);
         let reach = |at: usize| at < 8 || at + 8 >= symbol.side;
         if *fixed < 0 && reach(column) && reach(row) {
-            sum += level.contrast.between(surface.place(at(column as f32 + 0.5, row as f32 + 0.5))).abs();
+            sum += level.contrast().between(surface.place(at(column as f32 + 0.5, row as f32 + 0.5))).abs();
             count += 1.0;
         }
     }

@@ -5,6 +5,7 @@
 
 use crate::plane::{Contrast, in_bands};
 use crate::point::{Point, at};
+use std::mem;
 use std::ops::Range;
 
 /// A finder mark.
@@ -26,6 +27,9 @@ const RAYS: usize = 24;
 /// Rays that must meet three edges.
 const RAYS_NEEDED: usize = 14;
 
+/// Of so many lines through the middle one must have the ratio: most of what has it in a row has it in no other direction.
+const ONE_LINE_OF: usize = 4;
+
 /// Edges of a mark in modules from its middle.
 const EDGES: [f32; 3] = [1.5, 2.5, 3.5];
 
@@ -44,19 +48,20 @@ const LOOSE: f32 = 0.75;
 /// Shortest mark in a row: 7 modules of 1.2 pixels.
 const SHORTEST: f32 = 8.0;
 
-/// Every mark in a picture, some twice. `noise` is the contrast below which nothing counts.
-pub(crate) fn marks(contrast: &Contrast, noise: i8) -> Vec<Mark> {
-    in_bands(contrast.height, contrast.pixels.len(), |rows| marks_of(contrast, noise, rows)).concat()
+/// Every mark in a picture that is no longer in a row than so many pixels, some twice. `noise` is the contrast below
+/// which nothing counts.
+pub(crate) fn marks(contrast: &Contrast, noise: i8, longest: f32) -> Vec<Mark> {
+    in_bands(contrast.height, contrast.pixels.len(), |rows| marks_of(contrast, noise, longest, rows)).concat()
 }
 
-fn marks_of(contrast: &Contrast, noise: i8, rows: Range<usize>) -> Vec<Mark> {
+fn marks_of(contrast: &Contrast, noise: i8, longest: f32, rows: Range<usize>) -> Vec<Mark> {
     let mut marks: Vec<Mark> = Vec::new();
     let mut refused: Vec<(Point, f32)> = Vec::new();
     let mut likely = Vec::new();
     for row in rows.step_by(2) {
         likely.clear();
         in_row(&contrast.pixels[row * contrast.width..][..contrast.width], noise, &mut likely);
-        for run in &likely {
+        for run in likely.iter().filter(|run| run.length <= longest) {
             let place = at(run.middle, row as f32 + 0.5);
             let known = |middle: Point, reach: f32| {
                 let apart = place - middle;
@@ -125,15 +130,15 @@ fn in_row(row: &[i8], noise: i8, found: &mut Vec<Run>) {
 /// The middle and length of five runs that are near 1 : 1 : 3 : 1 : 1.
 fn ratio(edges: &[f32; 6]) -> Option<(f32, f32)> {
     let length = edges[5] - edges[0];
-    if !(SHORTEST..1e6).contains(&length) {
-        return None;
-    }
-    let module = length / 7.0;
+    ((SHORTEST..1e6).contains(&length) && in_ratio(edges)).then_some(((edges[2] + edges[3]) / 2.0, length))
+}
+
+fn in_ratio(edges: &[f32; 6]) -> bool {
+    let module = (edges[5] - edges[0]) / 7.0;
     let near = |part: usize, modules: f32| {
         ((edges[part + 1] - edges[part]) / module - modules).abs() < LOOSE * if part == 2 { 1.6 } else { 1.0 }
     };
-    let fits = near(0, 1.0) && near(1, 1.0) && near(2, 3.0) && near(3, 1.0) && near(4, 1.0);
-    fits.then_some(((edges[2] + edges[3]) / 2.0, length))
+    near(0, 1.0) && near(1, 1.0) && near(2, 3.0) && near(3, 1.0) && near(4, 1.0)
 }
 
 /// The mark round a place, where there is one.
@@ -161,15 +166,20 @@ fn fitted_round(
     longest: f32,
 ) -> Option<(Point, [Point; 2], f32)> {
     let mut edges: [Option<[Point; 3]>; RAYS] = [None; RAYS];
-    let mut met = 0;
-    for (number, found) in edges.iter_mut().enumerate() {
-        // Every seventh next: a place that is no mark is given up after a few rays all round.
-        let (sin, cos) = ((number * 7 % RAYS) as f32 * std::f32::consts::TAU / RAYS as f32).sin_cos();
-        if let Some(far) = ray(contrast, place, at(cos, sin), run.inverted, longest, noise) {
-            *found = Some(far.map(|far| at(cos, sin) * far));
-            met += 1;
+    let (mut met, mut lines) = (0, 0);
+    for line in 0..RAYS / 2 {
+        let opposite = [line, line + RAYS / 2];
+        let fars = opposite.map(|number| ray(contrast, place, way(number), run.inverted, longest, noise));
+        for (number, far) in opposite.into_iter().zip(fars) {
+            edges[number] = far.map(|far| far.map(|far| way(number) * far));
+            met += usize::from(far.is_some());
         }
-        if met + RAYS - number <= RAYS_NEEDED {
+        if let [Some([a, b, c]), Some([d, e, f])] = fars {
+            lines += usize::from(in_ratio(&[-f, -e, -d, a, b, c]));
+        }
+        // What is no mark is given up after a few lines all round.
+        let tried = line + 1;
+        if met + RAYS - 2 * tried < RAYS_NEEDED || ONE_LINE_OF * (lines + 1) <= tried {
             return None;
         }
     }
@@ -180,6 +190,12 @@ fn fitted_round(
     let steps = [at(b.along.y, -b.along.x) * (1.0 / area), at(-a.along.y, a.along.x) * (1.0 / area)];
     let offset = steps[0] * -a.offset + steps[1] * -b.offset;
     Some((place + offset, steps, misfit))
+}
+
+/// The way of a ray: the seventh next of the one before. The rays of one half lie opposite those of the other.
+fn way(number: usize) -> Point {
+    let (sin, cos) = ((number * 7 % RAYS) as f32 * std::f32::consts::TAU / RAYS as f32).sin_cos();
+    at(cos, sin)
 }
 
 /// How far the three edges are along a ray.
@@ -222,7 +238,7 @@ fn ray(
 }
 
 /// One of a parallelogram's two pairs of sides: a place is `along` times it and `offset` modules from the middle.
-#[derive(Clone, Copy)]
+#[derive(Clone, Copy, PartialEq)]
 struct Side {
     along: Point,
     offset: f32,
@@ -243,16 +259,20 @@ fn fitted(edges: &[Option<[Point; 3]>; RAYS], turn: f32) -> Option<([Side; 2], f
     let (sin, cos) = turn.sin_cos();
     let mut sides =
         [at(cos, sin), at(-sin, cos)].map(|way| Side { along: way * (1.0 / module), offset: 0.0 });
-    for round in 0..6 {
-        let mut sums = [Squares::default(); 2];
-        // Dirt hides a part of the edges: once the rest is about right, what is far off is left out.
-        let strayed = if round < 3 { f32::INFINITY } else { STRAYED };
-        each(edges, &sides, |side, place, far| {
-            if (sides[side].far(place) - far).abs() < strayed {
-                sums[side].add(place, far);
+    // Dirt hides a part of the edges: once the rest is about right, what is far off is left out.
+    for strayed in [f32::INFINITY, STRAYED] {
+        for _ in 0..3 {
+            let mut sums = [Squares::default(); 2];
+            each(edges, &sides, |side, place, far| {
+                if (sides[side].far(place) - far).abs() < strayed {
+                    sums[side].add(place, far);
+                }
+            });
+            let before = mem::replace(&mut sides, [sums[0].solved()?, sums[1].solved()?]);
+            if sides == before {
+                break;
             }
-        });
-        sides = [sums[0].solved()?, sums[1].solved()?];
+        }
     }
     let (mut total, mut count, mut all) = (0.0, 0.0, 0.0);
     each(edges, &sides, |side, place, far| {

@@ -135,7 +135,7 @@ impl Grey {
         let mut pixels = Vec::with_capacity(rows.len() * width);
         let line = |row: usize| &self.pixels[row * width..][..width];
         // Sums of the columns over the rows in reach, and of these from the left rim on.
-        let mut columns = vec![0_u32; width];
+        let mut columns = vec![0_u16; width];
         let mut sums = vec![0_u32; width + 1];
         (rows.start.saturating_sub(reach)..(rows.start + reach).min(height))
             .for_each(|row| add(&mut columns, line(row)));
@@ -146,8 +146,10 @@ impl Grey {
             if row > reach && row > rows.start {
                 take(&mut columns, line(row - reach - 1));
             }
-            for (at, column) in columns.iter().enumerate() {
-                sums[at + 1] = sums[at].wrapping_add(*column);
+            let mut sum = 0_u32;
+            for (to, column) in sums[1..].iter_mut().zip(&columns) {
+                sum = sum.wrapping_add(u32::from(*column));
+                *to = sum;
             }
             let high = (row + reach + 1).min(height) - row.saturating_sub(reach);
             off_the_mean(line(row), &sums, reach, high, &mut pixels);
@@ -161,20 +163,34 @@ fn off_the_mean(row: &[u8], sums: &[u32], reach: usize, high: usize, pixels: &mu
     let width = row.len();
     let one = |at: usize| {
         let (left, right) = (at.saturating_sub(reach), (at + reach + 1).min(width));
-        let sum = sums[right].wrapping_sub(sums[left]) as f32;
-        (f32::from(row[at]) - sum / (high * (right - left)) as f32) as i8
+        off(row[at], sums[right].wrapping_sub(sums[left]), part_of(high * (right - left)))
     };
     // Between the rims the square is whole, and its size the same.
     let whole = if width > 2 * reach { reach..width - reach } else { 0..0 };
     pixels.extend((0..whole.start).map(one));
-    let part = 1.0 / (high * (2 * reach + 1)) as f32;
+    let part = part_of(high * (2 * reach + 1));
     let ends = sums.iter().zip(sums.iter().skip(2 * reach + 1));
     pixels.extend(
-        row[whole.clone()].iter().zip(ends).map(|(value, (left, right))| {
-            (f32::from(*value) - right.wrapping_sub(*left) as f32 * part) as i8
-        }),
+        row[whole.clone()]
+            .iter()
+            .zip(ends)
+            .map(|(value, (left, right))| off(*value, right.wrapping_sub(*left), part)),
     );
     pixels.extend((whole.end..width).map(one));
+}
+
+/// Binary places of a part of a whole: 255 times a part of it still fits 32 bits.
+const PLACES: u32 = 24;
+
+/// One of so many pixels, as a part of 2 to the power of [`PLACES`].
+fn part_of(pixels: usize) -> u32 {
+    ((1 << PLACES) / pixels.max(1)) as u32
+}
+
+/// A value less the mean, in whole numbers only, which processors do for many pixels at once.
+fn off(value: u8, sum: u32, part: u32) -> i8 {
+    let mean = (sum.wrapping_mul(part).wrapping_add(1 << (PLACES - 1)) >> PLACES) as i16;
+    (i16::from(value) - mean).clamp(-128, 127) as i8
 }
 
 /// Work on the rows of a picture in as many bands as there are processors, where it is worth it; the answers in order.
@@ -196,15 +212,15 @@ pub(crate) fn in_bands<T: Send>(
     })
 }
 
-fn add(columns: &mut [u32], line: &[u8]) {
+fn add(columns: &mut [u16], line: &[u8]) {
     for (sum, value) in columns.iter_mut().zip(line) {
-        *sum += u32::from(*value);
+        *sum += u16::from(*value);
     }
 }
 
-fn take(columns: &mut [u32], line: &[u8]) {
+fn take(columns: &mut [u16], line: &[u8]) {
     for (sum, value) in columns.iter_mut().zip(line) {
-        *sum -= u32::from(*value);
+        *sum -= u16::from(*value);
     }
 }
 

@@ -25,7 +25,7 @@ pub fn too_much(catalogue: &Catalogue, question: &Question) -> Result<Option<Fin
 mod tests {
     use super::*;
     use crate::quantity::{Bar, Dn};
-    use crate::spec::{HoseRef, Spec};
+    use crate::spec::{HoseRef, Line, Spec};
 
     fn at(service: Service) -> Option<&'static str> {
         let hose = HoseRef::named("EN 853", "1SN", Dn::new(12.0).expect("a size"));
@@ -41,5 +41,7 @@ mod tests {
         assert_eq!(at(bar(420.0)), Some("pressure-above-rating"));
         assert_eq!(at(bar(20.0)), None, "ends that nobody knows stop a job and no machine");
         assert_eq!(at(Service::default()), None);
+        // A suction line asks for a hose that bears vacuum, which is the next job's business.
+        assert_eq!(at(Service { line: Some(Line::Suction), ..Service::default() }), None);
     }
 }
