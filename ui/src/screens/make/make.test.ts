@@ -28,7 +28,7 @@ describe('steps', () => {
     const rows = rowsOf(benchSteps(sheet, emptyJob().proving), done('fetch-parts'), sheet);
     expect(rows.map((row) => row.state)).toEqual(['done', 'now', 'todo', 'todo', 'todo']);
     expect(rows[1]).toMatchObject({
-      detail: '1155 ± 2\u00a0mm',
+      figure: '1155 ± 2\u00a0mm',
       cautions: ['Wear glasses and gloves against wire ends.'],
     });
     expect(rows[2]?.cautions).toBeUndefined();
@@ -49,7 +49,7 @@ describe('with inch set', () => {
   it('the tape is written in fractions, the micrometer in decimals', () => {
     const sheet = benchSheet();
     const rows = rowsOf([step('cut'), step('crimp', 'A'), step('measure-length')], {}, sheet, 'inch');
-    expect(rows.map((row) => row.detail)).toEqual([
+    expect(rows.map((row) => row.figure ?? row.detail)).toEqual([
       '45 15/32 ± 5/64\u00a0in',
       '1.1220 ± 0.0039\u00a0in',
       '48 13/16\u00a0in, +15/32 −5/32',
