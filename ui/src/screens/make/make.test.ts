@@ -166,11 +166,11 @@ describe('the screen', () => {
     await fireEvent.click(await screen.findByRole('button', { name: /Measure the cut-off of A/ }));
     for (const key of ['4', '1']) await fireEvent.click(screen.getByRole('button', { name: key }));
     expect(left.typing).toMatchObject({ of: 'make.cutoff.A.0', draft: { typed: { mm: '41' } } });
-    await fireEvent.click(screen.getByRole('button', { name: /Keep 41 mm/ }));
+    await fireEvent.click(screen.getByRole('button', { name: /Keep 41\smm/ }));
     await screen.findByRole('heading', { name: 'Cut-off A, reading 2' });
     expect(left.spec.ends[0]?.cutoff_mm).toBeUndefined();
     for (const key of ['4', '1']) await fireEvent.click(screen.getByRole('button', { name: key }));
-    await fireEvent.click(screen.getByRole('button', { name: /Keep 41 mm/ }));
+    await fireEvent.click(screen.getByRole('button', { name: /Keep 41\smm/ }));
     await waitFor(() => expect(left.spec.ends[0]?.cutoff_mm).toBe(41.2));
     expect(left.cutoffs.A).toEqual([41, 41]);
     expect(left.typing).toBeNull();
