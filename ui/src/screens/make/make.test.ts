@@ -1,5 +1,6 @@
 import { fireEvent, render, screen, waitFor } from '@testing-library/svelte';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
+import type { Answer } from '../../backend';
 import { fake } from '../../backend/fake';
 import { emptyJob, type JobDoc } from '../../state/job-doc';
 import { benchSheet, judge } from './bench.fixture';
@@ -261,6 +262,18 @@ describe('the screen', () => {
     });
     await fireEvent.click(await screen.findByRole('button', { name: /Tick: guard is shut/ }));
     await waitFor(() => expect(shown.at(-1)).toMatch(/Release all pressure/));
+  });
+
+  it('a name that is given at the bench ticks the job, and works with the device from then on', async () => {
+    let left: JobDoc | null = null;
+    const kept = vi.fn((settings: unknown) => settings as Answer<'settings.write'>);
+    const who = { 'people.add': () => ({ person: 'p' }), 'settings.write': kept };
+    render(Host, { backend: bench(undefined, who), doc: job(), onchange: (next: JobDoc) => (left = next) });
+    await fireEvent.click(await screen.findByRole('button', { name: /say who works/ }));
+    await fireEvent.input(screen.getByLabelText('Another name'), { target: { value: 'M. Fitter' } });
+    await fireEvent.click(screen.getByRole('button', { name: 'Add the name' }));
+    await waitFor(() => expect(kept).toHaveBeenCalledWith(expect.objectContaining({ person: 'p' })));
+    expect((left as JobDoc | null)?.person).toBe('p');
   });
 
   it('says why nothing is made, and leads back to Check', async () => {
