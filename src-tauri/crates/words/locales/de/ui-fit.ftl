@@ -16,7 +16,12 @@ fit-sources = Woher die Werte sind
 fit-sources-fold = Quellen einklappen
 fit-take-figure = den Wert nehmen, dessen Bedingung zutrifft
 fit-no-figure = kein Wert in den Tabellen: nur der des Herstellers
-fit-no-figure-taken = kein Wert genommen: nur nach dem des Herstellers
+fit-by-maker = Herstellerwert
+fit-by-maker-from = laut Handbuch der Maschine oder Lieferant; nicht gemessen
+fit-by-nothing = kein Wert genannt
+fit-not-measured = nicht gemessen
+fit-tightened = ANGEZOGEN
+fit-tick-unsaid = zum Wert an { $ends } nichts gesagt: abgehakt als nicht gemessen
 fit-flats = { $count ->
     [one] { $flats } Fläche
    *[other] { $flats } Flächen

@@ -16,7 +16,12 @@ fit-sources = Where the figures are from
 fit-sources-fold = Fold the sources away
 fit-take-figure = take the figure whose condition holds
 fit-no-figure = no figure in the tables: the maker’s alone
-fit-no-figure-taken = no figure taken: by the maker’s alone
+fit-by-maker = maker’s figure
+fit-by-maker-from = as the machine’s manual or the supplier has it; not measured
+fit-by-nothing = no figure said
+fit-not-measured = not measured
+fit-tightened = TIGHTENED
+fit-tick-unsaid = nothing said of the figure at { $ends }: ticked as not measured
 fit-flats = { $count ->
     [one] { $flats } flat
    *[other] { $flats } flats
