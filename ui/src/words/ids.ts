@@ -1608,6 +1608,8 @@ export const wordIds = [
   'policies-effect-later',
   'policies-effect-longer',
   'policies-effect-longer-how',
+  'place-why-note',
+  'place-why-then',
   'policies-effect-more',
   'policies-effect-none',
   'policies-effect-past',
