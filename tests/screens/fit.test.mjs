@@ -86,6 +86,13 @@ test('hours that do not go with the meter are asked about, the causes come into 
     }
     await thumb(page).getByRole('button', { name: verb }).waitFor({ state: 'hidden' });
   }
+  await page.getByRole('heading', { name: 'Done' }).waitFor();
+  await page.getByText(code, { exact: true }).waitFor();
+  await page.getByText(/^Fitted .*14 Stick cylinder.*at 6813\sh/).waitFor();
+  await page.getByText(new RegExp(`^${old} Taken off .*abrasion`)).waitFor();
+  await page.getByText(/^Tightened: A: no figure said · B: no figure said · not measured/).waitFor();
+  await sound(page, 'the end of the job');
+  await thumb(page).getByRole('button', { name: /^The hose/ }).click();
   await page.getByText(/^fitted .* at 6813\sh/).waitFor();
   await page.getByText('ITS PLACE: 3 HOSES FAILED', { exact: true }).waitFor();
   assert.equal(shown(code).status.state, 'fitted');
@@ -105,6 +112,40 @@ test('hours that do not go with the meter are asked about, the causes come into 
   const [mine, its] = [shown(code), shown(old)];
   assert.deepEqual([mine.status.state, mine.stays], ['made', []]);
   assert.deepEqual([its.status.state, its.stays.at(-1).off, its.stays.at(-1).cause], ['fitted', null, null]);
+});
+
+test('why the old hose failed is said where the job starts, and Fit has it', async (t) => {
+  const { page, url, code } = await madeHose(t);
+  const { hits } = await ask(url, 'register.search', { words: 'stick rod' });
+  await goTo(page, 'Machines');
+  await page.getByRole('searchbox').fill('stick rod');
+  await page.getByRole('button', { name: /Stick cylinder, rod side/ }).first().click();
+  await thumb(page).getByRole('button', { name: /^Why it failed/ }).click();
+  await page.getByRole('button', { name: /^abrasion/ }).click();
+  await page.getByLabel('What was seen').fill('cover through at the clamp');
+  await sound(page, 'why it failed');
+  await thumb(page).getByRole('button', { name: /^Keep/ }).click();
+  await thumb(page).getByRole('button', { name: /^Why it failed abrasion/ }).waitFor();
+  await thumb(page).getByRole('button', { name: /^Measure it/ }).click();
+  await page.locator('[aria-current=step]', { hasText: 'Find' }).waitFor();
+  await still(page);
+  const [{ job, content }] = (await ask(url, 'job.list', {})).jobs;
+  assert.equal(content.at.place, hits[0].at.place);
+  assert.deepEqual([content.fit.cause, content.fit.note], ['ABR', 'cover through at the clamp']);
+
+  // The same job, made and tagged: what was said stands at its end, and nothing is asked again.
+  const served = { duties: [], ...service };
+  const question = { spec, service: served, overrides: [], length_practice: 'din-20066' };
+  const { steps } = await ask(url, 'make', { question, settings: [] });
+  const done = { at: '2026-11-25T10:00:00Z', by: null };
+  const ticks = Object.fromEntries(steps.map((step) => [step.code, done]));
+  const { assembly } = (await ask(url, 'register.show', { code }));
+  const written = { made: assembly.version, taken: true, fitted: null };
+  await ask(url, 'job.keep', { job, content: { ...content, step: 'fit', spec: assembly.spec, service: served, code, ticks, written } });
+  await page.reload();
+  await thumb(page).getByRole('button', { name: /^Finish/ }).waitFor();
+  await page.getByRole('button', { name: /^Why it failed abrasion/ }).waitFor();
+  assert.equal(await page.getByLabel('What was seen').inputValue(), 'cover through at the clamp');
 });
 
 test('where the register is empty a machine and its place are added on the way', async (t) => {

@@ -59,6 +59,7 @@ export const states = ({ machine, place, hose, hoses }) => ({
   'make, all read': { job: { step: 'make', ...checked, ...made } },
   tag: { job: { step: 'tag', ...checked, ...made } },
   'fit, where': { job: { step: 'fit', ...checked, ...made } },
+  'the end of a job': { at: { at: 'done', code: hose, off: null, tightened: null } },
   'papers of the job': { job: { step: 'make', ...checked, ...made }, at: { at: 'papers' } },
 
   scan: { at: { at: 'scan' } },
@@ -80,6 +81,7 @@ export const states = ({ machine, place, hose, hoses }) => ({
   'place, a photo to be taken back': { at: { at: 'place', place }, taps: ['photos-alt', 'photos-back'] },
   hose: { at: { at: 'hose', code: hose } },
   'hose, inspected': { at: { at: 'hose', code: hose }, taps: ['hose-inspect'] },
+  'hose, why it failed': { at: { at: 'hose', code: hose }, taps: ['fit-cause'] },
   'hose, came off': { at: { at: 'hose', code: hose }, taps: ['off-title'] },
   'a code that is on no record': { at: { at: 'hose', code: '0AAKG-EWXTN-P' } },
   'label again': { at: { at: 'label', code: hose } },

@@ -162,7 +162,7 @@ async function measureCutoff(page, between) {
     // Half a number is kept with the rest.
     if (between && reading === 2) {
       await between('half a cut-off');
-      await button(page, `Keep ${CUTOFFS[end]} mm`).waitFor();
+      await button(page, `Keep ${CUTOFFS[end]}\u00a0mm`).waitFor();
     }
     await button(page, /^Keep/).click();
     await title.filter({ hasText: new RegExp(`reading ${reading}$`) }).waitFor({ state: 'hidden' });

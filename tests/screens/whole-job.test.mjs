@@ -4,7 +4,7 @@ import test from 'node:test';
 import { join } from 'node:path';
 import { find, fit, make, tag } from './technician.mjs';
 import { sound } from './looks.mjs';
-import { browse, demo, folder, goTo, hosewright, keepJob, open, pick, serve, sizes } from './support.mjs';
+import { browse, demo, folder, hosewright, keepJob, open, pick, serve, sizes } from './support.mjs';
 import { photograph } from './pictures.mjs';
 
 for (const size of sizes) {
@@ -43,7 +43,9 @@ for (const size of sizes) {
     await tag(page, label);
     await fit(page, { machine: /^Excavator 3/, place: /^14 Stick/, hours: '6813', cause: /^abrasion/ }, look);
     const { code } = JSON.parse(hosewright('tag', 'read', label, '--json'));
+    await page.getByRole('heading', { name: 'Done' }).waitFor();
     await page.getByText(code).first().waitFor();
+    await look('done');
 
     const hose = JSON.parse(hosewright('register', '--db', db, 'show', code, '--json'));
     assert.equal(hose.status.state, 'fitted');
@@ -53,7 +55,10 @@ for (const size of sizes) {
       why: 'no-rig',
     });
 
-    await goTo(page, 'Job');
+    await page
+      .getByRole('contentinfo')
+      .getByRole('button', { name: /^New job/ })
+      .click();
     await page.getByRole('button', { name: /Scan or type the tag/ }).click();
     const picture = await photograph(browser, join(folder(t), 'tag.jpg'), [
       { picture: label, x: 150, y: 120, width: 850 },

@@ -1,4 +1,4 @@
-import { BAR_PER_PSI, MM_PER_INCH, decimalSign } from '../words/number';
+import { BAR_PER_PSI, MM_PER_INCH, decimalSign, unitSign, withUnit } from '../words/number';
 
 /** What is being typed; fixes the units and which keys there are. */
 export type Quantity = 'length' | 'reel' | 'pressure' | 'temperature' | 'flow' | 'plain';
@@ -131,6 +131,14 @@ export class Keypad {
     return fraction
       ? { whole: text(parts.length > 1 ? parts[0] : ''), top: text(parts.at(-1)), bottom }
       : { whole: text(number), top: '', bottom: '' };
+  }
+
+  /** The number with its unit, as people read it: `1 1/16 in`, `−20 °C`. */
+  said(unit: string = this.unit.id): string {
+    const { whole, top, bottom } = this.shown;
+    const fraction = top && `${top}/${bottom}`;
+    // A decimal sign with nothing behind it is not said.
+    return withUnit([whole.replace(/\D$/, ''), fraction].filter(Boolean).join(' '), unitSign(unit));
   }
 
   get draft(): Draft {

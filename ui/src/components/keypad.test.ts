@@ -85,6 +85,8 @@ describe('half a number', () => {
   it('counts while its decimal sign waits for digits', () => {
     expect(typed(['2', 'point']).value).toBeCloseTo(50.8, 9);
     expect(typed(['2', 'point']).written).toBe('2 in');
+    expect(typed(['2', 'point']).said()).toBe('2\u00a0in');
+    expect(typed(['1', 'plus', '1', '/16']).said()).toBe('1 1/16\u00a0in');
   });
 });
 
@@ -118,6 +120,7 @@ describe('other quantities', () => {
     keypad.use('F');
     expect(keypad.value).toBeCloseTo(-40, 9);
     expect(keypad.written).toBe('-40 F');
+    expect(keypad.said()).toBe('\u221240\u00a0°F');
     expect(keypad.shown.whole).toBe('\u221240');
   });
 

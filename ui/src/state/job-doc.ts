@@ -222,6 +222,9 @@ export interface Fitting {
   note: string;
 }
 
+/** Why the old hose comes off, as it can be said before any job is begun. */
+export type Why = Pick<Fitting, 'cause' | 'note'>;
+
 /** The step at which a proof shows whether it holds. */
 export const PROVED = 'release-and-look';
 
@@ -247,6 +250,8 @@ export const noOil = (): Oil => ({
   iso_vg: null,
   closing_ms: null,
 });
+
+export const noWhy = (): Why => ({ cause: null, note: '' });
 
 /** Ports of which nothing is said yet. */
 export function noRouting(): Routing {
@@ -309,7 +314,7 @@ export function emptyJob(): JobDoc {
     assembled: null,
     code: null,
     written: { made: null, taken: false, fitted: null },
-    fit: { date: null, hours: null, cause: null, note: '' },
+    fit: { date: null, hours: null, ...noWhy() },
     tighten: {},
   };
 }

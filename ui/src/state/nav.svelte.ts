@@ -19,6 +19,8 @@ export type VanPart =
 /** Where a person can be. The job's own step stands in the job, so that it comes back with it. */
 export type Screen =
   | { at: 'job' }
+  /** A job that came to its end: the hose, the one that came off for it, and how the ends were tightened. */
+  | { at: 'done'; code: TagCode; off: TagCode | null; tightened: string | null }
   | { at: 'machines' }
   | { at: 'machine'; machine: MachineId }
   | { at: 'place'; place: PlaceId }

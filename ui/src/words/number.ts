@@ -56,6 +56,11 @@ export function withUnit(text: string, unit: string): string {
   return unit ? `${text}${JOIN}${unit}` : text;
 }
 
+/** The sign of a unit as people write it: a degree that the tables and the keypad leave out. */
+export function unitSign(unit: string): string {
+  return unit === 'C' || unit === 'F' ? `°${unit}` : unit;
+}
+
 /** A length in millimetres. */
 export function length(mm: number, decimals: number): string {
   return withUnit(number(mm, decimals), 'mm');
@@ -118,7 +123,7 @@ export function quantity(value: number, unit: string): string {
     case 'mm':
       return length(value, 1);
     case 'C':
-      return withUnit(number(value, 0), '°C');
+      return withUnit(number(value, 0), unitSign(unit));
     case 'deg':
       return angle(value, 1);
     case '':

@@ -4,7 +4,7 @@ import type { Given } from '../../backend';
 import type { Quantity } from '../../components/keypad.svelte';
 import type { JobDoc } from '../../state/job-doc';
 import type { WordId } from '../../words/ids';
-import { angle, length, lengthInches, number, psi, withUnit } from '../../words/number';
+import { angle, length, lengthInches, number, psi, quantity, withUnit } from '../../words/number';
 import { say } from '../../words/words';
 
 /** A field by its path: `service.relief_bar`, `A.drop_mm`, `A` (the end itself), `hose`, `adapters.0.rating_bar`. */
@@ -236,7 +236,7 @@ export function writtenIn(id: FieldId, value: number, units: Units): string {
     case 'pressure':
       return units.pressure === 'psi' ? withUnit(psi(value), 'psi') : withUnit(number(value, 0), 'bar');
     case 'temperature':
-      return withUnit(number(value, 0), '°C');
+      return quantity(value, 'C');
     case 'flow':
       return withUnit(number(value, 1), 'l/min');
     case 'length':

@@ -2,7 +2,7 @@
 // and how grave it is comes from the check.
 import type { Finding, HoseRef } from '../../backend/types';
 import type { WordId } from '../../words/ids';
-import { angle, number, withUnit } from '../../words/number';
+import { angle, number, unitSign, withUnit } from '../../words/number';
 import { hoseLong } from '../../words/spec';
 import { say } from '../../words/words';
 import type { FieldId } from './fields';
@@ -101,14 +101,13 @@ const DRAWN =
   /^(pressure|heat|fluid-heat|ambient|bend|route-(near|rival|behind|twist)|vacuum|flow|printed-pressure|original-pressure)(-|$)/;
 
 const DECIMALS: Record<string, number> = { bar: 0, C: 0, mm: 1, 'm/s': 1, 'kPa abs': 1, DN: 1 };
-const UNITS: Record<string, string> = { C: '°C' };
 
 /** A number as a row shows it; the unit stands once, at the limit. */
 function written(value: number, unit: string, withIt: boolean): string {
   if (unit === 'deg') return angle(value, 1);
   const text = number(value, DECIMALS[unit] ?? 1);
   if (unit === 'DN') return withIt ? `DN${text}` : text;
-  return withIt ? withUnit(text, UNITS[unit] ?? unit) : text;
+  return withIt ? withUnit(text, unitSign(unit)) : text;
 }
 
 export interface Figures {

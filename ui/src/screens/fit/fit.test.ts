@@ -1,12 +1,12 @@
 import { render, screen } from '@testing-library/svelte';
 import { describe, expect, it, vi } from 'vitest';
-import type { OilLine, Place, Ports, Service, TorqueValue, Versioned } from '../../backend/types';
-import { emptyJob, NOT_FAILED, noOil, noRouting, noStand } from '../../state/job-doc';
+import type { BuildSheet, OilLine, Place, Ports, Service, TorqueValue, Versioned } from '../../backend/types';
+import { emptyJob, NOT_FAILED, noOil, noRouting, noStand, type JobDoc } from '../../state/job-doc';
 import { begunWith, oilLineOf, portsOf } from '../parts/place-ports';
 import { placeAt } from '../place.fixture';
 import { fitEvents, type Change } from './finish';
 import Torque from './Torque.svelte';
-import { figureOf, keyOf } from './tighten';
+import { BY_MAKER, figureOf, keyOf, tightenedBy, unsaid } from './tighten';
 
 const change = (over: Partial<Change> = {}): Change => ({
   on: 'NEW',
@@ -86,7 +86,7 @@ describe('what the place keeps for the next job', () => {
 });
 
 describe('the step of tightening', () => {
-  it('shows no figure before one is taken, then that of each end, large', () => {
+  it('shows no figure before one is taken, then that of each end, large; of no end it is silent', () => {
     const steel: TorqueValue = {
       method: 'torque',
       min: 81,
@@ -106,8 +106,20 @@ describe('the step of tightening', () => {
     expect(screen.getByRole('button', { name: /End A \?/ })).toBeTruthy();
     view.unmount();
     render(Torque, { tighten, doc: { ...emptyJob(), tighten: { A: keyOf(steel) } }, onchoose });
-    expect(screen.getByRole('button', { name: /End A 81 to 89.Nm steel, dry/ })).toBeTruthy();
+    expect(screen.getByRole('button', { name: /End A 81 to 89.Nm steel, dry a manual · published/ })).toBeTruthy();
     expect(screen.getByRole('button', { name: /End B \? no figure in the tables/ })).toBeTruthy();
+
+    const sheet = { tighten } as unknown as BuildSheet;
+    const took = (said: JobDoc['tighten']) => ({ ...emptyJob(), tighten: said });
+    expect(tightenedBy(sheet, took({ A: keyOf(steel) }))).toBe(
+      'A: 81 to 89\u00a0Nm · B: no figure said · not measured',
+    );
+    expect(unsaid(sheet, took({ A: keyOf(steel) }))).toEqual(['B']);
+    expect(tightenedBy(sheet, took({ A: keyOf(steel), B: BY_MAKER }))).toBe(
+      'A: 81 to 89\u00a0Nm · B: maker’s figure · not measured',
+    );
+    expect(unsaid(sheet, took({ A: keyOf(steel), B: BY_MAKER }))).toEqual([]);
+    expect(unsaid(sheet, took({ A: 'a figure that the tables have no more' })), 'a figure that is gone').toContain('A');
   });
 });
 

@@ -1,7 +1,7 @@
 import type { BuildSheet, Role, Tighten, TorqueValue } from '../../backend/types';
 import type { JobDoc } from '../../state/job-doc';
 import { angle, number, withUnit } from '../../words/number';
-import { say } from '../../words/words';
+import { say, sayCode } from '../../words/words';
 
 /** A figure's own name: no two of a table hold for the same by the same source. */
 export function keyOf(value: TorqueValue): string {
@@ -28,12 +28,28 @@ export function takenAt(end: Tighten, doc: JobDoc): TorqueValue | undefined {
   return end.values.find((one) => keyOf(one) === doc.tighten[end.role]);
 }
 
-/** The figures the person took, end by end; null while none is taken. */
-export function takenOf(sheet: BuildSheet, doc: JobDoc): string | null {
-  const of = (role: Role) => {
-    const end = sheet.tighten.find((one) => one.role === role);
-    const value = end && takenAt(end, doc);
-    return value ? say('make-at-end', { end: role, step: figureOf(value) }) : null;
-  };
-  return (['A', 'B'] as const).map(of).filter(Boolean).join(' · ') || null;
+/** Said of an end that goes by its maker's own figure, which stands in no table here. */
+export const BY_MAKER = 'maker';
+
+/** Ends of which nothing is said yet: no figure is taken, nor that the maker's own is gone by. */
+export function unsaid(sheet: BuildSheet, doc: JobDoc): Role[] {
+  return sheet.tighten
+    .filter((end) => !takenAt(end, doc) && doc.tighten[end.role] !== BY_MAKER)
+    .map(({ role }) => role);
+}
+
+/** What each end is tightened by. A figure that is gone by was not measured, and no end is left out. */
+export function tightenedBy(sheet: BuildSheet, doc: JobDoc): string {
+  const open = unsaid(sheet, doc);
+  const ends = sheet.tighten.map((end) => {
+    const taken = takenAt(end, doc);
+    const by = taken ? figureOf(taken) : say(open.includes(end.role) ? 'fit-by-nothing' : 'fit-by-maker');
+    return say('make-at-end', { end: end.role, step: by });
+  });
+  return [...ends, say('fit-not-measured')].join(' · ');
+}
+
+/** Where a figure is from, and how that is known. */
+export function sourceOf(value: TorqueValue): string {
+  return say('finding-source', { source: value.source, basis: sayCode(`basis-${value.basis}`) ?? value.basis });
 }

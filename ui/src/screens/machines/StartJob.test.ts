@@ -63,6 +63,18 @@ describe('a job at a place', () => {
     expect(offered(ground(), once, true)).toEqual({ go: 'Measure it', beside: [] });
   });
 
+  it('offers to say why the old hose failed and shows what was said; of an empty place it does not ask', async () => {
+    const why = { cause: 'ABR', note: 'at the clamp' };
+    const tables = () => ({ causes: [{ code: 'ABR', name: 'abrasion', seen: '' }], signs: [] }) as never;
+    const told = { backend: fake({ tables }), failed: once, unsettled: false, why, onwhy: () => {} };
+    const view = render(Host, { ...told, ground: ground() });
+    await screen.findByRole('button', { name: 'Why it failed abrasion' });
+    view.unmount();
+    render(Host, { ...told, ground: ground({ again: null, replaces: null }) });
+    expect(seen().beside).toEqual(['Scan a tag']);
+    expect(screen.queryByRole('button', { name: /Why it failed/ })).toBeNull();
+  });
+
   it('is measured where no spec is on record', () => {
     expect(offered(ground({ again: null }), once)).toEqual({ go: 'Measure it', beside: [] });
   });

@@ -1,5 +1,6 @@
 import { fireEvent, render, screen, waitFor } from '@testing-library/svelte';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
+import type { Answer } from '../../backend';
 import { fake } from '../../backend/fake';
 import { emptyJob, type JobDoc } from '../../state/job-doc';
 import { benchSheet, judge } from './bench.fixture';
@@ -28,7 +29,7 @@ describe('steps', () => {
     const rows = rowsOf(benchSteps(sheet, emptyJob().proving), done('fetch-parts'), sheet);
     expect(rows.map((row) => row.state)).toEqual(['done', 'now', 'todo', 'todo', 'todo']);
     expect(rows[1]).toMatchObject({
-      detail: '1155 ± 2\u00a0mm',
+      figure: '1155 ± 2\u00a0mm',
       cautions: ['Wear glasses and gloves against wire ends.'],
     });
     expect(rows[2]?.cautions).toBeUndefined();
@@ -49,7 +50,7 @@ describe('with inch set', () => {
   it('the tape is written in fractions, the micrometer in decimals', () => {
     const sheet = benchSheet();
     const rows = rowsOf([step('cut'), step('crimp', 'A'), step('measure-length')], {}, sheet, 'inch');
-    expect(rows.map((row) => row.detail)).toEqual([
+    expect(rows.map((row) => row.figure ?? row.detail)).toEqual([
       '45 15/32 ± 5/64\u00a0in',
       '1.1220 ± 0.0039\u00a0in',
       '48 13/16\u00a0in, +15/32 −5/32',
@@ -166,11 +167,11 @@ describe('the screen', () => {
     await fireEvent.click(await screen.findByRole('button', { name: /Measure the cut-off of A/ }));
     for (const key of ['4', '1']) await fireEvent.click(screen.getByRole('button', { name: key }));
     expect(left.typing).toMatchObject({ of: 'make.cutoff.A.0', draft: { typed: { mm: '41' } } });
-    await fireEvent.click(screen.getByRole('button', { name: /Keep 41 mm/ }));
+    await fireEvent.click(screen.getByRole('button', { name: /Keep 41\smm/ }));
     await screen.findByRole('heading', { name: 'Cut-off A, reading 2' });
     expect(left.spec.ends[0]?.cutoff_mm).toBeUndefined();
     for (const key of ['4', '1']) await fireEvent.click(screen.getByRole('button', { name: key }));
-    await fireEvent.click(screen.getByRole('button', { name: /Keep 41 mm/ }));
+    await fireEvent.click(screen.getByRole('button', { name: /Keep 41\smm/ }));
     await waitFor(() => expect(left.spec.ends[0]?.cutoff_mm).toBe(41.2));
     expect(left.cutoffs.A).toEqual([41, 41]);
     expect(left.typing).toBeNull();
@@ -261,6 +262,18 @@ describe('the screen', () => {
     });
     await fireEvent.click(await screen.findByRole('button', { name: /Tick: guard is shut/ }));
     await waitFor(() => expect(shown.at(-1)).toMatch(/Release all pressure/));
+  });
+
+  it('a name that is given at the bench ticks the job, and works with the device from then on', async () => {
+    let left: JobDoc | null = null;
+    const kept = vi.fn((settings: unknown) => settings as Answer<'settings.write'>);
+    const who = { 'people.add': () => ({ person: 'p' }), 'settings.write': kept };
+    render(Host, { backend: bench(undefined, who), doc: job(), onchange: (next: JobDoc) => (left = next) });
+    await fireEvent.click(await screen.findByRole('button', { name: /say who works/ }));
+    await fireEvent.input(screen.getByLabelText('Another name'), { target: { value: 'M. Fitter' } });
+    await fireEvent.click(screen.getByRole('button', { name: 'Add the name' }));
+    await waitFor(() => expect(kept).toHaveBeenCalledWith(expect.objectContaining({ person: 'p' })));
+    expect((left as JobDoc | null)?.person).toBe('p');
   });
 
   it('says why nothing is made, and leads back to Check', async () => {

@@ -62,6 +62,7 @@ export function rowsOf(
     id: nameOf(step),
     text: textOf(step),
     state: nameOf(step) in ticks ? 'done' : step === current ? 'now' : 'todo',
+    figure: (step.code === 'cut' && cutOf(sheet.cut, unit)) || undefined,
     detail: detailOf(step, sheet, unit) ?? undefined,
     ticked: tickedOf(ticks[nameOf(step)], whose),
     cautions: step === current ? step.cautions.map((caution) => caution.caution) : undefined,
@@ -88,10 +89,6 @@ function detailOf(step: SheetStep, sheet: BuildSheet, unit: LengthUnit): string 
   const { cut, turn, proof } = sheet;
   const joined = (...parts: (string | null | undefined)[]) => parts.filter(Boolean).join(' · ') || null;
   switch (step.code) {
-    case 'cut':
-      return cut.cut_length_mm === null
-        ? null
-        : say('make-plus-minus', { value: figureIn(cut.cut_length_mm, unit).figure, by: taped(cut.aim.value, unit) });
     case 'mark-insertion':
       return settings?.insertion_mm == null ? null : taped(settings.insertion_mm, unit);
     case 'push-on':
@@ -112,6 +109,13 @@ function detailOf(step: SheetStep, sheet: BuildSheet, unit: LengthUnit): string 
     default:
       return null;
   }
+}
+
+/** The length it is cut to, with its tolerance: it stays with its step, where the drawing scrolls away. */
+function cutOf(cut: BuildSheet['cut'], unit: LengthUnit): string | null {
+  return cut.cut_length_mm === null
+    ? null
+    : say('make-plus-minus', { value: figureIn(cut.cut_length_mm, unit).figure, by: taped(cut.aim.value, unit) });
 }
 
 /** Target and tolerance of a crimp, as far as they were given. */

@@ -16,7 +16,12 @@ fit-sources = Woher die Werte sind
 fit-sources-fold = Quellen einklappen
 fit-take-figure = den Wert nehmen, dessen Bedingung zutrifft
 fit-no-figure = kein Wert in den Tabellen: nur der des Herstellers
-fit-no-figure-taken = kein Wert genommen: nur nach dem des Herstellers
+fit-by-maker = Herstellerwert
+fit-by-maker-from = laut Handbuch der Maschine oder Lieferant; nicht gemessen
+fit-by-nothing = kein Wert genannt
+fit-not-measured = nicht gemessen
+fit-tightened = ANGEZOGEN
+fit-tick-unsaid = zum Wert an { $ends } nichts gesagt: abgehakt als nicht gemessen
 fit-flats = { $count ->
     [one] { $flats } Fläche
    *[other] { $flats } Flächen
@@ -43,3 +48,11 @@ fit-correct-then = die Schlauchleitung wurde nach der Erfassung geändert
 fit-crimp-outside-then = kein Einbau, bevor neu gemessen oder gepresst ist
 fit-finish = Abschließen
 fit-finish-then = alte ab, neue dran, alles erfasst
+done-title = Fertig
+done-tightened = Angezogen: { $tightened }
+done-not-fitted = Noch nicht eingebaut
+done-hose = Die Schlauchleitung
+done-hose-note = Erfassung, Papiere, Schild
+done-hose-fit = Erfassung, Papiere, Schild; Einbau von dort
+done-new = Neuer Auftrag
+done-new-then = die nächste scannen, lesen oder messen

@@ -16,7 +16,12 @@ fit-sources = Where the figures are from
 fit-sources-fold = Fold the sources away
 fit-take-figure = take the figure whose condition holds
 fit-no-figure = no figure in the tables: the maker’s alone
-fit-no-figure-taken = no figure taken: by the maker’s alone
+fit-by-maker = maker’s figure
+fit-by-maker-from = as the machine’s manual or the supplier has it; not measured
+fit-by-nothing = no figure said
+fit-not-measured = not measured
+fit-tightened = TIGHTENED
+fit-tick-unsaid = nothing said of the figure at { $ends }: ticked as not measured
 fit-flats = { $count ->
     [one] { $flats } flat
    *[other] { $flats } flats
@@ -43,3 +48,11 @@ fit-correct-then = the hose was changed after it was recorded
 fit-crimp-outside-then = not fitted before it is read or crimped again
 fit-finish = Finish
 fit-finish-then = old hose off, new one on, all on the record
+done-title = Done
+done-tightened = Tightened: { $tightened }
+done-not-fitted = Not fitted yet
+done-hose = The hose
+done-hose-note = its record, papers, label
+done-hose-fit = its record, papers, label; fit it from there
+done-new = New job
+done-new-then = scan, read or measure the next hose

@@ -16,7 +16,12 @@ fit-sources = De dónde son las cifras
 fit-sources-fold = Plegar las fuentes
 fit-take-figure = tomar la cifra cuya condición se cumpla
 fit-no-figure = sin cifra en las tablas: solo la del fabricante
-fit-no-figure-taken = sin cifra tomada: solo por la del fabricante
+fit-by-maker = cifra del fabricante
+fit-by-maker-from = según el manual de la máquina o el proveedor; sin medir
+fit-by-nothing = sin cifra indicada
+fit-not-measured = sin medir
+fit-tightened = APRETADO
+fit-tick-unsaid = nada dicho de la cifra en { $ends }: se marca como sin medir
 fit-flats = { $count ->
     [one] { $flats } cara
    *[other] { $flats } caras
@@ -43,3 +48,11 @@ fit-correct-then = la manguera cambió después de registrarla
 fit-crimp-outside-then = no se monta sin medirla o prensarla otra vez
 fit-finish = Terminar
 fit-finish-then = vieja desmontada, nueva montada, todo registrado
+done-title = Hecho
+done-tightened = Apretado: { $tightened }
+done-not-fitted = Aún sin montar
+done-hose = La manguera
+done-hose-note = su registro, papeles, etiqueta
+done-hose-fit = su registro, papeles, etiqueta; se monta desde ahí
+done-new = Trabajo nuevo
+done-new-then = escanear, leer o medir la siguiente
