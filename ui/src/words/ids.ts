@@ -2287,6 +2287,7 @@ export const wordIds = [
   'van-about-conflicts',
   'van-about-device',
   'van-about-events',
+  'van-about-fitted',
   'van-about-held',
   'van-about-hoses',
   'van-about-machines',
