@@ -788,6 +788,7 @@ export const wordIds = [
   'flowing-loses',
   'flowing-not-reckoned',
   'flowing-peak',
+  'flowing-peak-unknown',
   'flowing-regime-laminar',
   'flowing-regime-transitional',
   'flowing-regime-turbulent',

@@ -38,7 +38,7 @@ machines-stay-off = ausgebaut { $day }
 
 ## Die Liste
 machines-title = Maschinen
-machines-hoses-label = Leitungen
+machines-hoses-label = Eingebaute Leitungen
 machines-fleet = { $sites ->
     [one] { $sitesShown } Standort
    *[other] { $sitesShown } Standorte

@@ -38,7 +38,7 @@ machines-stay-off = off { $day }
 
 ## The list
 machines-title = Machines
-machines-hoses-label = Hoses
+machines-hoses-label = Hoses fitted
 machines-fleet = { $sites ->
     [one] { $sitesShown } site
    *[other] { $sitesShown } sites

@@ -38,7 +38,7 @@ machines-stay-off = desmontada { $day }
 
 ## The list
 machines-title = Máquinas
-machines-hoses-label = Mangueras
+machines-hoses-label = Mangueras montadas
 machines-fleet = { $sites ->
     [one] { $sitesShown } sede
    *[other] { $sitesShown } sedes
