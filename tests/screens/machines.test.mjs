@@ -110,6 +110,14 @@ test('a hose that is on a machine already is put on record where it sits', async
     .waitFor();
   await page.getByText(/^found fitted /).waitFor();
   await sound(page, 'a hose found');
+  // Nobody gave a day: it is young nowhere.
+  await page.getByText('Age not known', { exact: true }).waitFor();
+  await goTo(page, 'Machines');
+  await page.getByRole('main').getByRole('button', { name: /^Excavator 3.*1 age not known/s }).waitFor();
+  assert.equal(await page.getByRole('main').getByText('age not known').count(), 1, 'of no other machine');
+  await sound(page, 'a machine with a hose of no known age');
+  await openMachine(page, 'Excavator 3');
+  await placesOf(page).getByRole('button', { name: /Blade cylinder, left.*age not known/s }).waitFor();
 });
 
 test('the list comes back to the machine that was looked at, and a search stands alone', async (t) => {

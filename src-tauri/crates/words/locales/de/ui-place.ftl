@@ -79,6 +79,7 @@ hose-limit-policy = Grenze des Eigentümers: { $count ->
    *[other] { $years } Jahre
 }.
 hose-age-unknown = Kein Tag ist bekannt, ab dem zu zählen wäre.
+hose-age-found = Am { $day } eingebaut vorgefunden; wann sie gefertigt wurde, weiß niemand. Presshülse und Aufdruck ansehen.
 hose-age = Alter
 
 ## Schlauchleitung

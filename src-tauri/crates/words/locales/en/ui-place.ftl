@@ -79,6 +79,7 @@ hose-limit-policy = The owner’s limit: { $count ->
    *[other] { $years } years
 }.
 hose-age-unknown = No day is known to count from.
+hose-age-found = Found fitted { $day }; when it was made nobody knows. Look at the ferrule and the print.
 hose-age = Age
 
 ## Hose

@@ -79,6 +79,7 @@ hose-limit-policy = Límite del dueño: { $count ->
    *[other] { $years } años
 }.
 hose-age-unknown = No se conoce fecha desde la que contar.
+hose-age-found = Hallada montada el { $day }; nadie sabe cuándo se hizo. Mirar el casquillo y la impresión.
 hose-age = Edad
 
 ## Hose
