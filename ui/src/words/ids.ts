@@ -1592,6 +1592,8 @@ export const wordIds = [
   'place-scan-note',
   'place-service',
   'place-service-more',
+  'place-service-recorded',
+  'place-service-recorded-how',
   'place-sits',
   'place-stay-failed',
   'place-still-on',
