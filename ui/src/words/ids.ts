@@ -609,6 +609,8 @@ export const wordIds = [
   'find-readings',
   'find-readings-close',
   'find-readings-of',
+  'find-recorded',
+  'find-recorded-take',
   'find-refused',
   'find-remove',
   'find-sign-cone-concave',
