@@ -51,7 +51,7 @@ async function madeHose(t) {
 }
 
 test('hours that do not go with the meter are asked about, the causes come into view, and a fit by mistake is taken back', async (t) => {
-  const { page, db, code } = await madeHose(t);
+  const { page, url, db, code } = await madeHose(t);
   const shown = (of) => JSON.parse(hosewright('register', '--db', db, 'show', of, '--json'));
   await thumb(page)
     .getByRole('button', { name: /^Fit it/ })
@@ -97,6 +97,9 @@ test('hours that do not go with the meter are asked about, the causes come into 
   await page.getByText('ITS PLACE: 3 HOSES FAILED', { exact: true }).waitFor();
   assert.equal(shown(code).status.state, 'fitted');
   assert.notEqual(shown(old).status.state, 'fitted');
+  // What was answered of the service is not asked again: the next job there begins with it.
+  const { again } = await ask(url, 'register.place', { place: shown(code).stays.at(-1).at.place });
+  assert.deepEqual({ ...again.service, ...service }, again.service);
 
   await page.getByRole('button', { name: /^Fitted by mistake/ }).click();
   await page.getByText(new RegExp(`${old} sits there again`)).waitFor();

@@ -32,18 +32,18 @@ test('a flow that is too fast leads to the size that passed the check, with a wa
     elbows: [{ angle_deg: 45 }, { angle_deg: 90 }],
   };
   const answer = await ask(url, 'oil', asked);
-  const speed = answer.warm.velocity_m_s.toFixed(1);
-  await page.getByRole('status').getByText(speed).waitFor();
+  const runs = (speed) => page.getByRole('img', { name: `the oil runs at ${speed.toFixed(1)}` }).waitFor();
+  await runs(answer.warm.velocity_m_s);
   assert.ok(answer.warm.velocity_m_s > answer.usual.high_m_s, 'the demo bore is too small for it');
   await sound(page, 'oil, too fast');
   const wider = answer.sizes.find(({ verdict }) => verdict !== 'stop');
   await thumb(page)
     .getByRole('button', { name: `Take 2SN DN${wider.dn}` })
     .click();
-  await page.getByRole('status').getByText(wider.velocity_m_s.toFixed(1)).waitFor();
+  await runs(wider.velocity_m_s);
   assert.equal((await kept(page, url)).spec.hose.dn, wider.dn);
   await thumb(page).getByRole('button', { name: 'Take it back' }).click();
-  await page.getByRole('status').getByText(speed).waitFor();
+  await runs(answer.warm.velocity_m_s);
   assert.equal((await kept(page, url)).spec.hose.dn, 16);
 });
 
@@ -95,6 +95,34 @@ test('a surge is estimated from how fast the valve shuts, and goes to the check 
       .innerText(),
     new RegExp(`${peak}\\sbar est\\.`),
   );
+});
+
+test('a peak that is too high stands at the head, whatever the speed', async (t) => {
+  const [browser, { url }] = await Promise.all([browse(t), serve(t, { empty: true })]);
+  /** What the speed comes to at a working pressure, and what the check says of the parts under the peak. */
+  const judged = async (working_pressure_bar) => {
+    const line = withFlow(60, { working_pressure_bar, relief_bar: null, surge_pressure_bar: null });
+    const elbows = [{ angle_deg: 45 }, { angle_deg: 90 }];
+    const { surge, verdict } = await ask(url, 'oil', { spec, service: line, elbows });
+    const peak = Math.ceil(surge.peak_bar);
+    const { findings } = await ask(url, 'check', { spec, service: { ...line, surge_pressure_bar: peak } });
+    return { line, speed: verdict, peak, parts: findings.filter(({ rule }) => rule === 'pressure') };
+  };
+  const [borne, over] = [await judged(100), await judged(240)];
+  assert.deepEqual([borne.speed, over.speed], ['pass', 'pass'], 'the speed alone is as usual');
+  assert.ok(borne.parts.every(({ verdict }) => verdict === 'pass'), 'all parts bear the lower peak');
+  const stop = over.parts.find(({ verdict }) => verdict === 'stop');
+  await keepJob(url, { step: 'check', beside: 'oil', spec, service: borne.line });
+  const page = await open(t, browser, url, phone);
+  const head = page.getByRole('status').first();
+  await head.getByText('PASS', { exact: true }).waitFor();
+  await page.getByRole('button', { name: /^working/ }).click();
+  await typeNumber(page, [...'240']);
+  await thumb(page).getByRole('button', { name: /^Keep/ }).click();
+  await head.getByText('STOP', { exact: true }).waitFor();
+  const said = await head.innerText();
+  assert.ok(said.includes(stop.why) && said.includes(`${over.peak}`), said);
+  await sound(page, 'oil, the peak too high');
 });
 
 test('without a flow nothing is made up: it is asked for', async (t) => {

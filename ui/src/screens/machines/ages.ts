@@ -46,6 +46,11 @@ export function aged(due: DueLine, on: string): Aged {
   };
 }
 
+/** Whether nobody knows how old it is: no day to count from, or only the day it was found sitting there. */
+export function ageUnknown({ due, atLeast }: Aged, stay: Stay | undefined): boolean {
+  return due.since === null || (atLeast && stay?.already_there === true);
+}
+
 /** Where a scale of ages ends: whole even years past the limits and the oldest hose, so that ticks are round. */
 export function scaleEnd(limits: readonly (number | null)[], ages: readonly number[]): number {
   const most = Math.max(2, ...limits.map((limit) => (limit ?? 0) * 1.3), ...ages);

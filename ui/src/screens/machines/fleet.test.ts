@@ -76,6 +76,33 @@ it('begins at the place longest past its limit, then goes by number', () => {
   expect(lines.map((line) => line.reason)).toEqual(['past', 'past', null, null]);
 });
 
+it('a hose of which only the day it was found is known is no young hose', () => {
+  const found = { ...stay('found'), already_there: true };
+  const since = (code: string, counted_from: DueLine['counted_from']) =>
+    dueRow({ code, at: at('p'), since: '2026-11-01', counted_from, due: '2032-11-01', verdict: 'caution' });
+  const ages = serviceAges(
+    [
+      since('found', 'fitted'),
+      since('fitted', 'fitted'),
+      since('made', 'assembled'),
+      dueRow({ code: 'none', at: at('p') }),
+    ],
+    '2026-11-25',
+  );
+  const rows = [
+    row(1, { ...stay('made'), already_there: true }),
+    row(2, stay('fitted')),
+    row(3, found),
+    row(4, stay('none')),
+  ];
+  expect(placeLines(rows, ages).map((line) => [line.row.place.number, line.reason])).toEqual([
+    [3, 'age-unknown'],
+    [4, 'age-unknown'],
+    [1, null],
+    [2, null],
+  ]);
+});
+
 it('takes no age from a hose that came off', () => {
   const ages = serviceAges([due('old', '2022-01-01', 'stop')], '2026-11-25');
   const lines = placeLines([row(4, stay('old', '2025-01-01'))], ages);
@@ -114,10 +141,10 @@ it('balloons stand by the numbers of the places, in whatever order these come', 
   expect(balloons('excavator', places.toReversed())).toEqual(stood);
 });
 
-it('a hose of no known age is not past its limit', () => {
+it('a hose of no known age is neither past its limit nor young', () => {
   const unknown = { ...due('old', '2022-01-01', 'caution'), due: null, since: null };
   const lines = placeLines([row(3, stay('old'))], serviceAges([unknown], '2026-11-25'));
-  expect(lines[0]?.reason).toBeNull();
+  expect(lines[0]?.reason).toBe('age-unknown');
 });
 
 it('names the next free number and takes whole numbers only', () => {

@@ -1,6 +1,6 @@
 // Machines and places for their lists. Limits, ages and verdicts come from the register.
 import type { Hit, MachineRow, PlaceId, PlaceRow, SiteId, SiteRow, Stay } from '../../backend/types';
-import type { Aged } from './ages';
+import { ageUnknown, type Aged } from './ages';
 
 /** A site with its machines; null are the machines without one. */
 export interface SiteGroup {
@@ -31,8 +31,8 @@ export function sortedHits(hits: readonly Hit[]): Hit[] {
   return hits.toSorted((one, other) => order.indexOf(one.what) - order.indexOf(other.what));
 }
 
-/** Why a place comes before the others, gravest first: its hose must not run on; failed, or came off, and none sits there; its hose is past its limit. */
-const reasons = ['stopped', 'failed', 'came-off', 'past'] as const;
+/** Why a place comes before the others, gravest first: its hose must not run on; failed, or came off, and none sits there; its hose is past its limit, or nobody knows how old it is. */
+const reasons = ['stopped', 'failed', 'came-off', 'past', 'age-unknown'] as const;
 export type Reason = (typeof reasons)[number];
 
 /** A place in the list of its machine. */
@@ -76,7 +76,14 @@ export function placeLines(
 
 function reasonOf({ last_off }: PlaceRow, hoses: readonly Stay[], age: Aged | null): Reason | null {
   if (hoses.length === 0) return last_off && (last_off.cause === null ? 'came-off' : 'failed');
-  return age?.past ? 'past' : null;
+  if (age?.past) return 'past';
+  const doubt =
+    age &&
+    ageUnknown(
+      age,
+      hoses.find(({ code }) => code === age.due.code),
+    );
+  return doubt ? 'age-unknown' : null;
 }
 
 const rank = ({ reason }: PlaceLine): number => (reason === null ? reasons.length : reasons.indexOf(reason));

@@ -29,6 +29,15 @@ export function valueOf(place: Place, key: ServiceKey): number | string | Duty[]
   return service[key] ?? null;
 }
 
+/**
+ * What stands under a name where the place itself says nothing: of its circuit, or of the hose that sits or last sat there.
+ * The next job begins with it.
+ */
+export function recordedOf(place: Place, key: ServiceKey, begins: Given<Service>): ReturnType<typeof valueOf> {
+  if (valueOf(place, key) !== null) return null;
+  return valueOf({ ...place, line: null, service: begins as Service }, key);
+}
+
 /** A value of a service; null is not known. */
 export type ServiceValue = number | string | readonly Duty[] | null;
 

@@ -1,6 +1,7 @@
 // What the oil is worked out from: the numbers beside the service, and the question.
-import type { Given } from '../../backend';
-import type { OilQuestion } from '../../backend/types';
+import type { Answer, Given, Question } from '../../backend';
+import type { Checked, Finding, OilQuestion } from '../../backend/types';
+import type { Sign } from '../../components/VerdictSign.svelte';
 import type { Quantity } from '../../components/keypad.svelte';
 import type { JobDoc, Oil } from '../../state/job-doc';
 import type { WordId } from '../../words/ids';
@@ -54,6 +55,40 @@ export function oilAsked({ spec, service, oil }: Pick<JobDoc, 'spec' | 'service'
     ...(iso_vg !== null && { fluid: { iso_vg } }),
     ...(closing_ms !== null && { closure_time_s: closing_ms / 1000 }),
   };
+}
+
+/** The question whether the parts bear that peak. It is the peak that is judged here, and not the relief valve beside it. */
+export function peakAsked({ spec, service }: Pick<JobDoc, 'spec' | 'service'>, peak: number): Question<'check'> {
+  const surge_pressure_bar = Math.ceil(peak);
+  // The tolerance of its length says nothing of pressure: either practice will do.
+  return {
+    spec,
+    service: { ...service, relief_bar: null, surge_pressure_bar },
+    overrides: [],
+    length_practice: 'din-20066',
+  };
+}
+
+/** What a check says of each part against the pressure that it was asked for, where it does not pass. */
+export function held({ findings }: Checked): Finding[] {
+  return findings.filter(({ rule, verdict }) => rule === 'pressure' && verdict !== 'pass');
+}
+
+/** What stands at the head: the gravest of all that the screen shows. */
+export interface Head {
+  sign: Sign;
+  /** What it is about: the speed, a part under the peak, or a peak that nobody can reckon. */
+  about: 'speed' | 'peak' | 'no-peak';
+}
+
+const GRAVITY = ['pass', 'caution', 'stop'] as const;
+
+/** The speed leads unless the peak is graver. A rise whose peak is not known is never a pass. */
+export function headOf({ verdict, surge }: Pick<Answer<'oil'>, 'verdict' | 'surge'>, peak: readonly Finding[]): Head {
+  const grave = GRAVITY.findLast((one) => peak.some((finding) => finding.verdict === one)) ?? 'pass';
+  if (GRAVITY.indexOf(grave) > GRAVITY.indexOf(verdict)) return { sign: grave, about: 'peak' };
+  const open = surge !== null && surge.pressure_rise_bar !== null && surge.peak_bar === null;
+  return open && verdict === 'pass' ? { sign: 'caution', about: 'no-peak' } : { sign: verdict, about: 'speed' };
 }
 
 const times = (angle: number, count: number | null): number[] =>

@@ -3,6 +3,12 @@
 ## Teile
 find-title = Was war es?
 find-no-place = Schlauch in der Hand
+find-recorded = { $how ->
+    [sits] Laut Register, nicht abgelesen: sitzt hier
+    [sat] Laut Register, nicht abgelesen: saß hier zuletzt
+   *[belongs] Laut Register, nicht abgelesen: gehört hierher
+}
+find-recorded-take = Nehmen
 find-parts = Teile
 find-part-hose = Schlauch
 find-part-end = Ende { $role }

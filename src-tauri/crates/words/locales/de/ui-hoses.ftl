@@ -2,7 +2,7 @@
 
 hoses-title = Alle Schlauchleitungen
 hoses-note = Tabelle, Filter, Etiketten
-hoses-label = Leitungen
+hoses-label = Gelistete Leitungen
 hoses-table = Schlauchleitungen
 hoses-chosen = Ausgewählt
 hoses-choose = { $code } auswählen

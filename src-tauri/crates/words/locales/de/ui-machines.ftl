@@ -38,7 +38,7 @@ machines-stay-off = ausgebaut { $day }
 
 ## Die Liste
 machines-title = Maschinen
-machines-hoses-label = Leitungen
+machines-hoses-label = Eingebaute Leitungen
 machines-fleet = { $sites ->
     [one] { $sitesShown } Standort
    *[other] { $sitesShown } Standorte
@@ -58,6 +58,7 @@ machines-hoses = { $count ->
    *[other] { $shown } Schlauchleitungen
 }
 machines-past = { $shown } über Grenze
+machines-no-day = { $shown } Alter nicht bekannt
 machines-stopped-count = { $shown } gestoppt
 machines-row-stopped = gestoppt
 machines-row-unsettled = nicht geklärt
@@ -111,6 +112,7 @@ machines-no-places = Noch keine Stelle. Die Stellen, an denen Schlauchleitungen 
 machines-place-empty = keine Schlauchleitung erfasst
 machines-place-several = { $shown } Schlauchleitungen erfasst
 machines-reason-past = über Grenze
+machines-reason-age-unknown = Alter nicht bekannt
 machines-reason-stopped = gestoppt
 machines-reason-failed = ausgefallen, nicht ersetzt
 machines-reason-job = Auftrag offen

@@ -6,6 +6,7 @@ flowing-estimate-why = Sauberes Öl in glattem rundem Querschnitt; Ventile und a
 flowing-within = Das Öl läuft so schnell, wie es in einer solchen Leitung üblich ist.
 flowing-too-fast = Schneller als in einer solchen Leitung üblich: Es wird heiß und verliert Druck.
 flowing-usual-unknown = Was üblich ist, ist nicht bekannt, bis gesagt ist, was die Leitung tut.
+flowing-peak-unknown = Wie hoch die Druckspitze wird, ist nicht bekannt, bis der Betriebsdruck es ist.
 flowing-brings = bringt das Öl auf { $speed }
 flowing-cure = Eine weitere Größe nehmen.
 flowing-usual = üblich { $low } bis { $high }

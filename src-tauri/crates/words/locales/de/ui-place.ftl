@@ -50,6 +50,8 @@ place-replace-then = zum Prüfen: von dieser wird zu viel verlangt
 place-far-out = Mehr als { $most }: Dort enden Hydraulikleitungen (übliche Praxis). Noch einmal ablesen.
 place-service = Was sie verlangt
 place-service-more = Kälte, Luft, Volumenstrom, Biegung, Unterdruck, Anforderungen
+place-service-recorded = { $name }, erfasst
+place-service-recorded-how = Erfasst: vom Kreis oder von der Schlauchleitung, die hier sitzt oder saß. Der nächste Auftrag beginnt damit.
 place-keep = Sichern
 place-go-on = Weiter mit dem hier begonnenen Auftrag
 place-go-on-then = bei { $step }
@@ -81,6 +83,7 @@ hose-limit-policy = Grenze des Eigentümers: { $count ->
    *[other] { $years } Jahre
 }.
 hose-age-unknown = Kein Tag ist bekannt, ab dem zu zählen wäre.
+hose-age-found = Am { $day } eingebaut vorgefunden; wann sie gefertigt wurde, weiß niemand. Presshülse und Aufdruck ansehen.
 hose-age = Alter
 
 ## Schlauchleitung

@@ -1,6 +1,6 @@
 # Wörter des Wagens: dieses Gerät, sein Register und was hinein- und hinausgeht.
 van-title = Dieser Wagen
-van-hoses = Leitungen
+van-hoses = Erfasste Leitungen
 van-keep = Sichern
 
 ## Einheiten, Papier
@@ -351,7 +351,8 @@ van-about = Speicher und Versionen
 van-about-note = Einträge, Tabellen, Programm
 van-first = Anleitung des Herstellers, örtliche Vorschriften und zugelassene Fachpraxis gehen vor.
 van-about-machines = Maschinen
-van-about-hoses = Schlauchleitungen
+van-about-hoses = Erfasste Schlauchleitungen
+van-about-fitted = davon eingebaut
 van-about-events = Einträge im Protokoll
 van-about-held = Wartende Einträge
 van-about-conflicts = Widersprüche

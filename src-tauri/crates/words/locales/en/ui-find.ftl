@@ -3,6 +3,12 @@
 ## Parts
 find-title = What was it?
 find-no-place = Hose in the hand
+find-recorded = { $how ->
+    [sits] By the register, not read: sits here
+    [sat] By the register, not read: sat here last
+   *[belongs] By the register, not read: belongs here
+}
+find-recorded-take = Take it
 find-parts = Parts
 find-part-hose = Hose
 find-part-end = End { $role }

@@ -2,7 +2,7 @@
 
 hoses-title = All hoses
 hoses-note = table, filter, labels
-hoses-label = Hoses
+hoses-label = Hoses listed
 hoses-table = Hoses
 hoses-chosen = Chosen
 hoses-choose = Choose { $code }

@@ -38,7 +38,7 @@ machines-stay-off = off { $day }
 
 ## The list
 machines-title = Machines
-machines-hoses-label = Hoses
+machines-hoses-label = Hoses fitted
 machines-fleet = { $sites ->
     [one] { $sitesShown } site
    *[other] { $sitesShown } sites
@@ -58,6 +58,7 @@ machines-hoses = { $count ->
    *[other] { $shown } hoses
 }
 machines-past = { $shown } past limit
+machines-no-day = { $shown } age not known
 machines-stopped-count = { $shown } stopped
 machines-row-stopped = stopped
 machines-row-unsettled = not settled
@@ -111,6 +112,7 @@ machines-no-places = No place yet. Number the places where a hose sits, as on th
 machines-place-empty = no hose on record
 machines-place-several = { $shown } hoses on record
 machines-reason-past = past limit
+machines-reason-age-unknown = age not known
 machines-reason-stopped = stopped
 machines-reason-failed = failed, not replaced
 machines-reason-job = job open

@@ -6,6 +6,7 @@ flowing-estimate-why = Clean oil in a smooth round bore; valves and other lines 
 flowing-within = The oil runs as fast as is usual in such a line.
 flowing-too-fast = Faster than is usual in such a line: it gets hot and loses pressure.
 flowing-usual-unknown = What is usual is not known until it is said what the line does.
+flowing-peak-unknown = How high the surge peaks is not known until the working pressure is.
 flowing-brings = brings the oil to { $speed }
 flowing-cure = Take a wider size.
 flowing-usual = usual { $low } to { $high }

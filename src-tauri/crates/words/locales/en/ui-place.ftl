@@ -50,6 +50,8 @@ place-replace-then = to the check: this one is asked too much
 place-far-out = More than { $most }: hydraulic lines end there (common practice). Read it again.
 place-service = What it asks of a hose
 place-service-more = cold, air, flow, bend, vacuum, duties
+place-service-recorded = { $name }, on record
+place-service-recorded-how = On record: of its circuit, or of the hose that sits or sat here. The next job begins with it.
 place-keep = Keep it
 place-go-on = Go on with the job begun here
 place-go-on-then = at { $step }
@@ -81,6 +83,7 @@ hose-limit-policy = The owner’s limit: { $count ->
    *[other] { $years } years
 }.
 hose-age-unknown = No day is known to count from.
+hose-age-found = Found fitted { $day }; when it was made nobody knows. Look at the ferrule and the print.
 hose-age = Age
 
 ## Hose

@@ -1,6 +1,6 @@
 # Words of the van: this device, its register and what goes in and out.
 van-title = This van
-van-hoses = Hoses
+van-hoses = Hoses on record
 van-keep = Keep it
 
 ## Units, paper
@@ -351,7 +351,8 @@ van-about = Storage and versions
 van-about-note = events, tables, program
 van-first = The maker’s instructions, local codes and licensed practice come first.
 van-about-machines = Machines
-van-about-hoses = Hoses
+van-about-hoses = Hoses on record
+van-about-fitted = of them fitted
 van-about-events = Events in the log
 van-about-held = Events that wait
 van-about-conflicts = Contradictions

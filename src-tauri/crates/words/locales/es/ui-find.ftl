@@ -3,6 +3,12 @@
 ## Parts
 find-title = ¿Qué era?
 find-no-place = Manguera en mano
+find-recorded = { $how ->
+    [sits] Según el registro, sin leer: está aquí
+    [sat] Según el registro, sin leer: fue la última aquí
+   *[belongs] Según el registro, sin leer: va aquí
+}
+find-recorded-take = Tomarla
 find-parts = Piezas
 find-part-hose = Manguera
 find-part-end = Terminal { $role }

@@ -2,7 +2,7 @@
 
 hoses-title = Todas las mangueras
 hoses-note = tabla, filtro, etiquetas
-hoses-label = Mangueras
+hoses-label = Mangueras listadas
 hoses-table = Mangueras
 hoses-chosen = Elegidas
 hoses-choose = Elegir { $code }

@@ -38,7 +38,7 @@ machines-stay-off = desmontada { $day }
 
 ## The list
 machines-title = Máquinas
-machines-hoses-label = Mangueras
+machines-hoses-label = Mangueras montadas
 machines-fleet = { $sites ->
     [one] { $sitesShown } sede
    *[other] { $sitesShown } sedes
@@ -58,6 +58,7 @@ machines-hoses = { $count ->
    *[other] { $shown } mangueras
 }
 machines-past = { $shown } fuera de plazo
+machines-no-day = { $shown } de edad desconocida
 machines-stopped-count = paradas: { $shown }
 machines-row-stopped = parada
 machines-row-unsettled = sin resolver
@@ -111,6 +112,7 @@ machines-no-places = Aún no hay sitios. Numerar los sitios donde va una manguer
 machines-place-empty = no consta manguera
 machines-place-several = constan { $shown } mangueras
 machines-reason-past = fuera de plazo
+machines-reason-age-unknown = edad desconocida
 machines-reason-stopped = parada
 machines-reason-failed = falló, sin sustituir
 machines-reason-job = trabajo abierto

@@ -6,6 +6,7 @@ flowing-estimate-why = Aceite limpio en un interior liso y redondo; no incluye v
 flowing-within = El aceite va tan rápido como es usual en una línea así.
 flowing-too-fast = Más rápido de lo usual en una línea así: se calienta y pierde presión.
 flowing-usual-unknown = No se sabe qué es usual hasta decir qué hace la línea.
+flowing-peak-unknown = No se sabe a cuánto llega el pico hasta conocer la presión de trabajo.
 flowing-brings = deja el aceite en { $speed }
 flowing-cure = Tomar un tamaño mayor.
 flowing-usual = usual { $low } a { $high }

@@ -50,6 +50,8 @@ place-replace-then = a la revisión: a esta se le exige demasiado
 place-far-out = Más de { $most }: ahí acaban las líneas hidráulicas (práctica común). Leerlo otra vez.
 place-service = Lo que exige a una manguera
 place-service-more = frío, aire, caudal, curva, vacío, exigencias
+place-service-recorded = { $name }, registrado
+place-service-recorded-how = Registrado: de su circuito o de la manguera que está o estuvo aquí. El próximo trabajo empieza con ello.
 place-keep = Guardarlo
 place-go-on = Seguir con el trabajo empezado aquí
 place-go-on-then = en { $step }
@@ -81,6 +83,7 @@ hose-limit-policy = Límite del dueño: { $count ->
    *[other] { $years } años
 }.
 hose-age-unknown = No se conoce fecha desde la que contar.
+hose-age-found = Hallada montada el { $day }; nadie sabe cuándo se hizo. Mirar el casquillo y la impresión.
 hose-age = Edad
 
 ## Hose

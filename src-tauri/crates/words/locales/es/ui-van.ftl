@@ -1,6 +1,6 @@
 # Words of the van: this device, its register and what goes in and out.
 van-title = Este furgón
-van-hoses = Mangueras
+van-hoses = Mangueras registradas
 van-keep = Guardarlo
 
 ## Units, paper
@@ -351,7 +351,8 @@ van-about = Almacén y versiones
 van-about-note = eventos, tablas, programa
 van-first = Las instrucciones del fabricante, los reglamentos locales y la práctica autorizada van primero.
 van-about-machines = Máquinas
-van-about-hoses = Mangueras
+van-about-hoses = Mangueras registradas
+van-about-fitted = de ellas, montadas
 van-about-events = Eventos en el diario
 van-about-held = Eventos en espera
 van-about-conflicts = Contradicciones
