@@ -64,7 +64,7 @@ pub(super) fn found(of: &Certificate, words: &Words) -> Option<Section> {
         told.push(words.say("certificate-found-more", &values));
     }
     let heading = words.say("certificate-found", &[]);
-    (!told.is_empty()).then(|| Section { heading, body: Body::Text(told) })
+    (!told.is_empty()).then_some(Section { heading, body: Body::Text(told) })
 }
 
 /// What was asked for and what was measured.
