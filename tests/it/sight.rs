@@ -100,6 +100,25 @@ fn a_small_code_in_twelve_megapixels_is_read_where_it_stands() {
     }
 }
 
+/// The halves of a large picture are searched first, and what they show is enough for both.
+#[test]
+fn a_small_code_beside_a_large_one_is_read_in_twelve_megapixels() {
+    let mut large = image::GrayImage::from_pixel(4000, 3000, image::Luma([90]));
+    let mut expected = Vec::new();
+    for (number, pixels_per_module, at) in [(201, 3.0, (3100, 2300)), (202, 9.0, (300, 400))] {
+        let (easy, mut random) = easy(number);
+        let setting =
+            Setting { picture: (900, 700), pixels_per_module, hose_mm: None, tilt_deg: 5.0, ..easy };
+        let photo = taken(Stratum::Small, &setting, &mut random);
+        imageops::replace(&mut large, &photo.grey, at.0, at.1);
+        expected.push(photo.text);
+    }
+    let mut read = texts(&Photo { stratum: Stratum::Small, text: String::new(), grey: large });
+    read.sort();
+    expected.sort();
+    assert_eq!(read, expected);
+}
+
 /// A live camera has many frames: most are read, and none wrongly.
 #[test]
 fn a_frame_of_a_camera_is_read_by_the_short_way() {
@@ -126,6 +145,11 @@ fn a_picture_without_a_code_says_nothing() {
         let photo = Photo { stratum: Stratum::Noise, text: String::new(), grey };
         assert_eq!(texts(&photo), Vec::<String>::new(), "{width} x {height}");
     }
+    // No noise is greater than that of stripes a pixel wide; a PNG keeps them.
+    let stripes = image::GrayImage::from_fn(640, 480, |x, _| image::Luma([if x % 2 == 0 { 0 } else { 255 }]));
+    let mut file = std::io::Cursor::new(Vec::new());
+    stripes.write_to(&mut file, image::ImageFormat::Png).expect("a PNG");
+    assert_eq!(hosewright_sight::read(file.get_ref()).expect("a picture"), []);
 }
 
 /// Phones keep colours; a printer's JPEG may hold four inks.

@@ -618,7 +618,6 @@ export const wordIds = [
   'find-readings-close',
   'find-readings-of',
   'find-recorded',
-  'find-recorded-take',
   'find-refused',
   'find-remove',
   'find-sign-cone-concave',

@@ -14,7 +14,6 @@ use crate::surface::{Surface, flat, surfaces};
 use crate::symbol::Symbol;
 use crate::trio::{Trio, trios};
 use std::cell::OnceCell;
-use std::iter;
 
 /// How much is spent on a picture.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -57,12 +56,14 @@ const REACH: usize = 20;
 /// The same for blurred and noisy pictures, whose pixels are smoothed first.
 const NEAR_REACH: usize = 8;
 
-/// Contrast below which nothing counts: at least so much of 255, and so many deviations of the noise.
+/// Contrast below which nothing counts: so many deviations of the noise, at least and at most so much of 255.
 const NOISE: f32 = 3.0;
+const NOISIEST: f32 = 120.0;
 const DEVIATIONS: f32 = 1.5;
 
-/// Pixels of a large picture. Its halves are searched before it, at a quarter of the work: they show every code of
-/// more than some 2.5 pixels a module. It is not smoothed, for its halves are smooth already.
+/// Pixels of a large picture. Its halves are searched before the whole, at a quarter of the work: they show every code of
+/// more than some 2.5 pixels a module, and a smaller one is looked for only where they leave something unread. It is not
+/// smoothed, for its halves are smooth already.
 const LARGE: usize = 4_000_000;
 
 /// Longest mark in a row of a picture that has a half, which shows it as well: 7 modules of 11 pixels.
@@ -103,7 +104,7 @@ struct Level {
 
 impl Level {
     fn of(grey: Grey, scale: f32) -> Self {
-        let noise = (grey.noise() * DEVIATIONS).max(NOISE) as i8;
+        let noise = (grey.noise() * DEVIATIONS).clamp(NOISE, NOISIEST) as i8;
         Self { scale, contrast: OnceCell::new(), noise, longest: f32::INFINITY, grey }
     }
 
@@ -122,7 +123,7 @@ pub(crate) struct Looked {
     pub(crate) likely: bool,
 }
 
-/// Reads every code of a picture.
+/// Reads the codes of a picture: all but what [`LARGE`] leaves.
 pub(crate) fn read(picture: &Grey, effort: Effort) -> Looked {
     if picture.width < 16 || picture.height < 16 {
         return Looked::default();
@@ -133,9 +134,8 @@ pub(crate) fn read(picture: &Grey, effort: Effort) -> Looked {
     let levels = levels(if cut_out { picture.framed(RIM, 255) } else { picture.clone() }, effort);
     let mut all = Vec::new();
     let mut found: Vec<Found> = Vec::new();
-    let (large, rest) =
-        levels.split_at(levels.iter().take_while(|level| level.grey.pixels.len() > LARGE).count());
-    for together in iter::once(rest).chain(large.chunks(1).rev()) {
+    let (whole, halves) = levels.split_at(usize::from(levels[0].grey.pixels.len() > LARGE));
+    for together in [halves, whole] {
         let first = all.len();
         for level in together {
             gather(&mut all, level, level.contrast(), level.noise);

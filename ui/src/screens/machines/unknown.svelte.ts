@@ -6,7 +6,8 @@ const AT_ONCE = 500;
 /** By then nothing has fallen due but what has no day: the register counts that as due at any time. */
 const BEFORE_ALL = '0001-01-01';
 
-/** How many hoses of each machine have no day to count from. They are in no count of what is past. */
+/** How many hoses of each machine have no day that their age or their last inspection counts from. They are in no count of
+ * what is past. */
 export class NoDay {
   machines: ReadonlyMap<MachineId, number> = $state.raw(new Map());
   problem: CallError | null = $state.raw(null);

@@ -57,21 +57,27 @@ export function oilAsked({ spec, service, oil }: Pick<JobDoc, 'spec' | 'service'
   };
 }
 
-/** The question whether the parts bear that peak. It is the peak that is judged here, and not the relief valve beside it. */
+/** The question whether the parts bear that peak, which is an estimate. It is the peak that is judged here, and not the relief valve beside it. */
 export function peakAsked({ spec, service }: Pick<JobDoc, 'spec' | 'service'>, peak: number): Question<'check'> {
   const surge_pressure_bar = Math.ceil(peak);
   // The tolerance of its length says nothing of pressure: either practice will do.
   return {
     spec,
-    service: { ...service, relief_bar: null, surge_pressure_bar },
+    service: {
+      ...service,
+      relief_bar: null,
+      surge_pressure_bar,
+      estimated: { ...service.estimated, surge_pressure_bar },
+    },
     overrides: [],
     length_practice: 'din-20066',
   };
 }
 
-/** What a check says of each part against the pressure that it was asked for, where it does not pass. */
+/** What a check says of the peak where it does not pass: each part against it, and that nobody measured it. */
 export function held({ findings }: Checked): Finding[] {
-  return findings.filter(({ rule, verdict }) => rule === 'pressure' && verdict !== 'pass');
+  const ofPeak = ({ rule, case: which }: Finding) => rule === 'pressure' || which === 'surge-reckoned';
+  return findings.filter((finding) => ofPeak(finding) && finding.verdict !== 'pass');
 }
 
 /** What stands at the head: the gravest of all that the screen shows. */

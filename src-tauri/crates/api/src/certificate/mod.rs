@@ -23,8 +23,8 @@ pub(crate) struct Certificate {
     pub(crate) stays: Vec<Stay>,
     /// What sat at its place before it.
     pub(crate) before: Option<Stay>,
-    /// What keeps it from a pass in the check.
-    pub(crate) found: Vec<Finding>,
+    /// What keeps it from a pass by the tables of today; none where that can not be asked.
+    pub(crate) found: Option<Vec<Finding>>,
     /// The tolerance of its length by the practice that is worked to.
     pub(crate) tolerance: Option<LengthHeld>,
     pub(crate) signed_by: Option<String>,

@@ -51,14 +51,18 @@ pub(super) fn facts(of: &Certificate, words: &Words) -> Facts {
     facts.into_iter().map(known).collect()
 }
 
-/// What keeps it from a pass in the check, where anything does.
+/// What keeps it from a pass, where anything does. A service that is not on record was said with the verdict.
 pub(super) fn found(of: &Certificate, words: &Words) -> Option<Section> {
-    let verdict = of.assembly.verdict?;
+    let verdict = of.assembly.verdict.filter(|_| of.assembly.service != Service::default())?;
     let said = |verdict: Verdict| words.say(&format!("verdict-{}", key(&verdict)), &[]);
-    let mut told: Vec<String> =
-        of.found.iter().map(|finding| format!("{}: {}", said(finding.verdict), finding.why)).collect();
-    // Rivals of a hose whose make was in doubt are not on record, nor are the tables of that day.
-    if verdict > of.found.iter().map(|finding| finding.verdict).max().unwrap_or(Verdict::Pass) {
+    let mut told: Vec<String> = match &of.found {
+        Some(found) => {
+            found.iter().map(|finding| format!("{}: {}", said(finding.verdict), finding.why)).collect()
+        }
+        None => vec![words.say("certificate-found-none", &[])],
+    };
+    // What was read of the old hose is not on record, nor are the tables of that day.
+    if verdict != Verdict::Pass {
         let catalogue = &of.assembly.catalogue;
         let values: [(&str, &dyn Say); 2] = [("verdict", &said(verdict)), ("catalogue", catalogue)];
         told.push(words.say("certificate-found-more", &values));

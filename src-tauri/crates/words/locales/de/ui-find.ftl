@@ -8,7 +8,6 @@ find-recorded = { $how ->
     [sat] Laut Register, nicht abgelesen: saß hier zuletzt
    *[belongs] Laut Register, nicht abgelesen: gehört hierher
 }
-find-recorded-take = Nehmen
 find-parts = Teile
 find-part-hose = Schlauch
 find-part-end = Ende { $role }

@@ -58,7 +58,7 @@ machines-hoses = { $count ->
    *[other] { $shown } Schlauchleitungen
 }
 machines-past = { $shown } über Grenze
-machines-no-day = { $shown } Alter nicht bekannt
+machines-no-day = { $shown } ohne Datum
 machines-stopped-count = { $shown } gestoppt
 machines-row-stopped = gestoppt
 machines-row-unsettled = nicht geklärt

@@ -8,7 +8,6 @@ find-recorded = { $how ->
     [sat] By the register, not read: sat here last
    *[belongs] By the register, not read: belongs here
 }
-find-recorded-take = Take it
 find-parts = Parts
 find-part-hose = Hose
 find-part-end = End { $role }

@@ -58,7 +58,7 @@ machines-hoses = { $count ->
    *[other] { $shown } hoses
 }
 machines-past = { $shown } past limit
-machines-no-day = { $shown } age not known
+machines-no-day = { $shown } without a date
 machines-stopped-count = { $shown } stopped
 machines-row-stopped = stopped
 machines-row-unsettled = not settled

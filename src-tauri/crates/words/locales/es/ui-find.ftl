@@ -8,7 +8,6 @@ find-recorded = { $how ->
     [sat] Según el registro, sin leer: fue la última aquí
    *[belongs] Según el registro, sin leer: va aquí
 }
-find-recorded-take = Tomarla
 find-parts = Piezas
 find-part-hose = Manguera
 find-part-end = Terminal { $role }

@@ -58,7 +58,7 @@ machines-hoses = { $count ->
    *[other] { $shown } mangueras
 }
 machines-past = { $shown } fuera de plazo
-machines-no-day = { $shown } de edad desconocida
+machines-no-day = { $shown } sin fecha
 machines-stopped-count = paradas: { $shown }
 machines-row-stopped = parada
 machines-row-unsettled = sin resolver
