@@ -22,7 +22,7 @@ node_tests() {
 run_node_tests() {
   local at_once=$1 failed=$2
   shift 2
-  node --test --test-concurrency="$at_once" --test-timeout=600000 \
+  node --test --test-concurrency="$at_once" --test-timeout=900000 \
     --test-reporter=tap --test-reporter-destination=stdout \
     --test-reporter="$node_tests_root/failed-files.mjs" --test-reporter-destination="$failed" "$@"
 }

@@ -190,7 +190,7 @@ test('while nothing is read, Find says what the register knows of the place', as
   const again = await begin('Pilot block');
   const line = page.getByText('By the register, not read: sits here');
   await line.waitFor();
-  await page.getByRole('main').getByText(again.spec.hose.kind, { exact: false }).first().waitFor();
+  await page.getByText(`${again.spec.hose.type} DN${again.spec.hose.dn}`).first().waitFor();
   await sound(page, 'find, what sits there');
   // What is read is another matter: the line is gone with the first reading.
   await page.getByRole('button', { name: /^Male/ }).click();
