@@ -27,8 +27,8 @@ const RAYS: usize = 24;
 /// Rays that must meet three edges.
 const RAYS_NEEDED: usize = 14;
 
-/// Of so many whole lines through the middle one must have the ratio: most of what has it in a row has it in no other
-/// direction.
+/// Of so many lines through the middle one must be whole and have the ratio: most of what has it in a row has it in no other
+/// direction, letters above all.
 const ONE_LINE_OF: usize = 4;
 
 /// Edges of a mark in modules from its middle.
@@ -167,8 +167,7 @@ fn fitted_round(
     longest: f32,
 ) -> Option<(Point, [Point; 2], f32)> {
     let mut edges: [Option<[Point; 3]>; RAYS] = [None; RAYS];
-    // Lines that are whole, and those of them that have the ratio.
-    let (mut met, mut whole, mut lines) = (0, 0, 0);
+    let (mut met, mut lines) = (0, 0);
     for line in 0..RAYS / 2 {
         let opposite = [line, line + RAYS / 2];
         let fars = opposite.map(|number| ray(contrast, place, way(number), run.inverted, longest, noise));
@@ -177,11 +176,10 @@ fn fitted_round(
             met += usize::from(far.is_some());
         }
         if let [Some([a, b, c]), Some([d, e, f])] = fars {
-            whole += 1;
             lines += usize::from(in_ratio(&[-f, -e, -d, a, b, c]));
         }
         // What is no mark is given up after a few lines all round.
-        if met + RAYS - 2 * (line + 1) < RAYS_NEEDED || ONE_LINE_OF * (lines + 1) <= whole {
+        if met + RAYS - 2 * (line + 1) < RAYS_NEEDED || ONE_LINE_OF * (lines + 1) <= line + 1 {
             return None;
         }
     }
