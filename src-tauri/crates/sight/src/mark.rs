@@ -170,9 +170,10 @@ fn fitted_round(
     let (mut met, mut lines) = (0, 0);
     for line in 0..RAYS / 2 {
         let opposite = [line, line + RAYS / 2];
-        let fars = opposite.map(|number| ray(contrast, place, way(number), run.inverted, longest, noise));
-        for (number, far) in opposite.into_iter().zip(fars) {
-            edges[number] = far.map(|far| far.map(|far| way(number) * far));
+        let ways = opposite.map(way);
+        let fars = ways.map(|way| ray(contrast, place, way, run.inverted, longest, noise));
+        for ((number, way), far) in opposite.into_iter().zip(ways).zip(fars) {
+            edges[number] = far.map(|far| far.map(|far| way * far));
             met += usize::from(far.is_some());
         }
         if let [Some([a, b, c]), Some([d, e, f])] = fars {
