@@ -105,8 +105,12 @@ fn times_x(value: u8) -> u8 {
 
 impl fmt::Display for TagCode {
     fn fmt(&self, to: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let [first, second, check] = self.groups();
-        write!(to, "{first}-{second}-{check}")
+        // Registers write millions: one piece of text, not one for each group.
+        let mut text = [b'-'; DATA + 3];
+        for (at, value) in self.0.into_iter().chain([check(&self.0)]).enumerate() {
+            text[at + at / (DATA / 2)] = ALPHABET[usize::from(value)];
+        }
+        to.write_str(std::str::from_utf8(&text).map_err(|_| fmt::Error)?)
     }
 }
 

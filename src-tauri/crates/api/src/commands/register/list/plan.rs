@@ -4,6 +4,7 @@
 use super::names::Names;
 use super::stays::{Held, Stay, Stays, Taken};
 use crate::{Api, ApiError, PROGRAM};
+use hosewright_core::catalogue::RowMark;
 use hosewright_core::check::{Question, assembly_rating};
 use hosewright_core::hose_list::Row;
 use hosewright_core::quantity::Bar;
@@ -31,6 +32,14 @@ pub(super) enum Became {
 /// A row's number, what it is about and what becomes of it, or why it is refused.
 pub(super) type Told = (usize, String, Result<Became, String>);
 
+/// What hoses of the same spec in the same service have in common.
+#[derive(Clone)]
+struct Kind {
+    /// The pressure of its weakest part.
+    pressure: Option<Bar>,
+    rests_on: Vec<RowMark>,
+}
+
 /// The places of a machine by number and, in lower case, by name.
 #[derive(Default)]
 struct Places {
@@ -46,8 +55,8 @@ pub(super) struct Plan {
     machines: HashMap<MachineKey, MachineId>,
     places: HashMap<MachineKey, Places>,
     stays: HashMap<(MachineKey, u32), Stays>,
-    /// The rating of what a list has many of, or why it has none, by spec and service as text.
-    ratings: HashMap<String, Result<Option<Bar>, String>>,
+    /// What a list has many of, or why it can not be rated, by spec and service as text.
+    kinds: HashMap<String, Result<Kind, String>>,
     pub(super) events: Vec<Body>,
     pub(super) sites_made: usize,
     pub(super) machines_made: usize,
@@ -90,26 +99,31 @@ impl Plan {
         names: &Names,
     ) -> Result<Vec<Told>, ApiError> {
         rows.sort_by_key(|row| (row.fitted, row.removed.is_none()));
+        // The register's tables are ordered by code, and grow at their ends several times as fast as in their middles.
+        let mut codes: Vec<TagCode> = rows.iter().map(|_| api.new_code()).collect();
+        codes.sort_unstable();
         let mut told = Vec::with_capacity(rows.len());
-        for row in rows {
+        for (row, code) in rows.into_iter().zip(codes) {
             let what = format!("{}, {}, {}", row.site, row.machine, row.place_name);
             let number = row.row;
-            told.push((number, what, self.add_row(api, row, names)?));
+            told.push((number, what, self.add_row(api, row, code, names)?));
         }
         Ok(told)
     }
 
+    /// Adds a row, under that code where it has none.
     fn add_row(
         &mut self,
         api: &mut Api,
         row: Row,
+        code: TagCode,
         names: &Names,
     ) -> Result<Result<Became, String>, ApiError> {
         if let Some(code) = row.code.filter(|code| self.held.has(code)) {
             return Ok(Ok(self.known(code, &row)));
         }
-        let rating = match self.rating(api, &row)? {
-            Ok(rating) => rating,
+        let kind = match self.kind(api, &row)? {
+            Ok(kind) => kind,
             Err(why) => return Ok(Err(why)),
         };
         let key = (row.site.to_lowercase(), row.machine.to_lowercase());
@@ -129,7 +143,7 @@ impl Plan {
         }
         let machine = self.machine(api, &key, &row);
         let place = self.place(api, machine, &key, number, &row);
-        self.hose(api, place, rating, row);
+        self.hose(api, place, kind, row.code.unwrap_or(code), row);
         Ok(Ok(Became::Made))
     }
 
@@ -214,13 +228,9 @@ impl Plan {
         place
     }
 
-    fn hose(&mut self, api: &mut Api, place: PlaceId, rating: Option<Bar>, row: Row) {
-        let code = match row.code {
-            Some(code) => code,
-            None => api.new_code(),
-        };
+    fn hose(&mut self, api: &Api, place: PlaceId, kind: Kind, code: TagCode, row: Row) {
         self.hoses_made += 1;
-        let assembly = assembly(api, code, rating, &row);
+        let assembly = assembly(api, code, kind, &row);
         self.events.push(Body::AssemblyMade(Box::new(assembly)));
         let (date, hours) = (row.fitted, row.fitted_hours);
         self.events.push(Body::Fitted(Fitted { code, place, date, already_there: false, hours }));
@@ -231,22 +241,21 @@ impl Plan {
     }
 
     /// Lists have many hoses of few kinds: each kind is rated once.
-    fn rating(&mut self, api: &Api, row: &Row) -> Result<Result<Option<Bar>, String>, ApiError> {
-        let kind =
+    fn kind(&mut self, api: &Api, row: &Row) -> Result<Result<Kind, String>, ApiError> {
+        let text =
             serde_json::to_string(&(&row.spec, &row.service)).map_err(|error| ApiError::input("", error))?;
-        if let Some(rating) = self.ratings.get(&kind) {
-            return Ok(rating.clone());
-        }
-        let question =
-            Question { spec: row.spec.clone(), service: row.service.clone(), ..Question::default() };
-        let rating = assembly_rating(api.catalogue, &question).map_err(|error| error.to_string());
-        self.ratings.insert(kind, rating.clone());
-        Ok(rating)
+        let rated = self.kinds.entry(text).or_insert_with(|| {
+            let question =
+                Question { spec: row.spec.clone(), service: row.service.clone(), ..Question::default() };
+            let pressure = assembly_rating(api.catalogue, &question).map_err(|error| error.to_string())?;
+            Ok(Kind { pressure, rests_on: api.catalogue.marks(&row.spec) })
+        });
+        Ok(rated.clone())
     }
 }
 
 /// A hose of a list: made elsewhere as far as we know, its pressure that of its weakest part.
-fn assembly(api: &Api, code: TagCode, pressure_bar: Option<Bar>, row: &Row) -> Assembly {
+fn assembly(api: &Api, code: TagCode, kind: Kind, row: &Row) -> Assembly {
     Assembly {
         code,
         spec: row.spec.clone(),
@@ -255,10 +264,10 @@ fn assembly(api: &Api, code: TagCode, pressure_bar: Option<Bar>, row: &Row) -> A
         assembled: row.assembled,
         proof: Proof::NotProved { why: NotProved::MadeElsewhere },
         verdict: None,
-        pressure_bar,
+        pressure_bar: kind.pressure,
         bench: None,
         catalogue: api.catalogue.version.clone(),
-        rests_on: api.catalogue.marks(&row.spec),
+        rests_on: kind.rests_on,
         program: PROGRAM.to_owned(),
         taken_in: None,
     }
