@@ -3,7 +3,7 @@
 export default import.meta.glob<string>(
   [
     '../../../../src-tauri/crates/words/locales/es/*.ftl',
-    '!../../../../src-tauri/crates/words/locales/es/{care,certificate,check,cli,found,office,register,share,sheet,stock,tables,tag}.ftl',
+    '!../../../../src-tauri/crates/words/locales/es/{care,certificate,check,cli,found,office,photo,register,share,sheet,stock,tables,tag}.ftl',
   ],
   { query: '?raw', import: 'default', eager: true },
 );
