@@ -31,8 +31,14 @@ export function shortIds(sources, catalogues) {
   return new Map(alone.map((id, place) => [id, `w${place.toString(36)}`]));
 }
 
-/** A source that names the short ids. */
-export const sayingShort = (source, short) => source.replace(QUOTED, (_, id) => `'${short.get(id) ?? id}'`);
+/**
+ * A source that names the short ids. A word that takes no values is asked for as `say.w1`: of a name Svelte keeps
+ * nothing, of a call it keeps what the call gave last, for every label of every screen.
+ */
+export const sayingShort = (source, short) =>
+  source
+    .replace(QUOTED, (_, id) => `'${short.get(id) ?? id}'`)
+    .replace(/\bsay\('(w[\da-z]+)'\)/g, (_, id) => `say.${id}`);
 
 /** A catalogue without its notes and the blanks that Fluent does not read: first the words of short ids, in their order. */
 export function shipped(catalogue, short = new Map()) {

@@ -32,7 +32,7 @@ it('only what is named whole and by nothing else gets a short id', () => {
   ]);
 
   const said = sayingShort(source, short);
-  expect(said).toContain("say('w0'); say(many ? 'w1' : 'w2', { count }); say('hose-name');");
+  expect(said).toContain("say.w0; say(many ? 'w1' : 'w2', { count }); say('hose-name');");
   expect(said).toContain("say('hose-is-new')");
   expect(said).toContain("say('hose-code')");
 });

@@ -39,9 +39,11 @@ export type Values = Record<string, FluentVariable>;
 /**
  * The words for an id with its values put in, in the language now spoken. Numbers that are shown are
  * written by `number.ts` and given as text. An id without words gives the id itself, so nothing is
- * ever silently left out.
+ * ever silently left out. A build asks for a word without values by its name, `say.w1` (`tools/shipped.mjs`).
  */
-export function say(id: WordId, values?: Values): string {
+export const say = new Proxy(said, { get: (_, id) => said(id as WordId) });
+
+function said(id: WordId, values?: Values): string {
   return sayCode(id, values) ?? id;
 }
 
