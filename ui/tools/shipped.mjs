@@ -1,7 +1,16 @@
 // The words as they are shipped: without what only their writers read, and without the ids of those that the screens
 // name whole. These stand in the order of their short ids, by which the code asks for them. What code puts together of
 // parts, or what the core may say too, keeps the id it has.
-import { messages, putIn } from './catalogues.mjs';
+import { files, messages, putIn } from './catalogues.mjs';
+
+/**
+ * What the core's answers already say in words (checks, certificates, the plain command line) and papers: no screen
+ * speaks from it.
+ */
+const UNSPOKEN = /^(care|certificate|check|cli|found|office|papers|photo|register|share|sheet|stock|tables|tag)\.ftl$/;
+
+/** The catalogues of a language that the screens speak from. */
+export const spoken = (language) => files(language).filter(({ file }) => !UNSPOKEN.test(file));
 
 const QUOTED = /'([a-z]\w*-[\w-]+)'/g;
 /** A code of the contract, as its types write it. */

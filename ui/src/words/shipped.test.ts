@@ -1,7 +1,7 @@
 import { FluentResource } from '@fluent/bundle';
 import { expect, it } from 'vitest';
 import { files, messages } from '../../tools/catalogues.mjs';
-import { sayingShort, shipped, shortIds } from '../../tools/shipped.mjs';
+import { sayingShort, shipped, shortIds, spoken } from '../../tools/shipped.mjs';
 import { languages } from './language.svelte';
 import { named } from './words';
 
@@ -37,30 +37,29 @@ it('only what is named whole and by nothing else gets a short id', () => {
   expect(said).toContain("say('hose-code')");
 });
 
-const english = files('en').filter(({ file }) => file.startsWith('ui-'));
-const every = english.flatMap(({ text }) => messages(text).map(({ id }) => id));
-
 it.each(languages)('the %s words are found under the short ids, which are not shipped', (language) => {
+  const together = (tag: string) =>
+    spoken(tag)
+      .map(({ text }) => text)
+      .join('\n');
+  const english = together('en');
   const short = shortIds(
-    [every.map((id) => `say('${id}');`).join('\n')],
-    english.map(({ text }) => text),
+    [
+      messages(english)
+        .map(({ id }) => `say('${id}');`)
+        .join('\n'),
+    ],
+    [english],
   );
   expect(short.size).toBeGreaterThan(2000);
-  const source = files(language).filter(({ file }) => file.startsWith('ui-'));
-  const texts = source.map(({ text }) => shipped(text, short));
-  expect(texts.join('')).not.toMatch(/^w\w+=/m);
+  const sent = shipped(together(language), short);
+  expect(sent).not.toMatch(/^w\w+=/m);
 
   const bodies = (text: string) => new Map(new FluentResource(text).body.map(({ id, value }) => [id, value]));
-  const found = bodies(named(texts));
-  const written = bodies(source.map(({ text }) => text).join('\n'));
+  const found = bodies(named(sent));
+  const written = bodies(together(language));
   expect(found.size).toBe(written.size);
   for (const [id, value] of written) expect(found.get(short.get(id) ?? id), id).toEqual(value);
-});
-
-it.each(languages)('the %s catalogues are read in the order in which their words were counted', async (language) => {
-  const { default: texts } = (await import(`./catalogues/${language}.ts`)) as { default: Record<string, string> };
-  const read = Object.keys(texts).map((path) => path.split('/').at(-1));
-  expect(read.filter((file) => file?.startsWith('ui-'))).toEqual(english.map(({ file }) => file));
 });
 
 it.each(languages)('the %s catalogues say the same as they are shipped', (language) => {

@@ -3,27 +3,25 @@ import { FluentBundle, FluentResource, type FluentVariable } from '@fluent/bundl
 import type { WordId } from './ids';
 import { spoken, type Language } from './language.svelte';
 
-type Catalogues = Record<string, string>;
-
 /** Fetched from the program itself when a language is first spoken: a device reads its own alone. */
-const catalogues: Record<Language, () => Promise<{ default: Catalogues }>> = {
-  en: () => import('./catalogues/en'),
-  de: () => import('./catalogues/de'),
-  es: () => import('./catalogues/es'),
+const catalogues: Record<Language, () => Promise<{ default: string }>> = {
+  en: () => import('virtual:words/en'),
+  de: () => import('virtual:words/de'),
+  es: () => import('virtual:words/es'),
 };
 
 const bundles = new Map<Language, FluentBundle>();
 
-function bundle(language: Language, texts: Catalogues): FluentBundle {
+function bundle(language: Language, catalogue: string): FluentBundle {
   const made = new FluentBundle(language, { useIsolating: false });
-  made.addResource(new FluentResource(named(Object.values(texts))));
+  made.addResource(new FluentResource(named(catalogue)));
   return made;
 }
 
-/** The catalogues as one, each word with its id: a build leaves out the short ones, which only count the words. */
-export function named(texts: readonly string[]): string {
+/** A catalogue whose words all have an id: a build leaves out the short ones, which only count the words. */
+export function named(catalogue: string): string {
   let place = 0;
-  return texts.join('').replace(/^=/gm, () => `w${(place++).toString(36)}=`);
+  return catalogue.replace(/^=/gm, () => `w${(place++).toString(36)}=`);
 }
 
 /** Says everything in that language from now on; before the first call nothing can be said. */
