@@ -4,8 +4,7 @@ import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { svelteTesting } from '@testing-library/svelte/vite';
 import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
-import { files } from './tools/catalogues.mjs';
-import { sayingShort, shipped, shortIds } from './tools/shipped.mjs';
+import { sayingShort, shipped, shortIds, spoken } from './tools/shipped.mjs';
 
 // The loopback way in, when `hosewright serve` runs beside `npm run dev`.
 const serve = process.env['HOSEWRIGHT_SERVE'] ?? 'http://127.0.0.1:4870';
@@ -16,7 +15,7 @@ const sources = () =>
     .filter((path) => /\.(svelte|ts)$/.test(path) && !/\.test\.|^gallery|^words\/ids/.test(path))
     .map((path) => readFileSync(new URL(`src/${path}`, import.meta.url), 'utf8'));
 
-/** Words as they are shipped: a build has short ids besides. */
+/** Words as they are shipped, a language a module: a build has short ids besides. */
 function words(): Plugin {
   let short = new Map<string, string>();
   return {
@@ -26,14 +25,16 @@ function words(): Plugin {
       if (command === 'build')
         short = shortIds(
           sources(),
-          files('en')
-            .filter(({ file }) => file.startsWith('ui-'))
-            .map(({ text }) => text),
+          spoken('en').map(({ text }) => text),
         );
     },
+    resolveId: (id) => (id.startsWith('virtual:words/') ? `\0${id}` : null),
     load(id) {
-      const catalogue = /^(.+\.ftl)\?raw$/.exec(id)?.[1];
-      return catalogue ? `export default ${JSON.stringify(shipped(readFileSync(catalogue, 'utf8'), short))}` : null;
+      const language = /^\0virtual:words\/(\w+)$/.exec(id)?.[1];
+      if (!language) return null;
+      const catalogues = spoken(language);
+      for (const { path } of catalogues) this.addWatchFile(path);
+      return `export default ${JSON.stringify(shipped(catalogues.map(({ text }) => text).join('\n'), short))}`;
     },
     transform: (code, id) => (/\/ui\/src\/.*\.(svelte|ts)$/.test(id) ? sayingShort(code, short) : null),
   };

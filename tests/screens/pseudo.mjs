@@ -28,22 +28,22 @@ const bracketed = (text) =>
 const PUT_IN = /(\{[^{}]*\}|\{[^{}]*->\s*$|^\s*\})/;
 const said = (line) => line.split(PUT_IN).map((part, place) => (place % 2 === 1 ? part : bracketed(part))).join('');
 
-/** A catalogue in that language. */
+/** A catalogue in that language; as it is shipped, ids may be left out. */
 export const pseudo = (catalogue) =>
   catalogue
     .split('\n')
     .map((line) => {
-      const [, head = '', text = line] = /^([a-zA-Z][\w-]* ?=|\s*\*?\[[\w-]+\])(.*)$/.exec(line) ?? [];
+      const [, head = '', text = line] = /^((?:[a-zA-Z][\w-]* ?)?=|\s*\*?\[[\w-]+\])(.*)$/.exec(line) ?? [];
       return line.startsWith('#') ? line : head + said(text);
     })
     .join('\n');
 
-/** Has the page speak it wherever it would speak `language`: with the built screens' own English catalogues. */
+/** Has the page speak it wherever it would speak `language`: with the built screens' own English catalogue. */
 export async function speaksPseudo(page, language) {
   const assets = file('ui/dist-browser/assets');
   const [english] = readdirSync(assets).filter((name) => /^en-.*\.js$/.test(name));
-  const { default: catalogues } = await import(pathToFileURL(`${assets}/${english}`));
-  const body = `export default ${JSON.stringify(Object.fromEntries(Object.entries(catalogues).map(([name, text]) => [name, pseudo(text)])))}`;
+  const { default: catalogue } = await import(pathToFileURL(`${assets}/${english}`));
+  const body = `export default ${JSON.stringify(pseudo(catalogue))}`;
   await page.route(new RegExp(`/assets/${language}-[^/]*\\.js$`), (route) => route.fulfill({ contentType: 'text/javascript', body }));
 }
 

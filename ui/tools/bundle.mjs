@@ -2,8 +2,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { gzipSync } from 'node:zlib';
 
-// The bar is 300: photos, what must not run on, and what newcomers stumbled over brought 15 more.
-const LIMIT_KB = 315;
+const LIMIT_KB = 300;
 const dist = new URL('../dist/', import.meta.url);
 const files = readdirSync(dist, { recursive: true, withFileTypes: true })
   .filter((entry) => entry.isFile())

@@ -5,13 +5,14 @@ import { fileURLToPath } from 'node:url';
 
 const locales = join(dirname(fileURLToPath(import.meta.url)), '../../src-tauri/crates/words/locales');
 
-/** Every file of a language: its name and its text. */
+/** Every file of a language: its name, where it lies and its text. */
 export function files(language) {
   const folder = join(locales, language);
   return readdirSync(folder)
     .filter((file) => file.endsWith('.ftl'))
     .sort()
-    .map((file) => ({ file, text: readFileSync(join(folder, file), 'utf8') }));
+    .map((file) => ({ file, path: join(folder, file) }))
+    .map(({ file, path }) => ({ file, path, text: readFileSync(path, 'utf8') }));
 }
 
 /** Every message of a text: its id and all that is written for it. */

@@ -36,6 +36,9 @@ export function fixed(value: number, decimals: number): string {
   return format(decimals, true).format(value).replace('-', MINUS);
 }
 
+/** A count as words take it: for the plural, and as it is shown. */
+export const counted = (count: number) => ({ count, shown: number(count, 0) });
+
 /** A number with its sign always written; zero has none. */
 export function signed(value: number, decimals: number): string {
   const text = number(value, decimals);

@@ -2,7 +2,7 @@
 import type { Question } from '../../backend';
 import type { Group, LeastCost, Life, LivesBy, LivesOf, PlaceLives } from '../../backend/types';
 import type { CurveStep } from '../../drawings/curve';
-import { number } from '../../words/number';
+import { counted, number } from '../../words/number';
 import { lineWords } from '../../words/spec';
 import { say } from '../../words/words';
 import type { Fact } from '../parts/FactList.svelte';
@@ -77,7 +77,7 @@ export function groupName(of: Group): string {
 
 /** How many, and how many of them failed. */
 export function groupCount({ life }: LivesOf): string {
-  return say('due-life-count', { count: life.n, shown: number(life.n, 0), failed: number(life.failures, 0) });
+  return say('due-life-count', { ...counted(life.n), failed: number(life.failures, 0) });
 }
 
 /** A span of years with its bounds; one that the history does not set is open. */

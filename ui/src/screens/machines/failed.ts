@@ -1,6 +1,6 @@
 // What failed at a place, in words.
 import type { Stay } from '../../backend/types';
-import { number } from '../../words/number';
+import { counted } from '../../words/number';
 import { say } from '../../words/words';
 import type { Failures } from './ages';
 import { stayText } from './words';
@@ -11,7 +11,7 @@ const REPEATED = 2;
 export const repeated = (failed: Failures): boolean => failed.times >= REPEATED;
 
 /** `once`, `twice`, `3 times`. */
-export const timesText = (times: number): string => say('place-times', { count: times, shown: number(times, 0) });
+export const timesText = (times: number): string => say('place-times', counted(times));
 
 /** `abrasion twice, bent too tight once`. */
 export function causesText(failed: Failures, cause: (code: string) => string): string {

@@ -47,7 +47,7 @@ export function limitText(key: LimitKey, value: number): string {
 export function ruleLine(rule: PolicySet): string {
   const said = LIMITS.flatMap((key) => {
     const value = rule[key] ?? null;
-    return value === null ? [] : [`${say(`policies-${dashed(key)}`)} ${limitText(key, value)}`];
+    return value === null ? [] : [`${say(`policies-limit-${dashed(key)}`)} ${limitText(key, value)}`];
   });
   return said.length > 0 ? said.join(' · ') : say('policies-says-nothing');
 }

@@ -1,10 +1,6 @@
 // The devices of a fleet in words.
 import type { Device, MemberStanding, Shared } from '../../backend/types';
-import { number } from '../../words/number';
 import { say } from '../../words/words';
-
-/** A count as words take it. */
-export const counted = (value: number) => ({ count: value, shown: number(value, 0) });
 
 /** What people call it; the start of its id where it has no name. */
 export const deviceName = (device: Device): string => device.name ?? device.device.slice(0, 8);

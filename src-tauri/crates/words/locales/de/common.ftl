@@ -32,3 +32,8 @@ cover-plain = gewöhnliche Außendecke
 cover-non-conductive = nicht leitende Außendecke
 cover-flame-resistant = flammwidrige Außendecke
 cover-antistatic = antistatische Außendecke
+
+# Wie eine Prüfung ausging, auch auf Etiketten: kurz halten.
+label-proved = geprüft { $pressure }
+label-not-proved = NICHT GEPRÜFT
+label-no-rig = NICHT GEPRÜFT: kein Prüfstand

@@ -1,9 +1,6 @@
 # Wörter auf Etiketten und Papieren. Etiketten sind klein: kurz halten.
 label-pressure = { $pressure } max
 label-pressure-unknown = Druck nicht bekannt
-label-proved = geprüft { $pressure }
-label-not-proved = NICHT GEPRÜFT
-label-no-rig = NICHT GEPRÜFT: kein Prüfstand
 label-non-conductive = NICHT LEITEND
 label-flame-resistant = FLAMMWIDRIG
 label-antistatic = ANTISTATISCH

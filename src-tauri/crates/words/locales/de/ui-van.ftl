@@ -7,14 +7,11 @@ van-keep = Sichern
 van-units = Sprache, Einheiten, Papier, Ansicht
 van-language = Sprache
 van-lengths = Längen zuerst in
-van-mm = mm
 van-inch = Zoll
 van-pressures = Drücke zuerst in
-van-bar = bar
-van-psi = psi
 van-paper = Papier
-van-a4 = A4
-van-letter = Letter
+van-paper-a4 = A4
+van-paper-letter = Letter
 van-practice = Längentoleranzen
 van-din-20066 = DIN 20066
 van-american = amerikanisch
@@ -106,8 +103,8 @@ van-supplier-remove = Alle von { $supplier } entfernen
 van-supplier-remove-means = Alle Zeilen von { $supplier } verlassen dieses Register. Damit gefertigte Schlauchleitungen behalten ihre erfassten Einstellungen.
 van-supplier-remove-yes = Entfernen
 van-match-rows = { $count ->
-    [one] { $rows } Zeile.
-   *[other] { $rows } Zeilen.
+    [one] { $shown } Zeile.
+   *[other] { $shown } Zeilen.
 }
 van-match-title = Welche Spalte was ist
 van-match-how = Eine Spalte antippen, um zu ändern, wofür sie gilt. Nichts wird übernommen, bevor zu sehen war, was es wäre.
@@ -123,8 +120,8 @@ van-match-try = Versuchen
 van-match-try-then = Zeile für Zeile; noch wird nichts übernommen
 van-match-take = Übernehmen
 van-match-take-then = { $count ->
-    [one] { $rows } Zeile, alle oder keine
-   *[other] { $rows } Zeilen, alle oder keine
+    [one] { $shown } Zeile, alle oder keine
+   *[other] { $shown } Zeilen, alle oder keine
 }
 van-match-away = Weglegen
 van-match-done = Fertig
@@ -156,7 +153,7 @@ van-outcome-refused = { $count ->
 van-outcome-row = Zeile { $row }
 van-outcome-leave = { $count ->
     [one] Diese Zeile weglassen
-   *[other] Diese { $rows } Zeilen weglassen
+   *[other] Diese { $shown } Zeilen weglassen
 }
 van-outcome-leave-note = und den Rest versuchen
 van-column-supplier = Lieferant

@@ -32,3 +32,8 @@ cover-plain = plain cover
 cover-non-conductive = non-conductive cover
 cover-flame-resistant = flame-resistant cover
 cover-antistatic = antistatic cover
+
+# What a proof came to, on labels too: keep these short.
+label-proved = proved { $pressure }
+label-not-proved = NOT PROVED
+label-no-rig = NOT PROVED: no rig

@@ -1,9 +1,6 @@
 # Words on labels and sheets of paper. Labels are small: keep these short.
 label-pressure = { $pressure } max
 label-pressure-unknown = pressure not known
-label-proved = proved { $pressure }
-label-not-proved = NOT PROVED
-label-no-rig = NOT PROVED: no rig
 label-non-conductive = NON-CONDUCTIVE
 label-flame-resistant = FLAME-RESISTANT
 label-antistatic = ANTISTATIC

@@ -7,14 +7,11 @@ van-keep = Keep it
 van-units = Language, units, paper, look
 van-language = Language
 van-lengths = Lengths first in
-van-mm = mm
 van-inch = inch
 van-pressures = Pressures first in
-van-bar = bar
-van-psi = psi
 van-paper = Paper
-van-a4 = A4
-van-letter = Letter
+van-paper-a4 = A4
+van-paper-letter = Letter
 van-practice = Length tolerances
 van-din-20066 = DIN 20066
 van-american = American
@@ -106,8 +103,8 @@ van-supplier-remove = Remove all of { $supplier }
 van-supplier-remove-means = All rows of { $supplier } go from this register. Hoses made with them keep their settings on record.
 van-supplier-remove-yes = Remove them
 van-match-rows = { $count ->
-    [one] { $rows } row.
-   *[other] { $rows } rows.
+    [one] { $shown } row.
+   *[other] { $shown } rows.
 }
 van-match-title = Which column is what
 van-match-how = Tap a column to change what it is taken for. Nothing is taken in before you have seen what would be.
@@ -123,8 +120,8 @@ van-match-try = Try it
 van-match-try-then = row by row; nothing is taken in yet
 van-match-take = Take it in
 van-match-take-then = { $count ->
-    [one] { $rows } row, all or none
-   *[other] { $rows } rows, all or none
+    [one] { $shown } row, all or none
+   *[other] { $shown } rows, all or none
 }
 van-match-away = Put it away
 van-match-done = Done
@@ -156,7 +153,7 @@ van-outcome-refused = { $count ->
 van-outcome-row = Row { $row }
 van-outcome-leave = { $count ->
     [one] Leave this row out
-   *[other] Leave these { $rows } rows out
+   *[other] Leave these { $shown } rows out
 }
 van-outcome-leave-note = and try the rest
 van-column-supplier = supplier

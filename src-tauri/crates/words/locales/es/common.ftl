@@ -32,3 +32,8 @@ cover-plain = cubierta normal
 cover-non-conductive = cubierta no conductora
 cover-flame-resistant = cubierta resistente a la llama
 cover-antistatic = cubierta antiestática
+
+# Cómo salió una prueba, también en las etiquetas: textos cortos.
+label-proved = probada { $pressure }
+label-not-proved = NO PROBADA
+label-no-rig = NO PROBADA: sin banco

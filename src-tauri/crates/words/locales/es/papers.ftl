@@ -1,9 +1,6 @@
 # Words on labels and sheets of paper. Labels are small: keep these short.
 label-pressure = { $pressure } máx.
 label-pressure-unknown = presión desconocida
-label-proved = probada { $pressure }
-label-not-proved = NO PROBADA
-label-no-rig = NO PROBADA: sin banco
 label-non-conductive = NO CONDUCTORA
 label-flame-resistant = RESISTENTE A LLAMA
 label-antistatic = ANTIESTÁTICA

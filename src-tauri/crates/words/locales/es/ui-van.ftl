@@ -7,14 +7,11 @@ van-keep = Guardarlo
 van-units = Idioma, unidades, papel, aspecto
 van-language = Idioma
 van-lengths = Longitudes primero en
-van-mm = mm
 van-inch = pulgada
 van-pressures = Presiones primero en
-van-bar = bar
-van-psi = psi
 van-paper = Papel
-van-a4 = A4
-van-letter = Carta
+van-paper-a4 = A4
+van-paper-letter = Carta
 van-practice = Tolerancias de longitud
 van-din-20066 = DIN 20066
 van-american = Americana
@@ -106,8 +103,8 @@ van-supplier-remove = Quitar todo de { $supplier }
 van-supplier-remove-means = Todas las filas de { $supplier } se van de este registro. Las mangueras hechas con ellas conservan sus ajustes en el registro.
 van-supplier-remove-yes = Quitarlas
 van-match-rows = { $count ->
-    [one] { $rows } fila.
-   *[other] { $rows } filas.
+    [one] { $shown } fila.
+   *[other] { $shown } filas.
 }
 van-match-title = Qué es cada columna
 van-match-how = Tocar una columna para cambiar por qué se toma. Nada se toma sin haber visto antes qué saldría.
@@ -123,8 +120,8 @@ van-match-try = Probar
 van-match-try-then = fila por fila; aún no se toma nada
 van-match-take = Tomarla
 van-match-take-then = { $count ->
-    [one] { $rows } fila, todo o nada
-   *[other] { $rows } filas, todas o ninguna
+    [one] { $shown } fila, todo o nada
+   *[other] { $shown } filas, todas o ninguna
 }
 van-match-away = Dejarla
 van-match-done = Hecho
@@ -156,7 +153,7 @@ van-outcome-refused = { $count ->
 van-outcome-row = Fila { $row }
 van-outcome-leave = { $count ->
     [one] Dejar fuera esta fila
-   *[other] Dejar fuera estas { $rows } filas
+   *[other] Dejar fuera estas { $shown } filas
 }
 van-outcome-leave-note = y probar el resto
 van-column-supplier = proveedor

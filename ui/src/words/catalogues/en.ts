@@ -1,9 +1,0 @@
-// The words of one language. What the answers of the core already say in words (checks, certificates, the plain
-// command line) is left out: no screen speaks from it.
-export default import.meta.glob<string>(
-  [
-    '../../../../src-tauri/crates/words/locales/en/*.ftl',
-    '!../../../../src-tauri/crates/words/locales/en/{care,certificate,check,cli,found,office,register,share,sheet,stock,tables,tag}.ftl',
-  ],
-  { query: '?raw', import: 'default', eager: true },
-);
