@@ -1,8 +1,9 @@
 //! What failed at a place before the same is offered there again.
 
 use super::line::catalogue;
-use hosewright_core::check::{Failures, OnCircuit, Verdict, Way, circuit};
+use hosewright_core::check::{Failures, OnCircuit, Verdict, Way, belongs, circuit};
 use hosewright_core::quantity::Bar;
+use hosewright_core::spec::Spec;
 use rstest::rstest;
 
 #[rstest]
@@ -75,4 +76,66 @@ fn a_relief_valve_above_what_any_hose_of_the_circuit_carries_is_a_stop(
         })
         .collect();
     assert_eq!(places, above, "gravest first");
+}
+
+fn hose(kind: &str, dn: u32, ends: [(&str, &str); 2], length: Option<f64>) -> Spec {
+    let [a, b] = ends;
+    serde_json::from_value(serde_json::json!({
+        "hose": {"standard": "EN 853", "type": kind, "dn": dn},
+        "ends": [
+            {"role": "A", "family": a.0, "size": a.1},
+            {"role": "B", "family": b.0, "size": b.1},
+        ],
+        "overall_length_mm": length,
+    }))
+    .expect("a spec")
+}
+
+const JIC: (&str, &str) = ("JIC 37 flare", "-10");
+const ORFS: (&str, &str) = ("ORFS", "-10");
+
+/// EN 853 2SN DN 16 of 1240 mm with a JIC and an ORFS end belongs there.
+#[rstest]
+#[case::the_very_hose(hose("2SN", 16, [JIC, ORFS], Some(1240.0)), &[])]
+#[case::the_other_way_round(hose("2SN", 16, [ORFS, JIC], Some(1240.0)), &[])]
+#[case::another_type_is_the_checks_affair(hose("1SN", 16, [JIC, ORFS], Some(1240.0)), &[])]
+#[case::another_bore(hose("1SN", 6, [JIC, ORFS], Some(1240.0)), &[("belongs-bore", Verdict::Stop)])]
+#[case::other_ends(hose("2SN", 16, [JIC, JIC], Some(1240.0)), &[("belongs-ends", Verdict::Stop)])]
+#[case::the_same_end_at_another_size(hose("2SN", 16, [JIC, ("ORFS", "-12")], Some(1240.0)), &[("belongs-ends", Verdict::Stop)])]
+#[case::shorter(hose("2SN", 16, [JIC, ORFS], Some(910.0)), &[("belongs-shorter", Verdict::Caution)])]
+#[case::longer(hose("2SN", 16, [JIC, ORFS], Some(1500.0)), &[("belongs-longer", Verdict::Caution)])]
+#[case::all_at_once(
+    hose("1SN", 6, [JIC, JIC], Some(910.0)),
+    &[("belongs-bore", Verdict::Stop), ("belongs-ends", Verdict::Stop), ("belongs-shorter", Verdict::Caution)]
+)]
+#[case::length_not_known(hose("2SN", 16, [JIC, ORFS], None), &[])]
+fn a_hose_is_held_against_the_one_that_belongs_at_the_place(
+    #[case] carried: Spec,
+    #[case] expected: &[(&str, Verdict)],
+) {
+    let there = hose("2SN", 16, [JIC, ORFS], Some(1240.0));
+    let found = belongs(catalogue(), &there, &carried);
+    let said: Vec<_> = found.iter().map(|finding| (finding.case.key, finding.verdict)).collect();
+    assert_eq!(said, expected);
+    assert!(found.iter().all(|finding| !finding.source.is_empty()));
+    assert_eq!(belongs(catalogue(), &Spec::default(), &carried), [], "nobody said what belongs there");
+}
+
+#[test]
+fn a_length_within_its_tolerance_belongs_and_a_hair_more_does_not() {
+    let there = hose("2SN", 16, [JIC, ORFS], Some(1240.0));
+    let dn = there.hose.as_ref().expect("a hose").dn;
+    let practice = hosewright_core::catalogue::LengthPractice::default();
+    let overall = there.overall_length_mm.expect("a length");
+    let row = catalogue().length_tolerance(practice, dn, overall).expect("a row");
+    let [less, more] = row.at(overall);
+    for (off, expected) in [
+        (less, None),
+        (less - 0.1, Some("belongs-shorter")),
+        (more, None),
+        (more + 0.1, Some("belongs-longer")),
+    ] {
+        let found = belongs(catalogue(), &there, &hose("2SN", 16, [JIC, ORFS], Some(1240.0 + off)));
+        assert_eq!(found.first().map(|finding| finding.case.key), expected, "{off}");
+    }
 }

@@ -6,6 +6,7 @@ use hosewright_api::commands::register::{PlaceQuestion, PlaceSaid, place as said
 use hosewright_core::check::{Verdict, Way};
 use hosewright_core::quantity::Bar;
 use hosewright_core::record::Body;
+use hosewright_core::tag::TagCode;
 
 /// A place on circuit 1.
 fn on_circuit(n: u8, name: &str) -> Body {
@@ -42,8 +43,13 @@ fn twins(relief: f64, own: f64, sister: Option<f64>) -> Vec<Body> {
     ]
 }
 
-#[track_caller]
 fn told(events: Vec<Body>) -> PlaceSaid {
+    told_of(events, None)
+}
+
+/// What is said of the first place where that hose is to go there.
+#[track_caller]
+fn told_of(events: Vec<Body>, hose: Option<TagCode>) -> PlaceSaid {
     let mut kept = begin(1);
     write(&mut kept, events);
     let path = kept.path();
@@ -51,7 +57,7 @@ fn told(events: Vec<Body>) -> PlaceSaid {
     drop(kept.register);
     let mut api = api();
     api.open(&path).expect("opens");
-    let told = said(&mut api, PlaceQuestion { place: place(1) }, &[]).expect("is there").content;
+    let told = said(&mut api, PlaceQuestion { place: place(1), hose }, &[]).expect("is there").content;
     drop(folder);
     told
 }
@@ -102,4 +108,33 @@ fn repeat_failures_lead_the_long_way_with_counts_and_causes() {
     let said =
         twice.findings.iter().find(|finding| finding.case.key == "failed-repeatedly").expect("it is said");
     assert!(said.why.contains("2 times") && said.cure.contains("long way"), "{} {}", said.why, said.cure);
+}
+
+#[test]
+fn a_hose_that_is_to_go_there_is_held_against_what_belongs_there() {
+    let mut events = twins(210.0, 250.0, Some(250.0));
+    let mut thin = an_assembly("A4", Some("2026-03-01"));
+    if let Some(hose) = &mut thin.spec.hose {
+        hose.dn = hosewright_core::quantity::Dn::new(6.0).expect("a size");
+    }
+    events.push(Body::AssemblyMade(Box::new(thin)));
+    assert_eq!(
+        cases(&told(events.clone())),
+        [("circuit-ok", Verdict::Pass)],
+        "what sits there belongs there"
+    );
+
+    let told = told_of(events, Some(code("A4")));
+    assert_eq!(cases(&told), [("belongs-bore", Verdict::Stop), ("circuit-ok", Verdict::Pass)]);
+    let why = &told.findings[0].why;
+    assert!(why.contains("2SN DN 6") && why.contains("2SN DN 16"), "{why}");
+}
+
+#[test]
+fn a_hose_that_sits_where_it_does_not_belong_is_said() {
+    let mut events = vec![a_site(1, "North Quarry"), a_machine(1, 1, "Excavator 3"), a_place(1, 1, "Boom")];
+    let mut long = an_assembly("A1", Some("2026-01-05"));
+    long.spec.overall_length_mm = Some(hosewright_core::quantity::Millimetres(1500.0));
+    events.extend([Body::AssemblyMade(Box::new(long)), fitted("A1", 1, "2026-02-01")]);
+    assert_eq!(cases(&told(events)), [("belongs-longer", Verdict::Caution)]);
 }

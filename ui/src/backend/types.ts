@@ -7278,7 +7278,11 @@ export type PlaceQuestion = {
 /**
  * Its id.
  */
-place: PlaceId, };
+place: PlaceId, 
+/**
+ * A hose that is to go there; without it the one that sits there is held against what belongs there.
+ */
+hose?: TagCode, };
 
 /**
  * A place of a machine and what sits there.
@@ -7318,7 +7322,7 @@ export type PlaceSaid = {
  */
 failures: Failures, 
 /**
- * Failures, and the hoses of the same circuit beside this one; gravest first.
+ * Failures, the hose beside what belongs there, and the hoses of the same circuit beside it; gravest first.
  */
 findings: Array<Finding>, 
 /**

@@ -180,6 +180,7 @@ export const wordIds = [
   'check-take-on',
   'check-title',
   'check-title-ambient',
+  'check-title-belongs',
   'check-title-bend',
   'check-title-circuit',
   'check-title-cold',

@@ -789,6 +789,9 @@ pub enum Register {
     Show {
         /// The code as it stands on the tag; or the name or id of a place or machine, or words that only one has.
         what: String,
+        /// Of a place: hold the hose of this code, which is to go there, against what belongs there.
+        #[arg(long, value_name = "CODE")]
+        hose: Option<String>,
     },
     /// What falls due, soonest first, or by what a failure puts at risk.
     Due {

@@ -293,7 +293,7 @@ fn on_register(api: &mut Api, db: &Path, command: &Register, json: bool) -> Resu
             };
             Outcome::of(&commands::register::record(api, Record { events }, &[])?, json, api.words())
         }
-        Register::Show { what } => show(api, what, json),
+        Register::Show { what, hose } => show(api, what, hose.as_deref(), json),
         Register::Due { .. } => care::due(api, command, json),
         Register::Inspect { .. } => care::inspect(api, command, json),
         Register::Survey { machine } => care::survey(api, machine, json),
@@ -366,14 +366,20 @@ fn open(api: &mut Api, db: &Path, command: &Register) -> Result<(), ApiError> {
 }
 
 /// A hose, a place or a machine.
-fn show(api: &mut Api, what: &str, json: bool) -> Result<Outcome, ApiError> {
+fn show(api: &mut Api, what: &str, hose: Option<&str>, json: bool) -> Result<Outcome, ApiError> {
+    let hose = hose.map(|code| code.parse().map_err(|error| ApiError::input("hose", error))).transpose()?;
     match commands::register::named(api, what)? {
+        Named::Hose(_) | Named::Machine(_) if hose.is_some() => {
+            Err(ApiError::input("hose", "a hose is held against a place; name the place"))
+        }
         Named::Hose(code) => {
             Outcome::of(&commands::register::show(api, ShowQuestion { code }, &[])?, json, api.words())
         }
-        Named::Place(place) => {
-            Outcome::of(&commands::register::place(api, PlaceQuestion { place }, &[])?, json, api.words())
-        }
+        Named::Place(place) => Outcome::of(
+            &commands::register::place(api, PlaceQuestion { place, hose }, &[])?,
+            json,
+            api.words(),
+        ),
         Named::Machine(machine) => {
             let sheet = commands::register::machine(api, MachineQuestion { machine }, &[])?;
             Outcome::of(&sheet, json, api.words())

@@ -201,6 +201,10 @@ cases! {
         ALTERNATIVE_BEND_WIDER = "alternative-bend-wider",
         ALTERNATIVE_SAME = "alternative-same",
 
+        BELONGS_BORE = "belongs-bore",
+        BELONGS_ENDS = "belongs-ends",
+        BELONGS_SHORTER = "belongs-shorter",
+        BELONGS_LONGER = "belongs-longer",
         CIRCUIT_SISTER_WEAKER = "circuit-sister-weaker",
         CIRCUIT_WEAKER = "circuit-weaker",
         CIRCUIT_RELIEF_ABOVE = "circuit-relief-above",

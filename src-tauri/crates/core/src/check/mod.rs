@@ -4,6 +4,7 @@
 //! them, then puts the other hoses of the same size through the same.
 
 mod alternatives;
+mod belongs;
 pub(crate) mod cases;
 mod edition;
 mod finding;
@@ -21,6 +22,7 @@ mod sits;
 mod sizes;
 mod subject;
 
+pub use belongs::belongs;
 pub use cases::{AskedBy, CASES, Case};
 pub use finding::{
     Alternative, Checked, Evidence, Finding, NotChecked, Override, Question, Verdict, Weakest,

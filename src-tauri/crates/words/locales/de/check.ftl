@@ -281,6 +281,14 @@ not-checked-route = Die Verlegung über den Weg der Maschine und ihre Torsion.
 not-checked-pressure-drop = Der Druck, der in der Leitung verloren geht.
 
 # Die Stelle und ihr Kreis
+why-belongs-bore = Diese Schlauchleitung ist { $hose }; hierher gehört { $there }.
+cure-belongs-bore = Dort einbauen, wo sie hingehört. Eine kleinere Weite drosselt die Leitung, und ein größerer Schlauch braucht Platz für seinen Biegeradius.
+why-belongs-ends = Diese Schlauchleitung hat { $hose }; was hierher gehört, hat { $there }.
+cure-belongs-ends = Dort einbauen, wo sie hingehört. Anschlüsse, die nur scheinbar zusammenpassen, lecken oder lösen sich.
+why-belongs-shorter = Diese Schlauchleitung ist { $value } lang; hierher gehören { $limit }.
+cure-belongs-shorter = Den ganzen Weg der Maschine ansehen: Eine zu kurze Schlauchleitung wird aus ihren Armaturen gezogen.
+why-belongs-longer = Diese Schlauchleitung ist { $value } lang; hierher gehören { $limit }.
+cure-belongs-longer = Den ganzen Weg der Maschine ansehen: Eine zu lange Schlauchleitung scheuert und knickt.
 why-circuit-sister-weaker = Stelle { $place } ist am selben Kreis, und ihre Schlauchleitung trägt { $limit }; diese trägt { $value }. Eine der beiden kann falsch sein.
 cure-circuit-sister-weaker = Schlauchleitung an Stelle { $place } ansehen: Sie sieht denselben Druck.
 why-circuit-weaker = Stelle { $place } ist am selben Kreis, und ihre Schlauchleitung trägt { $limit }; diese trägt { $value }. Die alte hier kann eine falsche gewesen sein.

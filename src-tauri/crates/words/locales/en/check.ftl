@@ -256,6 +256,14 @@ not-checked-route = The route over the machine's travel, and its twist.
 not-checked-pressure-drop = The pressure that is lost in the line.
 
 # The place and its circuit
+why-belongs-bore = This hose is { $hose }; { $there } belongs here.
+cure-belongs-bore = Fit it where it belongs. A smaller bore chokes the line, and a larger hose needs room for its bend.
+why-belongs-ends = This hose has { $hose }; what belongs here has { $there }.
+cure-belongs-ends = Fit it where it belongs. Ends that only seem to go together leak or come apart.
+why-belongs-shorter = This hose is { $value } long; { $limit } belongs here.
+cure-belongs-shorter = Look at it through the whole travel of the machine: a hose that is too short is pulled out of its ends.
+why-belongs-longer = This hose is { $value } long; { $limit } belongs here.
+cure-belongs-longer = Look at it through the whole travel of the machine: a hose that is too long rubs and kinks.
 why-circuit-sister-weaker = Place { $place } is on the same circuit, and its hose carries { $limit }; this one carries { $value }. One of the two may be the wrong hose.
 cure-circuit-sister-weaker = Look at the hose of place { $place }: it sees the same pressure.
 why-circuit-weaker = Place { $place } is on the same circuit, and its hose carries { $limit }; this one carries { $value }. The old hose here may have been a wrong one.

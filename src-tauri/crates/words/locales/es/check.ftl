@@ -281,6 +281,14 @@ not-checked-route = El recorrido en todo el movimiento de la máquina, y su tors
 not-checked-pressure-drop = La presión que se pierde en la línea.
 
 # The place and its circuit
+why-belongs-bore = Esta manguera es { $hose }; aquí va { $there }.
+cure-belongs-bore = Montarla donde le corresponde. Un paso menor estrangula la línea, y una manguera mayor necesita sitio para su curva.
+why-belongs-ends = Esta manguera lleva { $hose }; lo que va aquí lleva { $there }.
+cure-belongs-ends = Montarla donde le corresponde. Los terminales que solo parecen encajar fugan o se sueltan.
+why-belongs-shorter = Esta manguera mide { $value }; aquí van { $limit }.
+cure-belongs-shorter = Mirarla en todo el recorrido de la máquina: una manguera demasiado corta se sale de sus terminales.
+why-belongs-longer = Esta manguera mide { $value }; aquí van { $limit }.
+cure-belongs-longer = Mirarla en todo el recorrido de la máquina: una manguera demasiado larga roza y se dobla.
 why-circuit-sister-weaker = El sitio { $place } está en el mismo circuito, y su manguera admite { $limit }; esta admite { $value }. Una de las dos puede ser la manguera equivocada.
 cure-circuit-sister-weaker = Mirar la manguera del sitio { $place }: recibe la misma presión.
 why-circuit-weaker = El sitio { $place } está en el mismo circuito, y su manguera admite { $limit }; esta admite { $value }. La manguera vieja de aquí pudo ser la equivocada.

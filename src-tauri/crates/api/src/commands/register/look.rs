@@ -97,6 +97,10 @@ pub fn machine(api: &mut Api, asked: MachineQuestion, _: &[u8]) -> Result<Answer
 pub struct PlaceQuestion {
     /// Its id.
     pub place: PlaceId,
+    /// A hose that is to go there; without it the one that sits there is held against what belongs there.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[ts(optional)]
+    pub hose: Option<TagCode>,
 }
 
 /// A place, and what it says before the next hose is made for it.
@@ -108,7 +112,7 @@ pub struct PlaceSaid {
     pub sheet: PlaceSheet,
     /// What failed there, and which way the next job goes.
     pub failures: Failures,
-    /// Failures, and the hoses of the same circuit beside this one; gravest first.
+    /// Failures, the hose beside what belongs there, and the hoses of the same circuit beside it; gravest first.
     pub findings: Vec<Finding>,
     /// What is made where the same is made again.
     pub again: Again,
@@ -119,7 +123,7 @@ pub struct PlaceSaid {
 /// A place with every hose that ever sat there, what failed, and how its sisters on the circuit stand beside it.
 ///
 /// # Errors
-/// There is no such place.
+/// There is no such place, or no hose of that code.
 pub fn place(api: &mut Api, asked: PlaceQuestion, _: &[u8]) -> Result<Answer<PlaceSaid>, ApiError> {
     let catalogue = api.catalogue;
     let register = api.register()?;
@@ -145,6 +149,13 @@ pub fn place(api: &mut Api, asked: PlaceQuestion, _: &[u8]) -> Result<Answer<Pla
     let relief = sheet.place.record.service.relief_bar;
     let relief = relief.or(sheet.circuit.as_ref().and_then(|circuit| circuit.record.relief_bar));
     let mut findings: Vec<Finding> = failures.finding().into_iter().collect();
+    let carried = match asked.hose {
+        Some(code) => hose(api, code)?.assembly,
+        None => sits.clone(),
+    };
+    if let (Some(there), Some(carried)) = (&sheet.place.record.spec, carried) {
+        findings.extend(check::belongs(catalogue, there, &carried.record.spec));
+    }
     findings.extend(check::circuit(catalogue, &own, relief, &sisters.collect::<Vec<_>>()));
     findings.sort_by_key(|finding| std::cmp::Reverse(finding.verdict));
     for finding in &mut findings {
@@ -176,20 +187,20 @@ pub struct ShowQuestion {
 /// # Errors
 /// [`ApiError::nothing`] when the register does not know it.
 pub fn show(api: &mut Api, asked: ShowQuestion, _: &[u8]) -> Result<Answer<HoseShown>, ApiError> {
-    let hose = api.register()?.hose(&asked.code)?;
-    let hose = hose.ok_or_else(|| {
-        ApiError::nothing(
-            "code",
-            format!(
-                "the register has no hose {}; merge the device that tagged it, or read the words on its tag",
-                asked.code
-            ),
-        )
-    })?;
+    let hose = hose(api, asked.code)?;
     let today = api.today();
     let asked = DueQuestion { code: Some(asked.code), ..DueQuestion::default() };
     let due = due(api, asked, &[])?.content.due;
     Ok(api.answer(HoseShown { clocks: clocks(&hose, today), hose, due }))
+}
+
+fn hose(api: &mut Api, code: TagCode) -> Result<Hose, ApiError> {
+    api.register()?.hose(&code)?.ok_or_else(|| {
+        let why = format!(
+            "the register has no hose {code}; merge the device that tagged it, or read the words on its tag"
+        );
+        ApiError::nothing("code", why)
+    })
 }
 
 /// A hose with all that is recorded of it, its three clocks, and what falls due.
