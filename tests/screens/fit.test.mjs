@@ -57,12 +57,28 @@ test('hours that do not go with the meter are asked about, the causes come into 
     .getByRole('button', { name: /^Fit it/ })
     .click();
   await page.getByRole('button', { name: /^Excavator 3/ }).click();
-  await page.getByRole('button', { name: /^14 Stick/ }).click();
+  // A wrong place is left again: what was done there holds for no other.
+  await page.getByRole('button', { name: /^1 Tilt/ }).click();
   const arrow = thumb(page).getByRole('button').first();
+  const verbOf = async () => (await arrow.innerText()).split('\n')[0];
+  const leave = page.getByRole('button', { name: /^Another place/ });
+  let undone = '';
+  await leave.waitFor();
+  while (!/begin anew/.test(await leave.innerText())) {
+    undone = await verbOf();
+    await arrow.click();
+    await thumb(page).getByRole('button', { name: undone }).waitFor({ state: 'hidden' });
+  }
+  await leave.click();
+  await page.getByRole('button', { name: /^Excavator 3/ }).click();
+  await page.getByRole('button', { name: /^14 Stick/ }).click();
+  await page.getByText(/^FAILED (TWICE|3 TIMES)/).waitFor();
+  await still(page);
+  assert.equal(await verbOf(), undone);
   let old = '';
   for (;;) {
     await still(page);
-    const verb = (await arrow.innerText()).split('\n')[0];
+    const verb = await verbOf();
     await arrow.click();
     if (verb === 'Finish') break;
     if (verb.startsWith('Enter')) {
@@ -74,9 +90,13 @@ test('hours that do not go with the meter are asked about, the causes come into 
       await thumb(page)
         .getByRole('button', { name: /^Read the meter again/ })
         .click();
-      for (let digit = 0; digit < 3; digit += 1) await page.getByRole('button', { name: 'Rub out' }).click();
       await typeNumber(page, '6813');
       await thumb(page).getByRole('button', { name: /^Keep/ }).click();
+    } else if (verb.startsWith('Say how tight')) {
+      await page.getByRole('radio', { name: /^no figure/ }).first().click();
+      await thumb(page).getByRole('button', { name: /^Say how tight: end B/ }).waitFor();
+      const figure = page.getByRole('radiogroup', { name: 'End B' }).getByRole('radio', { name: /Nm/ }).first();
+      await figure.click();
     } else if (verb.startsWith('Say why')) {
       const cause = page.getByRole('button', { name: /^abrasion/ });
       await cause.waitFor();
@@ -90,7 +110,7 @@ test('hours that do not go with the meter are asked about, the causes come into 
   await page.getByText(code, { exact: true }).waitFor();
   await page.getByText(/^Fitted .*14 Stick cylinder.*at 6813\sh/).waitFor();
   await page.getByText(new RegExp(`^${old} Taken off .*abrasion`)).waitFor();
-  await page.getByText(/^Tightened: A: no figure said · B: no figure said · not measured/).waitFor();
+  await page.getByText(/^Tightened: A: no figure · B: .*Nm · not measured/).waitFor();
   await sound(page, 'the end of the job');
   await thumb(page).getByRole('button', { name: /^The hose/ }).click();
   await page.getByText(/^fitted .* at 6813\sh/).waitFor();

@@ -205,7 +205,7 @@ export async function fit(page, { machine, place, hours, cause }, look) {
   await button(page, machine).click();
   await button(page, place).click();
   const arrow = thumb(page).getByRole('button', {
-    name: /^(Tick: |Enter the machine’s hours|Say why the old one failed|Finish)/,
+    name: /^(Tick: |Enter the machine’s hours|Say how tight|Say why the old one failed|Finish)/,
   });
   await arrow.waitFor();
   await look('fit');
@@ -218,6 +218,9 @@ export async function fit(page, { machine, place, hours, cause }, look) {
     if (verb.startsWith('Enter')) {
       await typeNumber(page, hours);
       await button(page, /^Keep/).click();
+    } else if (verb.startsWith('Say how')) {
+      await look('fit: how tight');
+      for (const figure of await page.getByRole('radio', { name: /^maker’s figure/ }).all()) await figure.click();
     } else if (verb.startsWith('Say')) {
       await look('fit: cause');
       await button(page, cause).click();

@@ -136,10 +136,10 @@ describe('an end in section', () => {
 });
 
 describe('the limit line', () => {
-  it('turns a least value over, so that 219 of at least 200 stops in the last tenth', () => {
-    expect(reachOf(219, 200, true)).toBeCloseTo(0.91324, 5);
-    expect(reachOf(185, 206, false)).toBeCloseTo(0.89806, 5);
-    expect(reachOf(0, 200, true), 'no radius at all is beyond every limit').toBe(Infinity);
+  it('is where the numbers say: 250 of at least 280 stops short of it, 185 of at most 206 in the last tenth', () => {
+    expect(reachOf(250, 280)).toBeCloseTo(0.89286, 5);
+    expect(reachOf(185, 206)).toBeCloseTo(0.89806, 5);
+    expect(reachOf(0, 200)).toBe(0);
   });
 });
 

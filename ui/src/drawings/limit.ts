@@ -3,8 +3,7 @@ export const LIMIT_AT = 0.78;
 /** The last tenth before a limit is a caution. */
 export const NEAR = 0.9;
 
-/** How far an arrow goes, as a share of the way to the limit; a least value is turned over. */
-export function reachOf(value: number, limit: number, least: boolean): number {
-  if (least) return value > 0 ? limit / value : Infinity;
+/** How far an arrow goes, as a share of the way to the limit: beyond it a most is overstepped and a least is kept. */
+export function reachOf(value: number, limit: number): number {
   return limit > 0 ? value / limit : value > 0 ? Infinity : 0;
 }

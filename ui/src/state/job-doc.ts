@@ -1,11 +1,14 @@
 import type { Answer, Given } from '../backend';
 import type {
+  EndName,
   EndSettings,
   EventRef,
   Facing,
+  HoseRef,
   Override,
   Part,
   PersonId,
+  PlaceId,
   PlaceAt,
   Points,
   Readings,
@@ -28,6 +31,13 @@ export type Beside = 'route' | 'oil';
 /** A reading's own name: what it is of and its key, such as `A.tpi`, `mate-A.tpi`, `hose.id_mm`. */
 export type ReadingName = string;
 
+/** Parts as a person names them. */
+export interface Named {
+  hose?: HoseRef;
+  A?: EndName;
+  B?: EndName;
+}
+
 /** What finding needs beside the readings. */
 export interface Finding {
   /** `hose`, `A`, `B`, or the machine's half: `mate-A`, `mate-B`. */
@@ -38,6 +48,8 @@ export interface Finding {
   forms: Partial<Record<Role, string>>;
   /** Parts of the spec that the person named; what was found does not write over them. */
   chosen: Part[];
+  /** What the person said that those parts were, by his own knowledge and not measured; it outlives another choice in the spec. */
+  named?: Named;
   /** The unit that lengths were last typed in; the next one starts in it, whatever came between. */
   unit?: string | null;
 }
@@ -220,6 +232,8 @@ export interface Fitting {
   /** Why the old hose failed, by its code; `NOT_FAILED` where it had not; null is not said yet. */
   cause: string | null;
   note: string;
+  /** The place at which its steps were ticked; none before the first was. */
+  place?: PlaceId;
 }
 
 /** Why the old hose comes off, as it can be said before any job is begun. */

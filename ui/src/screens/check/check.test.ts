@@ -75,6 +75,14 @@ it('an end too weak has two ways out, the rating before the end; one that is rat
   expect(otherCureOf(stop('pressure-above-rating', 'hose', 'pressure'))).toBeNull();
 });
 
+it('what the hose may have been is read on or bettered; once it is settled it can only be bettered', () => {
+  const rival = stop('original-pressure-above');
+  expect(otherCureOf(rival, false)).toMatchObject({ to: 'find', part: 'hose' });
+  expect(nextOf([rival], false)).toMatchObject({ cure: { field: 'hose' }, other: { to: 'find' } });
+  expect(otherCureOf(rival, true)).toBeNull();
+  expect(otherCureOf(stop('printed-pressure-above'), false)).toBeNull();
+});
+
 it('a rating of one’s own is kept with where it is from, or not at all, and goes with its end', () => {
   const doc: JobDoc = { ...emptyJob(), spec: { ends: [{ role: 'A', family: 'JIC 37 flare', size: '-10' }] } };
   const editing = new Editing(doc, units);

@@ -1,6 +1,6 @@
 // What a finding is called, how its figures are written, and where a tap on its cure leads. What it says
 // and how grave it is comes from the check.
-import type { Finding, HoseRef } from '../../backend/types';
+import type { Finding, HoseRef, Part } from '../../backend/types';
 import type { WordId } from '../../words/ids';
 import { angle, number, unitSign, withUnit } from '../../words/number';
 import { hoseLong } from '../../words/spec';
@@ -97,7 +97,7 @@ export function titleOf(finding: Finding): string {
 /** Cases whose limit is the least it may be. */
 const LEAST =
   /^(bend|route-(near|rival|behind)|vacuum|original-(pressure|heat|vacuum)|printed-pressure|(relief|surge)-below)-?/;
-/** Limits with a scale of their own, on which an arrow that stops short means that it passes. */
+/** Limits with a scale of their own, on which an arrow can be drawn to the limit or past it. */
 const DRAWN =
   /^(pressure|heat|fluid-heat|ambient|bend|route-(near|rival|behind|twist)|vacuum|flow|printed-pressure|original-pressure)(-|$)/;
 
@@ -140,7 +140,7 @@ export function figuresOf(finding: Finding): Figures {
 /** Where a cure is taken up. */
 export type Cure =
   | { to: 'field'; field: FieldId; verb: string }
-  | { to: 'find'; verb: string }
+  | { to: 'find'; part: Part; verb: string }
   /** A hose that passed the same check. */
   | { to: 'hose'; hose: HoseRef; verb: string }
   | { to: 'take-read'; end: 'A' | 'B'; verb: string };
@@ -224,10 +224,10 @@ export function cureOf(finding: Finding, now?: HoseRef | null): Cure | null {
   const end = part === 'A' || part === 'B' ? part : null;
   if (finding.verdict === 'pass' || code === 'override-taken') return null;
   if (end && (code === 'end-unsettled' || code === 'end-not-read'))
-    return { to: 'find', verb: say('check-go-read', { end }) };
+    return { to: 'find', part: end, verb: say('check-go-read', { end }) };
   if (end && code === 'end-differs') return { to: 'take-read', end, verb: say('check-go-take-read', { end }) };
   if (code === 'original-missing' || code === 'original-unknown')
-    return { to: 'find', verb: say('check-go-read-hose') };
+    return { to: 'find', part: 'hose', verb: say('check-go-read-hose') };
   const size = code === 'flow-too-fast-size' ? sizeOf(finding, now) : null;
   if (size) return { to: 'hose', hose: size, verb: say('check-go-size', { hose: hoseLong(size) ?? '?' }) };
   const ofEnd = END_FIELDS[code];
@@ -250,8 +250,15 @@ function sizeOf(finding: Finding, now: HoseRef | null | undefined): HoseRef | nu
 /** A rating that a person gave over the table's. */
 export const isOwn = (finding: Finding): boolean => finding.rule === 'pressure' && finding.basis === 'yours';
 
-/** The other way out of a finding that has two: another end may be no way at a port that is there. */
-export function otherCureOf(finding: Finding): Cure | null {
+/** What another hose may have been asks more than the spec gives. */
+const RIVAL = /^original-(pressure-above|bore-larger|bore-smaller|heat-above|cold-below|bend-tighter|vacuum-deeper)$/;
+
+/**
+ * The other way out of a finding that has two: another end may be no way at a port that is there, and a hose that the
+ * readings did not settle may be read on instead of replaced by a better one.
+ */
+export function otherCureOf(finding: Finding, hoseSettled = true): Cure | null {
+  if (!hoseSettled && RIVAL.test(finding.case)) return { to: 'find', part: 'hose', verb: say('check-go-settle-hose') };
   const end = partOf(finding);
   if (finding.case !== 'pressure-above-rating' || (end !== 'A' && end !== 'B') || isOwn(finding)) return null;
   return field(end, say('check-go-other-end', { end }));

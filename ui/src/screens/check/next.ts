@@ -42,6 +42,7 @@ const FOR_THE_SHEET = /^(length-missing|turn-missing)$/;
  */
 export function nextOf(
   findings: readonly Finding[],
+  hoseSettled = true,
 ): { to: 'cure'; cure: Cure; other: Cure | null } | { to: 'make' } | null {
   const grave = stops(inOrder(findings).grave);
   const sheet = findings.filter((one) => one.verdict === 'caution' && FOR_THE_SHEET.test(one.case));
@@ -49,7 +50,7 @@ export function nextOf(
   if (first.length === 0) return { to: 'make' };
   for (const one of first) {
     const cure = cureOf(one);
-    if (cure) return { to: 'cure', cure, other: otherCureOf(one) };
+    if (cure) return { to: 'cure', cure, other: otherCureOf(one, hoseSettled) };
   }
   return null;
 }

@@ -5,8 +5,8 @@ import { isSettled, keysOf, nextAsked, nextKey, type Asked, type State } from '.
 import type { Finder } from './finder.svelte';
 import { genderOf, isKey, isMate, kindOf, nameOf, parseName, roleOf, type Half, type Key } from './keys';
 import { countOf, draftOf, erase, isWhole, keep, picked, question, textOf, unitOf, type Typing } from './readings';
-import { foundEnd, named, specOf } from './spec';
-import { candidatesOf, countLikely, type AnyCandidate } from './tables';
+import { foundEnd, named, ownWord, specOf } from './spec';
+import { candidateName, candidatesOf, countLikely, type AnyCandidate } from './tables';
 
 /** As many likely candidates can be told apart by their names: what could be confused with them is said. */
 const FEW = 12;
@@ -227,6 +227,17 @@ export class Session {
     else if (key !== 'form') erase(this.doc.readings, half, key);
   }
 
+  /** Moves a reading to the half of the same end that it was taken of. */
+  async moveTo(half: Half, key: Key, gender: 'male' | 'female'): Promise<void> {
+    const draft = this.keptOf(this.half, key);
+    if (!draft) return;
+    this.remove(this.half, key);
+    this.#answered(half, key);
+    keep(this.doc.readings, half, key, draft);
+    keep(this.doc.readings, half, 'gender', picked(gender));
+    await this.#moveOn();
+  }
+
   /** On to the next reading without an answer to this one. */
   goOn(): void {
     const { next } = this;
@@ -237,14 +248,23 @@ export class Session {
 
   /** Names a candidate for the spec. What was read stays evidence. */
   name(candidate: AnyCandidate): void {
-    const { spec, chosen } = named(this.doc, roleOf(this.half) ?? 'hose', candidate);
+    const { spec, ...said } = named(this.doc, roleOf(this.half) ?? 'hose', candidate);
     this.doc.spec = spec;
-    this.doc.finding.chosen = chosen;
+    Object.assign(this.doc.finding, said);
   }
 
   unname(): void {
     const part = roleOf(this.half) ?? 'hose';
     this.doc.finding.chosen = this.doc.finding.chosen.filter((one) => one !== part);
+    delete this.doc.finding.named?.[part];
+  }
+
+  /** The name that the person gave a part, while the readings do not settle it. */
+  own(half: Half): string | null {
+    const word = isMate(half)
+      ? null
+      : ownWord(this.doc.finding, this.finder.found?.settled ?? null, roleOf(half) ?? 'hose');
+    return word && candidateName(word);
   }
 
   /** What was answered last and can be answered anew; null while it is in hand, or nothing was. */

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { EndCandidate, Found } from '../../backend/types';
 import { emptyJob } from '../../state/job-doc';
-import { named, specOf } from './spec';
+import { named, ownWord, specOf } from './spec';
 
 const end = (family: string, size: string): EndCandidate => ({
   family,
@@ -58,6 +58,17 @@ describe('the spec of what was found', () => {
     Object.assign(doc, { ...named(doc, 'A', end('SAE 45 flare', '-10')) });
     doc.finding.chosen = ['A'];
     expect(specOf(doc, found).ends[0]?.family).toBe('SAE 45 flare');
+  });
+
+  it('keeps a person’s own word beside it, which the readings alone settle', () => {
+    const doc = read();
+    const { named: said } = named(doc, 'hose', { ...found.hose[0]!, type: '2SC' });
+    const finding = { ...doc.finding, named: said };
+    const word = { standard: 'EN 853', type: '2SC', dn: 16 };
+    expect(ownWord(finding, found.settled, 'hose')).toEqual(word);
+    expect(ownWord(finding, null, 'hose')).toEqual(word);
+    expect(ownWord(finding, { ...found.settled, hose: true }, 'hose')).toBeNull();
+    expect(ownWord(finding, found.settled, 'A')).toBeNull();
   });
 
   it('keeps a cut-off with its own end and drops it with another', () => {

@@ -1,7 +1,18 @@
 // From what was found to the spec that Check looks at.
 import type { Given } from '../../backend';
-import type { EndCandidate, EndFound, Found, HoseCandidate, Part, Role, Spec } from '../../backend/types';
-import type { Finding, JobDoc } from '../../state/job-doc';
+import type {
+  EndCandidate,
+  EndFound,
+  EndName,
+  Found,
+  HoseCandidate,
+  HoseRef,
+  Part,
+  Role,
+  Settled,
+  Spec,
+} from '../../backend/types';
+import type { Finding, JobDoc, Named } from '../../state/job-doc';
 import { draftOf, mmOf } from './readings';
 
 type EndGiven = Given<Spec>['ends'][number];
@@ -58,21 +69,30 @@ export function named(
   doc: Pick<JobDoc, 'spec' | 'finding'>,
   part: Part,
   pick: EndCandidate | HoseCandidate,
-): { spec: Given<Spec>; chosen: Finding['chosen'] } {
-  const { chosen, forms } = doc.finding;
-  const spec =
-    'family' in pick
-      ? withEnd(
-          doc.spec,
-          endNamed(
-            doc.spec.ends.find((one) => one.role === part),
-            part as Role,
-            pick,
-            forms[part as Role],
-          ),
-        )
-      : { ...doc.spec, hose: hoseRef(pick) };
-  return { spec, chosen: [...chosen.filter((one) => one !== part), part] };
+): { spec: Given<Spec>; chosen: Finding['chosen']; named: Named } {
+  const { chosen, forms, named } = doc.finding;
+  const isEnd = 'family' in pick;
+  const spec = isEnd
+    ? withEnd(
+        doc.spec,
+        endNamed(
+          doc.spec.ends.find((one) => one.role === part),
+          part as Role,
+          pick,
+          forms[part as Role],
+        ),
+      )
+    : { ...doc.spec, hose: hoseRef(pick) };
+  const name = isEnd ? { family: pick.family, size: pick.size } : hoseRef(pick);
+  return { spec, chosen: [...chosen.filter((one) => one !== part), part], named: { ...named, [part]: name } };
+}
+
+/**
+ * What a part is by the person's own word; null where nobody named it, or where the readings settled it: then they
+ * speak for it, or against it.
+ */
+export function ownWord({ named }: Finding, settled: Settled | null, part: Part): EndName | HoseRef | null {
+  return settled?.[part] ? null : (named?.[part] ?? null);
 }
 
 /** What was found of an end; null while nothing was read of it. */

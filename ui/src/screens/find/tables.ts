@@ -26,7 +26,7 @@ export type Band = Limits;
 export const isEnd = (candidate: AnyCandidate): candidate is EndCandidate => 'family' in candidate;
 
 /** A candidate as people say it. */
-export function candidateName(candidate: AnyCandidate | EndName | HoseName): string {
+export function candidateName(candidate: AnyCandidate | EndName | Pick<HoseName, 'standard' | 'type' | 'dn'>): string {
   return 'family' in candidate
     ? `${candidate.family} ${candidate.size.replace(/^-/, '\u2212')}`
     : `${candidate.standard} ${candidate.type} DN${candidate.dn}`;

@@ -6,7 +6,7 @@ import { begunWith, oilLineOf, portsOf } from '../parts/place-ports';
 import { placeAt } from '../place.fixture';
 import { fitEvents, type Change } from './finish';
 import Torque from './Torque.svelte';
-import { BY_MAKER, figureOf, keyOf, tightenedBy, unsaid } from './tighten';
+import { BY_FEEL, BY_MAKER, figureOf, keyOf, tablesOf, tightenedBy, unsaid, withoutFigure } from './tighten';
 
 const change = (over: Partial<Change> = {}): Change => ({
   on: 'NEW',
@@ -111,16 +111,25 @@ describe('the step of tightening', () => {
 
     const sheet = { tighten } as unknown as BuildSheet;
     const took = (said: JobDoc['tighten']) => ({ ...emptyJob(), tighten: said });
-    expect(tightenedBy(sheet, took({ A: keyOf(steel) }))).toBe(
-      'A: 81 to 89\u00a0Nm · B: no figure said · not measured',
-    );
+    expect(tightenedBy(sheet, took({ A: keyOf(steel) }))).toBe('A: 81 to 89\u00a0Nm · B: no figure · not measured');
     expect(unsaid(sheet, took({ A: keyOf(steel) }))).toEqual(['B']);
     expect(tightenedBy(sheet, took({ A: keyOf(steel), B: BY_MAKER }))).toBe(
       'A: 81 to 89\u00a0Nm · B: maker’s figure · not measured',
     );
     expect(unsaid(sheet, took({ A: keyOf(steel), B: BY_MAKER }))).toEqual([]);
+    const felt = took({ A: keyOf(steel), B: BY_FEEL });
+    expect([unsaid(sheet, felt), withoutFigure(sheet, felt)], 'said, and still without a figure').toEqual([[], ['B']]);
+    expect(tightenedBy(sheet, felt)).toBe('A: 81 to 89\u00a0Nm · B: no figure · not measured');
     expect(unsaid(sheet, took({ A: 'a figure that the tables have no more' })), 'a figure that is gone').toContain('A');
   });
+});
+
+it('figures of an end stand under their tables', () => {
+  const value = (min: number, source: string) => ({ min, max: min, source, basis: 'published' }) as TorqueValue;
+  const [newer, flats, older] = [value(81, 'a manual'), value(1.5, 'a manual'), value(62, 'an older manual')];
+  const tables = tablesOf({ role: 'A', values: [newer, older, flats] });
+  expect(tables.map(({ values }) => values)).toEqual([[newer, flats], [older]]);
+  expect(tables.map(({ from }) => from)).toEqual(['a manual · published', 'an older manual · published']);
 });
 
 describe('how tight', () => {

@@ -8,10 +8,14 @@ export function keyOf(value: TorqueValue): string {
   return [value.method, value.condition, value.source].join('|');
 }
 
-/** Whether another figure of the end has the same condition: then only the source tells them apart. */
-export function hasTwin(value: TorqueValue, end: Tighten): boolean {
-  const same = (one: TorqueValue) => one.method === value.method && one.condition === value.condition;
-  return end.values.filter(same).length > 1;
+/** The figures of an end, table by table: no two tables are mixed. */
+export function tablesOf(end: Tighten): { from: string; values: TorqueValue[] }[] {
+  const tables = new Map<string, TorqueValue[]>();
+  for (const value of end.values) {
+    const from = sourceOf(value);
+    tables.set(from, [...(tables.get(from) ?? []), value]);
+  }
+  return [...tables].map(([from, values]) => ({ from, values }));
 }
 
 /** The figure as it is written: a torque, flats from finger tight, or an angle. */
@@ -31,8 +35,16 @@ export function takenAt(end: Tighten, doc: JobDoc): TorqueValue | undefined {
 /** Said of an end that goes by its maker's own figure, which stands in no table here. */
 export const BY_MAKER = 'maker';
 
-/** Ends of which nothing is said yet: no figure is taken, nor that the maker's own is gone by. */
+/** Said of an end that goes by no figure at all. */
+export const BY_FEEL = 'feel';
+
+/** Ends of which nothing is said yet: no figure is taken, nor that the maker's own or none is gone by. */
 export function unsaid(sheet: BuildSheet, doc: JobDoc): Role[] {
+  return withoutFigure(sheet, doc).filter((role) => doc.tighten[role] !== BY_FEEL);
+}
+
+/** Ends that go by no figure, said or not. */
+export function withoutFigure(sheet: BuildSheet, doc: JobDoc): Role[] {
   return sheet.tighten
     .filter((end) => !takenAt(end, doc) && doc.tighten[end.role] !== BY_MAKER)
     .map(({ role }) => role);
@@ -40,10 +52,10 @@ export function unsaid(sheet: BuildSheet, doc: JobDoc): Role[] {
 
 /** What each end is tightened by. A figure that is gone by was not measured, and no end is left out. */
 export function tightenedBy(sheet: BuildSheet, doc: JobDoc): string {
-  const open = unsaid(sheet, doc);
+  const without = withoutFigure(sheet, doc);
   const ends = sheet.tighten.map((end) => {
     const taken = takenAt(end, doc);
-    const by = taken ? figureOf(taken) : say(open.includes(end.role) ? 'fit-by-nothing' : 'fit-by-maker');
+    const by = taken ? figureOf(taken) : say(without.includes(end.role) ? 'fit-by-nothing' : 'fit-by-maker');
     return say('make-at-end', { end: end.role, step: by });
   });
   return [...ends, say('fit-not-measured')].join(' · ');

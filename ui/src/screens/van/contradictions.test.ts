@@ -30,7 +30,9 @@ it('names a contradiction by the hose, the place or the machine, and leads there
 
 it('says the kind of each event and who wrote it, never an id alone', () => {
   const off = one({ hose: 'A', told: [told('taken-off', 'Van 1', 'A'), told('fitted', null, 'A')] });
-  expect(toldWords(off).replace(/[\u2068\u2069]/g, '')).toBe('taken off (Van 1); fitted (no name (ab12cd34))');
+  expect(toldWords(off).replace(/[\u2068\u2069]/g, '')).toBe(
+    'taken off (Van 1); fitted (device without a name (ab12cd34))',
+  );
   const place = one({ at: placeAt, told: [told('fitted', 'Van 1', 'A'), told('fitted', 'Van 2', 'B')] });
   expect(toldWords(place).replace(/[\u2068\u2069]/g, '')).toBe('A fitted (Van 1); B fitted (Van 2)');
 });

@@ -17,6 +17,7 @@ find-tab-end = { $role }
 find-tab-mate = Geg. { $role }
 find-state-read = { $count } gemessen
 find-state-settled = geklärt
+find-state-own = eigene Angabe
 find-tab-first = 1.
 find-tab-second = 2.
 find-tab-third = 3.
@@ -158,6 +159,8 @@ find-sign-shoulder-chamfered = Ring hinter dem Gewinde
 find-is-shoulder-flat = Eben
 find-sign-shoulder-flat = Ring oder Scheibe auf der Fläche
 find-stray-again = Noch einmal messen
+find-other-half = { $what } { $value } passt hier nicht zu { $name }, aber zu dessen Gegenstück. Wurde das Gegenstück an der Maschine gemessen?
+find-other-half-move = Ja: zum Gegenstück von { $role } verschieben
 find-is-seal-cone = Kegel
 find-sign-seal-cone = Metall auf Metall
 find-is-seal-o-ring-face = O-Ring in Fläche
@@ -289,8 +292,11 @@ find-why-unverified = Die Zeile von { $name } ist aus dem Gedächtnis: Niemand h
 find-why-from = Woher die Zeilen kommen
 find-also = Kein Befund unterscheidet es von:
 find-pick = Ich kenne es: dieses hier
-find-pick-note = die Befunde zählen beim Prüfen weiter
-find-picked = Dieses steht in der Spezifikation.
+find-pick-note = { $part ->
+    [hose] eigene Angabe, nicht gemessen; das Prüfen verlangt weiter alles, was die Befunde offen lassen
+   *[end] eigene Angabe, nicht gemessen; das Prüfen stoppt, bis die Befunde es klären
+ }
+find-picked = Eigene Angabe, nicht gemessen: Dieses steht in der Spezifikation.
 find-unpick = Das zurücknehmen
 
 ## Weiter
@@ -305,6 +311,7 @@ find-then-check = Dann: prüfen, was sie ersetzen darf
 find-use = Prüfen, was sie ersetzen darf
 find-use-then-settled = Schlauch und beide Enden sind geklärt.
 find-use-then-open = Nicht geklärt: { $parts }. Das Prüfen stoppt dort.
+find-use-then-hose = Der Schlauch ist nicht geklärt: Der neue muss so gut sein wie alles, was er noch gewesen sein kann.
 find-reach = Der Schlauch ist (gefragt wird nur, was erreichbar ist)
 find-reach-in-place = noch eingebaut
 find-reach-off = ausgebaut

@@ -365,7 +365,7 @@ van-report-save = Bericht speichern
 van-report-left = { $where }, { $size }.
 
 ## Was sich widerspricht
-van-device-unnamed = kein Name ({ $id })
+van-device-unnamed = Gerät ohne Namen ({ $id })
 van-conflict-other = eine Grenze jedes Standorts
 van-told = { $kind } ({ $by })
 van-kind-device-named = Name des Geräts

@@ -17,6 +17,7 @@ find-tab-end = { $role }
 find-tab-mate = port { $role }
 find-state-read = { $count } read
 find-state-settled = settled
+find-state-own = your word
 find-tab-first = 1st
 find-tab-second = 2nd
 find-tab-third = 3rd
@@ -158,6 +159,8 @@ find-sign-shoulder-chamfered = ring behind the thread
 find-is-shoulder-flat = Flat
 find-sign-shoulder-flat = ring or washer on the face
 find-stray-again = Read it again
+find-other-half = { $what } { $value } does not go with { $name } here, but with its other half. Was it measured on the machine’s half?
+find-other-half-move = Yes: move it to the machine’s half of { $role }
 find-is-seal-cone = Cone
 find-sign-seal-cone = metal on metal
 find-is-seal-o-ring-face = O-ring in face
@@ -289,8 +292,11 @@ find-why-unverified = The row of { $name } is recalled: nobody has verified it.
 find-why-from = Where the rows come from
 find-also = No reading tells it apart from:
 find-pick = I know it: this one
-find-pick-note = the readings still count in Check
-find-picked = This one stands in the spec.
+find-pick-note = { $part ->
+    [hose] your word, not measured; Check still asks for all that the readings leave open
+   *[end] your word, not measured; Check stops until the readings settle it
+ }
+find-picked = Your word, not measured: this one stands in the spec.
 find-unpick = Take that back
 
 ## Going on
@@ -305,6 +311,7 @@ find-then-check = Next: check what may replace it
 find-use = Check what may replace it
 find-use-then-settled = Hose and both ends are settled.
 find-use-then-open = Not settled: { $parts }. Check stops there.
+find-use-then-hose = The hose is not settled: the new one has to be as good as all that it can still have been.
 find-reach = The hose is (only what can be reached is asked)
 find-reach-in-place = still fitted
 find-reach-off = off the machine

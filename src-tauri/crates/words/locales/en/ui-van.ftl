@@ -365,7 +365,7 @@ van-report-save = Save the report
 van-report-left = { $where }, { $size }.
 
 ## What contradicts itself
-van-device-unnamed = no name ({ $id })
+van-device-unnamed = device without a name ({ $id })
 van-conflict-other = a limit of every site
 van-told = { $kind } ({ $by })
 van-kind-device-named = name of the device

@@ -17,6 +17,7 @@ find-tab-end = { $role }
 find-tab-mate = puerto { $role }
 find-state-read = { $count } lect.
 find-state-settled = resuelto
+find-state-own = dato propio
 find-tab-first = 1.º
 find-tab-second = 2.º
 find-tab-third = 3.º
@@ -158,6 +159,8 @@ find-sign-shoulder-chamfered = anillo tras la rosca
 find-is-shoulder-flat = Plano
 find-sign-shoulder-flat = anillo o arandela en la cara
 find-stray-again = Leerlo otra vez
+find-other-half = { $what } { $value } no concuerda aquí con { $name }, pero sí con su otra mitad. ¿Se midió la contraparte de la máquina?
+find-other-half-move = Sí: pasarlo a la contraparte de { $role }
 find-is-seal-cone = Cono
 find-sign-seal-cone = metal con metal
 find-is-seal-o-ring-face = Tórica en cara
@@ -289,8 +292,11 @@ find-why-unverified = La fila de { $name } es de memoria: nadie la ha verificado
 find-why-from = De dónde vienen las filas
 find-also = Ninguna lectura lo distingue de:
 find-pick = Lo sé: es este
-find-pick-note = las lecturas siguen contando en Revisar
-find-picked = Este queda en la especificación.
+find-pick-note = { $part ->
+    [hose] dato propio, sin medir; Revisar sigue pidiendo todo lo que las lecturas dejan abierto
+   *[end] dato propio, sin medir; Revisar se detiene hasta que las lecturas lo resuelvan
+ }
+find-picked = Dato propio, sin medir: este queda en la especificación.
 find-unpick = Retirarlo
 
 ## Going on
@@ -305,6 +311,7 @@ find-then-check = Luego: revisar qué puede sustituirla
 find-use = Revisar qué puede sustituirla
 find-use-then-settled = Manguera y ambos terminales resueltos.
 find-use-then-open = Sin resolver: { $parts }. La revisión se detiene ahí.
+find-use-then-hose = La manguera no está resuelta: la nueva debe ser tan buena como todo lo que aún pudo ser.
 find-reach = La manguera está (solo se pide lo accesible)
 find-reach-in-place = aún montada
 find-reach-off = fuera de la máquina

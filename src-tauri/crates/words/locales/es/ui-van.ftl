@@ -365,7 +365,7 @@ van-report-save = Guardar el informe
 van-report-left = { $where }, { $size }.
 
 ## What contradicts itself
-van-device-unnamed = sin nombre ({ $id })
+van-device-unnamed = dispositivo sin nombre ({ $id })
 van-conflict-other = un límite de todas las sedes
 van-told = { $kind } ({ $by })
 van-kind-device-named = nombre del dispositivo
