@@ -9472,6 +9472,14 @@ code: TagCode,
  */
 at: PlaceAt, 
 /**
+ * What it is; none where nobody knows.
+ */
+hose: HoseRef | null, 
+/**
+ * Its overall length.
+ */
+length_mm: Millimetres | null, 
+/**
  * When the hose was assembled, where that is known.
  */
 assembled: string | null, 

@@ -30,6 +30,8 @@ const due = (code: string, day: string, verdict: DueLine['verdict'], what: DueLi
 const stay = (code: string, off: string | null = null): Stay => ({
   code,
   at: at('p'),
+  hose: null,
+  length_mm: null,
   assembled: null,
   on: null,
   on_date: null,

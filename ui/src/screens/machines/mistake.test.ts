@@ -6,6 +6,8 @@ import { endedFor, mistakable, unfit } from './mistake';
 const stay = (code: string, over: Partial<Stay>): Stay => ({
   code,
   at: placeAt,
+  hose: null,
+  length_mm: null,
   assembled: null,
   on: null,
   on_date: null,

@@ -17,6 +17,8 @@ const at = {
 const stay = (over: Partial<Stay> = {}): Stay => ({
   code: 'AAAAA-AAAAA-0',
   at,
+  hose: null,
+  length_mm: null,
   assembled: null,
   on: 'd/1',
   on_date: '2024-11-12',

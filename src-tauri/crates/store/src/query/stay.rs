@@ -3,7 +3,9 @@
 use super::PlaceAt;
 use crate::{Error, Register, rows};
 use chrono::NaiveDate;
+use hosewright_core::quantity::{Dn, Millimetres};
 use hosewright_core::record::{EventRef, PlaceId};
+use hosewright_core::spec::HoseRef;
 use hosewright_core::tag::TagCode;
 use rusqlite::{Connection, Row, params};
 use schemars::JsonSchema;
@@ -17,6 +19,10 @@ pub struct Stay {
     pub code: TagCode,
     /// The place.
     pub at: PlaceAt,
+    /// What it is; none where nobody knows.
+    pub hose: Option<HoseRef>,
+    /// Its overall length.
+    pub length_mm: Option<Millimetres>,
     /// When the hose was assembled, where that is known.
     pub assembled: Option<NaiveDate>,
     /// The event that put it there; none where only its end is recorded.
@@ -67,10 +73,19 @@ pub(super) fn of(
     Ok(stays.collect::<Result<_, _>>()?)
 }
 
+/// What is made as a hose has its three names or none of them.
+fn hose(row: &Row<'_>) -> rusqlite::Result<Option<HoseRef>> {
+    let (standard, kind): (Option<String>, Option<String>) = (row.get("standard")?, row.get("kind")?);
+    let dn = row.get::<_, Option<f64>>("dn")?.and_then(Dn::new);
+    Ok(standard.zip(kind).zip(dn).map(|((standard, kind), dn)| HoseRef::named(standard, kind, dn)))
+}
+
 fn stay(row: &Row<'_>) -> rusqlite::Result<Stay> {
     Ok(Stay {
         code: rows::parsed(row, "code")?,
         at: super::place::place_at(row)?,
+        hose: hose(row)?,
+        length_mm: row.get::<_, Option<f64>>("length_mm")?.map(Millimetres),
         assembled: rows::optional(row, "assembled")?,
         on: rows::optional(row, "on_version")?,
         on_date: rows::optional(row, "on_date")?,
