@@ -234,6 +234,8 @@ export interface Fitting {
   note: string;
   /** The place at which its steps were ticked; none before the first was. */
   place?: PlaceId;
+  /** The place to which it goes all the same, though another one belongs there. */
+  allTheSame?: PlaceId;
 }
 
 /** Why the old hose comes off, as it can be said before any job is begun. */

@@ -1,6 +1,6 @@
 import { render, screen } from '@testing-library/svelte';
 import { describe, expect, it, vi } from 'vitest';
-import type { BuildSheet, OilLine, Place, Ports, Service, TorqueValue, Versioned } from '../../backend/types';
+import type { BuildSheet, Finding, OilLine, Place, Ports, Service, TorqueValue, Versioned } from '../../backend/types';
 import { emptyJob, NOT_FAILED, noOil, noRouting, noStand, type JobDoc } from '../../state/job-doc';
 import { begunWith, oilLineOf, portsOf } from '../parts/place-ports';
 import { placeAt } from '../place.fixture';
@@ -14,6 +14,7 @@ const change = (over: Partial<Change> = {}): Change => ({
   at: placeAt,
   fit: { ...emptyJob().fit, hours: 6812, cause: 'ABR', note: ' cover worn ' },
   place: null,
+  allTheSame: [],
   said: { route: noRouting(), oil: noOil() },
   today: '2026-11-25',
   ...over,
@@ -28,6 +29,13 @@ describe('what stands on the record', () => {
       { kind: 'hours-read', machine: 'm', hours: 6812, date: '2026-11-25' },
     ]);
     expect(fitted).toBe(1);
+  });
+
+  it('is said with the hose where it goes on though another one belongs there', () => {
+    const finding = { rule: 'belongs', verdict: 'stop', case: 'belongs-bore', why: 'It is thin.' } as Finding;
+    const { events } = fitEvents(change({ off: null, allTheSame: [finding] }));
+    expect(events.at(-1)?.body).toMatchObject({ kind: 'noted', about: { hose: 'NEW' } });
+    expect(events.at(-1)?.body).toHaveProperty('text', expect.stringContaining('It is thin.'));
   });
 
   it('names no cause where the old hose had not failed', () => {

@@ -1,5 +1,5 @@
 import type { Answer, Backend, CallError } from '../../backend';
-import type { HoursRead, PlaceAt, Stay } from '../../backend/types';
+import type { Finding, HoursRead, PlaceAt, Stay, TagCode } from '../../backend/types';
 
 /** The place a hose goes to, as the register has it. */
 export class Place {
@@ -11,14 +11,15 @@ export class Place {
 
   constructor(readonly backend: Backend) {}
 
-  async read(at: PlaceAt | null): Promise<void> {
+  /** `hose` is the one that is to go there; none while it has no code. */
+  async read(at: PlaceAt | null, hose: TagCode | null): Promise<void> {
     const mine = ++this.#latest;
     this.sheet = null;
     this.hours = null;
     this.problem = null;
     if (!at) return;
     const [place, machine] = await Promise.all([
-      this.backend.call('register.place', { place: at.place }),
+      this.backend.call('register.place', { place: at.place, ...(hose && { hose }) }),
       at.machine === null ? null : this.backend.call('register.machine', { machine: at.machine }),
     ]);
     if (mine !== this.#latest) return;
@@ -26,6 +27,11 @@ export class Place {
     if (machine?.ok) this.hours = machine.value.hours;
     const refused = [place, machine].find((reply) => reply && !reply.ok);
     this.problem = refused && !refused.ok ? refused.error : null;
+  }
+
+  /** What tells the hose that is to go there from the one that belongs there. */
+  get strange(): Finding[] {
+    return (this.sheet?.findings ?? []).filter(({ rule }) => rule === 'belongs');
   }
 
   /** The hose that sits there and has to come off first. */
