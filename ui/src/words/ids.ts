@@ -441,6 +441,7 @@ export const wordIds = [
   'find-apart-cut',
   'find-apart-off',
   'find-apart-then',
+  'find-as-a',
   'find-back',
   'find-before-loosening',
   'find-begin-a',
