@@ -5,7 +5,7 @@ import test from 'node:test';
 import { SETTINGS } from './readings.mjs';
 import { sound } from './looks.mjs';
 import { ask, browse, demo, folder, hosewright, keepJob, open, phone, resize, serve, sizes } from './support.mjs';
-import { make, stepInView, tag } from './technician.mjs';
+import { make, stepInView, tag, typeNumber } from './technician.mjs';
 
 const done = (...names) => Object.fromEntries(names.map((name) => [name, '2026-11-25T10:00:00Z']));
 const END = {
@@ -16,6 +16,7 @@ const END = {
   die_set: SETTINGS['Die set'].text,
   crimp_diameter_mm: 29.4,
   crimp_tolerance_mm: 0.1,
+  source: SETTINGS.Source.text,
 };
 /** Everything up to the first crimp's readings. */
 const AT_CRIMP = done(
@@ -23,7 +24,7 @@ const AT_CRIMP = done(
 );
 
 /** A page on a checked hose that is being made. */
-async function atBench(t, more) {
+async function atBench(t, more, expected = {}) {
   const [browser, { url }] = await Promise.all([browse(t), serve(t)]);
   const { spec, service } = demo('replacement.json');
   const settings = ['A', 'B'].map((role) => ({ role, ...END }));
@@ -34,7 +35,7 @@ async function atBench(t, more) {
     settings,
     ...more,
   });
-  return open(t, browser, url, phone);
+  return open(t, browser, url, phone, expected);
 }
 
 const thumb = (page) => page.getByRole('contentinfo');
@@ -244,17 +245,94 @@ test('a length that is out of its tolerance is measured again or ends the hose, 
     .waitFor();
 });
 
-test('a caliper that is too coarse for the crimp gives way to the micrometer, and its readings with it', async (t) => {
-  const page = await atBench(t, {
-    ticks: AT_CRIMP,
-    crimps: { A: Array(12).fill(29.4), B: [] },
-  });
+test('a caliper that is too coarse for the crimp is said before it reads anything, and gives way to the micrometer', async (t) => {
+  const page = await atBench(t, { ticks: AT_CRIMP });
   await thumb(page)
-    .getByRole('button', { name: /^Read A with the micrometer/ })
+    .getByRole('button', { name: /^Read A with the micrometer.*too coarse/s })
     .click();
   await page.getByText('micrometer ± 0.01').first().waitFor();
   await page.getByText('Not read yet').first().waitFor();
+  await thumb(page).getByRole('button', { name: 'Read the crimp at A' }).waitFor();
   assert.equal(await page.getByRole('checkbox', { name: /^A: Measure the crimp/ }).isChecked(), false);
+});
+
+/** Everything up to pressing A, and nothing of the supplier's figures. */
+const AT_PRESS = done('fetch-parts', 'cut', 'clean-bore', 'skive.A', 'mark-insertion.A', 'push-on.A');
+
+test('a crimp without its figures is never ticked like a sound one, and such a hose shows no label', async (t) => {
+  const page = await atBench(t, { settings: [], ticks: AT_PRESS });
+  const crimp = page.getByRole('checkbox', { name: /^A: Crimp with/ });
+  await thumb(page).getByRole('button', { name: 'Enter: Ferrule, end A' }).waitFor();
+  await crimp.click();
+  await thumb(page).getByRole('heading', { name: 'Ferrule, end A' }).waitFor();
+  await thumb(page).getByRole('button', { name: 'Back' }).click();
+  assert.equal(await crimp.isChecked(), false);
+  await sound(page, 'a crimp without its figures');
+  await thumb(page).getByRole('button', { name: /^Done by a sheet, not entered/ }).click();
+  await thumb(page).getByRole('button', { name: 'Enter: Crimp diameter, end A' }).waitFor();
+  await page.getByRole('button', { name: '7 steps done' }).click();
+  await page.getByRole('checkbox', { name: /^A: Crimp with.*no pass/s, checked: true }).waitFor();
+
+  await page.getByRole('navigation', { name: 'Steps of the job' }).getByRole('button', { name: 'Tag' }).click();
+  await page.getByText('NOT FINISHED').waitFor();
+  await page.getByText('The crimp at B is not read and inside.').waitFor();
+  await sound(page, 'the tag of an unfinished hose');
+  assert.equal(await page.getByRole('img', { name: /^Label of/ }).count(), 0);
+  assert.equal(await page.getByRole('button', { name: /^(Save|Print|Share|Write it by hand)/ }).count(), 0);
+  await thumb(page).getByRole('button', { name: 'Finish it on the bench' }).click();
+  await thumb(page).getByRole('button', { name: 'Enter: Crimp diameter, end A' }).waitFor();
+});
+
+test('a target is asked about where it can hardly be, then its tolerance, then whose it is', async (t) => {
+  const { crimp_diameter_mm: _, crimp_tolerance_mm: __, source: ___, ...rest } = END;
+  const page = await atBench(t, { settings: [{ role: 'A', ...rest }], ticks: AT_PRESS });
+  const type = async (keys) => {
+    await typeNumber(page, keys, 'mm');
+    await thumb(page).getByRole('button', { name: /^Keep/ }).click();
+  };
+  await thumb(page).getByRole('button', { name: 'Enter: Crimp diameter, end A' }).click();
+  await type('0.2');
+  await page.getByText(/less than the .* over the wires of this hose/).waitFor();
+  await sound(page, 'a diameter that can hardly be');
+  await thumb(page).getByRole('button', { name: /^Type it again/ }).click();
+  for (const _ of '0.2') await page.getByRole('button', { name: 'Rub out' }).click();
+  await type('28.5');
+  await thumb(page).getByRole('button', { name: 'Enter: Crimp tolerance, end A' }).click();
+  await type('0.2');
+  await thumb(page).getByRole('button', { name: 'Enter: Source, end A' }).click();
+  await page.keyboard.type('sheet 4');
+  await thumb(page).getByRole('button', { name: /^Keep/ }).click();
+  await thumb(page).getByRole('button', { name: 'Tick: A is crimped' }).waitFor();
+});
+
+test('the way to the proof leads to the proof', async (t) => {
+  const ticks = Object.fromEntries(Object.entries(AT_RIG.ticks).filter(([name]) => !/rig|guard|pressure/.test(name)));
+  const page = await atBench(t, { ...AT_RIG, ticks, step: 'tag', proving: undefined });
+  await thumb(page).getByRole('button', { name: 'Say whether it was proved' }).click();
+  await thumb(page).getByRole('button', { name: /^Prove at/ }).waitFor();
+  await thumb(page).getByRole('button', { name: 'No rig' }).waitFor();
+});
+
+test('a mistyped cut-off is asked about, and a reading is taken away', async (t) => {
+  const page = await atBench(t, { ...bareJob(), ticks: done('fetch-parts') }, { refused: ['cutoff.measured'] });
+  await thumb(page).getByRole('button', { name: 'Measure the cut-off of A' }).click();
+  const title = (reading) => thumb(page).getByRole('heading', { name: `Cut-off A, reading ${reading}` });
+  const type = async (keys) => {
+    await typeNumber(page, keys, 'mm');
+    await thumb(page).getByRole('button', { name: /^Keep/ }).click();
+  };
+  await type('3838.4');
+  await page.getByText(/no less than the whole hose of 1240/).waitFor();
+  await thumb(page).getByRole('button', { name: /^3838.4\smm is right/ }).click();
+  await thumb(page).getByRole('button', { name: /^Measure A anew/ }).waitFor();
+  await page.getByText('One of the readings can not be').first().waitFor();
+  await page.getByRole('button', { name: /^Take away reading 1: 3838.4/ }).click();
+  await thumb(page).getByRole('button', { name: 'Measure the cut-off of A' }).click();
+  await title(1).waitFor();
+  await type('41');
+  await title(2).waitFor();
+  await page.getByText('show whether they agree').waitFor();
+  await sound(page, 'readings of a cut-off');
 });
 
 for (const size of sizes) {

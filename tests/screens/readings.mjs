@@ -96,7 +96,7 @@ export const SETTINGS = {
   'Die set': { text: 'demo die 28' },
   'Crimp diameter': { mm: '28.5' },
   'Crimp tolerance': { mm: '0.1' },
-  From: { text: 'invented for the demo' },
+  Source: { text: 'invented for the demo' },
 };
 export const CRIMP = '28.5';
 /** What a new end of each is measured as, from its sealing point to its hose stop. */

@@ -4,6 +4,7 @@ import test from 'node:test';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { sound } from './looks.mjs';
+import { made } from './states.mjs';
 import { ask, browse, demo, folder, goTo, hosewright, keepJob, open, serve, sizes, still } from './support.mjs';
 import { typeNumber } from './technician.mjs';
 
@@ -30,7 +31,7 @@ async function served(t, kept = OWN) {
 }
 
 const tagged = (url) =>
-  keepJob(url, { step: 'tag', spec, service: { duties: [], ...service }, proof: { state: 'no-rig' } });
+  keepJob(url, { step: 'tag', spec, service: { duties: [], ...service }, ...made });
 
 /** What stands in a saved file. */
 async function saved(t, page, button) {

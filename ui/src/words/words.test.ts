@@ -56,7 +56,7 @@ describe('the catalogues', () => {
     );
     // Ids whose last part is a code are said by their stem.
     const stems =
-      /^(basis|unit|step|place|make-tick|find-key|find-do|find-how|find-tool|find-is|find-sign|find-leaves|find-apart|due-view|due-ages|due-drawing|due-within|due-policy|due-life-by|due-life-load|list-asks|list-column|list-days|list-filter|list-is|due-by|due-stake|due-hours|due-export|hoses-state|hoses-is|hoses-due-of|policies-what|policies-scope|policies-limit|policies-effect|demand|signs-group|survey-found|affected-table|machines-hours|machines-reason|machines-start|members-as|members-standing|hose-grade|flowing-regime|van-column|visits-within)-/;
+      /^(basis|unit|step|place|make-tick|make-by-sheet|find-key|find-do|find-how|find-tool|find-is|find-sign|find-leaves|find-apart|due-view|due-ages|due-drawing|due-within|due-policy|due-life-by|due-life-load|list-asks|list-column|list-days|list-filter|list-is|due-by|due-stake|due-hours|due-export|hoses-state|hoses-is|hoses-due-of|policies-what|policies-scope|policies-limit|policies-effect|demand|signs-group|survey-found|affected-table|machines-hours|machines-reason|machines-start|members-as|members-standing|hose-grade|flowing-regime|van-column|visits-within)-/;
     const idle = catalogueFiles
       .filter((it) => it.language === 'en' && it.file.startsWith('ui-'))
       .flatMap((it) => messages(it.text))

@@ -67,6 +67,17 @@ describe('finding', () => {
     await waitFor(() => expect(kept()?.readings.ends).toEqual([{ role: 'A', kind: 'nut', gender: 'female' }]));
   });
 
+  it('takes what is seen of A for B where B looks the same, and nothing that was measured', async () => {
+    const a = { ...female.ends[0]!, kind: 'nut' as const, seal: 'cone' as const, thread_diameter_mm: '22.1 mm' };
+    const finding = { ...emptyJob().finding, part: 'B', asked: 'kind' };
+    const { kept } = open({ readings: { ends: [a], mates: [] }, finding });
+    await fireEvent.click(await button(/^Looks the same as A/));
+    await waitFor(() =>
+      expect(kept()?.readings.ends[1]).toEqual({ role: 'B', kind: 'nut', gender: 'female', seal: 'cone' }),
+    );
+    expect(screen.queryByRole('button', { name: /^Looks the same as A/ })).toBeNull();
+  });
+
   it('asks anew with each key that makes a number, and half a number outlives the program', async () => {
     const { asked, kept } = open({ readings: female, finding: { ...emptyJob().finding, asked: 'thread_diameter_mm' } });
     await fireEvent.click(await screen.findByRole('radio', { name: 'inch' }));
@@ -166,7 +177,7 @@ describe('finding', () => {
             rival: rival === 1 ? 'JIC -10' : null,
             // Not what anybody would reckon from the tables: what is shown is what was answered.
             readings: [
-              { reading: 'gender', bits: -4.25 },
+              { reading: 'gender', bits: -4.28 },
               { reading: 'pitch_mm', bits: 0.01 },
             ],
             together_bits: 1,

@@ -8,6 +8,9 @@ import { countOf, draftOf, erase, isWhole, keep, picked, question, textOf, unitO
 import { foundEnd, named, ownWord, specOf } from './spec';
 import { candidateName, candidatesOf, countLikely, type AnyCandidate } from './tables';
 
+/** What is seen of an end by looking at it. What is measured is measured at each end. */
+const SEEN: readonly Key[] = ['kind', 'gender', 'seal', 'cone'];
+
 /** As many likely candidates can be told apart by their names: what could be confused with them is said. */
 const FEW = 12;
 
@@ -186,6 +189,23 @@ export class Session {
   async pick(option: string): Promise<void> {
     this.type(picked(option));
     await this.keep();
+  }
+
+  /** What was seen of A, where B is looked at next and nothing of it was answered: two ends are often of one kind. */
+  get seenOfA(): { key: Key; draft: Draft }[] {
+    if (this.half !== 'B' || this.key !== 'kind' || SEEN.some((key) => this.keptOf('B', key))) return [];
+    return SEEN.flatMap((key) => {
+      const draft = this.keptOf('A', key);
+      return draft ? [{ key, draft }] : [];
+    });
+  }
+
+  /** B looks the same as A. */
+  async lookAsA(): Promise<void> {
+    for (const { key, draft } of this.seenOfA) keep(this.doc.readings, 'B', key, draft);
+    this.#last = { half: 'B', key: 'kind' };
+    this.doc.typing = null;
+    await this.#moveOn();
   }
 
   /** "Can't tell" is an answer: it is not asked again. */

@@ -33,7 +33,7 @@ export function benchSheet(over: Partial<Made> = {}): Made {
     turn: { turn_deg: 90, tolerance: figure(5, 'deg') },
     settings: [
       { role: 'A', crimp_diameter_mm: 28.5, crimp_tolerance_mm: 0.1, source: 'a supplier' },
-      { role: 'B', crimp_diameter_mm: 28.5, crimp_tolerance_mm: 0.1 },
+      { role: 'B', crimp_diameter_mm: 28.5, crimp_tolerance_mm: 0.1, source: 'a supplier' },
     ],
     missing: [],
     filled: [],

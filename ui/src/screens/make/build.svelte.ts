@@ -20,6 +20,8 @@ export class Build {
   question: Question<'check'> | null = $state.raw(null);
   /** What the bench's readings say: null until it was judged. */
   judged: Answer<'bench.judge'> | null = $state.raw(null);
+  /** Why they can not be judged: a figure that can not be. */
+  unjudged: CallError | null = $state.raw(null);
   #latest = 0;
   #judging = 0;
   #found: { readings: string; evidence: Given<Evidence> | null } = { readings: '', evidence: null };
@@ -50,7 +52,9 @@ export class Build {
   async judge(benched: Benched, question: Question<'check'>, settings: Settings): Promise<void> {
     const mine = ++this.#judging;
     const reply = await this.backend.call('bench.judge', benchOf(benched, question, settings));
-    if (mine === this.#judging) this.judged = reply.ok ? reply.value : null;
+    if (mine !== this.#judging) return;
+    this.judged = reply.ok ? reply.value : null;
+    this.unjudged = reply.ok ? null : reply.error;
   }
 
   /** What the readings say of the hose that was found; none where nothing was read. */

@@ -6,8 +6,14 @@ import type { JobDoc } from '../../state/job-doc';
 import { today } from '../../words/date';
 import { say } from '../../words/words';
 
-/** How the measuring of a cut-off stands: taken, or what is done next by its code. */
-export type Cutoff = 'taken' | 'cutoff-repeat' | 'cutoff-apart';
+/**
+ * How the measuring of a cut-off stands: taken, refused for a reading that can not be, or what is done next by its code
+ * (`cutoff-repeat`, `cutoff-apart`, `cutoff-coarse`).
+ */
+export type Cutoff = string;
+
+/** A cut-off is kept as it is shown, so that overall length, cut-offs and cut add up as they stand. */
+const shown = (mm: number) => Math.round(mm * 10) / 10;
 
 /** The question that judges readings of a new end. */
 export function cutoffQuestion(app: App, readings_mm: number[]): Question<'cutoff.measured'> {
@@ -22,9 +28,10 @@ export async function settleCutoff(app: App, doc: JobDoc, role: Role): Promise<C
   if (!end || end.cutoff_mm != null) return 'taken';
   if (readings.length === 0) return 'cutoff-repeat';
   const reply = await app.backend.call('cutoff.measured', cutoffQuestion(app, readings));
-  if (!reply.ok || reply.value.verdict === 'unsettled') return 'cutoff-repeat';
-  if (reply.value.verdict === 'stop' || reply.value.cutoff_mm === null) return 'cutoff-apart';
-  end.cutoff_mm = reply.value.cutoff_mm;
+  if (!reply.ok) return 'refused';
+  const { cutoff_mm, verdict } = reply.value;
+  if (verdict !== 'pass' || cutoff_mm === null) return reply.value.do;
+  end.cutoff_mm = shown(cutoff_mm);
   const known = doc.settings.find((one) => one.role === role);
   if (known) known.cutoff_source = say('make-cutoff-measured', { day: today() });
   return 'taken';

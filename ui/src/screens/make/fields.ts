@@ -207,26 +207,40 @@ export function setValue(doc: JobDoc, field: Field, value: number | string | Ski
     if (end) end.cutoff_mm = Number(value);
   } else {
     const known = doc.settings.find((settings) => settings.role === field.role);
+    // Another target is another's: whose it is, is asked anew.
+    const before = known?.crimp_diameter_mm;
+    if (known && field.key === 'crimp_diameter_mm' && before != null && before !== value) known.source = null;
     if (known) Object.assign(known, { [field.key]: value });
     else doc.settings.push({ role: field.role, [field.key]: value });
   }
 }
 
 /**
- * The settings of A that B may take as a whole: once A lacks none, and while B has none of its own. The cut-off is of the
- * end and measured there.
+ * The settings of A that B lacks, with those that B has: ends of one kind on one hose go on alike. Ends of two kinds have a
+ * row each, and figures of two sources are not mixed. What is measured, the cut-off too, is measured at each end.
  */
 export function settingsForB(sheet: BuildSheet, doc: JobDoc): Given<EndSettings> | null {
-  const [a, b] = (['A', 'B'] as const).map((role) => doc.settings.find((one) => one.role === role));
-  const lacks = sheet.missing.some((one) => one.role === 'A' && one.code !== 'cutoff' && fieldFor(one) !== null);
-  const own = endKeys.some((key) => key !== 'cutoff_mm' && b?.[key] != null);
-  return a && !lacks && !own ? { ...a, role: 'B' } : null;
+  const [kindA, kindB] = (['A', 'B'] as const).map((role) => doc.spec.ends.find((one) => one.role === role));
+  if (!kindA || kindA.family !== kindB?.family || kindA.size !== kindB.size) return null;
+  const [a, b] = sheet.settings;
+  const source = b.source ?? a.source;
+  if (source == null || source !== a.source) return null;
+  const taken = SETTING_KEYS.filter((key) => b[key] == null && a[key] != null);
+  if (!taken.some((key) => key !== 'source')) return null;
+  return { ...b, ...Object.fromEntries(taken.map((key) => [key, a[key]])), role: 'B' };
 }
+
+/** Takes them. */
+export function takeForB(doc: JobDoc, taken: Given<EndSettings>): void {
+  doc.settings = [...doc.settings.filter((one) => one.role !== 'B'), { ...taken }];
+}
+
+const SETTING_KEYS = endKeys.filter((key) => key !== 'cutoff_mm');
 
 /** What is known of an end's settings, in a line. */
 export function settingsOf(settings: Given<EndSettings>, unit: LengthUnit): string {
-  const known = endKeys.flatMap((key) => {
-    const value = key === 'cutoff_mm' ? null : settings[key];
+  const known = SETTING_KEYS.flatMap((key) => {
+    const value = settings[key];
     return value == null ? [] : [`${labelOf(key)} ${written({ of: 'end', role: settings.role, key }, value, unit)}`];
   });
   return known.join(' · ');

@@ -6,6 +6,7 @@ import { emptyJob, type JobDoc } from '../../state/job-doc';
 import { benchSheet, judge } from './bench.fixture';
 import type { BenchQuestion } from './bench';
 import { atPlace, lastPlaceOf, nextAtPlace } from './crimp';
+import { doubtOf } from './doubts';
 import { fieldName, fieldOf, putReading, readAnew, settingsForB, setValue, valueOf, type Field } from './fields';
 import Host from './Host.fixture.svelte';
 import { heroOf } from './hero';
@@ -108,6 +109,37 @@ describe('crimp readings', () => {
   });
 });
 
+describe('a figure that can hardly be', () => {
+  const target: Field = { of: 'end', role: 'A', key: 'crimp_diameter_mm' };
+  const asks = (field: Field, mm: number, over: Partial<JobDoc> = {}) =>
+    doubtOf(job({ spec: { overall_length_mm: 1240, ends: [] }, ...over }), field, mm, null, 'mm');
+
+  it('is a target that was read on this very hose, whether or not the reading still stands', () => {
+    expect(asks(target, 33.5)).toBeNull();
+    expect(asks(target, 33.5, { crimps: { A: [33.5], B: [] } })).toMatch(/on this very hose/);
+    const givenUp = { A: [{ mm: 33.5, by: 'caliper' as const, why: 'struck' as const }], B: [] };
+    expect(asks(target, 33.5, { givenUp })).toMatch(/on this very hose/);
+    expect(asks({ ...target, role: 'B' }, 33.5, { givenUp })).toBeNull();
+  });
+
+  it('is a tolerance like a diameter, and a cut-off or a cut as long as the hose', () => {
+    const settings = [{ role: 'A' as const, crimp_diameter_mm: 28.5 }];
+    expect(asks({ of: 'end', role: 'A', key: 'crimp_tolerance_mm' }, 28.5, { settings })).toMatch(/tenths/);
+    expect(asks({ of: 'end', role: 'A', key: 'crimp_tolerance_mm' }, 0.3, { settings })).toBeNull();
+    expect(asks({ of: 'cutoff', role: 'A', index: 0 }, 3838.4)).toMatch(/3838.4.mm.*1240.mm/);
+    expect(asks({ of: 'finished', key: 'cut_mm' }, 3838.4)).toMatch(/cut-offs still go/);
+    expect(asks({ of: 'cutoff', role: 'A', index: 0 }, 41)).toBeNull();
+  });
+
+  it('another target than before is asked whose it is anew', () => {
+    const doc = job({ settings: [{ role: 'A', crimp_diameter_mm: 28.5, source: 'a sheet' }] });
+    setValue(doc, target, 28.5);
+    expect(doc.settings[0]?.source).toBe('a sheet');
+    setValue(doc, target, 28.9);
+    expect(doc.settings[0]?.source).toBeNull();
+  });
+});
+
 describe('a field', () => {
   const fields: Field[] = [
     { of: 'end', role: 'B', key: 'cutoff_mm' },
@@ -155,7 +187,9 @@ describe('the screen', () => {
       });
     const measured = (asked: unknown) => {
       const { readings_mm } = asked as { readings_mm: number[] };
-      return { cutoff_mm: 41.2, verdict: readings_mm.length > 1 ? ('pass' as const) : ('unsettled' as const) };
+      const enough = readings_mm.length > 1;
+      const verdict = enough ? ('pass' as const) : ('unsettled' as const);
+      return { cutoff_mm: 41.2, verdict, do: enough ? 'tick' : 'cutoff-repeat' };
     };
     const doc = job({ spec: { ends: [{ role: 'A', family: 'ORFS', size: '-10' }] }, ticks: done('fetch-parts') });
     let left = doc;
@@ -197,7 +231,7 @@ describe('the screen', () => {
     expect(left.crimps.A).toEqual([28.5, 28.62, 28.5, 28.5]);
 
     await fireEvent.click(screen.getByRole('button', { name: /Crimp A, reading 2: 28.62/ }));
-    await fireEvent.click(screen.getByRole('button', { name: /Strike 28.62/ }));
+    await fireEvent.click(screen.getByRole('button', { name: /Remove the reading 28.62/ }));
     expect(left.crimps.A).toEqual([28.5, null, 28.5, 28.5]);
     await fireEvent.click(screen.getByRole('button', { name: /Read on at A: place 1 of 3/ }));
     await fireEvent.click(screen.getByRole('button', { name: 'Rub out' }));
@@ -223,22 +257,83 @@ describe('the screen', () => {
     expect(left.givenUp.A).toEqual(TWELVE.map((mm) => ({ mm, by: 'caliper', why: 'read-again' })));
   });
 
-  it('takes all settings of A for B with one tap that says them, once A lacks none', async () => {
-    const settings: JobDoc['settings'] = [{ role: 'A', ferrule: 'F 16', crimp_diameter_mm: 28.5, source: 'a sheet' }];
+  const ends = (...kinds: [string, string]) => ({
+    ends: (['A', 'B'] as const).map((role, at) => ({ role, family: kinds[at] ?? '', size: '-10' })),
+  });
+
+  it('gives B what A has where both ends are of one kind, says it, and writes over nothing that B has', async () => {
+    const [a] = benchSheet().settings;
+    const settings = [{ ...a, ferrule: 'F 16', source: 'a sheet' }];
+    const bare = { role: 'B' as const, die_set: 'D 30' };
     const missing = [{ code: 'ferrule', role: 'B' as const }];
-    const doc = job({ ticks: done('fetch-parts'), settings });
-    expect(settingsForB(benchSheet({ missing: [...missing, { code: 'die-set', role: 'A' }] }), doc)).toBeNull();
+    const sheetOf = (doc: JobDoc) => {
+      const at = (role: 'A' | 'B') => doc.settings.find((one) => one.role === role) ?? { role };
+      return benchSheet({ settings: [at('A'), at('B')] as never, missing: at('B').ferrule ? [] : missing });
+    };
+    const doc = job({ spec: ends('ORFS', 'ORFS'), ticks: done('fetch-parts'), settings: [...settings, bare] });
+    expect(settingsForB(sheetOf(doc), job({ ...doc, spec: ends('ORFS', 'JIC 37 flare') }))).toBeNull();
+    const others = job({ ...doc, settings: [...settings, { ...bare, source: 'another sheet' }] });
+    expect(settingsForB(sheetOf(others), others)).toBeNull();
     let left = doc;
-    const make = () => benchSheet({ missing: left.settings.length < 2 ? missing : [] });
-    render(Host, { backend: bench(make), doc, onchange: (next: JobDoc) => (left = next) });
-    await fireEvent.click(
-      await screen.findByRole('button', {
-        name: /All of end B as at A.*Ferrule F 16 · Crimp diameter 28.5.mm · From a sheet/,
-      }),
-    );
-    expect(left.settings).toEqual([...settings, { ...settings[0], role: 'B' }]);
+    const backend = bench(() => sheetOf(left));
+    render(Host, { backend, doc, onchange: (next: JobDoc) => (left = next) });
+    const named = /Same as A.*Ferrule F 16 · Die set D 30 · Crimp diameter 28.5.mm.*Source a sheet/;
+    await fireEvent.click((await screen.findAllByRole('button', { name: named }))[0]!);
+    expect(left.settings).toEqual([...settings, { ...settings[0], role: 'B', die_set: 'D 30' }]);
+    expect(left.crimps.B).toEqual([]);
     await screen.findByRole('button', { name: /Tick: hose is cut/ });
-    expect(settingsForB(benchSheet(), left)).toBeNull();
+    expect(settingsForB(sheetOf(left), left)).toBeNull();
+  });
+
+  it('does a crimp by a sheet that nobody enters only by a choice that says what it costs', async () => {
+    const make = () => benchSheet({ missing: [{ code: 'crimp-diameter', role: 'A' }] });
+    const doc = job({ ticks: done('fetch-parts', 'cut') });
+    let left = doc;
+    render(Host, { backend: bench(make), doc, onchange: (next: JobDoc) => (left = next) });
+    await screen.findByRole('button', { name: /Enter: Crimp diameter, end A/ });
+    await fireEvent.click(screen.getByRole('checkbox', { name: /Crimp with the supplier/ }));
+    expect(left.ticks).not.toHaveProperty('crimp.A');
+    expect(left.typing?.of).toBe('make.A.crimp_diameter_mm');
+    await fireEvent.click(screen.getByRole('button', { name: 'Back' }));
+    await fireEvent.click(screen.getByRole('button', { name: /Done by a sheet, not entered.*no pass/ }));
+    expect(left.ticks).toHaveProperty('crimp.A');
+    await screen.findByRole('button', { name: /Enter: Crimp diameter, end A/ });
+    expect(screen.queryByRole('button', { name: /Done by a sheet/ })).toBeNull();
+  });
+
+  it('asks about a figure that can hardly be before it is kept', async () => {
+    const spec = { hose: { standard: 'EN 853', type: '2SN', dn: 16 }, ends: [] };
+    const draft = { unit: 'mm', typed: { mm: '0.2' } };
+    const doc = job({ spec, ticks: done('fetch-parts'), typing: { of: 'make.A.crimp_diameter_mm', draft } });
+    const sizes = [{ dn: 16, dimensions: { reinforcement_od_mm: [22.2, 23.8] } }];
+    const tables = () => ({ hoses: [{ standard: 'EN 853', type: '2SN', sizes }] }) as never;
+    let left = doc;
+    render(Host, { backend: bench(undefined, { tables }), doc, onchange: (next: JobDoc) => (left = next) });
+    await fireEvent.click(await screen.findByRole('button', { name: /Keep 0.2/ }));
+    await screen.findByText(/0.2\d?.mm is less than the 22.2\d?.mm over the wires/);
+    expect(left.settings).toEqual([]);
+    await fireEvent.click(screen.getByRole('button', { name: /Type it again/ }));
+    await fireEvent.click(screen.getByRole('button', { name: /Keep 0.2/ }));
+    await fireEvent.click(screen.getByRole('button', { name: /is right: keep it/ }));
+    expect(left.settings).toMatchObject([{ role: 'A', crimp_diameter_mm: 0.2 }]);
+  });
+
+  it('takes a reading of a cut-off away, and says what the readings want', async () => {
+    const sheet = () => benchSheet({ missing: [{ code: 'cutoff', role: 'A' }] });
+    const measured = (asked: unknown) => {
+      const { readings_mm } = asked as { readings_mm: number[] };
+      const apart = readings_mm.includes(838);
+      return { cutoff_mm: 41, verdict: 'unsettled' as const, do: apart ? 'cutoff-apart' : 'cutoff-repeat' };
+    };
+    const spec = { ends: [{ role: 'A' as const, family: 'ORFS', size: '-10' }] };
+    const doc = job({ spec, ticks: done('fetch-parts'), cutoffs: { A: [41, 838, 41.2], B: [] } });
+    let left = doc;
+    const backend = bench(sheet, { 'cutoff.measured': measured });
+    render(Host, { backend, doc, onchange: (next: JobDoc) => (left = next) });
+    await screen.findByText(/lie more than 1 mm apart/);
+    await fireEvent.click(screen.getByRole('button', { name: /Take away reading 2: 838/ }));
+    await screen.findByText(/Three readings, the end taken up anew/);
+    expect(left.cutoffs.A).toEqual([41, 41.2]);
   });
 
   it('has no day of calibration before one is entered', async () => {

@@ -5,7 +5,7 @@ import { benchSheet, judge } from './bench.fixture';
 import { putReading } from './fields';
 import { crimpStopped, mayTick, nextOf, proofOf } from './next';
 import { makeAgain, scrapAt } from './scrap';
-import { benchSteps } from './steps';
+import { benchSteps, rowsOf } from './steps';
 
 const now = new Date('2026-11-25T10:00:00Z');
 const job = (over: Partial<JobDoc> = {}): JobDoc => ({ ...emptyJob(), step: 'make', ...over });
@@ -40,6 +40,48 @@ describe('what is next on the bench', () => {
     expect(next(doc, sheet)).toMatchObject({ do: 'enter', field: { role: 'A', key: 'crimp_diameter_mm' } });
   });
 
+  it('ticks no crimp whose figures are not there, and takes it as done by a sheet only where that is said', () => {
+    const crimp = benchSheet().steps.find((step) => step.code === 'crimp')!;
+    const doc = job({ ticks: done('fetch-parts', 'cut') });
+    for (const code of ['ferrule', 'die-set', 'crimp-diameter', 'crimp-tolerance']) {
+      const sheet = benchSheet({ missing: [{ code, role: 'A' }] });
+      expect(mayTick(sheet, judged(doc), crimp, doc)).toBe(false);
+      expect(next(doc, sheet)).toMatchObject({ do: 'enter', field: { role: 'A' }, step: { code: 'crimp', role: 'A' } });
+    }
+    const bare = benchSheet({ missing: [{ code: 'crimp-diameter', role: 'A' }] });
+    doc.ticks = done('fetch-parts', 'cut', 'crimp.A');
+    const rows = rowsOf(benchSteps(bare, doc.proving), doc.ticks, bare);
+    expect(rows.find((row) => row.id === 'crimp.A')?.detail).toMatch(/no pass/);
+    expect(
+      mayTick(
+        bare,
+        judged(doc),
+        bare.steps.find((step) => step.code === 'measure-crimp')!,
+        doc,
+      ),
+    ).toBe(false);
+  });
+
+  it('asks for what is still missing of a target, and then whose it is', () => {
+    const doc = job({ ticks: done('fetch-parts', 'cut', 'crimp.A') });
+    const asked = (sheet: Parameters<typeof nextOf>[0]) => nextOf(sheet, judged(doc), doc);
+    const tolerance = benchSheet({ missing: [{ code: 'crimp-tolerance', role: 'A' }] });
+    expect(asked(tolerance)).toEqual({ do: 'enter', field: { of: 'end', role: 'A', key: 'crimp_tolerance_mm' } });
+    const [a, b] = benchSheet().settings;
+    const unsaid = benchSheet({ settings: [{ ...a, source: ' ' }, b] });
+    doc.crimps.A = [...TWELVE];
+    expect(asked(unsaid)).toEqual({ do: 'enter', field: { of: 'end', role: 'A', key: 'source' } });
+    const measured = unsaid.steps.find((step) => step.code === 'measure-crimp')!;
+    expect(mayTick(unsaid, judged(doc), measured, doc)).toBe(false);
+  });
+
+  it('says that an instrument is too coarse before it reads anything', () => {
+    const doc = job({ ticks: done('fetch-parts', 'cut', 'crimp.A') });
+    const before = judged(doc);
+    const crimps = before.crimps.map((one) => ({ ...one, do: 'finer-instrument' }));
+    expect(nextOf(benchSheet(), { ...before, crimps }, doc)).toMatchObject({ do: 'crimp', role: 'A' });
+  });
+
   it('passes over what can not be typed here, such as a torque', () => {
     const sheet = benchSheet({ missing: [{ code: 'torque', role: 'A' }] });
     expect(next(job({ ticks: done('fetch-parts') }), sheet)).toMatchObject({ do: 'tick', step: { code: 'cut' } });
@@ -50,11 +92,11 @@ describe('what is next on the bench', () => {
     const measured = benchSheet().steps.find((step) => step.code === 'measure-crimp')!;
     for (let index = 0; index < 12; index += 1) {
       expect(next(doc)).toEqual({ do: 'read-crimp', role: 'A', index });
-      expect(mayTick(judged(doc), measured, doc)).toBe(false);
+      expect(mayTick(benchSheet(), judged(doc), measured, doc)).toBe(false);
       doc.crimps.A.push(28.5);
     }
     expect(next(doc)).toMatchObject({ do: 'tick', step: { code: 'measure-crimp' } });
-    expect(mayTick(judged(doc), measured, doc)).toBe(true);
+    expect(mayTick(benchSheet(), judged(doc), measured, doc)).toBe(true);
   });
 
   it('never ticks a crimp while it is judged outside, nor goes on to the tag once it was ticked', () => {
@@ -62,7 +104,7 @@ describe('what is next on the bench', () => {
     doc.crimps.A = TWELVE.with(1, 28.65);
     const measured = benchSheet().steps.find((step) => step.code === 'measure-crimp')!;
     expect(next(doc)).toMatchObject({ do: 'crimp', role: 'A', crimp: { do: 'press-smaller' } });
-    expect(mayTick(judged(doc), measured, doc)).toBe(false);
+    expect(mayTick(benchSheet(), judged(doc), measured, doc)).toBe(false);
     Object.assign(doc, { ticks: done(...BENCH), proving: { ...doc.proving, rig: false }, proof: { state: 'no-rig' } });
     expect(next(doc)).toMatchObject({ do: 'crimp' });
     putReading(doc, 'A', 1, 28.55);
@@ -83,7 +125,7 @@ describe('what is next on the bench', () => {
     const doc = job({ ticks: done(...BENCH.slice(0, -1)), crimps: { A: [...TWELVE], B: [] } });
     const step = benchSheet().steps.find(({ code }) => code === 'measure-length')!;
     expect(next(doc)).toEqual({ do: 'measure', key: 'length_mm' });
-    expect(mayTick(judged(doc), step, doc)).toBe(false);
+    expect(mayTick(benchSheet(), judged(doc), step, doc)).toBe(false);
     doc.finished.length_mm = 1262;
     expect(next(doc)).toMatchObject({ do: 'finished', finished: { do: 'too-long' } });
     doc.finished.length_mm = 1242;

@@ -3,6 +3,7 @@ import type { Answer } from '../../backend';
 import type { BuildSheet, Role, SheetStep } from '../../backend/types';
 import type { JobDoc } from '../../state/job-doc';
 import { fieldFor, FINISHED_STEPS, finishedKeys, valueOf, type Field, type FinishedKey } from './fields';
+import { gapAt, isBySheet, sourceGap } from './needs';
 import { benchSteps, currentOf, nameOf, PROVING } from './steps';
 
 export type Judged = Answer<'bench.judge'>;
@@ -10,7 +11,8 @@ export type CrimpJudged = Judged['crimps'][number];
 export type FinishedJudged = Judged['finished'][number];
 
 export type Next =
-  | { do: 'enter'; field: Field }
+  /** `step` is in hand and waits for it; it may be done by a sheet whose figures nobody enters. */
+  | { do: 'enter'; field: Field; step?: SheetStep }
   | { do: 'crimp'; role: Role; crimp: CrimpJudged }
   | { do: 'read-crimp'; role: Role; index: number }
   | { do: 'measure'; key: FinishedKey }
@@ -30,12 +32,6 @@ const CHECKS: ReadonlySet<string> = new Set([
   ...['mark-not-moved', 'bore-gauge', 'nuts-free', ...Object.values(FINISHED_STEPS)],
   ...PROVING,
 ]);
-
-/** Settings that a step can not be done without. */
-const NEEDS: Record<string, readonly string[]> = {
-  'mark-insertion': ['insertion'],
-  crimp: ['die-set', 'crimp-diameter', 'crimp-tolerance'],
-};
 
 /** What is asked of the proof by the code of what it still needs. */
 const PROOF_FIELDS: Record<string, Field> = {
@@ -88,16 +84,10 @@ export function nextOf(sheet: BuildSheet, judged: Judged | null, doc: JobDoc): N
   if (stopped) return { do: 'crimp', role: stopped.role ?? 'A', crimp: stopped };
   const steps = benchSteps(sheet, doc.proving);
   const step = currentOf(steps, doc.ticks);
-  const before = !('cut' in doc.ticks);
-  const gap = sheet.missing.find(
-    (one) =>
-      fieldFor(one) !== null &&
-      (before || one.code === 'cutoff' || (step?.role === one.role && NEEDS[step?.code ?? '']?.includes(one.code))),
-  );
-  const field = gap && fieldFor(gap);
+  const field = gapOf(sheet, step, !('cut' in doc.ticks));
   // What was entered just now is missed by a sheet that is on its way out.
   if (field && step?.code !== 'fetch-parts')
-    return valueOf(doc, field) === null ? { do: 'enter', field } : { do: 'wait' };
+    return valueOf(doc, field) ? { do: 'wait' } : { do: 'enter', field, ...waiting(sheet, step, field) };
   if (!step) return proofNext(judged, doc);
   if (step.code === MEASURED && step.role) return crimpNext(judged, doc, step, step.role, steps);
   const key = finishedKeys.find((one) => FINISHED_STEPS[one] === step.code);
@@ -105,14 +95,33 @@ export function nextOf(sheet: BuildSheet, judged: Judged | null, doc: JobDoc): N
   return tickOf(step, steps);
 }
 
+/** What is to be entered now: all before the cut, then cut-offs and what the step in hand needs; whose a target is, always. */
+function gapOf(sheet: BuildSheet, step: SheetStep | null, before: boolean): Field | null {
+  const gap = sheet.missing.find((one) => fieldFor(one) !== null && (before || one.code === 'cutoff'));
+  if (gap) return fieldFor(gap);
+  return (step && !before ? gapAt(sheet, step) : null) ?? sourceGap(sheet, 'A') ?? sourceGap(sheet, 'B');
+}
+
+/** The step in hand where it is what waits for that field, and may be done without. */
+function waiting(sheet: BuildSheet, step: SheetStep | null, field: Field): { step?: SheetStep } {
+  const waits = step && isBySheet(sheet, step) && field.of === 'end' && field.key !== 'cutoff_mm';
+  return waits ? { step } : {};
+}
+
 function tickOf(step: SheetStep, steps: readonly SheetStep[]): Next {
   return { do: 'tick', step, then: steps[steps.indexOf(step) + 1] ?? null };
 }
 
 function crimpNext(judged: Judged | null, doc: JobDoc, step: SheetStep, role: Role, steps: SheetStep[]): Next {
-  if (!doc.crimps[role].some((one) => one !== null)) return { do: 'read-crimp', role, index: 0 };
+  if (!doc.crimps[role].some((one) => one !== null)) {
+    // An instrument that is too coarse is said before it reads anything.
+    const unread = judged?.crimps.find((one) => one.role === role && one.count === 0);
+    if (unread?.do === 'finer-instrument') return { do: 'crimp', role, crimp: unread };
+    return { do: 'read-crimp', role, index: 0 };
+  }
   const crimp = crimpOfEnd(judged, doc, role);
-  if (!crimp) return { do: 'wait' };
+  // A target that was entered just now is not in what was judged before.
+  if (!crimp || crimp.do === 'enter-target') return { do: 'wait' };
   if (crimp.verdict === 'pass') return tickOf(step, steps);
   if (crimp.do === 'read-on' && crimp.next !== null) return { do: 'read-crimp', role, index: crimp.next };
   return { do: 'crimp', role, crimp };
@@ -132,9 +141,13 @@ function proofNext(judged: Judged | null, doc: JobDoc): Next {
   return field ? { do: 'write-proof', field } : { do: 'wait' };
 }
 
-/** Whether a step may be ticked, whatever the order: one that is measured only once what was measured passes. */
-export function mayTick(judged: Judged | null, step: SheetStep, doc: JobDoc): boolean {
+/**
+ * Whether a step may be ticked, whatever the order: once the figures it is done by are there, and one that is measured only
+ * once what was measured passes.
+ */
+export function mayTick(sheet: BuildSheet, judged: Judged | null, step: SheetStep, doc: JobDoc): boolean {
   if (nameOf(step) in doc.ticks) return true;
+  if (gapAt(sheet, step)) return false;
   if (step.code === MEASURED && step.role) return crimpOfEnd(judged, doc, step.role)?.verdict === 'pass';
   const key = finishedKeys.find((one) => FINISHED_STEPS[one] === step.code);
   return !key || finishedOf(judged, key)?.verdict === 'pass';

@@ -6,6 +6,7 @@ import { feel } from '../../state/haptics';
 import { clock } from '../../words/date';
 import { angle, number, pressure, withUnit } from '../../words/number';
 import { say, sayCode } from '../../words/words';
+import { isBySheet } from './needs';
 import { crimped, crimpFigure, figureIn, signedIn, taped, type LengthUnit } from './lengths';
 
 /** A step's own name in the job's ticks: its code, and its end where it has one. */
@@ -63,10 +64,15 @@ export function rowsOf(
     text: textOf(step),
     state: nameOf(step) in ticks ? 'done' : step === current ? 'now' : 'todo',
     figure: (step.code === 'cut' && cutOf(sheet.cut, unit)) || undefined,
-    detail: detailOf(step, sheet, unit) ?? undefined,
+    detail: (nameOf(step) in ticks ? openOf(step, sheet) : null) ?? detailOf(step, sheet, unit) ?? undefined,
     ticked: tickedOf(ticks[nameOf(step)], whose),
     cautions: step === current ? step.cautions.map((caution) => caution.caution) : undefined,
   }));
+}
+
+/** What is said of a step that was done without its figures: it stays open to whoever reads it. */
+function openOf(step: SheetStep, sheet: BuildSheet): string | null {
+  return isBySheet(sheet, step) ? sayCode(`make-by-sheet-${step.code}`) : null;
 }
 
 /** When a step was ticked, and by whom where that was said. */

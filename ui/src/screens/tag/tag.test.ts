@@ -139,13 +139,14 @@ describe('the screen', () => {
     sealed: false,
   };
   const preview = () => ({ label: drawn, refused: null });
+  const BENCH = { make: () => benchSheet(), 'bench.judge': (asked: unknown) => judge(asked as BenchQuestion) };
 
   it('gets one code and asks with it from then on', async () => {
     const asked = vi.fn((_: unknown) => made);
     let left: JobDoc | null = null;
     render(Host, {
       of: Tag,
-      backend: fake({ make: () => benchSheet(), 'tag.make': asked, 'tag.preview': preview }),
+      backend: fake({ ...BENCH, 'tag.make': asked, 'tag.preview': preview }),
       doc: job(),
       onchange: (next: JobDoc) => (left = next),
     });
@@ -194,14 +195,37 @@ describe('the screen', () => {
     expect(labelled.mock.lastCall?.[0]).toMatchObject({ tag: { pressure_bar: 205 } });
   });
 
-  it('keeps no hose before it is said whether it was proved', async () => {
+  it.each([
+    [
+      'while a crimp is open, and leads to the step in hand',
+      { why_not: ['crimp-b'], tag: false },
+      [],
+      /Finish it on the bench/,
+    ],
+    [
+      'before it is said whether it was proved',
+      {},
+      ['fetch-parts', 'cut', 'crimp.A', 'measure-crimp.A', 'measure-length'],
+      /Say whether it was proved/,
+    ],
+  ] as const)('keeps no hose and shows no label %s', async (_, over, ticked, arrow) => {
+    const ticks = Object.fromEntries(ticked.map((name) => [name, { at: '2026-11-25T10:00:00.000Z', by: null }]));
     render(Host, {
       of: Tag,
-      backend: fake({ make: () => benchSheet(), 'tag.make': () => made, 'tag.preview': preview }),
-      doc: job({ proof: { state: 'not-proved' } }),
+      backend: fake({
+        ...BENCH,
+        'bench.judge': (asked) => ({ ...judge(asked as BenchQuestion), ...over }) as never,
+        'tag.make': () => made,
+        'tag.preview': preview,
+      }),
+      doc: job({ proof: { state: 'not-proved' }, ticks }),
     });
-    await waitFor(() => screen.getByRole('button', { name: /Say whether it was proved/ }));
-    expect(screen.queryByRole('button', { name: /keep the hose/ })).toBeNull();
+    await screen.findByRole('button', { name: arrow });
+    expect(screen.getByText('NOT FINISHED')).toBeTruthy();
+    expect(screen.getByText(/The proof is neither done/)).toBeTruthy();
+    for (const way of [/keep the hose/, /Save as/, /^Print/, /Share/, /by hand/])
+      expect(screen.queryByRole('button', { name: way })).toBeNull();
+    expect(screen.queryByRole('img', { name: /^Label of/ })).toBeNull();
   });
 
   it('says why a stock has no room, and offers the one of the user’s own that has', async () => {

@@ -303,6 +303,7 @@ find-unpick = Das zurücknehmen
 find-keep = { $value } übernehmen
 find-then = Dann: { $task }
 find-then-part = Dann: { $part }, { $task }
+find-as-a = Sieht aus wie A
 find-skip = Weiter
 find-outcome = Die Schlauchleitung, wie sie war: Enden, Schlauch und Länge
 find-now = Jetzt: { $task }

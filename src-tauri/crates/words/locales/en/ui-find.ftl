@@ -303,6 +303,7 @@ find-unpick = Take that back
 find-keep = Keep { $value }
 find-then = Next: { $task }
 find-then-part = Next: { $part }, { $task }
+find-as-a = Looks the same as A
 find-skip = Go on
 find-outcome = The hose as it was found: ends, hose and length
 find-now = Now: { $task }

@@ -303,6 +303,7 @@ find-unpick = Retirarlo
 find-keep = Guardar { $value }
 find-then = Luego: { $task }
 find-then-part = Luego: { $part }, { $task }
+find-as-a = Se ve igual que A
 find-skip = Seguir
 find-outcome = La manguera tal como se halló: terminales, manguera y longitud
 find-now = Ahora: { $task }
