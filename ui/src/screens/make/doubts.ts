@@ -7,8 +7,6 @@ import type { LengthUnit } from './lengths';
 
 /** Two figures that a caliper shows alike. */
 const ALIKE_MM = 0.005;
-/** A ferrule on a hose of that cover is no wider than this many covers (common practice; it only has one asked). */
-const WIDEST = 2;
 /** A crimp's tolerance is some tenths of a millimetre: less than this share of its diameter (common practice). */
 const LOOSEST = 0.1;
 
@@ -19,9 +17,9 @@ export function doubtOf(doc: JobDoc, field: Field, mm: number, size: HoseSize | 
   if (field.of === 'end' && field.key === 'crimp_diameter_mm') {
     const read = [...doc.crimps[field.role], ...doc.givenUp[field.role].map((one) => one.mm)];
     if (read.some((one) => one !== null && Math.abs(one - mm) < ALIKE_MM)) return say('make-doubt-own', { value });
-    const { low, high } = spanOf(size);
+    // The ferrule lies round the reinforcement, by the tables.
+    const low = size?.dimensions['reinforcement_od_mm']?.[0] ?? null;
     if (low !== null && mm < low) return say('make-doubt-narrow', { value, hose: figure(low) });
-    if (high !== null && mm > high * WIDEST) return say('make-doubt-wide', { value, hose: figure(high) });
   }
   if (field.of === 'end' && field.key === 'crimp_tolerance_mm') {
     const target = doc.settings.find(({ role }) => role === field.role)?.crimp_diameter_mm;
@@ -31,14 +29,6 @@ export function doubtOf(doc: JobDoc, field: Field, mm: number, size: HoseSize | 
   const whole = doc.spec.overall_length_mm;
   const isCutoff = field.of === 'cutoff' || (field.of === 'end' && field.key === 'cutoff_mm');
   if (typeof whole === 'number' && mm >= whole && (isCutoff || (field.of === 'finished' && field.key === 'cut_mm')))
-    return say(isCutoff ? 'make-doubt-cutoff' : 'make-doubt-cut', { value, whole: figure(whole) });
+    return say('make-doubt-cut', { value, whole: figure(whole) });
   return null;
-}
-
-/** Over the reinforcement and over the cover, by the tables: a ferrule sits round the first and is gripped over the other. */
-function spanOf(size: HoseSize | null): { low: number | null; high: number | null } {
-  return {
-    low: size?.dimensions['reinforcement_od_mm']?.[0] ?? null,
-    high: size?.dimensions['cover_od_mm']?.[1] ?? null,
-  };
 }

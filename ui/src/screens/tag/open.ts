@@ -11,7 +11,7 @@ const PROOF_OPEN = 'proof-open';
 /** What keeps the hose in hand from its label, in words; null while it is not judged yet. One on record is finished. */
 export function openOf({ sheet, judged, unjudged }: Build, doc: JobDoc): string[] | null {
   if (doc.written.made) return [];
-  if (unjudged) return [say('tag-unjudged')];
+  if (unjudged) return [unjudged.message];
   if (!sheet || !judged) return null;
   const open = doc.proof.state === 'not-proved' && !judged.why_not.includes(PROOF_OPEN) ? [PROOF_OPEN] : [];
   const roles = (['A', 'B'] as const).filter((role) => sourceGap(sheet, role));

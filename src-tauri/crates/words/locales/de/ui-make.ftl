@@ -38,7 +38,6 @@ make-cutoff-reading = Abzugsmaß { $end }, Messwert { $number }
 make-cutoff-so-far = Bisher gemessen; antippen nimmt einen Wert weg
 make-cutoff-remove = Messwert { $number } wegnehmen: { $reading }
 make-cutoff-refused = Einer der Messwerte kann nicht sein. Nehmen Sie ihn weg.
-make-cutoff-instrument = Angeben, wie genau der Messschieber ist
 make-cutoff-from-nut = Eine neue Armatur, sauber, Mutter zurückgeschoben. Von dort, wo sie dichtet (Dichtkopf, Kegel oder Planfläche),
 make-cutoff-from-male = Eine neue Armatur, sauber. Vom Ende ihres Gewindes oder von ihrem Kegel, wie ihre Norm es sagt,
 make-cutoff-from-flange = Eine neue Armatur, sauber. Von der Stirn ihres Flanschbunds
@@ -79,7 +78,6 @@ make-crimp-diameter = Pressmaß
 make-crimp-tolerance = Pressmaßtoleranz
 make-source = Quelle
 make-source-how = Tabelle oder Blatt des Lieferanten, in dem diese Werte stehen. Ein Maß, das an diesem Schlauch gemessen wurde, ist kein Sollmaß.
-make-source-then = von wem das Pressmaß ist: Tabelle oder Blatt des Lieferanten
 make-filled = von { $supplier }, { $from }: die eine Zeile, die passt
 make-offers = Eine ganze Zeile nehmen
 make-offer-row = { $end } wie { $supplier } es sagt
@@ -111,10 +109,8 @@ make-doubt-again = Neu eingeben
 make-doubt-right = { $value } stimmt: behalten
 make-doubt-own = { $value } wurde an eben diesem Schlauch gemessen. Eine Pressung wird am Maß des Lieferanten gemessen, nie an sich selbst.
 make-doubt-narrow = { $value } ist weniger als die { $hose } über dem Draht dieses Schlauchs, und die Presshülse liegt darum.
-make-doubt-wide = { $value } ist mehr als doppelt so viel wie die { $hose } über der Decke dieses Schlauchs.
 make-doubt-tolerance = ± { $value } ist viel für ein Pressmaß von { $target }: Toleranzen sind Zehntelmillimeter.
-make-doubt-cutoff = { $value } ist nicht weniger als der ganze Schlauch mit { $whole }: Es bliebe nichts zu schneiden.
-make-doubt-cut = { $value } ist nicht weniger als der fertige Schlauch mit { $whole }, von dem die Abzugsmaße noch abgehen.
+make-doubt-cut = { $value } ist nicht weniger als der ganze Schlauch mit { $whole }.
 make-back = Zurück
 
 ## Pressung

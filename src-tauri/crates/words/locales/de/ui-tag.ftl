@@ -39,7 +39,6 @@ tag-prove-then = das Schild sagt es so oder so
 tag-unfinished = NICHT FERTIG
 tag-unfinished-how = Es gibt noch kein Etikett. Offen ist:
 tag-source-open = Niemand hat gesagt, von wem das Pressmaß an { $end } ist.
-tag-unjudged = Die Arbeit an der Werkbank kann so nicht beurteilt werden.
 tag-not-kept = NICHT GESICHERT
 tag-first = Aus dieser Erfassung wurde noch keines gedruckt.
 tag-by-hand-then = kein eigenes Etikett hat Platz

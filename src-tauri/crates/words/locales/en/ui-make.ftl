@@ -38,7 +38,6 @@ make-cutoff-reading = Cut-off { $end }, reading { $number }
 make-cutoff-so-far = Read so far; a tap takes one away
 make-cutoff-remove = Take away reading { $number }: { $reading }
 make-cutoff-refused = One of the readings can not be. Take it away.
-make-cutoff-instrument = Set what your caliper may be off by
 make-cutoff-from-nut = A new end, clean, nut pushed back. From where it seals (nose, seat or flat face)
 make-cutoff-from-male = A new end, clean. From the end of its thread, or its seat, as its standard says,
 make-cutoff-from-flange = A new end, clean. From the face of its head
@@ -79,7 +78,6 @@ make-crimp-diameter = Crimp diameter
 make-crimp-tolerance = Crimp tolerance
 make-source = Source
 make-source-how = Your supplier’s table or sheet that these figures stand in. A diameter measured on this hose is no target.
-make-source-then = whose crimp diameter it is: your supplier’s table or sheet
 make-filled = from { $supplier }, { $from }: the one row that suits
 make-offers = Take a whole row
 make-offer-row = { $end } as { $supplier } says
@@ -111,10 +109,8 @@ make-doubt-again = Type it again
 make-doubt-right = { $value } is right: keep it
 make-doubt-own = { $value } was read on this very hose. A crimp is held against your supplier’s diameter, never against itself.
 make-doubt-narrow = { $value } is less than the { $hose } over the wires of this hose, and the ferrule lies round them.
-make-doubt-wide = { $value } is more than twice the { $hose } over the cover of this hose.
 make-doubt-tolerance = ± { $value } is much for a crimp of { $target }: tolerances are tenths of a millimetre.
-make-doubt-cutoff = { $value } is no less than the whole hose of { $whole }: nothing would be left to cut.
-make-doubt-cut = { $value } is no less than the finished hose of { $whole }, from which the cut-offs still go.
+make-doubt-cut = { $value } is no less than the whole hose of { $whole }.
 make-back = Back
 
 ## Crimp

@@ -39,7 +39,6 @@ tag-prove-then = the tag says it either way
 tag-unfinished = NOT FINISHED
 tag-unfinished-how = There is no label yet. Still open:
 tag-source-open = Nobody said whose the crimp diameter at { $end } is.
-tag-unjudged = The bench can not be judged as it stands.
 tag-not-kept = NOT KEPT
 tag-first = None was printed from this record yet.
 tag-by-hand-then = no label of your stocks has room

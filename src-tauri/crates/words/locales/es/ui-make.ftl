@@ -38,7 +38,6 @@ make-cutoff-reading = Descuento { $end }, lectura { $number }
 make-cutoff-so-far = Leído hasta ahora; un toque quita una lectura
 make-cutoff-remove = Quitar la lectura { $number }: { $reading }
 make-cutoff-refused = Una de las lecturas no puede ser. Quítela.
-make-cutoff-instrument = Indicar el error de su calibre
 make-cutoff-from-nut = Un terminal nuevo, limpio, tuerca retirada. Desde donde sella (punta, asiento o cara plana)
 make-cutoff-from-male = Un terminal nuevo, limpio. Desde el final de su rosca, o su asiento, según diga su norma,
 make-cutoff-from-flange = Un terminal nuevo, limpio. Desde la cara de su cabeza
@@ -79,7 +78,6 @@ make-crimp-diameter = Diámetro de prensado
 make-crimp-tolerance = Tolerancia de prensado
 make-source = Fuente
 make-source-how = La tabla u hoja de su proveedor donde están estos datos. Un diámetro medido en esta manguera no es un objetivo.
-make-source-then = de quién es el diámetro de prensado: la tabla u hoja de su proveedor
 make-filled = de { $supplier }, { $from }: la única fila que corresponde
 make-offers = Tomar una fila entera
 make-offer-row = { $end } como dice { $supplier }
@@ -111,10 +109,8 @@ make-doubt-again = Escribirlo de nuevo
 make-doubt-right = { $value } es correcto: guardarlo
 make-doubt-own = { $value } se leyó en esta misma manguera. Un prensado se compara con el diámetro de su proveedor, nunca consigo mismo.
 make-doubt-narrow = { $value } es menos que los { $hose } sobre los alambres de esta manguera, y el casquillo los rodea.
-make-doubt-wide = { $value } es más del doble de los { $hose } sobre la cubierta de esta manguera.
 make-doubt-tolerance = ± { $value } es mucho para un prensado de { $target }: las tolerancias son décimas de milímetro.
-make-doubt-cutoff = { $value } no es menos que la manguera entera de { $whole }: no quedaría nada que cortar.
-make-doubt-cut = { $value } no es menos que la manguera acabada de { $whole }, de la que aún se quitan los descuentos.
+make-doubt-cut = { $value } no es menos que la manguera entera de { $whole }.
 make-back = Atrás
 
 ## Crimp

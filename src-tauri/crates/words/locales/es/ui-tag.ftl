@@ -39,7 +39,6 @@ tag-prove-then = la etiqueta lo dice de todos modos
 tag-unfinished = SIN ACABAR
 tag-unfinished-how = Todavía no hay etiqueta. Queda abierto:
 tag-source-open = Nadie dijo de quién es el diámetro de prensado en { $end }.
-tag-unjudged = El trabajo del banco no se puede juzgar así.
 tag-not-kept = SIN GUARDAR
 tag-first = De este registro aún no se imprimió ninguna.
 tag-by-hand-then = ninguna de las etiquetas propias tiene espacio
