@@ -59,6 +59,9 @@ test('hours that do not go with the meter are asked about, the causes come into 
   await page.getByRole('button', { name: /^Excavator 3/ }).click();
   // A wrong place is left again: what was done there holds for no other.
   await page.getByRole('button', { name: /^1 Tilt/ }).click();
+  await thumb(page)
+    .getByRole('button', { name: /^It goes here all the same/ })
+    .click();
   const arrow = thumb(page).getByRole('button').first();
   const verbOf = async () => (await arrow.innerText()).split('\n')[0];
   const leave = page.getByRole('button', { name: /^Another place/ });
@@ -190,4 +193,28 @@ test('where the register is empty a machine and its place are added on the way',
   await page.getByRole('button', { name: /^1 Boom cylinder/ }).click();
   await page.getByRole('heading', { name: 'Boom cylinder' }).waitFor();
   await sound(page, 'fit at a place that was added');
+});
+
+test('a hose that does not belong at the place is stopped before anything is loosened; fitted all the same, it is said', async (t) => {
+  const { page } = await madeHose(t);
+  await thumb(page)
+    .getByRole('button', { name: /^Fit it/ })
+    .click();
+  await page.getByRole('button', { name: /^Excavator 3/ }).click();
+  await page.getByRole('button', { name: /^8 Pilot block/ }).click();
+  const strip = page.getByRole('status').filter({ hasText: /belongs here/ });
+  await strip.first().waitFor();
+  assert.match((await strip.allInnerTexts()).join('\n'), /2SN DN 16.*DN 6 belongs here/s);
+  await still(page);
+  await sound(page);
+  if (process.env.SHOT) await page.screenshot({ path: `${process.env.SHOT}-strange.png` });
+  const another = thumb(page).getByRole('button', { name: /^Another place/ });
+  await another.click();
+  await page.getByRole('button', { name: /^Excavator 3/ }).click();
+  await page.getByRole('button', { name: /^8 Pilot block/ }).click();
+  await thumb(page)
+    .getByRole('button', { name: /^It goes here all the same/ })
+    .click();
+  await another.waitFor({ state: 'detached' });
+  assert.ok(await strip.first().isVisible(), 'it stays in sight');
 });

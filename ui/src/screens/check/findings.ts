@@ -16,7 +16,6 @@ const TITLES: Record<string, WordId> = {
   'working-pressure': 'check-title-working',
   relief: 'check-title-relief',
   surge: 'check-title-surge',
-  belongs: 'check-title-belongs',
   circuit: 'check-title-circuit',
   failed: 'check-title-failed',
   heat: 'check-title-heat',

@@ -112,7 +112,6 @@ check-title-route-change = Länge unter Druck
 check-title-route-rival = Zwei Formen liegen nah
 check-title-route-behind = Gerade hinter der Hülse
 check-title-route-twist = Torsion über den Weg
-check-title-belongs = Was hierher gehört
 check-title-circuit = Selber Kreis
 check-title-failed = Hier schon ausgefallen
 check-title-override = Ausnahme

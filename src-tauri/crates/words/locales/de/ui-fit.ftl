@@ -7,6 +7,7 @@ fit-no-hose = dort sitzt keine
 fit-other-machine = Andere Maschine
 fit-other-place = Andere Stelle
 fit-other-place-note = Schritte, Stunden und Ursache beginnen neu
+fit-strange = NICHT FÜR DIESE STELLE
 fit-not-this-hose = diese Schlauchleitung ist nicht die, die hierher gehört
 fit-anyway = Sie kommt trotzdem hierher
 fit-anyway-note = auf eigenes Wort; es bleibt bei der Schlauchleitung vermerkt

@@ -112,7 +112,6 @@ check-title-route-change = Length under pressure
 check-title-route-rival = Two shapes are near
 check-title-route-behind = Straight behind the ferrule
 check-title-route-twist = Twist over the travel
-check-title-belongs = What belongs here
 check-title-circuit = Same circuit
 check-title-failed = Failed here before
 check-title-override = Override

@@ -7,6 +7,7 @@ fit-no-hose = no hose there
 fit-other-machine = Another machine
 fit-other-place = Another place
 fit-other-place-note = its steps, hours and cause begin anew
+fit-strange = NOT FOR THIS PLACE
 fit-not-this-hose = this hose is not the one that belongs here
 fit-anyway = It goes here all the same
 fit-anyway-note = your word; it stays on record with the hose

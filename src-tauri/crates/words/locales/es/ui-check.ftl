@@ -112,7 +112,6 @@ check-title-route-change = Longitud bajo presión
 check-title-route-rival = Dos formas próximas
 check-title-route-behind = Tramo recto tras casquillo
 check-title-route-twist = Torsión en el movimiento
-check-title-belongs = Lo que va aquí
 check-title-circuit = Mismo circuito
 check-title-failed = Ya falló aquí
 check-title-override = Límite asumido

@@ -7,6 +7,7 @@ fit-no-hose = ahí no hay manguera
 fit-other-machine = Otra máquina
 fit-other-place = Otro sitio
 fit-other-place-note = sus pasos, horas y causa empiezan de nuevo
+fit-strange = NO ES PARA AQUÍ
 fit-not-this-hose = esta manguera no es la que va aquí
 fit-anyway = Va aquí de todos modos
 fit-anyway-note = bajo palabra propia; queda anotado en la manguera
