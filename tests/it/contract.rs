@@ -542,6 +542,44 @@ fn what_falls_due_says_where_the_list_was_cut() {
 }
 
 #[test]
+fn a_hose_is_held_against_the_place_it_is_to_go_to() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let db = folder.path().join("register.db").to_str().expect("text").to_owned();
+    let fleet = concat!(env!("CARGO_MANIFEST_DIR"), "/../demo/fleet.csv");
+    assert_eq!(hosewright(&["register", "--db", &db, "import", fleet, "--json"], "").0, 0);
+    let show =
+        |words: &[&str]| hosewright(&[&["register", "--db", &db, "show"], words, &["--json"]].concat(), "");
+    let code = |place: &str| {
+        let (_, sheet, _) = show(&[place]);
+        let stays = sheet["stays"].as_array().expect("stays").clone();
+        let sits = stays.iter().find(|stay| stay["off"].is_null()).expect("a hose sits there");
+        sits["code"].as_str().expect("a code").to_owned()
+    };
+    let (own, other) = (code("pilot block"), code("stick rod"));
+    let cases = |sheet: &serde_json::Value| {
+        let findings = sheet["findings"].as_array().expect("findings").clone();
+        let of_place = findings.iter().filter(|finding| finding["rule"] == "belongs");
+        of_place.map(|finding| finding["case"].as_str().expect("a case").to_owned()).collect::<Vec<_>>()
+    };
+    let (_, sheet, _) = show(&["pilot block", "--hose", &own]);
+    assert_eq!(cases(&sheet), Vec::<String>::new());
+    let (exit, sheet, _) = show(&["pilot block", "--hose", &other]);
+    assert_eq!(
+        (exit, cases(&sheet)),
+        (1, ["belongs-bore", "belongs-ends", "belongs-longer"].map(str::to_owned).to_vec())
+    );
+
+    for (words, wanted, field) in [
+        (["pilot block", "--hose", "7KQ4M-2XR9D-D"], 3, "code"),
+        (["pilot block", "--hose", "nonsense"], 2, "hose"),
+        (["Excavator 3", "--hose", own.as_str()], 2, "hose"),
+    ] {
+        let (exit, _, error) = show(&words);
+        assert_eq!((exit, error["error"]["field"].as_str()), (wanted, Some(field)), "{words:?}");
+    }
+}
+
+#[test]
 fn a_place_says_how_often_it_failed_before_and_why() {
     let folder = tempfile::tempdir().expect("a folder");
     let db = folder.path().join("register.db").to_str().expect("text").to_owned();

@@ -227,11 +227,14 @@ async function readCrimp(program) {
 export async function fit(program, { machine, place, hours, cause }) {
   await program.click('button', machine);
   await program.click('button', place);
-  const wanted = /^(Tick: |Enter the machine’s hours|Say why the old one failed|Finish)/;
+  const wanted = /^(Tick: |Enter the machine’s hours|Say how tight|Say why the old one failed|Finish)/;
   await follow(program, wanted, 'Finish', async (verb) => {
     if (verb.startsWith('Enter')) {
       await typeNumber(program, hours);
       await program.click('button', /^Keep/, THUMB);
+    } else if (verb.startsWith('Say how')) {
+      const end = verb.match(/[AB]/)[0];
+      await program.click('radio', /^maker’s figure/, `[role=radiogroup][aria-label$=" ${end}"]`);
     } else if (verb.startsWith('Say')) {
       await program.click('button', cause);
     }

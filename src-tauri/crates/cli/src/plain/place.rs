@@ -55,8 +55,10 @@ impl Plain for PlaceSheet {
 }
 
 impl Plain for PlaceSaid {
+    /// What must not run on there, and a hose that does not belong there.
     fn verdict(&self) -> Option<Verdict> {
-        gravest(&self.stopped_by)
+        let strange = self.findings.iter().filter(|finding| finding.rule == "belongs");
+        gravest(&self.stopped_by).max(strange.map(|finding| finding.verdict).max())
     }
 
     fn plain(&self, words: &Words) -> String {
