@@ -116,7 +116,8 @@ function crimpNext(judged: Judged | null, doc: JobDoc, step: SheetStep, role: Ro
   if (!doc.crimps[role].some((one) => one !== null)) {
     // A caliper that is too coarse is said before it reads anything; once it is changed, what was judged is on its way out.
     const unread = judged?.crimps.find((one) => one.role === role && one.count === 0);
-    if (unread?.do === 'finer-instrument' && doc.crimpedBy[role] === 'caliper') return { do: 'crimp', role, crimp: unread };
+    if (unread?.do === 'finer-instrument' && doc.crimpedBy[role] === 'caliper')
+      return { do: 'crimp', role, crimp: unread };
     return { do: 'read-crimp', role, index: 0 };
   }
   const crimp = crimpOfEnd(judged, doc, role);
