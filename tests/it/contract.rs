@@ -555,23 +555,23 @@ fn a_hose_is_held_against_the_place_it_is_to_go_to() {
         let sits = stays.iter().find(|stay| stay["off"].is_null()).expect("a hose sits there");
         sits["code"].as_str().expect("a code").to_owned()
     };
-    let (own, other) = (code("pilot block"), code("stick rod"));
+    let (own, other) = (code("excavator 3 pilot"), code("stick rod"));
     let cases = |sheet: &serde_json::Value| {
         let findings = sheet["findings"].as_array().expect("findings").clone();
         let of_place = findings.iter().filter(|finding| finding["rule"] == "belongs");
         of_place.map(|finding| finding["case"].as_str().expect("a case").to_owned()).collect::<Vec<_>>()
     };
-    let (_, sheet, _) = show(&["pilot block", "--hose", &own]);
+    let (_, sheet, _) = show(&["excavator 3 pilot", "--hose", &own]);
     assert_eq!(cases(&sheet), Vec::<String>::new());
-    let (exit, sheet, _) = show(&["pilot block", "--hose", &other]);
+    let (exit, sheet, _) = show(&["excavator 3 pilot", "--hose", &other]);
     assert_eq!(
         (exit, cases(&sheet)),
         (1, ["belongs-bore", "belongs-ends", "belongs-longer"].map(str::to_owned).to_vec())
     );
 
     for (words, wanted, field) in [
-        (["pilot block", "--hose", "7KQ4M-2XR9D-D"], 3, "code"),
-        (["pilot block", "--hose", "nonsense"], 2, "hose"),
+        (["excavator 3 pilot", "--hose", "7KQ4M-2XR9D-D"], 3, "code"),
+        (["excavator 3 pilot", "--hose", "nonsense"], 2, "hose"),
         (["Excavator 3", "--hose", own.as_str()], 2, "hose"),
     ] {
         let (exit, _, error) = show(&words);
