@@ -1,6 +1,7 @@
 // Pictures of the screens over the demo fleet, as a phone and as a desk show them. Usage: screens.mjs FOLDER
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
+import { made as bench } from '../../tests/screens/states.mjs';
 import { browse, demo, open, phone, serve } from '../../tests/screens/support.mjs';
 
 const out = process.argv[2];
@@ -41,7 +42,7 @@ const pictures = [
   ['find', phone, (page) => job(page, 'find', { readings: halfRead }).then(() => page.getByRole('button', { name: /^End A/ }).click())],
   ['check', phone, (page) => job(page, 'check', made)],
   ['make', phone, (page) => job(page, 'make', made)],
-  ['tag', phone, (page) => job(page, 'tag', { ...made, proof: { state: 'no-rig' } })],
+  ['tag', phone, (page) => job(page, 'tag', { ...made, ...bench })],
   ['machines', phone, (page) => page.getByRole('button', { name: 'Machines' }).click()],
   ['due-desk', DESK, (page) => page.getByRole('button', { name: /^Due|^\d+\s*Due/ }).click()],
   ['check-desk', DESK, (page) => job(page, 'check', made)],
