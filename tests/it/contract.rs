@@ -423,10 +423,7 @@ fn a_file_that_is_not_there_is_told_in_words() {
 
 #[test]
 fn what_finds_nothing_ends_with_three_and_find_always_says_what_to_read() {
-    let folder = tempfile::tempdir().expect("a folder");
-    let db = folder.path().join("register.db").to_str().expect("text").to_owned();
-    let fleet = concat!(env!("CARGO_MANIFEST_DIR"), "/../demo/fleet.csv");
-    assert_eq!(hosewright(&["register", "--db", &db, "import", fleet, "--json"], "").0, 0);
+    let (_folder, db) = demo_register();
     let register = |arguments: &[&'static str]| [&["register", "--db", db.as_str()], arguments].concat();
     for (arguments, field) in [
         (vec!["print", "zzzz"], "text"),
@@ -516,10 +513,7 @@ fn two_hoses_of_a_list_at_one_place_at_one_time_are_refused() {
 
 #[test]
 fn what_falls_due_says_where_the_list_was_cut() {
-    let folder = tempfile::tempdir().expect("a folder");
-    let db = folder.path().join("register.db").to_str().expect("text").to_owned();
-    let fleet = concat!(env!("CARGO_MANIFEST_DIR"), "/../demo/fleet.csv");
-    assert_eq!(hosewright(&["register", "--db", &db, "import", fleet, "--json"], "").0, 0);
+    let (_folder, db) = demo_register();
     let (_, answer, _) = hosewright(&["register", "--db", &db, "due", "--json"], "");
     let all = answer["due"].as_array().expect("a list").len();
     assert!(all > 40, "the JSON answer has all: {all}");
@@ -543,10 +537,7 @@ fn what_falls_due_says_where_the_list_was_cut() {
 
 #[test]
 fn a_hose_is_held_against_the_place_it_is_to_go_to() {
-    let folder = tempfile::tempdir().expect("a folder");
-    let db = folder.path().join("register.db").to_str().expect("text").to_owned();
-    let fleet = concat!(env!("CARGO_MANIFEST_DIR"), "/../demo/fleet.csv");
-    assert_eq!(hosewright(&["register", "--db", &db, "import", fleet, "--json"], "").0, 0);
+    let (_folder, db) = demo_register();
     let show =
         |words: &[&str]| hosewright(&[&["register", "--db", &db, "show"], words, &["--json"]].concat(), "");
     let code = |place: &str| {
@@ -581,10 +572,7 @@ fn a_hose_is_held_against_the_place_it_is_to_go_to() {
 
 #[test]
 fn a_place_says_how_often_it_failed_before_and_why() {
-    let folder = tempfile::tempdir().expect("a folder");
-    let db = folder.path().join("register.db").to_str().expect("text").to_owned();
-    let fleet = concat!(env!("CARGO_MANIFEST_DIR"), "/../demo/fleet.csv");
-    assert_eq!(hosewright(&["register", "--db", &db, "import", fleet, "--json"], "").0, 0);
+    let (_folder, db) = demo_register();
     let show = |what: &str| hosewright(&["register", "--db", &db, "show", what, "--json"], "");
     let (exit, sheet, _) = show("stick rod");
     assert_eq!((exit, sheet["place"]["number"].as_u64()), (0, Some(14)), "by words that one place has");
@@ -720,6 +708,15 @@ fn no_plain_line_is_wider_than_a_terminal() {
             assert!(line.chars().count() <= 80, "{arguments:?}: {} characters: {line}", line.chars().count());
         }
     }
+}
+
+/// A register of the demo fleet, in a folder that goes with it.
+fn demo_register() -> (tempfile::TempDir, String) {
+    let folder = tempfile::tempdir().expect("a folder");
+    let db = folder.path().join("register.db").to_str().expect("text").to_owned();
+    let fleet = concat!(env!("CARGO_MANIFEST_DIR"), "/../demo/fleet.csv");
+    assert_eq!(hosewright(&["register", "--db", &db, "import", fleet, "--json"], "").0, 0);
+    (folder, db)
 }
 
 /// What a command says to a person.

@@ -1,5 +1,7 @@
 //! Columns that hold more than SQLite's own types.
 
+use hosewright_core::quantity::Dn;
+use hosewright_core::spec::HoseRef;
 use rusqlite::Row;
 use rusqlite::types::{FromSqlError, Type};
 use serde::de::DeserializeOwned;
@@ -35,6 +37,13 @@ pub(crate) fn json<T: DeserializeOwned>(row: &Row<'_>, column: &str) -> rusqlite
 pub(crate) fn named<T: DeserializeOwned>(row: &Row<'_>, column: &str) -> rusqlite::Result<Option<T>> {
     let text: Option<String> = row.get(column)?;
     Ok(text.and_then(|text| serde_json::from_value(text.into()).ok()))
+}
+
+/// The standard, type and size of a hose; none unless all three are known.
+pub(crate) fn hose(row: &Row<'_>) -> rusqlite::Result<Option<HoseRef>> {
+    let (standard, kind): (Option<String>, Option<String>) = (row.get("standard")?, row.get("kind")?);
+    let dn = row.get::<_, Option<f64>>("dn")?.and_then(Dn::new);
+    Ok(standard.zip(kind).zip(dn).map(|((standard, kind), dn)| HoseRef::named(standard, kind, dn)))
 }
 
 fn failure(

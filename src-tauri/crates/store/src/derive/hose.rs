@@ -9,8 +9,8 @@ use hosewright_core::care::{
 };
 use hosewright_core::catalogue::{Catalogue, Demand, Stake};
 use hosewright_core::check::Verdict;
-use hosewright_core::quantity::{Dn, Millimetres};
-use hosewright_core::spec::Line;
+use hosewright_core::quantity::Millimetres;
+use hosewright_core::spec::{HoseRef, Line};
 use hosewright_core::tag::TagCode;
 use rusqlite::{Connection, Row, params};
 
@@ -27,7 +27,7 @@ pub(crate) struct Facts {
     /// Where it stands in its life, by the name in the contract.
     pub state: String,
     /// Its standard, type and size.
-    pub hose: Option<(String, String, Dn)>,
+    pub hose: Option<HoseRef>,
     /// Its length.
     pub length_mm: Option<Millimetres>,
     /// The first day it was in service; none where it may have been before.
@@ -62,13 +62,11 @@ fn ages(sits: bool, state: &str) -> bool {
 pub(crate) fn facts(row: &Row<'_>) -> rusqlite::Result<Facts> {
     let place: Option<String> = row.get("place")?;
     let at = place.map(|_| place_at(row)).transpose()?;
-    let (standard, kind): (Option<String>, Option<String>) = (row.get("standard")?, row.get("kind")?);
-    let dn = row.get::<_, Option<f64>>("dn")?.and_then(Dn::new);
     let stakes: Option<String> = row.get("stakes")?;
     Ok(Facts {
         code: rows::parsed(row, "code")?,
         state: row.get("state")?,
-        hose: standard.zip(kind).zip(dn).map(|((standard, kind), dn)| (standard, kind, dn)),
+        hose: rows::hose(row)?,
         length_mm: row.get::<_, Option<f64>>("length_mm")?.map(Millimetres),
         new_on: rows::optional(row, "new_on")?,
         spot: spot(row)?,

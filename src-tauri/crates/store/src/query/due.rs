@@ -9,6 +9,7 @@ use hosewright_core::catalogue::Stake;
 use hosewright_core::check::{Question, Verdict};
 use hosewright_core::quantity::Dn;
 use hosewright_core::record::{EventRef, MachineId, PlaceId, PolicySet, SiteId};
+use hosewright_core::spec::HoseRef;
 use hosewright_core::tag::TagCode;
 use rusqlite::types::Value;
 use rusqlite::{Connection, params_from_iter};
@@ -355,7 +356,7 @@ pub(crate) fn policies(db: &Connection) -> Result<Vec<PolicySet>, Error> {
 }
 
 fn of(facts: &Facts, row: DueRow) -> Due {
-    let hose = facts.hose.clone().map(|(standard, kind, dn)| DueHose { standard, kind, dn });
+    let hose = facts.hose.clone().map(|HoseRef { standard, kind, dn, .. }| DueHose { standard, kind, dn });
     Due {
         code: facts.code,
         at: facts.at.clone(),

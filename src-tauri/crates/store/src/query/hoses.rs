@@ -8,7 +8,7 @@ use hosewright_core::care::{DueFor, DueRow, Rules};
 use hosewright_core::check::Verdict;
 use hosewright_core::quantity::{Dn, Millimetres};
 use hosewright_core::record::{MachineId, SiteId};
-use hosewright_core::spec::Line;
+use hosewright_core::spec::{HoseRef, Line};
 use hosewright_core::tag::TagCode;
 use rusqlite::types::Value;
 use rusqlite::{Row, params_from_iter};
@@ -396,7 +396,7 @@ fn hose_row(row: &Row<'_>, on: NaiveDate, rules: &Rules<'_>) -> Result<HoseRow, 
     let by_age = due.iter().find(|row| matches!(row.what, DueFor::Service | DueFor::Storage));
     let soonest = due.iter().min_by_key(|row| (row.due, row.what));
     let (standard, kind, dn) = match facts.hose {
-        Some((standard, kind, dn)) => (Some(standard), Some(kind), Some(dn)),
+        Some(HoseRef { standard, kind, dn, .. }) => (Some(standard), Some(kind), Some(dn)),
         None => (None, None, None),
     };
     let fitted = facts.aged.on.and_then(|on| on.day);

@@ -3,7 +3,7 @@
 use super::PlaceAt;
 use crate::{Error, Register, rows};
 use chrono::NaiveDate;
-use hosewright_core::quantity::{Dn, Millimetres};
+use hosewright_core::quantity::Millimetres;
 use hosewright_core::record::{EventRef, PlaceId};
 use hosewright_core::spec::HoseRef;
 use hosewright_core::tag::TagCode;
@@ -73,18 +73,11 @@ pub(super) fn of(
     Ok(stays.collect::<Result<_, _>>()?)
 }
 
-/// What is made as a hose has its three names or none of them.
-fn hose(row: &Row<'_>) -> rusqlite::Result<Option<HoseRef>> {
-    let (standard, kind): (Option<String>, Option<String>) = (row.get("standard")?, row.get("kind")?);
-    let dn = row.get::<_, Option<f64>>("dn")?.and_then(Dn::new);
-    Ok(standard.zip(kind).zip(dn).map(|((standard, kind), dn)| HoseRef::named(standard, kind, dn)))
-}
-
 fn stay(row: &Row<'_>) -> rusqlite::Result<Stay> {
     Ok(Stay {
         code: rows::parsed(row, "code")?,
         at: super::place::place_at(row)?,
-        hose: hose(row)?,
+        hose: rows::hose(row)?,
         length_mm: row.get::<_, Option<f64>>("length_mm")?.map(Millimetres),
         assembled: rows::optional(row, "assembled")?,
         on: rows::optional(row, "on_version")?,

@@ -151,7 +151,7 @@ pub fn place(api: &mut Api, asked: PlaceQuestion, _: &[u8]) -> Result<Answer<Pla
     let mut findings: Vec<Finding> = failures.finding().into_iter().collect();
     let carried = match asked.hose {
         Some(code) => hose(api, code)?.assembly,
-        None => sits.clone(),
+        None => sits,
     };
     if let (Some(there), Some(carried)) = (&sheet.place.record.spec, carried) {
         findings.extend(check::belongs(catalogue, there, &carried.record.spec));
