@@ -113,11 +113,7 @@ impl Catalogue {
         match fitting.as_slice() {
             [one] => Ok(*one),
             [] => Err(UnknownName::of("size", size, rows().map(|row| name_of(row, &families)).collect())),
-            several => Err(UnknownName::of(
-                "size",
-                size,
-                several.iter().map(|row| format!("{} {}", row.family(), row.size())).collect(),
-            )),
+            several => Err(UnknownName::of("size", size, several.iter().map(|row| row.name()).collect())),
         }
     }
 
@@ -214,7 +210,7 @@ impl Catalogue {
 
 /// The size, with its family where there are several.
 fn name_of(row: Connection<'_>, families: &[&str]) -> String {
-    if families.len() == 1 { row.size().to_owned() } else { format!("{} {}", row.family(), row.size()) }
+    if families.len() == 1 { row.size().to_owned() } else { row.name() }
 }
 
 /// The thread as written, with or without what stands behind its pitch: `7/8-14`, `G1/2`, `M14`.

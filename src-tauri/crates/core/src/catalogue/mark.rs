@@ -98,7 +98,7 @@ impl Catalogue {
         }
         for end in &spec.ends {
             let Ok(row) = self.connection(&end.family, &end.size) else { continue };
-            let name = format!("{} {}", row.family(), row.size());
+            let name = row.name();
             for table in [Table::Ends, Table::Flanges, Table::HoseEndRatings] {
                 marks.extend(self.mark(table, name.clone()));
             }

@@ -42,6 +42,11 @@ impl<'c> Connection<'c> {
         }
     }
 
+    /// Family and size, as people say it.
+    pub fn name(self) -> String {
+        format!("{} {}", self.family(), self.size())
+    }
+
     /// The size within the family.
     pub fn size(self) -> &'c str {
         match self {

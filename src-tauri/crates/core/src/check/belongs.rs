@@ -49,7 +49,7 @@ fn ends(catalogue: &Catalogue, there: &Spec, hose: &Spec) -> Option<Finding> {
 /// By the tables' name, which is one for all that people call it.
 fn connection(catalogue: &Catalogue, end: &EndSpec) -> String {
     match catalogue.connection(&end.family, &end.size) {
-        Ok(row) => format!("{} {}", row.family(), row.size()),
+        Ok(row) => row.name(),
         Err(_) => format!("{} {}", end.family, end.size),
     }
 }

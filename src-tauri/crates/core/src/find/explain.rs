@@ -138,7 +138,7 @@ fn of_end(end: &End, catalogue: &Catalogue, ends: &Ends, why: &Why) -> Option<Ex
     }
     let row = |at: usize| {
         let row = ends.hypotheses[at].row(catalogue);
-        (format!("{} {}", row.family(), row.size()), row.provenance().clone())
+        (row.name(), row.provenance().clone())
     };
     Some(explained(&pair, readings, row))
 }

@@ -320,7 +320,7 @@ impl End {
     fn strays(&self, catalogue: &Catalogue, ends: &Ends) -> Vec<Stray> {
         let Some(leader) = leader(&self.classes(ends).0) else { return Vec::new() };
         let row = ends.hypotheses[leader].row(catalogue);
-        let named = format!("{} {}", row.family(), row.size());
+        let named = row.name();
         stray::strays(self.read.role.into(), &ends.model, &self.read.seen, leader, &named)
     }
 
